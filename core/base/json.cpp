@@ -1,0 +1,333 @@
+#include "core/base/json.h"
+
+#include <cmath>
+#include <set>
+
+#include <nlohmann/json.hpp>
+
+#include "core/base/check.h"
+#include "core/base/text.h"
+
+namespace core::base {
+
+Value Value::boolean(bool value) {
+  Value result;
+  result.m_kind = Kind::Boolean;
+  result.m_boolean = value;
+  return result;
+}
+
+Value Value::number(double value) {
+  CHECK(std::isfinite(value));
+  Value result;
+  result.m_kind = Kind::Number;
+  result.m_number = value == 0 ? 0.0 : value;
+  return result;
+}
+
+Value Value::integer(std::int64_t value) {
+  Value result;
+  result.m_kind = Kind::Number;
+  result.m_isInteger = true;
+  result.m_integer = value;
+  result.m_number = static_cast<double>(value);
+  return result;
+}
+
+Value Value::text(std::string_view value) {
+  Value result;
+  result.m_kind = Kind::Text;
+  result.m_text = std::string(value);
+  return result;
+}
+
+Value Value::array() {
+  Value result;
+  result.m_kind = Kind::Array;
+  return result;
+}
+
+Value Value::object() {
+  Value result;
+  result.m_kind = Kind::Object;
+  return result;
+}
+
+Value Value::texts(const std::vector<std::string>& values) {
+  Value result = array();
+  for (const std::string& value : values) result.append(text(value));
+  return result;
+}
+
+bool Value::asBoolean() const {
+  CHECK(m_kind == Kind::Boolean);
+  return m_boolean;
+}
+
+double Value::asNumber() const {
+  CHECK(m_kind == Kind::Number);
+  return m_number;
+}
+
+std::int64_t Value::asInteger() const {
+  CHECK(isInteger());
+  return m_integer;
+}
+
+const std::string& Value::asText() const {
+  CHECK(m_kind == Kind::Text);
+  return m_text;
+}
+
+const std::vector<Value>& Value::items() const {
+  CHECK(m_kind == Kind::Array);
+  return m_items;
+}
+
+const std::vector<Value::Member>& Value::members() const {
+  CHECK(m_kind == Kind::Object);
+  return m_members;
+}
+
+const Value* Value::find(std::string_view key) const {
+  for (const auto& [name, member] : m_members) {
+    if (name == key) return &member;
+  }
+  return nullptr;
+}
+
+Value& Value::append(Value item) {
+  CHECK(m_kind == Kind::Array);
+  m_items.push_back(std::move(item));
+  return *this;
+}
+
+Value& Value::set(std::string_view key, Value member) {
+  CHECK(m_kind == Kind::Object);
+  for (auto& [name, present] : m_members) {
+    if (name == key) {
+      present = std::move(member);
+      return *this;
+    }
+  }
+  m_members.emplace_back(std::string(key), std::move(member));
+  return *this;
+}
+
+namespace {
+
+// Builds values from the library's events. The library's own tree would drop a repeated key and forget
+// positions; its event interface shows both.
+class Builder {
+ public:
+  explicit Builder(std::string_view text) : m_text(text) {}
+
+  bool null() { return put(Value()); }
+  bool boolean(bool value) { return put(Value::boolean(value)); }
+  bool number_integer(std::int64_t value) { return put(Value::integer(value)); }
+  bool number_unsigned(std::uint64_t value) {
+    if (value > static_cast<std::uint64_t>(INT64_MAX)) return put(Value::number(static_cast<double>(value)));
+    return put(Value::integer(static_cast<std::int64_t>(value)));
+  }
+  bool number_float(double value, const std::string&) { return put(Value::number(value)); }
+  bool string(std::string& value) { return put(Value::text(value)); }
+  bool binary(nlohmann::json::binary_t&) { return false; }
+  bool start_object(std::size_t) { return open(Value::object()); }
+  bool start_array(std::size_t) { return open(Value::array()); }
+  bool end_object() { return close(); }
+  bool end_array() { return close(); }
+
+  bool key(std::string& name) {
+    m_open.back().key = name;
+    m_open.back().isRepeat = !m_open.back().seen.insert(name).second;
+    return true;
+  }
+
+  bool parse_error(std::size_t position, const std::string&, const nlohmann::detail::exception& error) {
+    // The library counts the byte it stumbled over as read, so the place is one before.
+    const bool tooLarge = error.id == 406;
+    fail(Message(tooLarge ? "json.number-too-large" : "json.syntax"), position > 0 ? position - 1 : 0);
+    return false;
+  }
+
+  ParsedJson finish(bool complete) {
+    ParsedJson parsed;
+    parsed.readable = complete && !m_failed;
+    if (parsed.readable) {
+      parsed.root = std::move(m_root);
+      parsed.problems = std::move(m_problems);
+    } else {
+      parsed.problems.add(m_failure);
+    }
+    return parsed;
+  }
+
+ private:
+  struct Open {
+    Value value;
+    std::string pointer;
+    std::string key;
+    bool isRepeat = false;
+    std::set<std::string> seen;
+  };
+
+  std::string place() const {
+    if (m_open.empty()) return "";
+    const Open& open = m_open.back();
+    return open.value.kind() == Value::Kind::Object ? pointerTo(open.pointer, open.key)
+                                                    : pointerTo(open.pointer, open.value.items().size());
+  }
+
+  bool put(Value value) {
+    value.setOrder(m_next++);
+    return attach(std::move(value));
+  }
+
+  bool attach(Value value) {
+    if (m_open.empty()) {
+      m_root = std::move(value);
+      return true;
+    }
+    Open& open = m_open.back();
+    if (open.value.kind() == Value::Kind::Array) {
+      open.value.append(std::move(value));
+    } else if (open.isRepeat) {
+      Problem problem;
+      problem.pointer = pointerTo(open.pointer, open.key);
+      problem.message = Message("json.key-twice").with("key", open.key);
+      problem.order = value.order();
+      m_problems.add(problem);
+    } else {
+      open.value.set(open.key, std::move(value));
+    }
+    return true;
+  }
+
+  bool open(Value value) {
+    if (m_open.size() >= kMaximumJsonDepth) {
+      fail(Message("json.too-deep").with("limit", static_cast<std::int64_t>(kMaximumJsonDepth)), depthOffset());
+      return false;
+    }
+    value.setOrder(m_next++);
+    Open next;
+    next.pointer = place();
+    next.value = std::move(value);
+    m_open.push_back(std::move(next));
+    return true;
+  }
+
+  bool close() {
+    Value value = std::move(m_open.back().value);
+    m_open.pop_back();
+    return attach(std::move(value));
+  }
+
+  // The byte at which nesting first passes the limit: brackets outside strings are counted again, since the
+  // event interface does not tell where it stands.
+  std::size_t depthOffset() const {
+    std::size_t depth = 0;
+    bool quoted = false;
+    for (std::size_t i = 0; i < m_text.size(); ++i) {
+      const char c = m_text[i];
+      if (quoted) {
+        if (c == '\\') ++i;
+        if (c == '"') quoted = false;
+      } else if (c == '"') {
+        quoted = true;
+      } else if (c == '{' || c == '[') {
+        if (++depth > kMaximumJsonDepth) return i;
+      } else if (c == '}' || c == ']') {
+        --depth;
+      }
+    }
+    return 0;
+  }
+
+  void fail(Message message, std::size_t offset) {
+    if (m_failed) return;
+    m_failed = true;
+    const LineColumn at = lineColumnAt(m_text, offset);
+    m_failure.message = std::move(message);
+    m_failure.line = at.line;
+    m_failure.column = at.column;
+  }
+
+  std::string_view m_text;
+  Value m_root;
+  std::vector<Open> m_open;
+  Problems m_problems;
+  Problem m_failure;
+  bool m_failed = false;
+  std::size_t m_next = 0;
+};
+
+void write(const Value& value, int indent, int depth, std::string& out) {
+  const auto newLine = [&](int level) {
+    if (indent == 0) return;
+    out += '\n';
+    out.append(static_cast<std::size_t>(indent * level), ' ');
+  };
+  switch (value.kind()) {
+    case Value::Kind::Null: out += "null"; return;
+    case Value::Kind::Boolean: out += value.asBoolean() ? "true" : "false"; return;
+    case Value::Kind::Number:
+      out += value.isInteger() ? std::to_string(value.asInteger()) : shortestNumber(value.asNumber());
+      return;
+    case Value::Kind::Text:
+      out += nlohmann::json(value.asText()).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
+      return;
+    case Value::Kind::Array:
+      out += '[';
+      for (std::size_t i = 0; i < value.items().size(); ++i) {
+        if (i > 0) out += indent == 0 ? ", " : ",";
+        newLine(depth + 1);
+        write(value.items()[i], indent, depth + 1, out);
+      }
+      if (!value.items().empty()) newLine(depth);
+      out += ']';
+      return;
+    case Value::Kind::Object:
+      out += '{';
+      for (std::size_t i = 0; i < value.members().size(); ++i) {
+        if (i > 0) out += indent == 0 ? ", " : ",";
+        newLine(depth + 1);
+        out += nlohmann::json(value.members()[i].first).dump() + ": ";
+        write(value.members()[i].second, indent, depth + 1, out);
+      }
+      if (!value.members().empty()) newLine(depth);
+      out += '}';
+      return;
+  }
+}
+
+}  // namespace
+
+ParsedJson parseJson(std::string_view text) {
+  ParsedJson parsed;
+  if (text.size() > kMaximumJsonBytes) {
+    Problem problem;
+    problem.message = Message("json.too-large").with("limit", static_cast<std::int64_t>(kMaximumJsonBytes / 1024));
+    parsed.problems.add(problem);
+    return parsed;
+  }
+  Builder builder(text);
+  const bool complete = nlohmann::json::sax_parse(text.begin(), text.end(), &builder);
+  return builder.finish(complete);
+}
+
+std::string writeJson(const Value& value, int indent) {
+  std::string out;
+  write(value, indent, 0, out);
+  return out;
+}
+
+std::string pointerTo(std::string_view parent, std::string_view key) {
+  std::string escaped = replaceAll(std::string(key), "~", "~0");
+  return std::string(parent) + '/' + replaceAll(std::move(escaped), "/", "~1");
+}
+
+std::string pointerTo(std::string_view parent, std::size_t index) {
+  return std::string(parent) + '/' + std::to_string(index);
+}
+
+}  // namespace core::base

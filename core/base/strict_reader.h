@@ -1,0 +1,58 @@
+#pragma once
+// Strict reading of JSON objects: every key is asked for by name, and what was not asked for is a problem.
+// Used by every reader of the project, so that jobs, techniques and settings fail in the same words.
+#include <optional>
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/json.h"
+
+namespace core::base {
+
+// A value and its place.
+struct Node {
+  const Value* value = nullptr;
+  std::string pointer;
+
+  explicit operator bool() const { return value != nullptr; }
+};
+
+// Adds an error at a node.
+void report(Problems& problems, const Node& node, Message message, Severity severity = Severity::Error);
+
+// Each returns the value, or reports the wrong kind at its place and returns nothing.
+std::optional<std::string> readText(const Node& node, Problems& problems);      // not empty, no control characters
+std::optional<double> readNumber(const Node& node, Problems& problems, double least, double most);
+std::optional<std::int64_t> readInteger(const Node& node, Problems& problems, std::int64_t least, std::int64_t most);
+std::optional<bool> readBoolean(const Node& node, Problems& problems);
+// One of the words; returns its index.
+std::optional<std::size_t> readChoice(const Node& node, const std::vector<std::string>& words, Problems& problems);
+// The items of an array; nothing where it is no array.
+std::optional<std::vector<Node>> readItems(const Node& node, Problems& problems);
+std::optional<std::vector<std::string>> readTexts(const Node& node, Problems& problems);
+
+class ObjectReader {
+ public:
+  // Reports at once where the node is no object; valid() tells.
+  ObjectReader(Node node, Problems& problems);
+
+  bool valid() const { return m_valid; }
+  const Node& node() const { return m_node; }
+  bool has(std::string_view key) const;
+  // Returns the member; a missing one is reported at the parent.
+  Node required(std::string_view key);
+  // Returns the member or an empty node.
+  Node optional(std::string_view key);
+  // Reports every key nobody asked for. Call once, after all keys are asked for.
+  void finish();
+
+ private:
+  Node m_node;
+  Problems& m_problems;
+  bool m_valid = false;
+  std::set<std::string, std::less<>> m_known;
+};
+
+}  // namespace core::base

@@ -1,0 +1,45 @@
+#pragma once
+// Text handling that no locale can change.
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace core::base {
+
+// The shortest decimal text that reads back as the same double ("409.3333333333333", "316", "1e+300").
+// Requires a finite number. Minus zero prints as "0".
+std::string shortestNumber(double number);
+
+// Rounded to `decimals` places, halves away from zero, always with that many places ("379.0").
+// A number within 1e-9 of a half counts as the half, so that a sum's last bit does not decide a tenth.
+std::string fixedNumber(double number, int decimals);
+
+// A plain decimal with a point and no exponent: "12", "12.5", "-3". Nothing else; no leading or trailing
+// space, no bare ".5" or "5.". Returns nothing where the text is not that.
+std::optional<double> parseDecimal(std::string_view text);
+
+bool isValidUtf8(std::string_view text);
+// True where a character would break a line or a display: C0 and C1 controls, line separators.
+bool hasControlCharacter(std::string_view text);
+
+std::vector<std::string> split(std::string_view text, char separator);
+std::string join(const std::vector<std::string>& parts, std::string_view separator);
+bool startsWith(std::string_view text, std::string_view prefix);
+bool endsWith(std::string_view text, std::string_view suffix);
+std::string replaceAll(std::string text, std::string_view from, std::string_view to);
+// Words separated by spaces.
+std::size_t countWords(std::string_view text);
+
+// 1-based line and column (in bytes) of a byte offset.
+struct LineColumn {
+  std::size_t line = 1;
+  std::size_t column = 1;
+};
+LineColumn lineColumnAt(std::string_view text, std::size_t offset);
+
+// "2026-12-11" as a real day of the Gregorian calendar, years 1900 to 2999.
+bool isCalendarDate(std::string_view text);
+
+}  // namespace core::base
