@@ -1,0 +1,27 @@
+#include "core/units/climate.h"
+
+#include "core/base/text.h"
+
+namespace core::units {
+
+using base::Message;
+
+base::Result<Temperature, Message> parseTemperature(std::string_view text) {
+  const bool fahrenheit = base::endsWith(text, " F");
+  if (!fahrenheit && !base::endsWith(text, " C")) return Message("temperature.malformed");
+  const auto number = base::parseDecimal(text.substr(0, text.size() - 2));
+  if (!number) return Message("temperature.malformed");
+  const double celsius = fahrenheit ? (*number - 32) * 5 / 9 : *number;
+  if (celsius < -20 || celsius > 60) return Message("temperature.out-of-range").with("celsius", celsius);
+  return Temperature::celsius(celsius);
+}
+
+base::Result<Humidity, Message> parseHumidity(std::string_view text) {
+  if (!base::endsWith(text, " %")) return Message("humidity.malformed");
+  const auto number = base::parseDecimal(text.substr(0, text.size() - 2));
+  if (!number) return Message("humidity.malformed");
+  if (*number <= 0 || *number >= 100) return Message("humidity.out-of-range").with("percent", *number);
+  return Humidity::percent(*number);
+}
+
+}  // namespace core::units

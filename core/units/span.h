@@ -1,0 +1,20 @@
+#pragma once
+// A length of time nobody knows exactly: one in ten is done by `early`, half by `likely`, nine in ten by `late`.
+// Times are always carried and shown as spans; the touch test decides.
+#include "core/units/duration.h"
+
+namespace core::units {
+
+struct Span {
+  Duration early;
+  Duration likely;
+  Duration late;
+
+  friend bool operator==(const Span&, const Span&) = default;
+};
+
+// The time by which a share `p` (0.02 to 0.98) is done: straight lines between the three stated quantiles,
+// continued beyond them at the outer slopes and never below zero.
+Duration quantile(const Span& span, double p);
+
+}  // namespace core::units
