@@ -1,0 +1,59 @@
+#pragma once
+// Rectangles and the rings between them. Everything on a rectangular mount but its outer edge is concentric with
+// the face opening, so a ring is two distances from that opening, one for the sides and one for top and bottom.
+#include <cstdint>
+#include <vector>
+
+#include "core/units/length.h"
+
+namespace core::geometry {
+
+struct Box {
+  double width = 0;
+  double height = 0;
+  double perimeter() const { return 2 * (width + height); }
+  double area() const { return width * height; }
+  // Every side moved outwards by d.
+  Box movedOut(double d) const { return {width + 2 * d, height + 2 * d}; }
+  friend bool operator==(const Box&, const Box&) = default;
+};
+
+// A distance outwards from the face opening, exact.
+struct Reach {
+  units::Length sides;
+  units::Length topBottom;
+  friend bool operator==(const Reach&, const Reach&) = default;
+};
+
+struct Ring {
+  Reach from;
+  Reach to;
+};
+
+// By how much two rings overlap: the least distance one would have to move for them to part; zero or less
+// where they do not overlap. Exact.
+units::Length overlap(const Ring& a, const Ring& b);
+
+// Whether two rings share an edge or more.
+bool touch(const Ring& a, const Ring& b);
+
+// A rectangle on the mount, corners in mm.
+struct Rectangle {
+  double left = 0, top = 0, right = 0, bottom = 0;
+  bool empty() const { return right <= left || bottom <= top; }
+};
+
+// The rectangle a distance outside a face opening that lies at `face`.
+Rectangle outside(const Rectangle& face, const Reach& reach);
+
+// The plane between two rectangles.
+struct FrameArea {
+  Rectangle outer;
+  Rectangle inner;  // may be empty
+};
+
+// Area (mm2) of what lies in all of `inside` and in none of `without`. Exact up to rounding of the last bits:
+// the plane is divided along every edge and each cell counted whole.
+double area(const std::vector<FrameArea>& inside, const std::vector<FrameArea>& without);
+
+}  // namespace core::geometry
