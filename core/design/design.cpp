@@ -1,0 +1,54 @@
+#include "core/design/design.h"
+
+#include "core/base/text.h"
+#include "core/design/job_reader.h"
+
+namespace core::design {
+namespace {
+
+// The value a pointer leads to, or the nearest one above it: a problem with a key the file leaves to its default
+// stands at its parent.
+void settle(base::Problem& problem, const base::Value& root) {
+  const base::Value* value = &root;
+  std::string pointer;
+  const auto parts = base::split(problem.pointer, '/');
+  for (std::size_t i = 1; i < parts.size(); ++i) {
+    const base::Value* next = nullptr;
+    if (value->kind() == base::Value::Kind::Object) {
+      next = value->find(parts[i]);
+    } else if (value->kind() == base::Value::Kind::Array) {
+      const auto index = base::parseDecimal(parts[i]);
+      if (index && *index < static_cast<double>(value->items().size())) {
+        next = &value->items()[static_cast<std::size_t>(*index)];
+      }
+    }
+    if (next == nullptr) break;
+    value = next;
+    pointer += '/' + parts[i];
+  }
+  problem.pointer = pointer;
+  problem.order = value->order();
+}
+
+}  // namespace
+
+ReadDesign readDesign(std::string_view text) {
+  ReadDesign read;
+  const base::ParsedJson json = base::parseJson(text);
+  read.problems = json.problems;
+  if (!json.readable) return read;
+  ReadJob job = readJob(json, read.problems);
+  if (!job.canLayOut) return read;
+  base::Problems conflicts;
+  Layout layout = layOut(job.job, conflicts);
+  for (base::Problem problem : conflicts.sorted()) {
+    settle(problem, json.root);
+    read.problems.add(problem);
+  }
+  if (read.problems.hasErrors()) return read;
+  Figures figures(job.job, layout, job.job.units);
+  read.design = Design{std::move(job.job), std::move(layout), std::move(figures)};
+  return read;
+}
+
+}  // namespace core::design

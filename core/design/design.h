@@ -1,0 +1,26 @@
+#pragma once
+// A job read, laid out and measured: the whole of what its file means.
+#include <optional>
+#include <string_view>
+
+#include "core/base/problem.h"
+#include "core/design/figures.h"
+#include "core/design/job.h"
+#include "core/design/layout.h"
+
+namespace core::design {
+
+struct Design {
+  Job job;
+  Layout layout;
+  Figures figures;  // in the job's own units
+};
+
+struct ReadDesign {
+  std::optional<Design> design;  // present only where there are no errors
+  base::Problems problems;       // errors and notices, every one, in document order once sorted
+};
+
+ReadDesign readDesign(std::string_view text);
+
+}  // namespace core::design

@@ -1,0 +1,212 @@
+#include "core/design/figures.h"
+
+#include <cmath>
+#include <numbers>
+
+#include "core/base/text.h"
+
+namespace core::design {
+namespace {
+
+using units::Rounding;
+using units::UnitSystem;
+
+// Collects figures in order, with their display.
+class Collector {
+ public:
+  Collector(std::vector<Figure>& figures, UnitSystem system) : m_figures(figures), m_system(system) {}
+
+  // The next figures belong to this element: ids "<group>.<element>.<name>".
+  void element(std::string group, std::string id) {
+    m_group = std::move(group);
+    m_element = std::move(id);
+  }
+
+  Figure& length(const std::string& name, double value, Rounding rounding = Rounding::Nearest) {
+    Figure& figure = add(name, value, FigureUnit::Millimetre);
+    figure.shown = units::showLength(value, m_system, rounding);
+    figure.display = units::lengthText(value, m_system, rounding);
+    return figure;
+  }
+
+  void entered(const std::string& name, double value) { length(name, value).entered = true; }
+
+  // A far mark as it is shown: the near mark as shown plus the opening as shown, so that what is pencilled agrees
+  // with the opening that is read out.
+  void farMark(const std::string& name, double near, double opening) {
+    Figure& figure = length(name, near + opening);
+    const double shown = units::roundedLength(near, m_system, Rounding::Nearest) +
+                         units::roundedLength(opening, m_system, Rounding::Down);
+    figure.shown = units::showLength(shown, m_system, Rounding::Nearest);
+    figure.shown.approximate = m_system == UnitSystem::Inches && std::fabs(shown - figure.value) > 1e-6;
+    figure.display = (figure.shown.approximate ? "\u2248 " : "") + units::lengthText(shown, m_system, Rounding::Nearest);
+  }
+
+  void area(const std::string& name, double value) {
+    Figure& figure = add(name, value, FigureUnit::SquareMillimetre);
+    const double squareInches = value / (25.4 * 25.4);
+    figure.display = m_system == UnitSystem::Millimetres ? base::fixedNumber(value, 1) + " mm\u00b2"
+                                                         : base::fixedNumber(squareInches, 2) + " in\u00b2";
+  }
+
+  void other(const std::string& name, double value, FigureUnit unit, int decimals, const std::string& unitText) {
+    add(name, value, unit).display = base::fixedNumber(value, decimals) + unitText;
+  }
+
+ private:
+  Figure& add(const std::string& name, double value, FigureUnit unit) {
+    Figure figure;
+    figure.element = m_element;
+    figure.kind = m_group.empty() ? name : m_group + '.' + name;
+    figure.id = m_group.empty() ? name : m_group + '.' + m_element + '.' + name;
+    figure.value = value == 0 ? 0 : value;
+    figure.unit = unit;
+    m_figures.push_back(std::move(figure));
+    return m_figures.back();
+  }
+
+  std::vector<Figure>& m_figures;
+  UnitSystem m_system;
+  std::string m_group;
+  std::string m_element;
+};
+
+void collectBoard(Collector& out, const BoardLayout& board, bool outermost) {
+  out.element("board", board.id);
+  out.entered("thickness", board.thickness);
+  out.length("sight.width", board.sight.width, Rounding::Down);
+  out.length("sight.height", board.sight.height, Rounding::Down);
+  out.length("face.width", board.face.width);
+  out.length("face.height", board.face.height);
+  out.length("sight.perimeter", board.sight.perimeter());
+  out.area("sight.area", board.sight.area());
+  out.length("face.perimeter", board.face.perimeter());
+  out.length("bevel.plan", board.bevelPlan);
+  out.length("bevel.slope", board.bevelSlope);
+  out.area("bevel.area", board.bevelArea);
+  if (!outermost) {
+    out.entered("reveal", board.reveal);
+    out.length("reveal.flat", board.flatReveal);
+  }
+  out.length("border.top", board.borderTop);
+  out.length("border.bottom", board.borderBottom);
+  out.length("border.left", board.borderLeft);
+  out.length("border.right", board.borderRight);
+  out.length("back.left", board.borderRight);
+  out.length("back.right", board.borderLeft);
+  out.length("mark.left", board.borderLeft);
+  out.farMark("mark.right", board.borderLeft, board.sight.width);
+  out.length("mark.top", board.borderTop);
+  out.farMark("mark.bottom", board.borderTop, board.sight.height);
+}
+
+// A value reduced to [0, period).
+double modulo(double value, double period) {
+  double rest = std::fmod(value, period);
+  if (rest < 0) rest += period;
+  // A hair under a whole period is a whole period that lost its last bit.
+  return period - rest < 1e-9 ? 0 : rest;
+}
+
+void collectRepeat(Collector& out, const Band& band, const BandLayout& placed) {
+  const double repeat = band.repeat->inMillimetres();
+  out.other("repeats.horizontal", placed.stripHorizontal / repeat, FigureUnit::Count, 2, "");
+  out.other("repeats.vertical", placed.stripVertical / repeat, FigureUnit::Count, 2, "");
+  const auto firstMotif = [&](double strip, Centring centring) {
+    return modulo(strip / 2 + (centring == Centring::Ground ? repeat / 2 : 0), repeat);
+  };
+  out.length("firstMotif.horizontal", firstMotif(placed.stripHorizontal, band.centreHorizontal));
+  out.length("firstMotif.vertical", firstMotif(placed.stripVertical, band.centreVertical));
+  if (band.motif != Motif::Mirror) return;
+  const double shift = band.centreHorizontal == band.centreVertical ? 0 : repeat / 2;
+  const double phase = modulo((placed.outer.width - placed.outer.height) / 2 + shift, repeat);
+  out.length("corner.phase", phase > repeat / 2 + 1e-9 ? phase - repeat : phase);
+}
+
+void collectBand(Collector& out, const Band& band, const BandLayout& placed) {
+  out.element("band", band.id);
+  out.length("inner.width", placed.inner.width);
+  out.length("inner.height", placed.inner.height);
+  out.length("outer.width", placed.outer.width);
+  out.length("outer.height", placed.outer.height);
+  out.length("strip.horizontal", placed.stripHorizontal);
+  out.length("strip.vertical", placed.stripVertical);
+  out.entered("strip.width", placed.width);
+  out.length("mitre", placed.mitre);
+  out.length("dryEnd", placed.dryEnd).entered = band.dryEnd.has_value();
+  out.length("glueFrom", placed.glueFrom);
+  out.area("area", placed.area);
+  if (band.repeat) collectRepeat(out, band, placed);
+}
+
+void collectLine(Collector& out, const LineLayout& line, const Box& face) {
+  out.element("line", line.id);
+  out.length("horizontal", line.path.width);
+  out.length("vertical", line.path.height);
+  out.length("total", line.path.perimeter());
+  out.length("offset", line.offset);
+  out.length("cornerMark", line.offset * std::numbers::sqrt2);
+  const double sides = (line.path.width - face.width) / 2;
+  const double topBottom = (line.path.height - face.height) / 2;
+  out.length("fromFace.sides", sides);
+  out.length("fromFace.topBottom", topBottom);
+  // A common distance is the diagonal of a square; hypot would lose the last bit of it.
+  out.length("fromFaceCorner", sides == topBottom ? std::fabs(sides) * std::numbers::sqrt2 : std::hypot(sides, topBottom));
+}
+
+}  // namespace
+
+Figures::Figures(const Job& job, const Layout& layout, UnitSystem system) {
+  Collector out(m_figures, system);
+  out.length("visible.width", layout.visible.width, Rounding::Down);
+  out.length("visible.height", layout.visible.height, Rounding::Down);
+  out.length("outer.width", layout.outerWidth, Rounding::Down);
+  out.length("outer.height", layout.outerHeight, Rounding::Down);
+  for (std::size_t i = 0; i < layout.boards.size(); ++i) collectBoard(out, layout.boards[i], i == 0);
+  out.element("", "");
+  out.length("border.seen.top", layout.seenTop);
+  out.length("border.seen.bottom", layout.seenBottom);
+  out.length("border.seen.left", layout.seenLeft);
+  out.length("border.seen.right", layout.seenRight);
+  out.length("border.framed.top", layout.framedTop);
+  out.length("border.framed.bottom", layout.framedBottom);
+  out.length("border.framed.left", layout.framedLeft);
+  out.length("border.framed.right", layout.framedRight);
+  out.length("art.left", layout.artLeft);
+  out.length("art.top", layout.artTop);
+  for (std::size_t i = 0; i < layout.bands.size(); ++i) collectBand(out, job.bands[i], layout.bands[i]);
+  const Box& face = layout.boards.front().face;
+  for (const LineLayout& line : layout.lines) collectLine(out, line, face);
+  for (const LeafLayout& leaf : layout.leaf) {
+    out.element("leaf", leaf.id);
+    out.area("area", leaf.area);
+    out.other("sheets", leaf.sheets, FigureUnit::Count, 0, "");
+    out.other("size", leaf.size, FigureUnit::Millilitre, 1, " ml");
+  }
+  out.element("", "");
+  out.length("rebate.width", layout.rebateWidth);
+  out.length("rebate.height", layout.rebateHeight);
+  out.length("rebate.depth", layout.rebateDepth);
+  out.length("package.depth", layout.packageDepth);
+}
+
+const Figure* Figures::find(std::string_view id) const {
+  for (const Figure& figure : m_figures) {
+    if (figure.id == id) return &figure;
+  }
+  return nullptr;
+}
+
+std::string_view name(FigureUnit unit) {
+  switch (unit) {
+    case FigureUnit::Millimetre: return "mm";
+    case FigureUnit::SquareMillimetre: return "mm2";
+    case FigureUnit::Millilitre: return "ml";
+    case FigureUnit::Gram: return "g";
+    case FigureUnit::Count: return "count";
+    case FigureUnit::Degree: return "deg";
+  }
+  return "";
+}
+
+}  // namespace core::design

@@ -1,0 +1,38 @@
+#pragma once
+// Every measure a step may need, by stable id, in one order: boards outermost first, bands innermost first.
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/design/layout.h"
+#include "core/units/length_display.h"
+
+namespace core::design {
+
+enum class FigureUnit { Millimetre, SquareMillimetre, Millilitre, Gram, Count, Degree };
+
+struct Figure {
+  std::string id;       // "board.top.mark.left"
+  std::string element;  // "top"; "" where the id names none
+  std::string kind;     // the id without its element: "board.mark.left"; keys the label and datum words
+  double value = 0;
+  FigureUnit unit = FigureUnit::Millimetre;
+  std::string display;  // in the units asked for, rounded for display
+  units::ShownLength shown;  // for lengths
+  bool entered = false;  // true: as the maker entered it; false: computed
+};
+
+class Figures {
+ public:
+  Figures() = default;
+  Figures(const Job& job, const Layout& layout, units::UnitSystem system);
+  const std::vector<Figure>& all() const { return m_figures; }
+  const Figure* find(std::string_view id) const;
+
+ private:
+  std::vector<Figure> m_figures;
+};
+
+std::string_view name(FigureUnit unit);  // "mm", "mm2", "ml", "g", "count", "deg"
+
+}  // namespace core::design

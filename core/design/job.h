@@ -1,0 +1,177 @@
+#pragma once
+// A job as read from its file: what the maker entered, exactly. Nothing here is computed.
+#include <cstddef>
+#include <map>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/units/angle.h"
+#include "core/units/climate.h"
+#include "core/units/length.h"
+#include "core/units/length_display.h"
+
+namespace core::design {
+
+using units::Length;
+
+// Where an element stands in the file, for messages.
+struct Place {
+  std::string pointer;
+  std::size_t order = 0;
+};
+
+struct Sheet {
+  Length width, height;
+  Length left, top;  // where the shown part starts on it
+};
+
+struct Artwork {
+  Place place;
+  Length width, height;  // what is to be shown
+  Length thickness = Length::nanometres(300'000);
+  Sheet sheet;
+  Place sheetPlace;
+};
+
+enum class Shape { Rectangle, Rounded, Scalloped, Chamfered, Oval, Round, Arch };
+
+struct Window {
+  Place place;
+  Shape shape = Shape::Rectangle;
+  // Exactly one of the two: the mount covers the shown part by `overlap`, or leaves `margin` of air round the
+  // whole sheet (a float).
+  bool floats = false;
+  Length distance;
+};
+
+struct Board {
+  Place place;
+  std::string id;
+  Length thickness;
+  Length reveal;  // inner boards; zero on the outermost
+  units::Angle bevelAngle;
+  std::optional<std::string> bevelColour;
+};
+
+// Bottom border in terms of the top: bottom = top x ratio, or bottom = top + addition.
+struct Weighting {
+  bool byAddition = false;
+  double ratio = 1;
+  Length addition;
+};
+
+struct FourBorders {
+  Length top, bottom, left, right;
+};
+struct SidesAndWeighting {
+  Length sides;
+  Weighting weighting;
+};
+struct OuterAndWeighting {
+  Length width, height;
+  Weighting weighting;
+};
+
+struct Borders {
+  Place place;
+  std::variant<FourBorders, SidesAndWeighting, OuterAndWeighting> entry;
+};
+
+struct Rebate {
+  Place place;
+  Length allowanceTotal = Length::wholeMillimetres(3);
+  Length cover = Length::wholeMillimetres(6);
+};
+
+enum class Motif { Mirror, Directional, Plain };
+enum class Centring { Motif, Ground };
+enum class Grain { Along, Across, Any };
+
+struct Band {
+  Place place;
+  std::string id;
+  std::string paper;
+  Length offsetSides, offsetTopBottom;
+  Length width;
+  Length trim;
+  std::optional<Length> dryEnd;
+  std::optional<Length> repeat;
+  Motif motif = Motif::Plain;
+  Centring centreHorizontal = Centring::Motif;
+  Centring centreVertical = Centring::Motif;
+  std::optional<Grain> grain;
+};
+
+enum class Edge { Window, BandInner, BandOuter };
+
+struct Line {
+  Place place;
+  std::string id;
+  Edge along = Edge::Window;
+  std::string band;  // of the edge, where it is a band's
+  Length gap;        // may be negative, down to -width
+  Length width;
+  std::string colour;
+};
+
+enum class RegionKind { Face, Outside, Inside, On, Spandrel, Bevel };
+enum class LeafMethod { Scattered, Laid };
+enum class SizeKind { MethylCellulose, Starch, Water, Oil };
+
+struct Leaf {
+  Place place;
+  std::string id;
+  RegionKind region = RegionKind::Face;
+  std::string regionOf;  // band or board
+  LeafMethod method = LeafMethod::Laid;
+  double coverage = 1;   // scattered
+  SizeKind size = SizeKind::Water;
+  Length keepOffEdge, keepOffLines;
+  Length leafWidth = Length::wholeMillimetres(80);
+  Length leafHeight = Length::wholeMillimetres(80);
+  Length lap = Length::wholeMillimetres(3);
+  double waste = 0.24;
+  double spread = 100;  // ml/m2
+  double potLoss = 0.5;
+};
+
+struct Package {
+  Place place;
+  Length glazing = Length::nanometres(2'000'000);
+  Length spacer;
+  Length decoration = Length::nanometres(200'000);
+  Length hinge = Length::nanometres(200'000);
+  Length backMount = Length::nanometres(1'500'000);
+  Length backing = Length::nanometres(3'000'000);
+  Length seal = Length::nanometres(500'000);
+  Length fixing = Length::nanometres(3'000'000);
+};
+
+struct Room {
+  units::Temperature temperature;
+  units::Humidity humidity;
+};
+
+struct Job {
+  std::string title;      // "" where not given
+  std::string reference;
+  std::string client;
+  std::string due;
+  Artwork artwork;
+  Window window;
+  std::vector<Board> boards;  // from the face inwards
+  Borders borders;
+  Rebate rebate;
+  std::vector<Band> bands;    // innermost first
+  std::vector<Line> lines;
+  std::vector<Leaf> leaf;
+  Package package;
+  std::map<std::string, std::string> techniques;  // role -> technique id
+  std::optional<Room> room;
+  // The unit the artwork's width is written in decides how figures are shown unless somebody asks otherwise.
+  units::UnitSystem units = units::UnitSystem::Millimetres;
+};
+
+}  // namespace core::design

@@ -1,0 +1,285 @@
+#include "core/design/layout.h"
+
+#include <algorithm>
+
+#include "core/design/layout_internal.h"
+
+namespace core::design {
+namespace {
+
+using base::Message;
+using base::Millimetres;
+using detail::conflict;
+using detail::mm;
+
+// The opening of the innermost board, exact; and the conflicts of work and sheet.
+struct ExactBox {
+  Length width, height;
+  Box box() const { return {width.inMillimetres(), height.inMillimetres()}; }
+};
+
+ExactBox visibleOpening(const Job& job, base::Problems& problems) {
+  const Artwork& art = job.artwork;
+  const Sheet& sheet = art.sheet;
+  const std::string& sheetPointer = art.sheetPlace.pointer;
+  const auto within = [&](Length start, Length shown, Length whole, std::string_view key) {
+    const Length over = start + shown - whole;
+    if (over <= Length()) return;
+    conflict(problems, sheetPointer + '/' + std::string(key),
+             Message("job.shown-beyond-sheet")
+                 .with("sheet", mm(whole))
+                 .with("needed", mm(start + shown))
+                 .with("by", mm(over)));
+  };
+  within(sheet.left, art.width, sheet.width, "width");
+  within(sheet.top, art.height, sheet.height, "height");
+  const Length distance = job.window.distance;
+  if (job.window.floats) return {sheet.width + 2 * distance, sheet.height + 2 * distance};
+  const ExactBox opening{art.width - 2 * distance, art.height - 2 * distance};
+  const Length least = std::min(opening.width, opening.height);
+  if (least <= Length()) {
+    conflict(problems, job.window.place.pointer + "/overlap",
+             Message("job.overlap-closes-window")
+                 .with("overlap", mm(distance))
+                 .with("shown", mm(std::min(art.width, art.height)))
+                 .with("by", mm(-least)));
+  }
+  return opening;
+}
+
+void placeBoards(const Job& job, ExactBox opening, Layout& layout, base::Problems& problems) {
+  layout.boards.resize(job.boards.size());
+  for (std::size_t i = job.boards.size(); i-- > 0;) {
+    const Board& board = job.boards[i];
+    BoardLayout& placed = layout.boards[i];
+    placed.id = board.id;
+    placed.thickness = board.thickness.inMillimetres();
+    placed.sight = opening.box();
+    const bool square = board.bevelAngle.inDegrees() == 90;
+    placed.bevelPlan = square ? 0 : placed.thickness / board.bevelAngle.tangent();
+    placed.bevelSlope = placed.thickness / board.bevelAngle.sine();
+    placed.face = placed.sight.movedOut(placed.bevelPlan);
+    placed.bevelArea = (placed.sight.perimeter() + placed.face.perimeter()) / 2 * placed.bevelSlope;
+    if (i == 0) continue;
+    placed.reveal = board.reveal.inMillimetres();
+    placed.flatReveal = placed.reveal - placed.bevelPlan;
+    if (placed.flatReveal <= 0) {
+      conflict(problems, board.place.pointer + "/reveal",
+               Message("job.reveal-within-bevel")
+                   .with("board", board.id)
+                   .with("reveal", Millimetres{placed.reveal})
+                   .with("bevel", Millimetres{placed.bevelPlan})
+                   .with("by", Millimetres{-placed.flatReveal}));
+    }
+    opening = {opening.width + 2 * board.reveal, opening.height + 2 * board.reveal};
+  }
+}
+
+struct TopBorders {
+  double top = 0, bottom = 0, left = 0, right = 0;
+};
+
+struct BorderMaker {
+  const Box& sight;
+
+  TopBorders operator()(const FourBorders& entry) const {
+    return {entry.top.inMillimetres(), entry.bottom.inMillimetres(), entry.left.inMillimetres(),
+            entry.right.inMillimetres()};
+  }
+  TopBorders operator()(const SidesAndWeighting& entry) const {
+    const double sides = entry.sides.inMillimetres();
+    const Weighting& weighting = entry.weighting;
+    const double bottom = weighting.byAddition ? (entry.sides + weighting.addition).inMillimetres()
+                                               : sides * weighting.ratio;
+    return {sides, bottom, sides, sides};
+  }
+  TopBorders operator()(const OuterAndWeighting& entry) const {
+    const double sides = (entry.width.inMillimetres() - sight.width) / 2;
+    const double spare = entry.height.inMillimetres() - sight.height;
+    const Weighting& weighting = entry.weighting;
+    if (weighting.byAddition) {
+      const double addition = weighting.addition.inMillimetres();
+      const double top = (spare - addition) / 2;
+      return {top, top + addition, sides, sides};
+    }
+    const double top = spare / (1 + weighting.ratio);
+    return {top, weighting.ratio * top, sides, sides};
+  }
+};
+
+void placeBorders(const Job& job, Layout& layout, base::Problems& problems) {
+  const Box& topSight = layout.boards.front().sight;
+  const TopBorders top = std::visit(BorderMaker{topSight}, job.borders.entry);
+  double reveals = 0;
+  for (BoardLayout& board : layout.boards) {
+    reveals += board.reveal;
+    board.borderTop = top.top + reveals;
+    board.borderBottom = top.bottom + reveals;
+    board.borderLeft = top.left + reveals;
+    board.borderRight = top.right + reveals;
+  }
+  layout.outerWidth = topSight.width + top.left + top.right;
+  layout.outerHeight = topSight.height + top.top + top.bottom;
+  if (const auto* outer = std::get_if<OuterAndWeighting>(&job.borders.entry)) {
+    // Entered exactly, so not to be had back from its own halves.
+    layout.outerWidth = outer->width.inMillimetres();
+    layout.outerHeight = outer->height.inMillimetres();
+  }
+  const double plan = layout.boards.front().bevelPlan;
+  layout.seenTop = top.top - plan;
+  layout.seenBottom = top.bottom - plan;
+  layout.seenLeft = top.left - plan;
+  layout.seenRight = top.right - plan;
+  const double cover = job.rebate.cover.inMillimetres();
+  const double allowance = job.rebate.allowanceTotal.inMillimetres();
+  layout.framedLeft = layout.seenLeft - cover + allowance / 2;
+  layout.framedRight = layout.seenRight - cover + allowance / 2;
+  layout.framedTop = layout.seenTop - cover + allowance;
+  layout.framedBottom = layout.seenBottom - cover;
+
+  const struct {
+    const char* side;
+    const char* keys[2];  // where the file may say it: the first that is there is pointed at
+    double border, seen, framed;
+  } sides[] = {{"top", {"top", "outer/height"}, top.top, layout.seenTop, layout.framedTop},
+               {"bottom", {"bottom", "outer/height"}, top.bottom, layout.seenBottom, layout.framedBottom},
+               {"left", {"left", "outer/width"}, top.left, layout.seenLeft, layout.framedLeft},
+               {"right", {"right", "outer/width"}, top.right, layout.seenRight, layout.framedRight}};
+  const bool byOuter = std::holds_alternative<OuterAndWeighting>(job.borders.entry);
+  for (const auto& side : sides) {
+    const std::string pointer = job.borders.place.pointer + '/' + side.keys[byOuter ? 1 : 0];
+    if (side.border <= 0) {
+      conflict(problems, pointer,
+               Message("job.no-border").with("side", std::string(side.side)).with("by", Millimetres{-side.border}));
+    } else if (side.seen <= 0) {
+      conflict(problems, pointer,
+               Message("job.border-within-bevel")
+                   .with("side", std::string(side.side))
+                   .with("border", Millimetres{side.border})
+                   .with("bevel", Millimetres{plan})
+                   .with("by", Millimetres{-side.seen}));
+    } else if (side.framed <= 0) {
+      conflict(problems, job.rebate.place.pointer.empty() ? pointer : job.rebate.place.pointer + "/cover",
+               Message("job.border-under-lip")
+                   .with("side", std::string(side.side))
+                   .with("cover", Millimetres{cover})
+                   .with("seen", Millimetres{side.seen})
+                   .with("by", Millimetres{-side.framed}));
+    }
+  }
+}
+
+void placeWork(const Job& job, Layout& layout, base::Problems& problems) {
+  const BoardLayout& innermost = layout.boards.back();
+  const double distance = job.window.distance.inMillimetres();
+  const Sheet& sheet = job.artwork.sheet;
+  if (job.window.floats) {
+    layout.artLeft = innermost.borderLeft + distance;
+    layout.artTop = innermost.borderTop + distance;
+  } else {
+    layout.artLeft = innermost.borderLeft - (job.window.distance + sheet.left).inMillimetres();
+    layout.artTop = innermost.borderTop - (job.window.distance + sheet.top).inMillimetres();
+  }
+  layout.sheetWidth = sheet.width.inMillimetres();
+  layout.sheetHeight = sheet.height.inMillimetres();
+  const auto within = [&](double from, double size, double whole, std::string_view key) {
+    const double over = std::max(-from, from + size - whole);
+    if (over <= 1e-9) return;
+    conflict(problems, job.artwork.sheetPlace.pointer + '/' + std::string(key),
+             Message("job.sheet-beyond-mount")
+                 .with("sheet", Millimetres{size})
+                 .with("mount", Millimetres{whole})
+                 .with("by", Millimetres{over}));
+  };
+  within(layout.artLeft, layout.sheetWidth, layout.outerWidth, "width");
+  within(layout.artTop, layout.sheetHeight, layout.outerHeight, "height");
+}
+
+void placePackage(const Job& job, Layout& layout) {
+  const double allowance = job.rebate.allowanceTotal.inMillimetres();
+  layout.rebateWidth = layout.outerWidth + allowance;
+  layout.rebateHeight = layout.outerHeight + allowance;
+  const Package& package = job.package;
+  Length depth = package.glazing + package.spacer + package.decoration + job.artwork.thickness + package.hinge +
+                 package.backMount + package.backing + package.seal;
+  for (const Board& board : job.boards) depth = depth + board.thickness;
+  layout.packageDepth = depth.inMillimetres();
+  layout.rebateDepth = (depth + package.fixing).inMillimetres();
+}
+
+template <typename Item>
+const Item* findById(const std::vector<Item>& items, const std::string& id) {
+  const auto found = std::find_if(items.begin(), items.end(), [&](const Item& item) { return item.id == id; });
+  return found == items.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+namespace detail {
+
+void conflict(base::Problems& problems, std::string pointer, Message message, base::Severity severity) {
+  base::Problem problem;
+  problem.pointer = std::move(pointer);
+  problem.message = std::move(message);
+  problem.severity = severity;
+  problems.add(std::move(problem));
+}
+
+geometry::Rectangle mountRectangle(const Layout& layout) { return {0, 0, layout.outerWidth, layout.outerHeight}; }
+
+geometry::Rectangle faceRectangle(const Layout& layout) {
+  const Box& face = layout.boards.front().face;
+  return {layout.seenLeft, layout.seenTop, layout.seenLeft + face.width, layout.seenTop + face.height};
+}
+
+}  // namespace detail
+
+const BoardLayout* Layout::board(const std::string& id) const { return findById(boards, id); }
+const BandLayout* Layout::band(const std::string& id) const { return findById(bands, id); }
+const LineLayout* Layout::line(const std::string& id) const { return findById(lines, id); }
+
+std::vector<std::string> Layout::inReachOf(const std::string& id) const {
+  std::vector<std::pair<std::string, geometry::Ring>> rings;
+  for (const BandLayout& band : bands) rings.emplace_back(band.id, band.ring);
+  for (const LineLayout& line : lines) rings.emplace_back(line.id, line.ring);
+  for (const LeafLayout& field : leaf) {
+    if (!field.onBevel) rings.emplace_back(field.id, field.ring);
+  }
+  const auto self = std::find_if(rings.begin(), rings.end(), [&](const auto& entry) { return entry.first == id; });
+  std::vector<std::string> ids;
+  if (self == rings.end()) return ids;
+  for (const auto& [other, ring] : rings) {
+    if (other != id && geometry::touch(self->second, ring)) ids.push_back(other);
+  }
+  return ids;
+}
+
+std::vector<std::string> Layout::linesFromWindow() const {
+  std::vector<const LineLayout*> sorted;
+  for (const LineLayout& line : lines) sorted.push_back(&line);
+  std::stable_sort(sorted.begin(), sorted.end(), [](const LineLayout* a, const LineLayout* b) {
+    return a->ring.from.sides < b->ring.from.sides;
+  });
+  std::vector<std::string> ids;
+  for (const LineLayout* line : sorted) ids.push_back(line->id);
+  return ids;
+}
+
+Layout layOut(const Job& job, base::Problems& problems) {
+  Layout layout;
+  base::Problems found;
+  const ExactBox opening = visibleOpening(job, found);
+  layout.visible = opening.box();
+  placeBoards(job, opening, layout, found);
+  placeBorders(job, layout, found);
+  placeWork(job, layout, found);
+  placePackage(job, layout);
+  detail::placeBands(job, layout, found);
+  detail::placeLines(job, layout, found);
+  // Areas mean nothing while things overlap or hang over an edge.
+  if (!found.hasErrors()) detail::placeLeaf(job, layout, found);
+  problems.append(found);
+  return layout;
+}
+
+}  // namespace core::design

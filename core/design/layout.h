@@ -1,0 +1,86 @@
+#pragma once
+// The layout: where every board edge, band, line and leaf region lies, computed from what was entered, each from
+// its datum. Millimetres in double; entered lengths are exact, derived ones carry rounding of the last bit only.
+// Left and right are as seen from the face.
+#include <map>
+#include <string>
+#include <vector>
+
+#include "core/base/problem.h"
+#include "core/design/job.h"
+#include "core/geometry/rectangle.h"
+
+namespace core::design {
+
+using geometry::Box;
+
+struct BoardLayout {
+  std::string id;
+  double thickness = 0;
+  Box sight;  // opening at the back, where the cut is marked
+  Box face;   // opening at the face
+  double bevelPlan = 0;
+  double bevelSlope = 0;
+  double bevelArea = 0;
+  double reveal = 0;      // inner boards
+  double flatReveal = 0;
+  double borderTop = 0, borderBottom = 0, borderLeft = 0, borderRight = 0;
+};
+
+struct BandLayout {
+  std::string id;
+  Box inner, outer;
+  double width = 0;
+  double stripHorizontal = 0, stripVertical = 0;  // cut lengths
+  double mitre = 0;
+  double dryEnd = 0;
+  double glueFrom = 0;  // from the cut end
+  double area = 0;
+  geometry::Ring ring;  // from the top board's face edge outwards
+};
+
+struct LineLayout {
+  std::string id;
+  Box path;  // of the centre
+  double width = 0;
+  double offset = 0;  // centre from the edge it follows
+  geometry::Ring ring;
+};
+
+struct LeafLayout {
+  std::string id;
+  double area = 0;  // mm2
+  double sheets = 0;
+  double size = 0;  // ml
+  geometry::Ring ring;  // the bounds of its region; unused for a bevel
+  bool onBevel = false;
+};
+
+struct Layout {
+  Box visible;
+  double outerWidth = 0, outerHeight = 0;
+  std::vector<BoardLayout> boards;
+  std::vector<BandLayout> bands;
+  std::vector<LineLayout> lines;
+  std::vector<LeafLayout> leaf;
+  double artLeft = 0, artTop = 0;
+  double sheetWidth = 0, sheetHeight = 0;
+  double rebateWidth = 0, rebateHeight = 0, rebateDepth = 0;
+  double packageDepth = 0;
+  double seenTop = 0, seenBottom = 0, seenLeft = 0, seenRight = 0;
+  double framedTop = 0, framedBottom = 0, framedLeft = 0, framedRight = 0;
+
+  const BoardLayout* board(const std::string& id) const;
+  const BandLayout* band(const std::string& id) const;
+  const LineLayout* line(const std::string& id) const;
+  // Ids of bands, lines and leaf fields that touch an element or lie inside its area, the element left out.
+  std::vector<std::string> inReachOf(const std::string& id) const;
+  // Lines by distance from the window, innermost first; ids.
+  std::vector<std::string> linesFromWindow() const;
+};
+
+// Computes the layout and adds every conflict: what overlaps, hangs over an edge, or does not fit, each at its
+// place with the sizes and by how much. The layout is usable only where no error was added.
+Layout layOut(const Job& job, base::Problems& problems);
+
+}  // namespace core::design
