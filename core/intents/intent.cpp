@@ -1,0 +1,38 @@
+#include "core/intents/intent.h"
+
+namespace core::intents {
+
+std::string_view name(const Intent& intent) {
+  struct Namer {
+    std::string_view operator()(const TakeIn&) const { return "takeIn"; }
+    std::string_view operator()(const BeginStep&) const { return "beginStep"; }
+    std::string_view operator()(const FinishStep&) const { return "finishStep"; }
+    std::string_view operator()(const Undo&) const { return "undo"; }
+    std::string_view operator()(const LookAt&) const { return "lookAt"; }
+    std::string_view operator()(const Hear&) const { return "hear"; }
+    std::string_view operator()(const ReportFault&) const { return "reportFault"; }
+    std::string_view operator()(const MendMissed&) const { return "mendMissed"; }
+  };
+  return std::visit(Namer{}, intent);
+}
+
+std::string_view name(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::NotYet: return "notYet";
+    case Verdict::Tacky: return "tacky";
+    case Verdict::PastIt: return "pastIt";
+    case Verdict::Dry: return "dry";
+  }
+  return "";
+}
+
+std::string_view name(AlertClass alert) {
+  switch (alert) {
+    case AlertClass::Over: return "over";
+    case AlertClass::Open: return "open";
+    case AlertClass::Closing: return "closing";
+  }
+  return "";
+}
+
+}  // namespace core::intents
