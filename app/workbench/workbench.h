@@ -1,0 +1,89 @@
+#pragma once
+// One way in, one way out: takes an intent, lets the core decide, commits the events in one transaction, folds
+// again, and only then tells the screens and publishes the alert schedule. Lives in the interface thread.
+#include <QObject>
+#include <QString>
+#include <functional>
+#include <map>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "app/clocks/clock.h"
+#include "core/craft/catalogue.h"
+#include "core/record/alert_schedule.h"
+#include "core/record/bench_place.h"
+#include "core/record/decide.h"
+#include "core/record/event_store.h"
+#include "core/record/job_state.h"
+
+namespace app::workbench {
+
+// Where technique texts come from when a job is taken in: id -> file text, so that they can be stored by hash.
+struct Library {
+  core::craft::Catalogue catalogue;
+  std::map<std::string, std::string> texts;
+};
+
+struct JobEntry {
+  std::string id;
+  std::string title;
+  std::string reference;
+  std::string jobHash;
+  // Not empty where the job cannot be opened (its texts are missing or no longer read): what to say.
+  core::base::Message trouble;
+};
+
+class Workbench : public QObject {
+  Q_OBJECT
+
+ public:
+  Workbench(core::record::EventStore& store, const clocks::Clock& clock, Library library, std::string deviceId,
+            QObject* parent = nullptr);
+  ~Workbench() override;
+
+  // Loads every job of the store. Returns what is wrong with the store, or an empty message.
+  core::base::Message load();
+
+  struct TakenIn {
+    std::string jobId;
+    bool already = false;         // the same bytes were there: that job
+    bool sameReference = false;   // another content under a reference that is there: taken in as a new design
+    std::vector<core::base::Problem> problems;     // of the job file, where it cannot be taken in
+    std::vector<core::base::Message> refusals;     // composition or store
+  };
+  TakenIn takeIn(const std::string& text);
+
+  const std::vector<JobEntry>& jobs() const;
+  // Null where there is no such job or it has trouble.
+  const core::record::JobState* job(const std::string& jobId) const;
+  // The state with the clock in hand, of this instant. Requires job(jobId).
+  core::record::JobAt at(const std::string& jobId) const;
+
+  // Decides, commits, folds. Returns the refusal, or an empty message once the events are durably kept.
+  core::base::Message ask(const std::string& jobId, const core::intents::Intent& intent);
+  // The intent id of the last act that was kept: what a key that takes back asks for.
+  const std::string& lastIntentId() const;
+
+  std::shared_ptr<const core::record::AlertSchedule> schedule() const;
+  const core::waits::ClockLog& clockLog() const;
+  // Writes a heartbeat; call every 30 s, and when the machine goes to sleep.
+  void heartbeat();
+
+  // The whole record of a job as JSON (its texts by hash and every event), for export and proof.
+  std::string exportRecord(const std::string& jobId) const;
+
+  // Called after each commit with the act's intent id: what a test harness acknowledges on its pipe.
+  std::function<void(const std::string& intentId)> onCommitted;
+
+ signals:
+  void jobsChanged();
+  void jobChanged(const QString& jobId);
+  void scheduleChanged();
+
+ private:
+  struct Private;
+  std::unique_ptr<Private> d;
+};
+
+}  // namespace app::workbench
