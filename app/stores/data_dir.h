@@ -1,0 +1,19 @@
+#pragma once
+// Where this program keeps what it must not lose.
+#include <QString>
+
+#include "core/base/message.h"
+#include "core/base/result.h"
+
+namespace app::stores {
+
+// The folder given by --data, or the user's own place for this program where `option` is empty; made where it
+// does not exist. Absolute. data.cannotMake {path} where it cannot be made, data.notAFolder {path} where a file
+// has that name.
+core::base::Result<QString, core::base::Message> dataDirectory(const QString& option);
+
+QString recordFile(const QString& dataDirectory);
+// Techniques of this bench that stand in for those delivered with the program.
+QString ownTechniques(const QString& dataDirectory);
+
+}  // namespace app::stores

@@ -1,0 +1,17 @@
+#pragma once
+// A look at the file before the database library touches it: what is wrong is told without a byte written.
+#include <QString>
+
+#include "core/base/message.h"
+
+namespace app::stores {
+
+// Marks our files among all SQLite files (PRAGMA application_id): "MntW".
+inline constexpr int kApplicationId = 0x4D6E7457;
+
+// An empty message where there is no file yet, or one worth opening. Otherwise store.folderMissing,
+// store.isDirectory, store.notAFile, store.unreadable, store.notADatabase, store.otherProgram, store.newer or
+// store.damaged.
+core::base::Message troubleWithFile(const QString& path);
+
+}  // namespace app::stores

@@ -1,0 +1,312 @@
+#include "app/stores/sqlite_event_store.h"
+
+#include <QDateTime>
+#include <QSqlError>
+#include <QSqlQuery>
+#include <QVariant>
+#include <utility>
+
+#include "app/convert/text.h"
+#include "app/convert/uuid.h"
+#include "app/stores/database_file.h"
+#include "app/stores/schema.h"
+#include "app/stores/store_trouble.h"
+
+namespace app::stores {
+namespace {
+
+using core::base::Message;
+using core::base::Result;
+using core::record::Done;
+using core::record::Event;
+using core::record::StoredText;
+using core::record::StoreError;
+
+constexpr char kEventColumns[] =
+    "event_id, device_id, device_seq, hlc, intent_id, stream, type, version, occurred, recorded, zone, boot_id, "
+    "boottime_ns, synced, payload";
+
+// A null string would be stored as NULL.
+QVariant bound(const std::string& text) {
+  const QString value = convert::toQt(text);
+  return value.isNull() ? QString(QLatin1String("")) : value;
+}
+
+QVariant boundBytes(const std::string& bytes) {
+  const QByteArray value = convert::toBytes(bytes);
+  return value.isNull() ? QByteArray("") : value;
+}
+
+QVariant bound(std::int64_t number) { return QVariant::fromValue<qlonglong>(number); }
+
+std::string textAt(const QSqlQuery& query, int column) { return convert::fromQt(query.value(column).toString()); }
+
+core::waits::ClockReading readingAt(const QSqlQuery& query, int first) {
+  return {query.value(first).toLongLong(), textAt(query, first + 1), query.value(first + 2).toLongLong(),
+          query.value(first + 3).toLongLong() != 0};
+}
+
+// Nothing where the payload is no JSON: then the row was not written by this program, or not whole.
+std::optional<Event> eventAt(const QSqlQuery& query) {
+  core::base::ParsedJson payload = core::base::parseJson(textAt(query, 14));
+  if (!payload.readable) return std::nullopt;
+  Event event;
+  event.eventId = textAt(query, 0);
+  event.deviceId = textAt(query, 1);
+  event.deviceSequence = query.value(2).toLongLong();
+  event.hlc = core::record::parseHlc(textAt(query, 3));
+  event.intentId = textAt(query, 4);
+  event.stream = textAt(query, 5);
+  event.type = textAt(query, 6);
+  event.version = query.value(7).toInt();
+  event.occurredUtc = query.value(8).toLongLong();
+  event.recordedUtc = query.value(9).toLongLong();
+  event.zone = textAt(query, 10);
+  event.bootId = textAt(query, 11);
+  event.boottimeNanoseconds = query.value(12).toLongLong();
+  event.synced = query.value(13).toLongLong() != 0;
+  event.payload = std::move(payload.root);
+  return event;
+}
+
+}  // namespace
+
+SqliteEventStore::SqliteEventStore(QString path, QString connection)
+    : m_path(std::move(path)),
+      m_connection(std::move(connection)),
+      m_database(QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_connection)) {}
+
+SqliteEventStore::~SqliteEventStore() {
+  m_database.close();
+  m_database = QSqlDatabase();
+  QSqlDatabase::removeDatabase(m_connection);
+}
+
+Result<std::unique_ptr<SqliteEventStore>, StoreError> SqliteEventStore::open(const QString& path) {
+  if (Message trouble = troubleWithFile(path); !trouble.id.empty()) return trouble;
+  if (!QSqlDatabase::isDriverAvailable(QStringLiteral("QSQLITE"))) return Message("store.noDriver");
+  // The connection's name is the process's own affair; it only has to be one that no other store has.
+  std::unique_ptr<SqliteEventStore> store(
+      new SqliteEventStore(path, QStringLiteral("record-") + convert::toQt(convert::newUuid(0))));
+  if (Message trouble = store->prepareFile(); !trouble.id.empty()) return trouble;
+  return store;
+}
+
+Message SqliteEventStore::trouble(const QSqlError& error) const { return troubleOf(error, m_path); }
+
+Message SqliteEventStore::damaged() const { return Message("store.damaged").with("path", convert::fromQt(m_path)); }
+
+template <typename Write>
+Message SqliteEventStore::inTransaction(Write write) {
+  QSqlQuery query(m_database);
+  // Immediate: the lock is had at the start or not at all, never refused half-way.
+  if (!query.exec(QStringLiteral("BEGIN IMMEDIATE"))) return trouble(query.lastError());
+  Message problem;
+  if (!write(query)) {
+    problem = trouble(query.lastError());
+  } else {
+    query.finish();
+    if (query.exec(QStringLiteral("COMMIT"))) return {};
+    problem = trouble(query.lastError());
+  }
+  query.finish();
+  query.exec(QStringLiteral("ROLLBACK"));
+  return problem;
+}
+
+Message SqliteEventStore::prepareFile() {
+  m_database.setDatabaseName(m_path);
+  m_database.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kBusyMilliseconds));
+  if (!m_database.open()) return trouble(m_database.lastError());
+  QSqlQuery query(m_database);
+  if (!query.exec(QStringLiteral("PRAGMA synchronous = FULL"))) return trouble(query.lastError());
+  if (Message problem = bringUpToDate(); !problem.id.empty()) return problem;
+  return readDeviceId();
+}
+
+Message SqliteEventStore::bringUpToDate() {
+  const std::string place = convert::fromQt(m_path);
+  QSqlQuery query(m_database);
+  // Asked again through the library: the newest header may still be in the write-ahead log.
+  if (!query.exec(QStringLiteral("SELECT application_id, user_version, (SELECT count(*) FROM sqlite_schema) "
+                                 "FROM pragma_application_id, pragma_user_version")) ||
+      !query.next()) {
+    return trouble(query.lastError());
+  }
+  const int application = query.value(0).toInt();
+  const int version = query.value(1).toInt();
+  const bool empty = query.value(2).toInt() == 0;
+  query.finish();
+  if (version > kSchemaVersion && application == kApplicationId) return newerMessage(place, version);
+  const bool fresh = empty && version == 0 && (application == 0 || application == kApplicationId);
+  const bool ours = application == kApplicationId && version >= 1 && version <= kSchemaVersion;
+  if (!fresh && !ours) return Message("store.otherProgram").with("path", place);
+
+  if (!query.exec(QStringLiteral("PRAGMA journal_mode = WAL"))) return trouble(query.lastError());
+  query.finish();
+  if (!query.exec(QStringLiteral("PRAGMA quick_check(1)")) || !query.next()) return trouble(query.lastError());
+  if (query.value(0).toString() != QLatin1String("ok")) return damaged();
+  query.finish();
+  return inTransaction([&](QSqlQuery& write) {
+    if (version < kSchemaVersion && !migrate(write, version)) return false;
+    if (!write.prepare(QStringLiteral("INSERT OR IGNORE INTO bench(only, device_id) VALUES(1, ?)"))) return false;
+    const std::string id = convert::newUuid(QDateTime::currentMSecsSinceEpoch());
+    write.addBindValue(bound(id));
+    return write.exec();
+  });
+}
+
+Message SqliteEventStore::readDeviceId() {
+  QSqlQuery query(m_database);
+  if (!query.exec(QStringLiteral("SELECT device_id FROM bench WHERE only = 1"))) return trouble(query.lastError());
+  if (!query.next()) return damaged();
+  m_deviceId = textAt(query, 0);
+  return m_deviceId.empty() ? damaged() : Message();
+}
+
+bool SqliteEventStore::insertText(QSqlQuery& query, const StoredText& text) const {
+  query.addBindValue(bound(text.hash));
+  query.addBindValue(bound(text.kind));
+  query.addBindValue(bound(text.name));
+  query.addBindValue(boundBytes(text.body));
+  return query.exec();
+}
+
+bool SqliteEventStore::insertEvent(QSqlQuery& query, const Event& event) const {
+  query.addBindValue(bound(event.eventId));
+  query.addBindValue(bound(event.deviceId));
+  query.addBindValue(bound(event.deviceSequence));
+  query.addBindValue(bound(core::record::text(event.hlc)));
+  query.addBindValue(bound(event.intentId));
+  query.addBindValue(bound(event.stream));
+  query.addBindValue(bound(event.type));
+  query.addBindValue(bound(std::int64_t{event.version}));
+  query.addBindValue(bound(event.occurredUtc));
+  query.addBindValue(bound(event.recordedUtc));
+  query.addBindValue(bound(event.zone));
+  query.addBindValue(bound(event.bootId));
+  query.addBindValue(bound(event.boottimeNanoseconds));
+  query.addBindValue(bound(std::int64_t{event.synced ? 1 : 0}));
+  query.addBindValue(bound(core::base::writeJson(event.payload, 0)));
+  return query.exec();
+}
+
+Result<Done, StoreError> SqliteEventStore::append(const std::vector<Event>& events,
+                                                  const std::vector<StoredText>& texts) {
+  Message problem = inTransaction([&](QSqlQuery& query) {
+    if (!query.prepare(QStringLiteral("INSERT INTO texts(hash, kind, name, body) VALUES(?, ?, ?, ?) "
+                                      "ON CONFLICT(hash) DO NOTHING"))) {
+      return false;
+    }
+    for (const StoredText& text : texts) {
+      if (!insertText(query, text)) return false;
+    }
+    if (!query.prepare(QStringLiteral("INSERT INTO events(%1) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) "
+                                      "ON CONFLICT(event_id) DO NOTHING")
+                           .arg(QLatin1String(kEventColumns)))) {
+      return false;
+    }
+    for (const Event& event : events) {
+      if (!insertEvent(query, event)) return false;
+    }
+    return true;
+  });
+  if (!problem.id.empty()) return problem;
+  return Done{};
+}
+
+Result<std::vector<Event>, StoreError> SqliteEventStore::load(const std::string& stream) {
+  QSqlQuery query(m_database);
+  query.setForwardOnly(true);
+  query.prepare(QStringLiteral("SELECT %1 FROM events WHERE stream = ? ORDER BY hlc, device_id, device_seq")
+                    .arg(QLatin1String(kEventColumns)));
+  query.addBindValue(bound(stream));
+  if (!query.exec()) return trouble(query.lastError());
+  std::vector<Event> events;
+  while (query.next()) {
+    std::optional<Event> event = eventAt(query);
+    if (!event) return damaged();
+    events.push_back(std::move(*event));
+  }
+  if (query.lastError().isValid()) return trouble(query.lastError());
+  return events;
+}
+
+Result<std::vector<std::string>, StoreError> SqliteEventStore::streams() {
+  QSqlQuery query(m_database);
+  query.setForwardOnly(true);
+  if (!query.exec(QStringLiteral("SELECT DISTINCT stream FROM events ORDER BY stream"))) {
+    return trouble(query.lastError());
+  }
+  std::vector<std::string> streams;
+  while (query.next()) streams.push_back(textAt(query, 0));
+  if (query.lastError().isValid()) return trouble(query.lastError());
+  return streams;
+}
+
+Result<std::optional<StoredText>, StoreError> SqliteEventStore::text(const std::string& hash) {
+  QSqlQuery query(m_database);
+  query.prepare(QStringLiteral("SELECT hash, kind, name, body FROM texts WHERE hash = ?"));
+  query.addBindValue(bound(hash));
+  if (!query.exec()) return trouble(query.lastError());
+  if (!query.next()) {
+    if (query.lastError().isValid()) return trouble(query.lastError());
+    return std::optional<StoredText>();
+  }
+  return std::optional<StoredText>(
+      {textAt(query, 0), textAt(query, 1), textAt(query, 2), convert::fromBytes(query.value(3).toByteArray())});
+}
+
+Result<SqliteEventStore::Position, StoreError> SqliteEventStore::position(const std::string& deviceId) {
+  QSqlQuery query(m_database);
+  query.prepare(
+      QStringLiteral("SELECT coalesce((SELECT max(device_seq) FROM events WHERE device_id = ?), 0), "
+                     "coalesce((SELECT max(hlc) FROM events), '')"));
+  query.addBindValue(bound(deviceId));
+  if (!query.exec() || !query.next()) return trouble(query.lastError());
+  return Position{query.value(0).toLongLong(), core::record::parseHlc(textAt(query, 1))};
+}
+
+Result<Done, StoreError> SqliteEventStore::logClock(const std::string& deviceId, const std::string& kind,
+                                                    const core::waits::ClockReading& reading) {
+  Message problem = inTransaction([&](QSqlQuery& query) {
+    // What went before within one boot says nothing the newer heartbeat does not, unless the wall clock was
+    // set back in between.
+    query.prepare(
+        QStringLiteral("DELETE FROM clock_log WHERE number = (SELECT max(number) FROM clock_log WHERE device_id = ?) "
+                       "AND kind = 'heartbeat' AND ? = 'heartbeat' AND boot_id = ? AND utc <= ? AND boottime_ns <= ?"));
+    query.addBindValue(bound(deviceId));
+    query.addBindValue(bound(kind));
+    query.addBindValue(bound(reading.bootId));
+    query.addBindValue(bound(reading.utcMilliseconds));
+    query.addBindValue(bound(reading.boottimeNanoseconds));
+    if (!query.exec()) return false;
+    query.prepare(
+        QStringLiteral("INSERT INTO clock_log(device_id, kind, utc, boot_id, boottime_ns, synced) "
+                       "VALUES(?, ?, ?, ?, ?, ?)"));
+    query.addBindValue(bound(deviceId));
+    query.addBindValue(bound(kind));
+    query.addBindValue(bound(reading.utcMilliseconds));
+    query.addBindValue(bound(reading.bootId));
+    query.addBindValue(bound(reading.boottimeNanoseconds));
+    query.addBindValue(bound(std::int64_t{reading.synced ? 1 : 0}));
+    return query.exec();
+  });
+  if (!problem.id.empty()) return problem;
+  return Done{};
+}
+
+Result<core::waits::ClockLog, StoreError> SqliteEventStore::clockLog(const std::string& deviceId) {
+  QSqlQuery query(m_database);
+  query.setForwardOnly(true);
+  query.prepare(
+      QStringLiteral("SELECT utc, boot_id, boottime_ns, synced FROM clock_log WHERE device_id = ? ORDER BY number"));
+  query.addBindValue(bound(deviceId));
+  if (!query.exec()) return trouble(query.lastError());
+  core::waits::ClockLog log;
+  while (query.next()) log.heartbeats.push_back(readingAt(query, 0));
+  if (query.lastError().isValid()) return trouble(query.lastError());
+  return log;
+}
+
+}  // namespace app::stores

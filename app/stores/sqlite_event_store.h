@@ -1,0 +1,64 @@
+#pragma once
+// The record in one SQLite file: write-ahead log, every commit forced to the disk, one transaction an append.
+// Never deletes or replaces the maker's file; where it cannot be used, says why and leaves it as it is.
+#include <QSqlDatabase>
+#include <QString>
+#include <memory>
+#include <string>
+
+#include "core/record/event_store.h"
+
+class QSqlQuery;
+
+namespace app::stores {
+
+// Belongs to the thread that opened it.
+class SqliteEventStore : public core::record::EventStore {
+ public:
+  // How long a locked file is waited for before store.locked is said.
+  static constexpr int kBusyMilliseconds = 2000;
+
+  // Makes the file where there is none, brings an older one up to date. The errors are those of
+  // troubleWithFile and troubleOf, and store.noDriver.
+  static core::base::Result<std::unique_ptr<SqliteEventStore>, core::record::StoreError> open(const QString& path);
+
+  ~SqliteEventStore() override;
+  SqliteEventStore(const SqliteEventStore&) = delete;
+  SqliteEventStore& operator=(const SqliteEventStore&) = delete;
+
+  // The id under which this bench writes; made once, kept in the file.
+  const std::string& deviceId() const { return m_deviceId; }
+
+  core::base::Result<core::record::Done, core::record::StoreError> append(
+      const std::vector<core::record::Event>& events, const std::vector<core::record::StoredText>& texts) override;
+  core::base::Result<std::vector<core::record::Event>, core::record::StoreError> load(
+      const std::string& stream) override;
+  core::base::Result<std::vector<std::string>, core::record::StoreError> streams() override;
+  core::base::Result<std::optional<core::record::StoredText>, core::record::StoreError> text(
+      const std::string& hash) override;
+  core::base::Result<Position, core::record::StoreError> position(const std::string& deviceId) override;
+  // Heartbeats that follow each other in one boot take one row: the newest.
+  core::base::Result<core::record::Done, core::record::StoreError> logClock(
+      const std::string& deviceId, const std::string& kind, const core::waits::ClockReading& reading) override;
+  core::base::Result<core::waits::ClockLog, core::record::StoreError> clockLog(const std::string& deviceId) override;
+
+ private:
+  SqliteEventStore(QString path, QString connection);
+  core::base::Message prepareFile();
+  core::base::Message bringUpToDate();
+  core::base::Message readDeviceId();
+  core::base::Message damaged() const;
+  bool insertEvent(QSqlQuery& query, const core::record::Event& event) const;
+  bool insertText(QSqlQuery& query, const core::record::StoredText& text) const;
+  core::base::Message trouble(const QSqlError& error) const;
+  // Runs `write` between BEGIN IMMEDIATE and COMMIT; rolls back where either fails.
+  template <typename Write>
+  core::base::Message inTransaction(Write write);
+
+  QString m_path;
+  QString m_connection;
+  QSqlDatabase m_database;
+  std::string m_deviceId;
+};
+
+}  // namespace app::stores

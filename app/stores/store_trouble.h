@@ -1,0 +1,14 @@
+#pragma once
+// What SQLite says when something goes wrong, as the messages a maker can do something about.
+#include <QSqlError>
+#include <QString>
+
+#include "core/base/message.h"
+
+namespace app::stores {
+
+// One of: store.locked, store.readOnlyFolder, store.readOnlyFile, store.damaged, store.notADatabase, store.full,
+// store.cannotOpen, store.failed. Every one carries `path`; the last three of them `detail` as well.
+core::base::Message troubleOf(const QSqlError& error, const QString& path);
+
+}  // namespace app::stores
