@@ -1,0 +1,59 @@
+#include "core/sheets/drawing.h"
+
+#include "core/base/text.h"
+#include "core/sheets/names.h"
+
+namespace core::sheets {
+namespace {
+
+std::string number(double value) { return base::fixedNumber(value, 3); }
+std::string at(const Point& point) { return number(point.x) + ',' + number(point.y); }
+
+struct ShapeText {
+  std::string operator()(const Frame& frame) const {
+    std::string text = "frame " + at(frame.outerFrom) + ' ' + at(frame.outerTo);
+    if (frame.innerFrom != frame.innerTo) text += " less " + at(frame.innerFrom) + ' ' + at(frame.innerTo);
+    return text;
+  }
+  std::string operator()(const Stroke& stroke) const {
+    std::string text = stroke.closed ? "ring" : "stroke";
+    for (const Point& point : stroke.points) text += ' ' + at(point);
+    return text;
+  }
+  std::string operator()(const Text& text) const {
+    return "text " + at(text.at) + ' ' + number(text.height) + " \"" + text.text + '"';
+  }
+};
+
+}  // namespace
+
+std::string_view name(Role role) {
+  switch (role) {
+    case Role::BoardEdge: return "boardEdge";
+    case Role::BoardFace: return "boardFace";
+    case Role::BoardSight: return "boardSight";
+    case Role::Bevel: return "bevel";
+    case Role::Band: return "band";
+    case Role::Mitre: return "mitre";
+    case Role::Line: return "line";
+    case Role::Leaf: return "leaf";
+    case Role::Artwork: return "artwork";
+    case Role::Mark: return "mark";
+    case Role::Dimension: return "dimension";
+    case Role::DimensionText: return "dimensionText";
+  }
+  return "";
+}
+
+std::string dump(const Primitive& primitive) {
+  return primitive.element + ' ' + std::string(name(primitive.role)) + ' ' + std::visit(ShapeText{}, primitive.shape);
+}
+
+std::string dump(const Drawing& drawing) {
+  std::string text = "drawing " + number(drawing.width) + " x " + number(drawing.height);
+  text += drawing.side == Side::Face ? " face\n" : " back\n";
+  for (const Primitive& primitive : drawing.primitives) text += dump(primitive) + '\n';
+  return text;
+}
+
+}  // namespace core::sheets

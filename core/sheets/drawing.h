@@ -1,0 +1,64 @@
+#pragma once
+// Drawings as data: primitives in millimetres of the piece, origin at the top left seen from the side drawn,
+// y downwards. Each carries the id of the element it shows and a role; whoever paints decides ink and pencil.
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace core::sheets {
+
+struct Point {
+  double x = 0;
+  double y = 0;
+  friend bool operator==(const Point&, const Point&) = default;
+};
+
+enum class Role {
+  BoardEdge,   // outer edge of the mount
+  BoardFace,   // face edge of an opening
+  BoardSight,  // sight edge of an opening
+  Bevel,       // the sloped face between them
+  Band,
+  Mitre,
+  Line,
+  Leaf,
+  Artwork,    // the sheet, where the work is shown
+  Mark,       // marked corner
+  Dimension,  // dimension line with its ends
+  DimensionText,
+};
+
+// A closed ring between two rectangles (the inner may be empty), or a plain rectangle.
+struct Frame {
+  Point outerFrom, outerTo;
+  Point innerFrom, innerTo;  // equal points: no hole
+};
+struct Stroke {
+  std::vector<Point> points;
+  bool closed = false;
+};
+struct Text {
+  Point at;  // centre
+  std::string text;
+  double height = 0;  // cap height, mm of the piece; 0: as the painter sees fit
+};
+
+struct Primitive {
+  std::string element;  // "top", "inner", "inner.top", "outside", "field", "piece"
+  Role role = Role::BoardEdge;
+  std::variant<Frame, Stroke, Text> shape;
+};
+
+enum class Side { Face, Back };
+
+struct Drawing {
+  double width = 0;
+  double height = 0;
+  Side side = Side::Face;
+  std::vector<Primitive> primitives;  // painted in this order
+};
+
+// One primitive a line, numbers to 0.001 mm: for golden files.
+std::string dump(const Drawing& drawing);
+
+}  // namespace core::sheets

@@ -1,0 +1,153 @@
+#include "core/sheets/piece.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/base/text.h"
+#include "core/sheets/places.h"
+
+namespace core::sheets {
+namespace {
+
+using design::Layout;
+using detail::Rectangle;
+
+// Legs of the marked corner's triangle: a share of the shorter edge, within what a pencil would draw.
+constexpr double kMarkShare = 0.04;
+constexpr double kShortestMark = 4;
+constexpr double kLongestMark = 15;
+
+class Painter {
+ public:
+  explicit Painter(const design::Design& design) : m_job(design.job), m_layout(design.layout) {
+    m_drawing.width = m_layout.outerWidth;
+    m_drawing.height = m_layout.outerHeight;
+  }
+
+  void face() {
+    artwork();
+    for (std::size_t i = m_layout.boards.size(); i-- > 0;) boardFromFace(i);
+    for (const bool onBand : {false, true}) {
+      if (onBand) {
+        for (const design::BandLayout& band : m_layout.bands) strips(band);
+      }
+      for (std::size_t i = 0; i < m_layout.leaf.size(); ++i) {
+        if ((m_job.leaf[i].region == design::RegionKind::On) == onBand) leaf(i);
+      }
+    }
+    for (const design::LineLayout& line : m_layout.lines) {
+      const Rectangle path = detail::around(detail::topFace(m_layout), line.path);
+      add(line.id, Role::Line,
+          detail::frame(detail::movedIn(path, -line.width / 2), detail::movedIn(path, line.width / 2)));
+    }
+    mark();
+  }
+
+  void back() {
+    for (const design::BoardLayout& board : m_layout.boards) {
+      add(board.id, Role::BoardEdge, detail::ring(detail::mount(m_layout)));
+      add(board.id, Role::BoardSight, detail::ring(detail::sightOf(board)));
+    }
+    mark();
+    m_drawing.side = Side::Back;
+    detail::turn(m_drawing.primitives, m_drawing.width);
+  }
+
+  Drawing take() { return std::move(m_drawing); }
+
+ private:
+  template <typename Shape>
+  void add(std::string element, Role role, Shape shape) {
+    m_drawing.primitives.push_back({std::move(element), role, std::move(shape)});
+  }
+
+  void artwork() {
+    const Rectangle opening = detail::sightOf(m_layout.boards.back());
+    const Rectangle sheet = detail::sheetOf(m_layout);
+    const Rectangle seen{std::max(opening.left, sheet.left), std::max(opening.top, sheet.top),
+                         std::min(opening.right, sheet.right), std::min(opening.bottom, sheet.bottom)};
+    add("art", Role::Artwork, detail::frame(seen, {}));
+  }
+
+  void boardFromFace(std::size_t index) {
+    const design::BoardLayout& board = m_layout.boards[index];
+    const Rectangle reachesTo = index == 0 ? detail::mount(m_layout) : detail::sightOf(m_layout.boards[index - 1]);
+    const Rectangle face = detail::faceOf(board);
+    const Rectangle sight = detail::sightOf(board);
+    add(board.id, Role::BoardFace, detail::frame(reachesTo, face));
+    if (board.bevelPlan > 0) add(board.id, Role::Bevel, detail::frame(face, sight));
+    add(board.id, Role::BoardSight, detail::ring(sight));
+    if (index == 0) add(board.id, Role::BoardEdge, detail::ring(reachesTo));
+  }
+
+  void strips(const design::BandLayout& band) {
+    const Rectangle face = detail::topFace(m_layout);
+    const Rectangle outer = detail::around(face, band.outer);
+    const Rectangle inner = detail::around(face, band.inner);
+    const std::array<Point, 4> outside = corners(outer);
+    const std::array<Point, 4> inside = corners(inner);
+    constexpr std::array<const char*, 4> kSides = {"top", "right", "bottom", "left"};
+    constexpr std::array<const char*, 4> kCorners = {"tl", "tr", "br", "bl"};
+    for (std::size_t i = 0; i < 4; ++i) {
+      const std::size_t next = (i + 1) % 4;
+      add(band.id + '.' + kSides[i], Role::Band, Stroke{{outside[i], outside[next], inside[next], inside[i]}, true});
+    }
+    for (std::size_t i = 0; i < 4; ++i) {
+      add(band.id + ".corner." + kCorners[i], Role::Mitre, Stroke{{inside[i], outside[i]}, false});
+    }
+  }
+
+  // Clockwise from the top left.
+  static std::array<Point, 4> corners(const Rectangle& r) {
+    return {Point{r.left, r.top}, Point{r.right, r.top}, Point{r.right, r.bottom}, Point{r.left, r.bottom}};
+  }
+
+  void leaf(std::size_t index) {
+    const design::LeafLayout& field = m_layout.leaf[index];
+    const design::Leaf& entered = m_job.leaf[index];
+    if (field.onBevel) {
+      const design::BoardLayout& board = *m_layout.board(entered.regionOf);
+      add(field.id, Role::Leaf, detail::frame(detail::faceOf(board), detail::sightOf(board)));
+      return;
+    }
+    const Rectangle face = detail::topFace(m_layout);
+    const Rectangle edge = detail::mount(m_layout);
+    // A region that goes to the mount's own edge is told by a reach beyond any mount.
+    Rectangle outer = geometry::outside(face, field.ring.to);
+    outer = {std::max(outer.left, edge.left), std::max(outer.top, edge.top), std::min(outer.right, edge.right),
+             std::min(outer.bottom, edge.bottom)};
+    outer = detail::movedIn(outer, entered.keepOffEdge.inMillimetres());
+    add(field.id, Role::Leaf, detail::frame(outer, geometry::outside(face, field.ring.from)));
+  }
+
+  void mark() {
+    const double shorter = std::min(m_drawing.width, m_drawing.height);
+    const double leg = std::clamp(shorter * kMarkShare, kShortestMark, kLongestMark);
+    add("piece", Role::Mark, Stroke{{{0, 0}, {leg, 0}, {0, leg}}, true});
+  }
+
+  const design::Job& m_job;
+  const Layout& m_layout;
+  Drawing m_drawing;
+};
+
+}  // namespace
+
+Drawing drawPiece(const design::Design& design, Side side) {
+  Painter painter(design);
+  if (side == Side::Face) {
+    painter.face();
+  } else {
+    painter.back();
+  }
+  return painter.take();
+}
+
+bool belongsTo(const std::string& element, const std::string& thing) {
+  if (thing.empty()) return true;
+  // A part of a field is shown by its whole field.
+  const std::string whole = thing.substr(0, thing.find('#'));
+  return element == whole || base::startsWith(element, whole + '.');
+}
+
+}  // namespace core::sheets

@@ -1,0 +1,83 @@
+#include "core/sheets/places.h"
+
+#include <algorithm>
+
+namespace core::sheets::detail {
+
+Rectangle mount(const design::Layout& layout) { return {0, 0, layout.outerWidth, layout.outerHeight}; }
+
+Rectangle sightOf(const design::BoardLayout& board) {
+  return {board.borderLeft, board.borderTop, board.borderLeft + board.sight.width,
+          board.borderTop + board.sight.height};
+}
+
+Rectangle faceOf(const design::BoardLayout& board) { return movedIn(sightOf(board), -board.bevelPlan); }
+
+Rectangle topFace(const design::Layout& layout) { return faceOf(layout.boards.front()); }
+
+Rectangle around(const Rectangle& centre, const design::Box& box) {
+  const double x = (centre.left + centre.right) / 2;
+  const double y = (centre.top + centre.bottom) / 2;
+  return {x - box.width / 2, y - box.height / 2, x + box.width / 2, y + box.height / 2};
+}
+
+Rectangle movedIn(const Rectangle& rectangle, double by) {
+  return {rectangle.left + by, rectangle.top + by, rectangle.right - by, rectangle.bottom - by};
+}
+
+Rectangle sheetOf(const design::Layout& layout) {
+  return {layout.artLeft, layout.artTop, layout.artLeft + layout.sheetWidth, layout.artTop + layout.sheetHeight};
+}
+
+Rectangle followedBy(const design::Layout& layout, const design::Line& line) {
+  const Rectangle face = topFace(layout);
+  if (line.along == design::Edge::Window) return face;
+  const design::BandLayout& band = *layout.band(line.band);
+  return around(face, line.along == design::Edge::BandInner ? band.inner : band.outer);
+}
+
+Frame frame(const Rectangle& outer, const Rectangle& inner) {
+  Frame result{{outer.left, outer.top}, {outer.right, outer.bottom}, {}, {}};
+  if (!inner.empty()) {
+    result.innerFrom = {inner.left, inner.top};
+    result.innerTo = {inner.right, inner.bottom};
+  }
+  return result;
+}
+
+Stroke ring(const Rectangle& r) {
+  return {{{r.left, r.top}, {r.right, r.top}, {r.right, r.bottom}, {r.left, r.bottom}}, true};
+}
+
+Point turned(const Point& point, double width) { return {width - point.x, point.y}; }
+
+namespace {
+
+struct Turner {
+  double width;
+
+  void operator()(Frame& frame) const {
+    const bool hole = frame.innerFrom != frame.innerTo;
+    across(frame.outerFrom, frame.outerTo);
+    if (hole) across(frame.innerFrom, frame.innerTo);
+  }
+  void operator()(Stroke& stroke) const {
+    for (Point& point : stroke.points) point = turned(point, width);
+  }
+  void operator()(Text& text) const { text.at = turned(text.at, width); }
+
+ private:
+  void across(Point& from, Point& to) const {
+    from.x = width - from.x;
+    to.x = width - to.x;
+    std::swap(from.x, to.x);
+  }
+};
+
+}  // namespace
+
+void turn(std::vector<Primitive>& primitives, double width) {
+  for (Primitive& primitive : primitives) std::visit(Turner{width}, primitive.shape);
+}
+
+}  // namespace core::sheets::detail

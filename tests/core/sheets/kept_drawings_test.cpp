@@ -1,0 +1,41 @@
+#include "core/sheets/names.h"
+#include "core/sheets/piece.h"
+#include "core/sheets/svg.h"
+#include "tests/support/golden.h"
+#include "tests/support/worked_example.h"
+
+using namespace core::sheets;
+
+namespace {
+
+std::string dimensions(const core::design::Design& design) {
+  std::string text;
+  for (const core::design::Figure& figure : design.figures.all()) {
+    text += figure.id;
+    const auto dimension = drawFigure(design, figure.id);
+    if (!dimension) {
+      text += " has no place\n";
+      continue;
+    }
+    text += dimension->side == Side::Face ? " face\n" : " back\n";
+    for (const Primitive& primitive : dimension->primitives) text += "  " + dump(primitive) + '\n';
+  }
+  return text;
+}
+
+}  // namespace
+
+TEST_CASE("the drawings of the chart are what they were when they were looked at") {
+  const auto design = tests::designOf(tests::workedExample());
+  tests::checkGolden(PROJECT_ROOT, "sheets/chart.face.txt", dump(drawPiece(design, Side::Face)));
+  tests::checkGolden(PROJECT_ROOT, "sheets/chart.back.txt", dump(drawPiece(design, Side::Back)));
+  tests::checkGolden(PROJECT_ROOT, "sheets/chart.figures.txt", dimensions(design));
+  tests::checkGolden(PROJECT_ROOT, "sheets/chart.face.svg", svg(drawPiece(design, Side::Face)));
+}
+
+TEST_CASE("the drawings of the heron are what they were when they were looked at") {
+  const auto design = tests::designOf(tests::inchExample());
+  tests::checkGolden(PROJECT_ROOT, "sheets/heron.face.txt", dump(drawPiece(design, Side::Face)));
+  tests::checkGolden(PROJECT_ROOT, "sheets/heron.back.txt", dump(drawPiece(design, Side::Back)));
+  tests::checkGolden(PROJECT_ROOT, "sheets/heron.figures.txt", dimensions(design));
+}

@@ -1,0 +1,154 @@
+#include "core/sheets/piece.h"
+
+#include <map>
+
+#include "tests/support/worked_example.h"
+
+using namespace core::sheets;
+
+namespace {
+
+double shoelace(const std::vector<Point>& points) {
+  double twice = 0;
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    const Point& a = points[i];
+    const Point& b = points[(i + 1) % points.size()];
+    twice += a.x * b.y - b.x * a.y;
+  }
+  return std::abs(twice) / 2;
+}
+
+double areaOf(const Frame& frame) {
+  const auto box = [](const Point& from, const Point& to) { return (to.x - from.x) * (to.y - from.y); };
+  return box(frame.outerFrom, frame.outerTo) - box(frame.innerFrom, frame.innerTo);
+}
+
+std::vector<Point> pointsOf(const Primitive& primitive) {
+  if (const auto* frame = std::get_if<Frame>(&primitive.shape)) {
+    std::vector<Point> points = {frame->outerFrom, frame->outerTo};
+    if (frame->innerFrom != frame->innerTo) points.insert(points.end(), {frame->innerFrom, frame->innerTo});
+    return points;
+  }
+  if (const auto* stroke = std::get_if<Stroke>(&primitive.shape)) return stroke->points;
+  return {std::get<Text>(primitive.shape).at};
+}
+
+}  // namespace
+
+TEST_CASE("a drawing is as large as the mount and nothing on it lies beyond the mount") {
+  for (const std::string& text : {tests::workedExample(), tests::inchExample()}) {
+    const auto design = tests::designOf(text);
+    for (const Side side : {Side::Face, Side::Back}) {
+      const Drawing drawing = drawPiece(design, side);
+      CHECK(drawing.width == design.layout.outerWidth);
+      CHECK(drawing.height == design.layout.outerHeight);
+      CHECK(drawing.side == side);
+      for (const Primitive& primitive : drawing.primitives) {
+        for (const Point& point : pointsOf(primitive)) {
+          INFO(primitive.element << ' ' << point.x << ',' << point.y);
+          CHECK(point.x >= -1e-9);
+          CHECK(point.y >= -1e-9);
+          CHECK(point.x <= drawing.width + 1e-9);
+          CHECK(point.y <= drawing.height + 1e-9);
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("boards, bevels, flat reveals and the opening fill the face without gap or overlap") {
+  for (const std::string& text : {tests::workedExample(), tests::inchExample()}) {
+    const auto design = tests::designOf(text);
+    double covered = design.layout.visible.area();
+    for (const Primitive& primitive : drawPiece(design, Side::Face).primitives) {
+      if (primitive.role == Role::BoardFace || primitive.role == Role::Bevel) {
+        covered += areaOf(std::get<Frame>(primitive.shape));
+      }
+    }
+    CHECK(covered == Approx(design.layout.outerWidth * design.layout.outerHeight));
+  }
+}
+
+TEST_CASE("the four mitred strips together have the area of their band") {
+  const auto design = tests::designOf(tests::workedExample());
+  std::map<std::string, double> areas;
+  int mitres = 0;
+  double total = 0;
+  for (const Primitive& primitive : drawPiece(design, Side::Face).primitives) {
+    if (primitive.role == Role::Band) {
+      areas[primitive.element] = shoelace(std::get<Stroke>(primitive.shape).points);
+      total += areas[primitive.element];
+    }
+    if (primitive.role == Role::Mitre) {
+      ++mitres;
+      const auto points = std::get<Stroke>(primitive.shape).points;
+      CHECK(std::hypot(points[1].x - points[0].x, points[1].y - points[0].y) == Approx(14 * std::sqrt(2.0)));
+    }
+  }
+  CHECK(areas.size() == 4);
+  CHECK(mitres == 4);
+  CHECK(total == Approx(17'808));
+  CHECK(areas.at("inner.top") == Approx(areas.at("inner.bottom")));
+  CHECK(areas.at("inner.top") > areas.at("inner.left"));
+}
+
+TEST_CASE("a ruled line is drawn at its true width about its path") {
+  const auto design = tests::designOf(tests::workedExample());
+  for (const Primitive& primitive : drawPiece(design, Side::Face).primitives) {
+    if (primitive.role != Role::Line) continue;
+    const auto& frame = std::get<Frame>(primitive.shape);
+    CHECK(frame.innerFrom.x - frame.outerFrom.x == Approx(1));
+    CHECK(areaOf(frame) == Approx(design.layout.line(primitive.element)->path.perimeter() * 1));
+  }
+}
+
+TEST_CASE("the back shows edges, sight lines and the mark turned left to right, and nothing of the face") {
+  const auto design = tests::designOf(tests::inchExample());
+  const Drawing back = drawPiece(design, Side::Back);
+  const auto& layout = design.layout;
+  bool sight = false;
+  bool mark = false;
+  for (const Primitive& primitive : back.primitives) {
+    INFO(primitive.element);
+    const Role role = primitive.role;
+    CHECK((role == Role::BoardEdge || role == Role::BoardSight || role == Role::Mark));
+    const auto points = pointsOf(primitive);
+    double least = points[0].x;
+    for (const Point& point : points) least = std::min(least, point.x);
+    if (role == Role::BoardSight) {
+      sight = true;
+      CHECK(least == Approx(layout.boards[0].borderRight));
+    }
+    if (role == Role::Mark) {
+      mark = true;
+      CHECK(points[0] == Point{layout.outerWidth, 0});
+    }
+  }
+  CHECK(sight);
+  CHECK(mark);
+}
+
+TEST_CASE("a float shows the whole sheet with air round it, a covered work only what the window shows") {
+  const auto find = [](const core::design::Design& design) {
+    for (const Primitive& primitive : drawPiece(design, Side::Face).primitives) {
+      if (primitive.role == Role::Artwork) return std::get<Frame>(primitive.shape);
+    }
+    return Frame{};
+  };
+  const Frame floats = find(tests::designOf(tests::inchExample()));
+  CHECK(floats.outerTo.x - floats.outerFrom.x == Approx(9.375 * 25.4));
+  const Frame covered = find(tests::designOf(tests::workedExample()));
+  CHECK(covered.outerTo.x - covered.outerFrom.x == Approx(304));
+}
+
+TEST_CASE("a strip belongs to its band, a field to each of its parts, and everything to the job") {
+  CHECK(belongsTo("inner", "inner"));
+  CHECK(belongsTo("inner.top", "inner"));
+  CHECK(belongsTo("inner.corner.tl", "inner"));
+  CHECK(belongsTo("inner.corner.tl", "inner.corner.tl"));
+  CHECK_FALSE(belongsTo("inner", "inner.top"));
+  CHECK_FALSE(belongsTo("inner.top", "inner.left"));
+  CHECK_FALSE(belongsTo("innermost", "inner"));
+  CHECK(belongsTo("field", "field#2"));
+  CHECK(belongsTo("inner.top", ""));
+}

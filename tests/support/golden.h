@@ -1,0 +1,50 @@
+#pragma once
+// Text kept under tests/golden, compared byte for byte. A mismatch leaves what was got beside it, ending in
+// ".fail", and fails with the first lines that differ. Renewed only when UPDATE_GOLDEN=1 is set, and then looked
+// at: a missing file is a failure like any other.
+#include <algorithm>
+#include <cstdio>
+#include <cstdlib>
+#include <string>
+
+#include "core/base/text.h"
+#include "tests/support/catch.h"
+#include "tests/support/files.h"
+
+namespace tests {
+
+inline std::string differingLines(const std::string& expected, const std::string& got) {
+  const auto was = core::base::split(expected, '\n');
+  const auto is = core::base::split(got, '\n');
+  std::string text;
+  int told = 0;
+  for (std::size_t i = 0; i < std::max(was.size(), is.size()) && told < 10; ++i) {
+    const std::string before = i < was.size() ? was[i] : "(no line)";
+    const std::string after = i < is.size() ? is[i] : "(no line)";
+    if (before == after) continue;
+    text += "line " + std::to_string(i + 1) + "\n- " + before + "\n+ " + after + '\n';
+    ++told;
+  }
+  return text;
+}
+
+// Requires PROJECT_ROOT. `name` is a path under tests/golden.
+inline void checkGolden(const std::string& root, const std::string& name, const std::string& got) {
+  const std::string path = root + "/tests/golden/" + name;
+  const char* update = std::getenv("UPDATE_GOLDEN");
+  if (update != nullptr && std::string(update) == "1") {
+    REQUIRE(writeWholeFile(path, got));
+    return;
+  }
+  const auto expected = readWholeFile(path);
+  if (expected && *expected == got) {
+    std::remove((path + ".fail").c_str());
+    SUCCEED();
+    return;
+  }
+  writeWholeFile(path + ".fail", got);
+  if (!expected) FAIL("no golden file " << name);
+  FAIL(name << " differs:\n" << differingLines(*expected, got));
+}
+
+}  // namespace tests
