@@ -6,7 +6,7 @@
 namespace core::sheets {
 namespace {
 
-// Cap height of text whose height the drawing leaves open, and hair lines, in mm.
+// Cap height of text whose height the drawing leaves open, in mm.
 constexpr double kTextHeight = 5;
 constexpr double kCapShare = 0.7;
 
@@ -26,9 +26,29 @@ std::string box(const Point& from, const Point& to) {
   return moveTo(from) + lineTo({to.x, from.y}) + lineTo(to) + lineTo({from.x, to.y}) + 'Z';
 }
 
-std::string path(std::string_view role, const std::string& data, const std::string& element) {
-  return "<path class=\"" + std::string(role) + "\" d=\"" + data + "\"><title>" + escaped(element) +
-         "</title></path>\n";
+// Presentation attributes rather than a style sheet: every reader of SVG 1.1 follows those.
+std::string_view ink(Role role) {
+  switch (role) {
+    case Role::Bevel:
+    case Role::Band:
+    case Role::Leaf:
+      return "fill=\"#1B1F23\" fill-opacity=\"0.12\" fill-rule=\"evenodd\" stroke=\"#1B1F23\" stroke-width=\"0.25\"";
+    case Role::Line:
+    case Role::Mark: return "fill=\"#1B1F23\" fill-rule=\"evenodd\"";
+    case Role::Artwork: return "fill=\"#1B1F23\" fill-opacity=\"0.05\"";
+    case Role::Dimension: return "fill=\"none\" stroke=\"#7A3410\" stroke-width=\"0.5\"";
+    case Role::DimensionText: return "fill=\"#7A3410\" font-family=\"sans-serif\"";
+    case Role::BoardEdge:
+    case Role::BoardFace:
+    case Role::BoardSight:
+    case Role::Mitre: break;
+  }
+  return "fill=\"none\" stroke=\"#1B1F23\" stroke-width=\"0.25\"";
+}
+
+std::string path(Role role, const std::string& data, const std::string& element) {
+  return "<path class=\"" + std::string(name(role)) + "\" " + std::string(ink(role)) + " d=\"" + data + "\"><title>" +
+         escaped(element) + "</title></path>\n";
 }
 
 struct ShapeSvg {
@@ -37,29 +57,22 @@ struct ShapeSvg {
   std::string operator()(const Frame& frame) const {
     std::string data = box(frame.outerFrom, frame.outerTo);
     if (frame.innerFrom != frame.innerTo) data += box(frame.innerFrom, frame.innerTo);
-    return path(name(primitive.role), data, primitive.element);
+    return path(primitive.role, data, primitive.element);
   }
   std::string operator()(const Stroke& stroke) const {
     if (stroke.points.empty()) return "";
     std::string data = moveTo(stroke.points.front());
     for (std::size_t i = 1; i < stroke.points.size(); ++i) data += lineTo(stroke.points[i]);
     if (stroke.closed) data += 'Z';
-    return path(name(primitive.role), data, primitive.element);
+    return path(primitive.role, data, primitive.element);
   }
   std::string operator()(const Text& text) const {
     const double height = text.height > 0 ? text.height : kTextHeight;
     return "<text class=\"" + std::string(name(primitive.role)) + "\" x=\"" + number(text.at.x) + "\" y=\"" +
            number(text.at.y + height / 2) + "\" font-size=\"" + number(height / kCapShare) +
-           "\" text-anchor=\"middle\">" + escaped(text.text) + "</text>\n";
+           "\" text-anchor=\"middle\" " + std::string(ink(primitive.role)) + ">" + escaped(text.text) + "</text>\n";
   }
 };
-
-constexpr const char* kStyle =
-    "<style type=\"text/css\">path{fill:none;stroke:#1B1F23;stroke-width:0.25}"
-    "path.bevel,path.band,path.leaf{fill:#1B1F23;fill-opacity:0.12;fill-rule:evenodd}"
-    "path.line,path.mark{fill:#1B1F23;fill-rule:evenodd;stroke:none}"
-    "path.artwork{fill:#1B1F23;fill-opacity:0.05;stroke:none}"
-    "path.dimension{stroke:#7A3410;stroke-width:0.5}text{fill:#7A3410;font-family:sans-serif}</style>\n";
 
 }  // namespace
 
@@ -69,7 +82,7 @@ std::string svg(const Drawing& drawing) {
   std::string text =
       "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" "
       "version=\"1.1\" width=\"" +
-      width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + ' ' + height + "\">\n" + kStyle;
+      width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + ' ' + height + "\">\n";
   for (const Primitive& primitive : drawing.primitives) text += std::visit(ShapeSvg{primitive}, primitive.shape);
   return text + "</svg>\n";
 }
