@@ -4,13 +4,13 @@
 #include <QObject>
 #include <QString>
 #include <functional>
-#include <map>
 #include <memory>
 #include <string>
 #include <vector>
 
 #include "app/clocks/clock.h"
-#include "core/craft/catalogue.h"
+#include "app/workbench/library.h"
+#include "core/base/problem.h"
 #include "core/record/alert_schedule.h"
 #include "core/record/bench_place.h"
 #include "core/record/decide.h"
@@ -18,12 +18,6 @@
 #include "core/record/job_state.h"
 
 namespace app::workbench {
-
-// Where technique texts come from when a job is taken in: id -> file text, so that they can be stored by hash.
-struct Library {
-  core::craft::Catalogue catalogue;
-  std::map<std::string, std::string> texts;
-};
 
 struct JobEntry {
   std::string id;
@@ -47,30 +41,35 @@ class Workbench : public QObject {
 
   struct TakenIn {
     std::string jobId;
-    bool already = false;         // the same bytes were there: that job
-    bool sameReference = false;   // another content under a reference that is there: taken in as a new design
-    std::vector<core::base::Problem> problems;     // of the job file, where it cannot be taken in
-    std::vector<core::base::Message> refusals;     // composition or store
+    bool already = false;        // the same bytes were there: that job
+    bool sameReference = false;  // another content under a reference that is there: taken in as a new design
+    std::vector<core::base::Problem> problems;  // of the job file, where it cannot be taken in
+    std::vector<core::base::Message> refusals;  // composition or store
   };
   TakenIn takeIn(const std::string& text);
 
   const std::vector<JobEntry>& jobs() const;
-  // Null where there is no such job or it has trouble.
+  // Null where there is no such job or it has trouble. Stays where it is, and shows the newest state, until the
+  // workbench goes.
   const core::record::JobState* job(const std::string& jobId) const;
-  // The state with the clock in hand, of this instant. Requires job(jobId).
+  // The state with the clock in hand, of this instant. Requires job(jobId). Use it at once: it looks at the state
+  // and the clock log, which the next act changes.
   core::record::JobAt at(const std::string& jobId) const;
 
-  // Decides, commits, folds. Returns the refusal, or an empty message once the events are durably kept.
+  // Decides, commits, folds. Returns the refusal, or an empty message once the events are durably kept. Besides
+  // the core's and the store's: job.notThere, or the job's own trouble.
   core::base::Message ask(const std::string& jobId, const core::intents::Intent& intent);
-  // The intent id of the last act that was kept: what a key that takes back asks for.
+  // The intent id of the last act this device kept, "" before the first: what a key that takes back asks for.
   const std::string& lastIntentId() const;
 
   std::shared_ptr<const core::record::AlertSchedule> schedule() const;
   const core::waits::ClockLog& clockLog() const;
-  // Writes a heartbeat; call every 30 s, and when the machine goes to sleep.
-  void heartbeat();
+  // Writes a heartbeat, or that the wall clock jumped or the zone changed since the last one; call every 30 s,
+  // and when the machine goes to sleep. Returns the store's trouble, or an empty message.
+  core::base::Message heartbeat();
 
-  // The whole record of a job as JSON (its texts by hash and every event), for export and proof.
+  // The whole record of a job as JSON (its texts by hash, every event of its own and of the benches), for export
+  // and proof. "" where there is no such job.
   std::string exportRecord(const std::string& jobId) const;
 
   // Called after each commit with the act's intent id: what a test harness acknowledges on its pipe.

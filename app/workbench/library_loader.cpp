@@ -1,0 +1,81 @@
+#include "app/workbench/library_loader.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+
+#include "app/convert/text.h"
+#include "core/base/json.h"
+#include "core/craft/technique_reader.h"
+
+namespace app::workbench {
+namespace {
+
+using core::base::Message;
+using core::base::Problem;
+
+void tell(LoadedLibrary& loaded, const QString& file, Message message) {
+  Problem problem;
+  problem.message = std::move(message);
+  loaded.problems.push_back({convert::fromQt(file), std::move(problem)});
+}
+
+void loadFile(const QString& path, std::map<std::string, std::string>& fileOfId, LoadedLibrary& loaded) {
+  QFile file(path);
+  if (!file.open(QIODevice::ReadOnly)) {
+    tell(loaded, path, Message("technique.unreadable").with("detail", convert::fromQt(file.errorString())));
+    return;
+  }
+  // One byte beyond the limit is enough for the reader to say that the file is too large.
+  std::string text = convert::fromBytes(file.read(static_cast<qint64>(core::base::kMaximumJsonBytes) + 1));
+  core::craft::ReadTechnique read = core::craft::readTechnique(text);
+  for (Problem& problem : read.problems.sorted()) {
+    loaded.problems.push_back({convert::fromQt(path), std::move(problem)});
+  }
+  if (!read.technique) return;
+  const std::string id = read.technique->id;
+  const auto [known, isNew] = fileOfId.emplace(id, convert::fromQt(QFileInfo(path).fileName()));
+  if (!isNew) {
+    tell(loaded, path, Message("technique.sameId").with("id", id).with("other", known->second));
+    return;
+  }
+  loaded.library.texts[id] = std::move(text);
+  loaded.library.catalogue.add(std::move(*read.technique));
+}
+
+void loadFolder(const QString& folder, LoadedLibrary& loaded) {
+  std::map<std::string, std::string> fileOfId;
+  const QDir directory(folder);
+  const QStringList names = directory.entryList({QStringLiteral("*.technique.json")}, QDir::Files, QDir::Name);
+  for (const QString& name : names) loadFile(directory.filePath(name), fileOfId, loaded);
+}
+
+}  // namespace
+
+LoadedLibrary loadLibrary(const QString& folder, const QString& ownFolder) {
+  LoadedLibrary loaded;
+  if (!QFileInfo(folder).isDir()) {
+    tell(loaded, folder, Message("technique.folderMissing"));
+  } else {
+    loadFolder(folder, loaded);
+  }
+  if (!ownFolder.isEmpty() && QFileInfo(ownFolder).isDir()) loadFolder(ownFolder, loaded);
+  return loaded;
+}
+
+core::base::Result<QString, Message> recipesFolder(const QString& option) {
+  QStringList places;
+  if (!option.isEmpty()) {
+    places << option;
+  } else {
+    places << QCoreApplication::applicationDirPath() + QStringLiteral("/../share/mountwright/recipes")
+           << QStringLiteral(MOUNTWRIGHT_SOURCE_RECIPES);
+  }
+  for (const QString& place : places) {
+    if (QFileInfo(place).isDir()) return QDir::cleanPath(QFileInfo(place).absoluteFilePath());
+  }
+  return Message("recipes.notFound").with("path", convert::fromQt(QDir::cleanPath(places.first())));
+}
+
+}  // namespace app::workbench

@@ -1,0 +1,36 @@
+#include "app/workbench/stamps.h"
+
+#include "app/convert/uuid.h"
+
+namespace app::workbench {
+
+Stamps::Act Stamps::stamp(const std::string& jobId, const std::vector<core::record::EventDraft>& drafts,
+                          const core::waits::ClockReading& now, const std::string& zone) const {
+  Act act;
+  act.intentId = convert::newUuid(now.utcMilliseconds);
+  act.position = m_position;
+  for (const core::record::EventDraft& draft : drafts) {
+    act.position.deviceSequence += 1;
+    act.position.hlc = core::record::tick(act.position.hlc, now.utcMilliseconds);
+    core::record::Event event;
+    event.eventId = convert::newUuid(now.utcMilliseconds);
+    event.deviceId = m_deviceId;
+    event.deviceSequence = act.position.deviceSequence;
+    event.hlc = act.position.hlc;
+    event.intentId = act.intentId;
+    event.stream = draft.stream == core::record::EventDraft::Stream::Bench ? benchStream() : "job/" + jobId;
+    event.type = draft.type;
+    event.version = draft.version;
+    event.occurredUtc = now.utcMilliseconds;
+    event.recordedUtc = now.utcMilliseconds;
+    event.zone = zone;
+    event.bootId = now.bootId;
+    event.boottimeNanoseconds = now.boottimeNanoseconds;
+    event.synced = now.synced;
+    event.payload = draft.payload;
+    act.events.push_back(std::move(event));
+  }
+  return act;
+}
+
+}  // namespace app::workbench

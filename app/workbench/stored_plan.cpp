@@ -1,0 +1,93 @@
+#include "app/workbench/stored_plan.h"
+
+#include "app/convert/content_hash.h"
+#include "core/base/json.h"
+#include "core/craft/catalogue.h"
+#include "core/craft/technique_reader.h"
+#include "core/workflow/compose.h"
+
+namespace app::workbench {
+namespace {
+
+using core::base::Message;
+using core::base::Problem;
+using core::base::Result;
+using core::base::Value;
+using core::intents::TakeIn;
+using core::record::JobPlan;
+
+std::optional<std::string> textOf(const Value& object, std::string_view key) {
+  const Value* value = object.find(key);
+  if (value == nullptr || value->kind() != Value::Kind::Text) return std::nullopt;
+  return value->asText();
+}
+
+std::string firstError(const core::base::Problems& problems) {
+  for (const Problem& problem : problems.sorted()) {
+    if (problem.severity == core::base::Severity::Error) return core::base::dump(problem);
+  }
+  return "";
+}
+
+}  // namespace
+
+std::optional<TakeIn> readTakenIn(const Value& payload) {
+  TakeIn takenIn;
+  const auto jobHash = textOf(payload, "jobHash");
+  const Value* techniques = payload.find("techniques");
+  if (!jobHash || techniques == nullptr || techniques->kind() != Value::Kind::Array) return std::nullopt;
+  takenIn.jobHash = *jobHash;
+  takenIn.title = textOf(payload, "title").value_or("");
+  takenIn.reference = textOf(payload, "reference").value_or("");
+  for (const Value& item : techniques->items()) {
+    const auto id = textOf(item, "id");
+    const auto hash = textOf(item, "hash");
+    if (!id || !hash) return std::nullopt;
+    takenIn.techniques.push_back({*id, *hash});
+  }
+  return takenIn;
+}
+
+Result<std::string, Message> storedText(core::record::EventStore& store, const std::string& hash,
+                                        const std::string& name) {
+  auto text = store.text(hash);
+  if (!text) return text.error();
+  if (!text.value()) return Message("job.textMissing").with("name", name);
+  std::string body = text.value()->body;
+  if (convert::contentHash(body) != hash) return Message("job.textDamaged").with("name", name);
+  return body;
+}
+
+Result<std::shared_ptr<const JobPlan>, Message> storedPlan(core::record::EventStore& store, const std::string& jobId,
+                                                           const TakeIn& takenIn) {
+  auto jobText = storedText(store, takenIn.jobHash, takenIn.title);
+  if (!jobText) return jobText.error();
+  core::design::ReadDesign read = core::design::readDesign(jobText.value());
+  if (!read.design) return Message("job.noLongerReads").with("detail", firstError(read.problems));
+
+  core::craft::Catalogue catalogue;
+  for (const TakeIn::Technique& used : takenIn.techniques) {
+    auto text = storedText(store, used.hash, used.id);
+    if (!text) return text.error();
+    core::craft::ReadTechnique technique = core::craft::readTechnique(text.value());
+    if (!technique.technique) {
+      return Message("job.techniqueNoLongerReads")
+          .with("technique", used.id)
+          .with("detail", firstError(technique.problems));
+    }
+    catalogue.add(std::move(*technique.technique));
+  }
+  auto workflow = core::workflow::compose(*read.design, catalogue);
+  if (!workflow) {
+    const auto& problems = workflow.error();
+    return Message("job.noLongerComposes").with("detail", problems.empty() ? "" : core::base::dump(problems.front()));
+  }
+  auto plan = std::make_shared<JobPlan>();
+  plan->id = jobId;
+  plan->jobHash = takenIn.jobHash;
+  plan->design = std::move(*read.design);
+  plan->workflow = std::move(workflow).value();
+  return std::shared_ptr<const JobPlan>(std::move(plan));
+}
+
+}  // namespace app::workbench

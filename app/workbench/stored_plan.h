@@ -1,0 +1,28 @@
+#pragma once
+// The plan of a job from the texts it was taken in with, and from nothing else: the folder of techniques may have
+// changed since, the job has not.
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "core/base/message.h"
+#include "core/base/result.h"
+#include "core/intents/intent.h"
+#include "core/record/event_store.h"
+#include "core/record/job_state.h"
+
+namespace app::workbench {
+
+// What the event that took a job in says; nothing where its payload cannot be read.
+std::optional<core::intents::TakeIn> readTakenIn(const core::base::Value& payload);
+
+// The text of that hash, as it was. job.textMissing {name}, job.textDamaged {name}, or the store's own trouble.
+core::base::Result<std::string, core::base::Message> storedText(core::record::EventStore& store,
+                                                                const std::string& hash, const std::string& name);
+
+// Besides the troubles of storedText: job.noLongerReads {detail}, job.techniqueNoLongerReads {technique}
+// {detail}, job.noLongerComposes {detail}.
+core::base::Result<std::shared_ptr<const core::record::JobPlan>, core::base::Message> storedPlan(
+    core::record::EventStore& store, const std::string& jobId, const core::intents::TakeIn& takenIn);
+
+}  // namespace app::workbench

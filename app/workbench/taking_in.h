@@ -1,0 +1,24 @@
+#pragma once
+// What has to hold before a job is taken in, and what is then kept of it.
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/workbench/library.h"
+#include "core/base/message.h"
+#include "core/base/problem.h"
+#include "core/intents/intent.h"
+#include "core/record/event_store.h"
+
+namespace app::workbench {
+
+struct ReadyToTakeIn {
+  std::optional<core::intents::TakeIn> intent;  // only where nothing stands against it
+  std::vector<core::record::StoredText> texts;  // of the job and of every technique it follows
+  std::vector<core::base::Problem> problems;    // of the job file, notices included
+  std::vector<core::base::Message> refusals;    // of the composition
+};
+
+ReadyToTakeIn readyToTakeIn(const std::string& text, const std::string& hash, const Library& library);
+
+}  // namespace app::workbench
