@@ -1,0 +1,72 @@
+#include "core/craft/catalogue.h"
+
+#include <algorithm>
+#include <set>
+#include <tuple>
+
+#include "core/craft/pattern.h"
+
+namespace core::craft {
+
+void Catalogue::add(Technique technique) {
+  std::string id = technique.id;
+  m_techniques.insert_or_assign(std::move(id), std::move(technique));
+}
+
+const Technique* Catalogue::find(std::string_view id) const {
+  const auto found = m_techniques.find(id);
+  return found == m_techniques.end() ? nullptr : &found->second;
+}
+
+std::vector<const Technique*> Catalogue::all() const {
+  std::vector<const Technique*> techniques;
+  for (const auto& [id, technique] : m_techniques) techniques.push_back(&technique);
+  std::sort(techniques.begin(), techniques.end(),
+            [](const Technique* a, const Technique* b) { return std::tie(a->rank, a->id) < std::tie(b->rank, b->id); });
+  return techniques;
+}
+
+namespace {
+
+// As a maker would write it: the pattern itself, or the fact of each with its kind.
+std::string asWritten(const FactPattern& pattern) {
+  return pattern.every ? std::string(name(*pattern.every)) + '.' + pattern.is : pattern.text;
+}
+
+std::set<std::string> factsMade(const Catalogue& catalogue) {
+  std::set<std::string> made;
+  for (const Technique* technique : catalogue.all()) {
+    const ThingKind outer = outerKind(*technique);
+    for (const Step& step : technique->steps) {
+      for (const FactPattern& pattern : step.makes) made.insert(normalised(pattern, step.each, outer));
+      for (const Wait& wait : step.waits) made.insert(normalised(wait.makes, step.each, outer));
+    }
+  }
+  return made;
+}
+
+}  // namespace
+
+std::vector<CatalogueProblem> checkCatalogue(const Catalogue& catalogue) {
+  const std::set<std::string> made = factsMade(catalogue);
+  std::vector<CatalogueProblem> problems;
+  for (const Technique* technique : catalogue.all()) {
+    const ThingKind outer = outerKind(*technique);
+    for (const Step& step : technique->steps) {
+      for (const Need& need : step.needs) {
+        const bool met = std::any_of(need.alternatives.begin(), need.alternatives.end(), [&](const FactPattern& fact) {
+          return made.contains(normalised(fact, step.each, outer));
+        });
+        if (met) continue;
+        const FactPattern& first = need.alternatives.front();
+        base::Problem problem;
+        problem.pointer = first.pointer;
+        problem.message = base::Message("technique.nobody-makes").with("fact", asWritten(first)).with("step", step.id);
+        problems.push_back({technique->id, problem});
+      }
+    }
+  }
+  return problems;
+}
+
+}  // namespace core::craft

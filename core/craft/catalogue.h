@@ -1,0 +1,34 @@
+#pragma once
+// All techniques at hand, by id, and what can be checked only across them.
+#include <map>
+#include <string>
+#include <vector>
+
+#include "core/base/problem.h"
+#include "core/craft/technique.h"
+
+namespace core::craft {
+
+class Catalogue {
+ public:
+  // Adds a technique; one of the same id is replaced (a maker's own overrides the trade's).
+  void add(Technique technique);
+  const Technique* find(std::string_view id) const;
+  // In order of (rank, id): the same whatever order they were added in.
+  std::vector<const Technique*> all() const;
+
+ private:
+  std::map<std::string, Technique, std::less<>> m_techniques;
+};
+
+// A problem and the technique it stands in.
+struct CatalogueProblem {
+  std::string technique;
+  base::Problem problem;
+};
+
+// Facts that are needed but that no technique makes, at the pointer of the need. A need with alternatives is
+// met where one of them is.
+std::vector<CatalogueProblem> checkCatalogue(const Catalogue& catalogue);
+
+}  // namespace core::craft

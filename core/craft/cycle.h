@@ -1,0 +1,13 @@
+#pragma once
+// A technique whose own steps wait for each other can never be worked.
+#include "core/base/problem.h"
+#include "core/craft/technique.h"
+
+namespace core::craft {
+
+// Tells each cycle as the path of steps that closes it ("lay -> press -> lay"), at the first of them in the
+// file. Only what holds in every job is told: an alternative that a job may choose otherwise is no cycle, and
+// neither is a chain that runs from each thing to the one before it.
+void checkCycles(const Technique& technique, base::Problems& problems);
+
+}  // namespace core::craft

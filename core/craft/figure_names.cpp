@@ -1,0 +1,115 @@
+#include "core/craft/figure_names.h"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/base/text.h"
+#include "core/craft/pattern.h"
+
+namespace core::craft {
+
+namespace {
+
+// Figures of the piece as a whole.
+constexpr std::array<std::string_view, 18> kPieceFigures = {
+    "visible.width",      "visible.height",      "outer.width",       "outer.height",      "border.seen.top",
+    "border.seen.bottom", "border.seen.left",    "border.seen.right", "border.framed.top", "border.framed.bottom",
+    "border.framed.left", "border.framed.right", "art.left",          "art.top",           "rebate.width",
+    "rebate.height",      "rebate.depth",        "package.depth"};
+
+constexpr std::array<std::string_view, 23> kBoardFigures = {
+    "thickness",   "sight.width",    "sight.height",  "face.width",  "face.height",  "sight.perimeter",
+    "sight.area",  "face.perimeter", "bevel.plan",    "bevel.slope", "bevel.area",   "reveal",
+    "reveal.flat", "border.top",     "border.bottom", "border.left", "border.right", "back.left",
+    "back.right",  "mark.left",      "mark.right",    "mark.top",    "mark.bottom"};
+
+constexpr std::array<std::string_view, 16> kBandFigures = {"inner.width",
+                                                           "inner.height",
+                                                           "outer.width",
+                                                           "outer.height",
+                                                           "strip.horizontal",
+                                                           "strip.vertical",
+                                                           "strip.width",
+                                                           "mitre",
+                                                           "dryEnd",
+                                                           "glueFrom",
+                                                           "area",
+                                                           "repeats.horizontal",
+                                                           "repeats.vertical",
+                                                           "firstMotif.horizontal",
+                                                           "firstMotif.vertical",
+                                                           "corner.phase"};
+
+constexpr std::array<std::string_view, 8> kLineFigures = {
+    "horizontal",     "vertical",           "total",         "offset", "cornerMark",
+    "fromFace.sides", "fromFace.topBottom", "fromFaceCorner"};
+
+constexpr std::array<std::string_view, 3> kSpandrelFigures = {"width", "height", "area"};
+constexpr std::array<std::string_view, 2> kWashFigures = {"width", "area"};
+constexpr std::array<std::string_view, 3> kLeafFigures = {"area", "sheets", "size"};
+
+template <std::size_t kCount>
+bool isOneOf(const std::array<std::string_view, kCount>& names, std::string_view name) {
+  return std::find(names.begin(), names.end(), name) != names.end();
+}
+
+bool isFigureOf(std::string_view family, std::string_view name) {
+  if (family == "board") return isOneOf(kBoardFigures, name);
+  if (family == "band") return isOneOf(kBandFigures, name);
+  if (family == "line") return isOneOf(kLineFigures, name);
+  if (family == "leaf") return isOneOf(kLeafFigures, name);
+  if (family == "spandrel") return isOneOf(kSpandrelFigures, name);
+  if (family == "wash") return isOneOf(kWashFigures, name);
+  return false;
+}
+
+struct Parts {
+  std::string_view family;
+  std::string_view thing;
+  std::string_view name;
+};
+
+std::optional<Parts> partsOf(std::string_view id) {
+  const std::size_t first = id.find('.');
+  if (first == std::string_view::npos) return std::nullopt;
+  const std::size_t second = id.find('.', first + 1);
+  if (second == std::string_view::npos) return std::nullopt;
+  return Parts{id.substr(0, first), id.substr(first + 1, second - first - 1), id.substr(second + 1)};
+}
+
+// The kind whose figures the word speaks of, in a step of `kind`.
+std::optional<ThingKind> spokenOf(std::string_view word, ThingKind kind, ThingKind outer) {
+  if (kind == ThingKind::Once) return std::nullopt;
+  if (word == "this" || word == "previous") return kind;
+  const bool owned = ownerKind(kind, outer) != kind;
+  if (word == "owner" && owned) return ownerKind(kind, outer);
+  return std::nullopt;
+}
+
+}  // namespace
+
+bool isFigurePattern(std::string_view pattern, ThingKind kind, ThingKind outer) {
+  if (isOneOf(kPieceFigures, pattern)) return true;
+  const auto parts = partsOf(pattern);
+  if (!parts) return false;
+  const auto spoken = spokenOf(parts->thing, kind, outer);
+  if (!spoken) return false;
+  if (name(*spoken == ThingKind::Bevel ? ThingKind::Board : *spoken) != parts->family) return false;
+  std::string figure(parts->name);
+  // A strip knows which way it lies; nothing else does.
+  if (kind == ThingKind::Strip && base::endsWith(figure, ".axis"))
+    figure = base::replaceAll(figure, ".axis", ".vertical");
+  return isFigureOf(parts->family, figure);
+}
+
+bool isFigureId(std::string_view id) {
+  if (isOneOf(kPieceFigures, id)) return true;
+  const auto parts = partsOf(id);
+  return parts && !parts->thing.empty() && isFigureOf(parts->family, parts->name);
+}
+
+}  // namespace core::craft

@@ -1,0 +1,18 @@
+#pragma once
+// Which figure ids exist, as patterns, so that a technique that asks for a figure no design could ever have
+// is told so when it is read.
+#include <string_view>
+
+#include "core/craft/technique.h"
+
+namespace core::craft {
+
+// True where `pattern` ("band.owner.strip.axis", "leaf.this.area", "outer.width") names a figure that some
+// design has, for a step of `kind` in a technique done for each `outer`. The words this, owner, previous and
+// axis stand for ids and directions.
+bool isFigurePattern(std::string_view pattern, ThingKind kind, ThingKind outer);
+
+// True where `id` is a figure id as a design gives it, with ids of its own things: "board.top.mark.left".
+bool isFigureId(std::string_view id);
+
+}  // namespace core::craft

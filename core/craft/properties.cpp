@@ -1,0 +1,39 @@
+#include "core/craft/properties.h"
+
+namespace core::craft {
+
+std::vector<std::string> propertiesOf(ThingKind kind, ThingKind outer) {
+  switch (kind) {
+    case ThingKind::Once: return {};
+    case ThingKind::Board:
+    case ThingKind::Bevel: return {"name", "colour", "coloured", "place"};
+    case ThingKind::Band: return {"name", "paper", "motif", "grain", "repeat"};
+    case ThingKind::Strip: return {"name", "paper", "motif", "grain", "repeat", "side"};
+    case ThingKind::Corner: return {"name", "paper", "motif", "grain", "repeat", "corner"};
+    case ThingKind::Line: return {"name", "colour", "along", "edge"};
+    case ThingKind::Leaf: return {"name", "method", "size", "region"};
+    case ThingKind::Part: break;
+  }
+  // Nothing is a part of parts.
+  std::vector<std::string> names =
+      outer == ThingKind::Part ? std::vector<std::string>{"name"} : propertiesOf(outer, outer);
+  names.insert(names.end(), {"number", "of"});
+  return names;
+}
+
+std::vector<std::string> valuesOf(std::string_view property) {
+  if (property == "coloured" || property == "repeat") return {"yes", "no"};
+  if (property == "place") return {"outermost", "middle", "innermost", "only"};
+  if (property == "motif") return {"mirror", "directional", "plain"};
+  if (property == "grain") return {"along", "across", "any"};
+  if (property == "side") return {"top", "right", "bottom", "left"};
+  if (property == "corner") return {"top left", "top right", "bottom right", "bottom left"};
+  if (property == "along") return {"window", "band"};
+  if (property == "edge") return {"inner", "outer", "window"};
+  if (property == "method") return {"scattered", "laid"};
+  if (property == "region") return {"face", "outside", "inside", "on", "spandrel", "bevel"};
+  if (property == "size") return {"methylCellulose", "starch", "water", "oil"};
+  return {};
+}
+
+}  // namespace core::craft

@@ -1,0 +1,46 @@
+#pragma once
+// The small readings every part of a technique file is made of. Each reports what is wrong at its node.
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/strict_reader.h"
+#include "core/craft/technique.h"
+
+namespace core::craft {
+
+// What is known about the thing a step is done for. Without a kind (the file's `when` or `each` is wrong, and
+// told so) nothing that depends on it is checked, so that one mistake is told once.
+struct Scope {
+  std::optional<ThingKind> kind;
+  ThingKind outer = ThingKind::Once;
+  bool splits = false;  // the technique's thing is worked in parts
+};
+
+inline constexpr std::size_t kTitleWords = 8;
+inline constexpr std::size_t kSentenceWords = 15;
+inline constexpr std::size_t kCautionWords = 12;
+inline constexpr std::size_t kShelfWords = 4;
+inline constexpr std::size_t kNoLimit = static_cast<std::size_t>(-1);
+
+// "[a-z][a-z0-9-]{0,47}"
+std::optional<std::string> readId(const base::Node& node, base::Problems& problems);
+
+// A text for a maker, at most `most` words, whose {placeholders} are properties of the scope's thing.
+// Returns "" where there is none or it is wrong.
+std::string readPhrase(const base::Node& node, const Scope& scope, std::size_t most, base::Problems& problems);
+std::vector<std::string> readPhrases(const base::Node& node, const Scope& scope, std::size_t most,
+                                     base::Problems& problems);
+
+// Nothing where it is missing or wrong.
+std::optional<units::Duration> readDuration(const base::Node& node, base::Problems& problems);
+
+enum class Least { Zero, AboveZero };
+// "early", "likely" and "late" of an object that may hold other keys as well; tells where they do not run upwards.
+std::optional<units::Span> readSpan(base::ObjectReader& object, Least least, base::Problems& problems);
+
+// A figure pattern that exists for the scope's thing. Returns "" where it does not.
+std::string readFigure(const base::Node& node, const Scope& scope, base::Problems& problems);
+
+}  // namespace core::craft

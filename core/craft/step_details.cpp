@@ -1,0 +1,163 @@
+#include "core/craft/step_details.h"
+
+#include <set>
+
+#include "core/base/text.h"
+#include "core/craft/pattern.h"
+#include "core/craft/pattern_reader.h"
+#include "core/units/length.h"
+
+namespace core::craft {
+
+using base::Message;
+using base::Node;
+using base::ObjectReader;
+using base::Problems;
+using base::report;
+
+namespace {
+
+// Reads each item of a list by `read`, a function of the item's node.
+template <typename Read>
+auto readEach(const Node& node, Problems& problems, Read read) {
+  std::vector<decltype(read(node))> values;
+  const auto items = base::readItems(node, problems);
+  if (!items) return values;
+  for (const Node& item : *items) values.push_back(read(item));
+  return values;
+}
+
+std::optional<Amount> readAmount(const Node& node, const Scope& scope, Problems& problems) {
+  constexpr double kLeast = 1e-9;
+  constexpr double kMost = 1e6;
+  if (!node) return std::nullopt;
+  ObjectReader object(node, problems);
+  if (!object.valid()) return std::nullopt;
+  Amount amount;
+  const Node count = object.optional("count");
+  const bool byFigure = object.has("figure") || object.has("factor");
+  if (static_cast<bool>(count) == byFigure) {
+    object.optional("figure");
+    object.optional("factor");
+    report(problems, node, Message("technique.amount-one-of"));
+  } else if (count) {
+    amount.factor = base::readNumber(count, problems, kLeast, kMost).value_or(1);
+  } else {
+    amount.figure = readFigure(object.required("figure"), scope, problems);
+    amount.factor = base::readNumber(object.required("factor"), problems, kLeast, kMost).value_or(1);
+  }
+  amount.unit = base::readText(object.required("unit"), problems).value_or("");
+  amount.source = base::readText(object.required("source"), problems).value_or("");
+  object.finish();
+  return amount;
+}
+
+bool isSign(std::string_view text) {
+  const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
+  return text.size() == 4 && std::string_view("EFMPW").find(text[0]) != std::string_view::npos && isDigit(text[1]) &&
+         isDigit(text[2]) && isDigit(text[3]);
+}
+
+void readTolerance(const Node& node, Check& check, Problems& problems) {
+  const auto within = base::readText(node, problems);
+  if (!within) return;
+  check.within = *within;
+  if (*within == "as computed") return;
+  const auto length = units::parseLength(*within);
+  if (!length) {
+    report(problems, node, length.error());
+  } else if (length.value().length <= units::Length()) {
+    report(problems, node, Message("technique.no-tolerance"));
+  }
+}
+
+}  // namespace
+
+std::vector<Material> readMaterials(const Node& node, const Scope& scope, Problems& problems) {
+  return readEach(node, problems, [&](const Node& item) {
+    ObjectReader object(item, problems);
+    Material material;
+    material.what = readPhrase(object.required("what"), scope, kNoLimit, problems);
+    material.amount = readAmount(object.optional("amount"), scope, problems);
+    object.finish();
+    return material;
+  });
+}
+
+std::vector<StepFigure> readStepFigures(const Node& node, const Scope& scope, Problems& problems) {
+  constexpr std::int64_t kMostPieces = 1000;
+  return readEach(node, problems, [&](const Node& item) {
+    StepFigure figure;
+    if (item.value->kind() != base::Value::Kind::Object) {
+      figure.figure = readFigure(item, scope, problems);
+      return figure;
+    }
+    ObjectReader object(item, problems);
+    figure.figure = readFigure(object.required("id"), scope, problems);
+    figure.count = static_cast<int>(base::readInteger(object.optional("count"), problems, 1, kMostPieces).value_or(1));
+    figure.from = readPhrase(object.optional("from"), scope, kNoLimit, problems);
+    object.finish();
+    return figure;
+  });
+}
+
+std::vector<Check> readChecks(const Node& node, const Scope& scope, Problems& problems) {
+  return readEach(node, problems, [&](const Node& item) {
+    ObjectReader object(item, problems);
+    Check check;
+    check.ask = readPhrase(object.required("ask"), scope, kNoLimit, problems);
+    check.figure = readFigure(object.optional("figure"), scope, problems);
+    readTolerance(object.optional("within"), check, problems);
+    if (object.has("figure") != object.has("within")) report(problems, item, Message("technique.half-a-measure"));
+    object.finish();
+    return check;
+  });
+}
+
+std::vector<Caution> readCautions(const Node& node, const Scope& scope, Problems& problems) {
+  static const std::vector<std::string> kWords = {"WARNING", "CAUTION", "NOTICE"};
+  bool signSeen = false;
+  return readEach(node, problems, [&](const Node& item) {
+    ObjectReader object(item, problems);
+    Caution caution;
+    const auto word = base::readChoice(object.required("word"), kWords, problems);
+    if (word) caution.word = static_cast<SignalWord>(*word);
+    const Node signNode = object.optional("sign");
+    if (const auto sign = base::readText(signNode, problems)) {
+      caution.sign = *sign;
+      if (!isSign(*sign)) report(problems, signNode, Message("technique.malformed-sign").with("sign", *sign));
+      if (word && caution.word == SignalWord::Notice) report(problems, signNode, Message("technique.sign-on-notice"));
+      if (signSeen) report(problems, signNode, Message("technique.second-sign"));
+      signSeen = true;
+    }
+    caution.hazard = readPhrase(object.required("hazard"), scope, kNoLimit, problems);
+    caution.text = readPhrase(object.required("text"), scope, kCautionWords, problems);
+    object.finish();
+    return caution;
+  });
+}
+
+std::vector<Fault> readFaults(const Node& node, const Scope& scope, Problems& problems) {
+  std::set<std::string> ids;
+  return readEach(node, problems, [&](const Node& item) {
+    ObjectReader object(item, problems);
+    Fault fault;
+    const Node idNode = object.required("id");
+    if (const auto id = readId(idNode, problems)) {
+      fault.id = *id;
+      if (!ids.insert(fault.id).second)
+        report(problems, idNode, Message("technique.duplicate-id").with("id", fault.id));
+    }
+    fault.seen = readPhrase(object.required("seen"), scope, kNoLimit, problems);
+    fault.mend = readPhrase(object.required("do"), scope, kNoLimit, problems);
+    fault.ends = readPatterns(object.required("ends"), scope, Allowed::EveryFact, problems);
+    object.finish();
+    return fault;
+  });
+}
+
+std::vector<std::string> readAsMade(const Node& node, const Scope& scope, Problems& problems) {
+  return readEach(node, problems, [&](const Node& item) { return readFigure(item, scope, problems); });
+}
+
+}  // namespace core::craft

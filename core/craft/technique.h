@@ -1,0 +1,220 @@
+#pragma once
+// A technique: one craft process as data. This is what a technique file says once it has been read strictly;
+// the file's own format is described in recipes/README.md. Nothing here knows any technique by name.
+//
+// Facts and figures are written as patterns that speak of "this" board, band, strip, corner, line, leaf field
+// or part; the workflow puts the job's own ids in.
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/units/climate.h"
+#include "core/units/duration.h"
+#include "core/units/span.h"
+
+namespace core::craft {
+
+// What a technique or a step is done for, once each.
+enum class ThingKind {
+  Once,    // the job as a whole
+  Board,   // outermost first
+  Bevel,   // a board whose bevel is coloured; the thing is the board
+  Band,    // innermost first
+  Strip,   // of a band: top, right, bottom, left; the thing is "<band>.<side>"
+  Corner,  // of a band: tl, tr, br, bl; the thing is "<band>.corner.<corner>"
+  Line,    // innermost first
+  Leaf,    // a leaf field, in the order of the job
+  Part,    // of the technique's own thing, as its "repeat" splits it; the thing is "<thing>#<n>"
+};
+
+// Which things of a kind a quantified fact speaks of.
+enum class Relation {
+  Job,        // all of the job
+  This,       // those that belong to this thing: strips and corners of a band, parts of a field
+  Owner,      // those that belong to the same owner as this thing
+  Reach,      // those that touch this thing's area or lie inside it
+  Adjoining,  // the strips that meet in this corner; the corners at the ends of this strip
+  Outermost,  // the first board
+  Innermost,  // the last board
+};
+
+// A pattern of facts that must all hold: "this.window.cut", "previous.ruled", "owner.fitted", "art.away", or
+// every thing of a kind and relation with that fact. Nothing to speak of (no previous board) holds vacuously.
+struct FactPattern {
+  std::string text;                // for a plain pattern
+  std::optional<ThingKind> every;  // for a quantified one
+  Relation of = Relation::Job;
+  std::string is;       // the fact of each, without the thing
+  std::string pointer;  // where it stands in the file
+
+  friend bool operator==(const FactPattern&, const FactPattern&) = default;
+};
+
+// One need: all of `all`, or with several alternatives the first that this job can make.
+struct Need {
+  std::vector<FactPattern> alternatives;  // never empty; one entry means no choice
+
+  friend bool operator==(const Need&, const Need&) = default;
+};
+
+using units::Span;
+
+enum class WaitKind { Dry, Cure, Press, Tack, Open, Soak, Rest };
+enum class DryingModel { None, Evaporation, Oxidation };
+
+struct IfMissed {
+  std::string say;                // what to do then, a sentence
+  std::vector<FactPattern> ends;  // facts that must be made again
+
+  friend bool operator==(const IfMissed&, const IfMissed&) = default;
+};
+
+struct Wait {
+  std::string id;
+  WaitKind kind = WaitKind::Dry;
+  std::string title;  // what the shelf calls it: "bevel dries"
+  FactPattern makes;
+  std::optional<FactPattern> follows;  // the fact that ends when this one is true
+  Span opens;                          // after the step is done
+  std::optional<Span> closes;          // after the step is done; only where the fact stops being true
+  DryingModel model = DryingModel::None;
+  units::Temperature temperature = units::Temperature::celsius(23);  // reference room of the span
+  units::Humidity humidity = units::Humidity::percent(50);
+  bool attended = false;  // someone must stay
+  std::string test;       // the touch test that ends it
+  std::string source;
+  std::optional<IfMissed> ifMissed;  // always present with closes
+  std::string pointer;
+
+  friend bool operator==(const Wait&, const Wait&) = default;
+};
+
+enum class SignalWord { Warning, Caution, Notice };
+
+struct Caution {
+  SignalWord word = SignalWord::Caution;
+  std::string sign;    // an ISO 7010 number ("W022"), empty for none
+  std::string hazard;  // one or two words: "blade"
+  std::string text;    // consequence and avoidance, at most 12 words
+
+  friend bool operator==(const Caution&, const Caution&) = default;
+};
+
+struct Amount {
+  std::string figure;  // a figure pattern; empty: a plain count of pieces
+  double factor = 1;   // amount = figure value x factor, or the count itself
+  std::string unit;    // "ml", "mm", "g", "sheets", "pieces"
+  std::string source;
+
+  friend bool operator==(const Amount&, const Amount&) = default;
+};
+
+struct Material {
+  std::string what;
+  std::optional<Amount> amount;
+
+  friend bool operator==(const Material&, const Material&) = default;
+};
+
+struct StepFigure {
+  std::string figure;  // pattern of a figure id: "board.this.mark.left", "band.owner.strip.axis"
+  int count = 1;       // how many pieces have this measure
+  std::string from;    // datum in words where it says more than the figure's own; may be empty
+
+  friend bool operator==(const StepFigure&, const StepFigure&) = default;
+};
+
+struct Check {
+  std::string ask;
+  std::string figure;  // figure it is compared with; empty for yes or no
+  std::string within;  // tolerance as text, with its unit; empty for yes or no
+
+  friend bool operator==(const Check&, const Check&) = default;
+};
+
+struct Fault {
+  std::string id;
+  std::string seen;
+  std::string mend;  // the file's "do"
+  std::vector<FactPattern> ends;
+
+  friend bool operator==(const Fault&, const Fault&) = default;
+};
+
+enum class Hands { Clean, Paste, Paint, Leaf, Blade };
+enum class WayUp { Face, Back, None };
+
+struct Step {
+  std::string id;
+  ThingKind each = ThingKind::Once;
+  std::string title;                   // the act, verb first, at most 8 words; may hold {placeholders}
+  std::vector<std::string> sentences;  // the file's "do": at most 15 words each
+  std::string good;
+  std::string trap;
+  std::vector<std::string> tools;
+  std::vector<Material> materials;
+  std::vector<StepFigure> figures;
+  std::vector<Check> checks;
+  std::vector<Caution> cautions;
+  Hands hands = Hands::Clean;
+  WayUp up = WayUp::None;
+  Span work;
+  std::string workSource;
+  bool uninterruptible = false;
+  std::string resource;
+  std::vector<Need> needs;
+  std::vector<FactPattern> makes;
+  std::vector<FactPattern> ends;
+  std::vector<Wait> waits;
+  std::vector<std::string> asMade;  // figure patterns
+  std::vector<Fault> faults;
+  std::string pointer;
+
+  friend bool operator==(const Step&, const Step&) = default;
+};
+
+// When the technique is part of a job.
+struct When {
+  enum class Mode {
+    Always,
+    Each,    // once for each thing of `kind` that has the wanted properties
+    Any,     // once, where the job has at least `least` such things
+    Needed,  // only where some step needs a fact this technique makes
+  };
+  Mode mode = Mode::Always;
+  ThingKind kind = ThingKind::Once;
+  int least = 1;
+  // Property name -> accepted values. Properties of things: see recipes/README.md.
+  std::map<std::string, std::vector<std::string>> where;
+
+  friend bool operator==(const When&, const When&) = default;
+};
+
+// How a technique's thing is split into parts that can each be worked in one go.
+struct Repeat {
+  int count = 0;       // a fixed number, or
+  std::string figure;  // an area figure pattern, split so that
+  double each = 0;     // no part is larger than this (mm2)
+  std::string source;
+
+  friend bool operator==(const Repeat&, const Repeat&) = default;
+};
+
+struct Technique {
+  std::string id;
+  std::string title;
+  std::string role;                      // empty: no alternatives
+  int rank = 0;                          // ties in the order of work: lower first
+  bool ofShop = false;                   // its facts belong to the shop, not to one job
+  std::optional<units::Duration> keeps;  // shelf life of the shop facts
+  std::string keepsSource;
+  When when;
+  std::optional<Repeat> repeat;
+  std::vector<Step> steps;
+
+  friend bool operator==(const Technique&, const Technique&) = default;
+};
+
+}  // namespace core::craft

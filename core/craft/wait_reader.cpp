@@ -1,0 +1,151 @@
+#include "core/craft/wait_reader.h"
+
+#include <set>
+
+#include "core/craft/pattern.h"
+#include "core/craft/pattern_reader.h"
+
+namespace core::craft {
+
+using base::Message;
+using base::Node;
+using base::ObjectReader;
+using base::Problems;
+using base::report;
+
+namespace {
+
+constexpr WaitKind kKinds[] = {WaitKind::Dry,  WaitKind::Cure, WaitKind::Press, WaitKind::Tack,
+                               WaitKind::Open, WaitKind::Soak, WaitKind::Rest};
+
+std::optional<WaitKind> readKind(const Node& node, Problems& problems) {
+  std::vector<std::string> words;
+  for (const WaitKind kind : kKinds) words.emplace_back(name(kind));
+  const auto index = base::readChoice(node, words, problems);
+  if (!index) return std::nullopt;
+  return kKinds[*index];
+}
+
+bool closesAgain(WaitKind kind) { return kind == WaitKind::Tack || kind == WaitKind::Open; }
+
+std::optional<units::Span> readSpanObject(const Node& node, Problems& problems) {
+  if (!node) return std::nullopt;
+  ObjectReader object(node, problems);
+  auto span = object.valid() ? readSpan(object, Least::Zero, problems) : std::nullopt;
+  object.finish();
+  return span;
+}
+
+void readRoom(const Node& node, Wait& wait, Problems& problems) {
+  if (!node) return;
+  ObjectReader object(node, problems);
+  const Node temperatureNode = object.optional("temperature");
+  const Node humidityNode = object.optional("humidity");
+  object.finish();
+  if (const auto text = base::readText(temperatureNode, problems)) {
+    const auto temperature = units::parseTemperature(*text);
+    if (temperature) {
+      wait.temperature = temperature.value();
+    } else {
+      report(problems, temperatureNode, temperature.error());
+    }
+  }
+  if (const auto text = base::readText(humidityNode, problems)) {
+    const auto humidity = units::parseHumidity(*text);
+    if (humidity) {
+      wait.humidity = humidity.value();
+    } else {
+      report(problems, humidityNode, humidity.error());
+    }
+  }
+}
+
+std::optional<IfMissed> readIfMissed(const Node& node, const Scope& scope, Problems& problems) {
+  if (!node) return std::nullopt;
+  ObjectReader object(node, problems);
+  IfMissed missed;
+  missed.say = readPhrase(object.required("do"), scope, kSentenceWords, problems);
+  const Node ends = object.required("ends");
+  missed.ends = readPatterns(ends, scope, Allowed::EveryFact, problems);
+  if (ends && ends.value->kind() == base::Value::Kind::Array && ends.value->items().empty()) {
+    report(problems, ends, Message("technique.missed-ends-nothing"));
+  }
+  object.finish();
+  return missed;
+}
+
+// A window that is shut when it opens can never be met: told at the first of the three that says so.
+void checkCloses(const units::Span& opens, const units::Span& closes, const Node& node, Problems& problems) {
+  const auto tell = [&](const char* quantile) {
+    Node at = node;
+    if (const base::Value* member = node.value->find(quantile)) {
+      at = {member, base::pointerTo(node.pointer, quantile)};
+    }
+    report(problems, at, Message("technique.closes-before-opens").with("quantile", quantile));
+  };
+  if (closes.early <= opens.early) return tell("early");
+  if (closes.likely <= opens.likely) return tell("likely");
+  if (closes.late <= opens.late) return tell("late");
+}
+
+void readWindow(ObjectReader& object, std::optional<WaitKind> kind, const Scope& scope, Wait& wait,
+                Problems& problems) {
+  const auto opens = readSpanObject(object.required("opens"), problems);
+  if (opens) wait.opens = *opens;
+  const Node closesNode = object.optional("closes");
+  const Node missedNode = object.optional("ifMissed");
+  wait.closes = readSpanObject(closesNode, problems);
+  wait.ifMissed = readIfMissed(missedNode, scope, problems);
+  if (opens && wait.closes) checkCloses(*opens, *wait.closes, closesNode, problems);
+  if (!kind) return;
+  const std::string kindName(name(*kind));
+  if (closesAgain(*kind)) {
+    if (!closesNode) report(problems, object.node(), Message("technique.closes-missing").with("kind", kindName));
+    if (!missedNode) report(problems, object.node(), Message("technique.if-missed-missing").with("kind", kindName));
+    return;
+  }
+  if (closesNode) report(problems, closesNode, Message("technique.closes-not-here").with("kind", kindName));
+  if (missedNode) report(problems, missedNode, Message("technique.if-missed-not-here").with("kind", kindName));
+}
+
+Wait readWait(const Node& node, const Scope& scope, std::set<std::string>& ids, Problems& problems) {
+  static const std::vector<std::string> kModels = {"none", "evaporation", "oxidation"};
+  Wait wait;
+  wait.pointer = node.pointer;
+  ObjectReader object(node, problems);
+  if (!object.valid()) return wait;
+  const Node idNode = object.required("id");
+  if (auto id = readId(idNode, problems)) {
+    wait.id = *id;
+    if (!ids.insert(wait.id).second) report(problems, idNode, Message("technique.duplicate-id").with("id", wait.id));
+  }
+  const auto kind = readKind(object.required("kind"), problems);
+  if (kind) wait.kind = *kind;
+  wait.title = readPhrase(object.required("title"), scope, kShelfWords, problems);
+  if (auto makes = readPattern(object.required("makes"), scope, Allowed::Plain, problems)) wait.makes = *makes;
+  wait.follows = readPattern(object.optional("follows"), scope, Allowed::Plain, problems);
+  readWindow(object, kind, scope, wait, problems);
+  if (const auto model = base::readChoice(object.required("model"), kModels, problems)) {
+    constexpr DryingModel kDryingModels[] = {DryingModel::None, DryingModel::Evaporation, DryingModel::Oxidation};
+    wait.model = kDryingModels[*model];
+  }
+  readRoom(object.optional("at"), wait, problems);
+  wait.attended = base::readBoolean(object.optional("attended"), problems).value_or(false);
+  wait.test = readPhrase(object.required("test"), scope, kSentenceWords, problems);
+  wait.source = base::readText(object.required("source"), problems).value_or("");
+  object.finish();
+  return wait;
+}
+
+}  // namespace
+
+std::vector<Wait> readWaits(const Node& node, const Scope& scope, Problems& problems) {
+  std::vector<Wait> waits;
+  const auto items = base::readItems(node, problems);
+  if (!items) return waits;
+  std::set<std::string> ids;
+  for (const Node& item : *items) waits.push_back(readWait(item, scope, ids, problems));
+  return waits;
+}
+
+}  // namespace core::craft

@@ -1,0 +1,166 @@
+#include "core/craft/when_reader.h"
+
+#include <algorithm>
+
+#include "core/base/text.h"
+#include "core/craft/pattern.h"
+#include "core/craft/properties.h"
+
+namespace core::craft {
+
+using base::Message;
+using base::Node;
+using base::ObjectReader;
+using base::Problems;
+using base::report;
+
+namespace {
+
+std::optional<ThingKind> readKind(const Node& node, const std::vector<ThingKind>& kinds, Problems& problems) {
+  std::vector<std::string> words;
+  for (const ThingKind kind : kinds) words.emplace_back(name(kind));
+  const auto index = base::readChoice(node, words, problems);
+  if (!index) return std::nullopt;
+  return kinds[*index];
+}
+
+void checkValue(const std::string& property, const std::string& value, const Node& node, Problems& problems) {
+  const auto values = valuesOf(property);
+  if (values.empty() || std::find(values.begin(), values.end(), value) != values.end()) return;
+  report(problems, node,
+         Message("technique.unknown-value")
+             .with("property", property)
+             .with("value", value)
+             .with("values", base::join(values, ", ")));
+}
+
+std::vector<std::string> readValues(const std::string& property, const Node& node, Problems& problems) {
+  std::vector<std::string> values;
+  if (node.value->kind() != base::Value::Kind::Array) {
+    if (auto value = base::readText(node, problems)) {
+      checkValue(property, *value, node, problems);
+      values.push_back(*std::move(value));
+    }
+    return values;
+  }
+  const auto items = base::readItems(node, problems);
+  if (items->empty()) report(problems, node, Message("technique.empty-list"));
+  for (const Node& item : *items) {
+    if (auto value = base::readText(item, problems)) {
+      checkValue(property, *value, item, problems);
+      values.push_back(*std::move(value));
+    }
+  }
+  return values;
+}
+
+void readWhere(const Node& node, std::optional<ThingKind> kind, When& when, Problems& problems) {
+  if (!node) return;
+  ObjectReader object(node, problems);
+  if (!object.valid() || !kind) return;
+  const auto known = propertiesOf(*kind, *kind);
+  for (const auto& [key, value] : node.value->members()) {
+    const Node member{&value, base::pointerTo(node.pointer, key)};
+    if (std::find(known.begin(), known.end(), key) == known.end()) {
+      report(problems, member,
+             Message("technique.unknown-property")
+                 .with("property", key)
+                 .with("kind", std::string(name(*kind)))
+                 .with("words", base::join(known, ", ")));
+      continue;
+    }
+    when.where[key] = readValues(key, member, problems);
+  }
+}
+
+bool readTrue(const Node& node, Problems& problems) {
+  const auto value = base::readBoolean(node, problems);
+  if (value && !*value) report(problems, node, Message("technique.when-false"));
+  return value.value_or(false);
+}
+
+// "20000 mm2"
+std::optional<double> readArea(const Node& node, Problems& problems) {
+  constexpr std::string_view kUnit = " mm2";
+  constexpr double kMost = 1e8;
+  const auto text = base::readText(node, problems);
+  if (!text) return std::nullopt;
+  std::optional<double> number;
+  if (base::endsWith(*text, kUnit)) {
+    number = base::parseDecimal(std::string_view(*text).substr(0, text->size() - kUnit.size()));
+  }
+  if (number && *number >= 1 && *number <= kMost) return number;
+  report(problems, node, Message("technique.malformed-area").with("area", *text));
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<When> readWhen(const Node& node, Problems& problems) {
+  static const std::vector<ThingKind> kEach = {ThingKind::Board, ThingKind::Bevel, ThingKind::Band, ThingKind::Line,
+                                               ThingKind::Leaf};
+  static const std::vector<ThingKind> kAny = {ThingKind::Board,  ThingKind::Bevel, ThingKind::Band, ThingKind::Strip,
+                                              ThingKind::Corner, ThingKind::Line,  ThingKind::Leaf};
+  constexpr std::int64_t kMostThings = 1000;
+  if (!node) return std::nullopt;
+  ObjectReader object(node, problems);
+  if (!object.valid()) return std::nullopt;
+  const Node always = object.optional("always");
+  const Node each = object.optional("each");
+  const Node any = object.optional("any");
+  const Node needed = object.optional("needed");
+  const Node where = object.optional("where");
+  const Node atLeast = object.optional("atLeast");
+  object.finish();
+  const int modes =
+      static_cast<int>(!!always) + static_cast<int>(!!each) + static_cast<int>(!!any) + static_cast<int>(!!needed);
+  if (modes != 1) {
+    report(problems, node, Message("technique.when-one-of"));
+    return std::nullopt;
+  }
+  When when;
+  if (atLeast && !any) report(problems, atLeast, Message("technique.at-least-without-any"));
+  if (where && !each && !any) report(problems, where, Message("technique.where-without-kind"));
+  if (always || needed) {
+    when.mode = always ? When::Mode::Always : When::Mode::Needed;
+    readTrue(always ? always : needed, problems);
+    return when;
+  }
+  when.mode = each ? When::Mode::Each : When::Mode::Any;
+  const auto kind = each ? readKind(each, kEach, problems) : readKind(any, kAny, problems);
+  readWhere(where, kind, when, problems);
+  if (any) when.least = static_cast<int>(base::readInteger(atLeast, problems, 1, kMostThings).value_or(1));
+  if (!kind) return std::nullopt;
+  when.kind = *kind;
+  return when;
+}
+
+std::optional<Repeat> readRepeat(const Node& node, const Scope& scope, Problems& problems) {
+  constexpr std::int64_t kMostParts = 100;
+  if (!node) return std::nullopt;
+  if (scope.kind == ThingKind::Once) report(problems, node, Message("technique.repeat-without-thing"));
+  ObjectReader object(node, problems);
+  if (!object.valid()) return std::nullopt;
+  Repeat repeat;
+  const Node count = object.optional("count");
+  const bool byArea = object.has("area") || object.has("each");
+  if (static_cast<bool>(count) == byArea) {
+    object.optional("area");
+    object.optional("each");
+    report(problems, node, Message("technique.repeat-one-of"));
+  } else if (count) {
+    repeat.count = static_cast<int>(base::readInteger(count, problems, 2, kMostParts).value_or(2));
+  } else {
+    const Node area = object.required("area");
+    repeat.figure = readFigure(area, scope, problems);
+    if (!repeat.figure.empty() && !base::endsWith(repeat.figure, ".area")) {
+      report(problems, area, Message("technique.not-an-area").with("figure", repeat.figure));
+    }
+    repeat.each = readArea(object.required("each"), problems).value_or(0);
+  }
+  repeat.source = base::readText(object.required("source"), problems).value_or("");
+  object.finish();
+  return repeat;
+}
+
+}  // namespace core::craft
