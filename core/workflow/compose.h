@@ -1,0 +1,23 @@
+#pragma once
+// Composition: what the design switches on, which alternatives the job chose, every step filled in, every need
+// met, and one deterministic order. The same design and techniques give the same workflow whatever the order
+// the techniques were read in.
+#include <vector>
+
+#include "core/base/message.h"
+#include "core/base/result.h"
+#include "core/craft/catalogue.h"
+#include "core/design/design.h"
+#include "core/workflow/things.h"
+#include "core/workflow/workflow.h"
+
+namespace core::workflow {
+
+// Every reason why the job cannot be worked with these techniques: a needed fact nobody makes (and who needs
+// it), a cycle (as the path of steps that closes it), a role or technique the job names but that does not exist.
+using ComposeProblems = std::vector<base::Message>;
+
+base::Result<Workflow, ComposeProblems> compose(const design::Design& design, const craft::Catalogue& catalogue,
+                                                const ThingWords& words = {});
+
+}  // namespace core::workflow

@@ -1,0 +1,198 @@
+#include "core/workflow/expand.h"
+
+#include "core/base/text.h"
+#include "core/craft/pattern.h"
+#include "core/workflow/fill.h"
+
+namespace core::workflow {
+namespace {
+
+using craft::FactPattern;
+using craft::Relation;
+using craft::ThingKind;
+
+std::vector<const Thing*> spokenOf(const FactPattern& pattern, const Subject& subject, const Things& things) {
+  const ThingKind kind = *pattern.every;
+  const Thing* thing = subject.thing;
+  switch (pattern.of) {
+    case Relation::Job: return things.of(kind);
+    case Relation::This: return thing != nullptr ? things.ownedBy(thing->id, kind) : things.of(kind);
+    case Relation::Owner: return thing != nullptr ? things.ownedBy(thing->owner, kind) : std::vector<const Thing*>();
+    case Relation::Reach: return thing != nullptr ? things.inReach(*thing, kind) : things.of(kind);
+    case Relation::Adjoining: return thing != nullptr ? things.adjoining(*thing, kind) : std::vector<const Thing*>();
+    case Relation::Outermost:
+    case Relation::Innermost: break;
+  }
+  std::vector<const Thing*> all = things.of(kind);
+  if (all.empty()) return all;
+  return {pattern.of == Relation::Outermost ? all.front() : all.back()};
+}
+
+// What "this", "previous" or "owner" stands for; null where there is none.
+const std::string* idOf(std::string_view word, const Subject& subject, const Things& things) {
+  const Thing* thing = subject.thing;
+  if (thing == nullptr) return nullptr;
+  if (word == "this") return &thing->id;
+  if (word == "owner") return thing->owner.empty() ? &thing->id : &thing->owner;
+  const Thing* before = things.previous(*thing, subject.kind);
+  return before == nullptr ? nullptr : &before->id;
+}
+
+bool isPronoun(std::string_view word) { return word == "this" || word == "previous" || word == "owner"; }
+
+std::vector<WorkflowFigure> expandFigures(const std::vector<craft::StepFigure>& figures, const Subject& subject,
+                                          const Things& things, const design::Design& design) {
+  std::vector<WorkflowFigure> expanded;
+  for (const craft::StepFigure& figure : figures) {
+    const std::string id = expandFigure(figure.figure, subject, things);
+    if (design.figures.find(id) != nullptr) expanded.push_back({id, figure.count, figure.from});
+  }
+  return expanded;
+}
+
+WorkflowMaterial expandMaterial(const craft::Material& material, const Subject& subject, const Things& things,
+                                const design::Design& design) {
+  WorkflowMaterial expanded;
+  expanded.what = material.what;
+  if (!material.amount) return expanded;
+  const craft::Amount& amount = *material.amount;
+  expanded.unit = amount.unit;
+  expanded.source = amount.source;
+  if (amount.figure.empty()) {
+    expanded.amount = amount.factor;
+  } else if (const auto* figure = design.figures.find(expandFigure(amount.figure, subject, things))) {
+    expanded.amount = figure->value * amount.factor;
+  }
+  return expanded;
+}
+
+}  // namespace
+
+std::vector<std::string> expandFacts(const FactPattern& pattern, const Subject& subject, const Things& things) {
+  std::vector<std::string> facts;
+  if (pattern.every) {
+    for (const Thing* thing : spokenOf(pattern, subject, things)) facts.push_back(thing->id + '.' + pattern.is);
+    return facts;
+  }
+  const auto dot = pattern.text.find('.');
+  const std::string first = pattern.text.substr(0, dot);
+  if (!isPronoun(first)) return {pattern.text};
+  if (const std::string* id = idOf(first, subject, things)) facts.push_back(*id + pattern.text.substr(dot));
+  return facts;
+}
+
+std::vector<std::string> expandFacts(const std::vector<FactPattern>& patterns, const Subject& subject,
+                                     const Things& things) {
+  std::vector<std::string> facts;
+  for (const FactPattern& pattern : patterns) {
+    for (std::string& fact : expandFacts(pattern, subject, things)) facts.push_back(std::move(fact));
+  }
+  return facts;
+}
+
+std::string expandFigure(const std::string& pattern, const Subject& subject, const Things& things) {
+  std::vector<std::string> parts = base::split(pattern, '.');
+  for (std::string& part : parts) {
+    if (isPronoun(part)) {
+      const std::string* id = idOf(part, subject, things);
+      if (id == nullptr) return "";
+      part = *id;
+    } else if (part == "axis" && subject.thing != nullptr) {
+      const auto side = subject.thing->properties.find("side");
+      if (side == subject.thing->properties.end()) return "";
+      part = side->second == "top" || side->second == "bottom" ? "horizontal" : "vertical";
+    }
+  }
+  return base::join(parts, ".");
+}
+
+DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, const Subject& subject,
+                     const Things& things, const design::Design& design) {
+  const craft::Step& source = technique.steps[stepIndex];
+  static const std::map<std::string, std::string> kNoWords;
+  const auto& words = subject.thing != nullptr ? subject.thing->words : kNoWords;
+  const auto filled = [&](const std::string& text) { return fill(text, words); };
+  const auto filledAll = [&](std::vector<std::string> texts) {
+    for (std::string& text : texts) text = filled(text);
+    return texts;
+  };
+
+  DraftStep draft;
+  draft.rank = technique.rank;
+  draft.thingOrder = subject.thing != nullptr ? subject.thing->order : 0;
+  draft.stepOrder = static_cast<int>(stepIndex);
+  WorkflowStep& step = draft.step;
+  step.id = technique.id + '/' + source.id + (subject.thing != nullptr ? '@' + subject.thing->id : "");
+  step.technique = technique.id;
+  step.techniqueTitle = technique.title;
+  if (subject.thing != nullptr) {
+    step.thing = subject.thing->id;
+    step.thingName = words.at("name");
+  }
+  step.title = filled(source.title);
+  step.sentences = filledAll(source.sentences);
+  step.good = filled(source.good);
+  step.trap = filled(source.trap);
+  step.tools = filledAll(source.tools);
+  for (const craft::Material& material : source.materials) {
+    step.materials.push_back(expandMaterial(material, subject, things, design));
+    step.materials.back().what = filled(step.materials.back().what);
+  }
+  step.figures = expandFigures(source.figures, subject, things, design);
+  for (WorkflowFigure& figure : step.figures) figure.from = filled(figure.from);
+  for (const craft::Check& check : source.checks) {
+    const std::string figure = check.figure.empty() ? "" : expandFigure(check.figure, subject, things);
+    if (!check.figure.empty() && design.figures.find(figure) == nullptr) continue;
+    step.checks.push_back({filled(check.ask), figure, check.within});
+  }
+  step.cautions = source.cautions;
+  step.hands = source.hands;
+  step.up = source.up;
+  step.work = source.work;
+  step.workSource = source.workSource;
+  step.uninterruptible = source.uninterruptible;
+  step.resource = source.resource;
+  step.ofShop = technique.ofShop;
+  step.keeps = technique.keeps;
+  step.makes = expandFacts(source.makes, subject, things);
+  step.ends = expandFacts(source.ends, subject, things);
+  for (const craft::Need& need : source.needs) {
+    std::vector<std::vector<std::string>> alternatives;
+    for (const FactPattern& pattern : need.alternatives) alternatives.push_back(expandFacts(pattern, subject, things));
+    draft.needs.push_back(std::move(alternatives));
+  }
+  for (const craft::Wait& wait : source.waits) {
+    WorkflowWait expanded;
+    expanded.id = step.id + '/' + wait.id;
+    expanded.kind = wait.kind;
+    expanded.title = filled(wait.title);
+    const auto makes = expandFacts(wait.makes, subject, things);
+    if (makes.empty()) continue;
+    expanded.makes = makes.front();
+    if (wait.follows) {
+      const auto follows = expandFacts(*wait.follows, subject, things);
+      if (!follows.empty()) expanded.follows = follows.front();
+    }
+    expanded.opens = wait.opens;
+    expanded.closes = wait.closes;
+    expanded.model = wait.model;
+    expanded.attended = wait.attended;
+    expanded.test = filled(wait.test);
+    expanded.source = wait.source;
+    if (wait.ifMissed) {
+      expanded.missedSay = filled(wait.ifMissed->say);
+      expanded.missedEnds = expandFacts(wait.ifMissed->ends, subject, things);
+    }
+    step.waits.push_back(std::move(expanded));
+  }
+  for (const std::string& figure : source.asMade) {
+    const std::string id = expandFigure(figure, subject, things);
+    if (design.figures.find(id) != nullptr) step.asMade.push_back(id);
+  }
+  for (const craft::Fault& fault : source.faults) {
+    step.faults.push_back({fault.id, filled(fault.seen), filled(fault.mend), expandFacts(fault.ends, subject, things)});
+  }
+  return draft;
+}
+
+}  // namespace core::workflow

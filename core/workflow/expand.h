@@ -1,0 +1,39 @@
+#pragma once
+// Patterns filled in: from what a technique says of "this" to the job's own facts, figures and texts.
+#include <string>
+#include <vector>
+
+#include "core/craft/technique.h"
+#include "core/workflow/things.h"
+#include "core/workflow/workflow.h"
+
+namespace core::workflow {
+
+// The thing a step is done for. The job itself where `thing` is null.
+struct Subject {
+  const Thing* thing = nullptr;
+  craft::ThingKind kind = craft::ThingKind::Once;  // of the step: Bevel where the thing is a board
+};
+
+// The facts of a pattern; none where there is nothing to speak of. "this.*" stays as "<id>.*".
+std::vector<std::string> expandFacts(const craft::FactPattern& pattern, const Subject& subject, const Things& things);
+std::vector<std::string> expandFacts(const std::vector<craft::FactPattern>& patterns, const Subject& subject,
+                                     const Things& things);
+
+// The figure id of a pattern, or "" where it speaks of a previous thing that is not there.
+std::string expandFigure(const std::string& pattern, const Subject& subject, const Things& things);
+
+// A step and the choices its needs still leave open.
+struct DraftStep {
+  WorkflowStep step;
+  // For each need, its alternatives as facts that must all hold.
+  std::vector<std::vector<std::vector<std::string>>> needs;
+  int rank = 0;
+  int thingOrder = 0;
+  int stepOrder = 0;
+};
+
+DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, const Subject& subject,
+                     const Things& things, const design::Design& design);
+
+}  // namespace core::workflow

@@ -1,0 +1,34 @@
+#pragma once
+// The job on a fast clock: one pair of hands, typical times. Hands start at 0 and are never idle while a step
+// may start; a step gated by an open tack window goes first (the one that closes soonest), otherwise list order
+// decides. A started step is not interrupted, an attended wait keeps the hands until it opens, nights are not
+// simulated. A window is missed when its step has not started by its typical closing.
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/workflow/workflow.h"
+
+namespace core::workflow {
+
+enum class RehearsalKind { Step, Wait, Opens, Closes, Alert, Missed };
+
+struct RehearsalEvent {
+  double at = 0;  // minutes since the start
+  RehearsalKind kind = RehearsalKind::Step;
+  std::string step;   // the step it concerns
+  std::string other;  // Missed: the step the hands were on, or the one that opened the window where they were free
+  std::string wait;   // wait id, where one is concerned
+};
+
+struct Rehearsal {
+  double minutes = 0;  // until the hands have nothing left to do
+  std::vector<RehearsalEvent> events;  // in order of time
+  bool missed = false;
+};
+
+Rehearsal rehearse(const Workflow& workflow);
+
+std::string_view name(RehearsalKind kind);
+
+}  // namespace core::workflow

@@ -1,0 +1,233 @@
+#include "core/workflow/things.h"
+
+#include <algorithm>
+
+#include "core/base/text.h"
+#include "core/workflow/fill.h"
+
+namespace core::workflow {
+namespace {
+
+using craft::ThingKind;
+
+// Room between things for the parts of each.
+constexpr int kOrderStep = 10'000;
+
+std::string_view word(design::Motif motif) {
+  switch (motif) {
+    case design::Motif::Mirror: return "mirror";
+    case design::Motif::Directional: return "directional";
+    case design::Motif::Plain: return "plain";
+  }
+  return "";
+}
+
+std::string_view word(design::Grain grain) {
+  switch (grain) {
+    case design::Grain::Along: return "along";
+    case design::Grain::Across: return "across";
+    case design::Grain::Any: return "any";
+  }
+  return "";
+}
+
+std::string_view word(design::SizeKind size) {
+  switch (size) {
+    case design::SizeKind::MethylCellulose: return "methylCellulose";
+    case design::SizeKind::Starch: return "starch";
+    case design::SizeKind::Water: return "water";
+    case design::SizeKind::Oil: return "oil";
+  }
+  return "";
+}
+
+std::string_view word(design::RegionKind region) {
+  switch (region) {
+    case design::RegionKind::Face: return "face";
+    case design::RegionKind::Outside: return "outside";
+    case design::RegionKind::Inside: return "inside";
+    case design::RegionKind::On: return "on";
+    case design::RegionKind::Spandrel: return "spandrel";
+    case design::RegionKind::Bevel: return "bevel";
+  }
+  return "";
+}
+
+bool isOfKind(const Thing& thing, ThingKind kind) {
+  if (kind == ThingKind::Bevel) {
+    return thing.kind == ThingKind::Board && thing.properties.at("coloured") == "yes";
+  }
+  return thing.kind == kind;
+}
+
+}  // namespace
+
+Things::Things(const design::Design& design, const ThingWords& words) : m_design(design), m_words(words) {
+  addBoards(design.job);
+  addBands(design.job);
+  addLines(design.job);
+  addLeaf(design.job);
+}
+
+Thing& Things::add(Thing thing, const std::string& nameTemplate) {
+  if (thing.order == 0) thing.order = m_nextOrder += kOrderStep;
+  thing.properties["id"] = thing.id;
+  thing.words.insert(thing.properties.begin(), thing.properties.end());
+  thing.words["name"] = fill(nameTemplate, thing.words);
+  const std::string id = thing.id;
+  return m_things.insert_or_assign(id, std::move(thing)).first->second;
+}
+
+void Things::addBoards(const design::Job& job) {
+  for (std::size_t i = 0; i < job.boards.size(); ++i) {
+    const design::Board& board = job.boards[i];
+    Thing thing;
+    thing.id = board.id;
+    thing.kind = ThingKind::Board;
+    const bool first = i == 0;
+    const bool last = i + 1 == job.boards.size();
+    thing.properties["place"] = first && last ? "only" : first ? "outermost" : last ? "innermost" : "middle";
+    thing.properties["coloured"] = board.bevelColour ? "yes" : "no";
+    if (board.bevelColour) thing.properties["colour"] = *board.bevelColour;
+    add(std::move(thing), m_words.board);
+  }
+}
+
+void Things::addBands(const design::Job& job) {
+  const auto placeWord = [&](const std::string& place) {
+    const auto found = m_words.places.find(place);
+    return found == m_words.places.end() ? place : found->second;
+  };
+  for (const design::Band& band : job.bands) {
+    Thing thing;
+    thing.id = band.id;
+    thing.kind = ThingKind::Band;
+    thing.properties = {{"paper", band.paper},
+                        {"motif", std::string(word(band.motif))},
+                        {"grain", std::string(word(band.grain.value_or(design::Grain::Any)))},
+                        {"repeat", band.repeat ? "yes" : "no"}};
+    const Thing& owner = add(std::move(thing), m_words.band);
+    const auto addOwned = [&](ThingKind kind, const std::string& id, const std::string& key, const std::string& place,
+                              const std::string& nameTemplate) {
+      Thing owned;
+      owned.id = id;
+      owned.kind = kind;
+      owned.owner = band.id;
+      owned.properties = owner.properties;
+      owned.properties[key] = place;
+      owned.words = {{key, placeWord(place)}, {"band", owner.words.at("name")}};
+      add(std::move(owned), nameTemplate);
+    };
+    for (const char* side : {"top", "right", "bottom", "left"}) {
+      addOwned(ThingKind::Strip, band.id + '.' + side, "side", side, m_words.strip);
+    }
+    for (const char* corner : {"tl", "tr", "br", "bl"}) {
+      addOwned(ThingKind::Corner, band.id + ".corner." + corner, "corner", corner, m_words.corner);
+    }
+  }
+}
+
+void Things::addLines(const design::Job& job) {
+  // From the window outwards, so that no wet line is crossed.
+  for (const std::string& id : m_design.layout.linesFromWindow()) {
+    const auto line = std::find_if(job.lines.begin(), job.lines.end(), [&](const auto& entry) { return entry.id == id; });
+    Thing thing;
+    thing.id = id;
+    thing.kind = ThingKind::Line;
+    const bool window = line->along == design::Edge::Window;
+    thing.properties = {{"colour", line->colour},
+                        {"along", window ? "window" : "band"},
+                        {"edge", window ? "window" : line->along == design::Edge::BandInner ? "inner" : "outer"}};
+    add(std::move(thing), m_words.line);
+  }
+}
+
+void Things::addLeaf(const design::Job& job) {
+  for (const design::Leaf& leaf : job.leaf) {
+    Thing thing;
+    thing.id = leaf.id;
+    thing.kind = ThingKind::Leaf;
+    thing.properties = {{"method", leaf.method == design::LeafMethod::Laid ? "laid" : "scattered"},
+                        {"size", std::string(word(leaf.size))},
+                        {"region", std::string(word(leaf.region))}};
+    add(std::move(thing), m_words.leaf);
+  }
+}
+
+const Thing* Things::find(const std::string& id) const {
+  const auto found = m_things.find(id);
+  return found == m_things.end() ? nullptr : &found->second;
+}
+
+std::vector<const Thing*> Things::of(ThingKind kind) const {
+  std::vector<const Thing*> things;
+  for (const auto& [id, thing] : m_things) {
+    if (isOfKind(thing, kind)) things.push_back(&thing);
+  }
+  std::sort(things.begin(), things.end(), [](const Thing* a, const Thing* b) { return a->order < b->order; });
+  return things;
+}
+
+std::vector<const Thing*> Things::ownedBy(const std::string& owner, ThingKind kind) const {
+  std::vector<const Thing*> things = of(kind);
+  std::erase_if(things, [&](const Thing* thing) { return thing->owner != owner; });
+  return things;
+}
+
+std::vector<const Thing*> Things::adjoining(const Thing& thing, ThingKind kind) const {
+  // A corner's two letters are the strips that meet in it.
+  const auto meets = [](const std::string& side, const std::string& corner) {
+    return corner.find(side.front()) != std::string::npos;
+  };
+  std::vector<const Thing*> things = ownedBy(thing.owner, kind);
+  std::erase_if(things, [&](const Thing* other) {
+    if (thing.kind == ThingKind::Corner && kind == ThingKind::Strip) {
+      return !meets(other->properties.at("side"), thing.properties.at("corner"));
+    }
+    if (thing.kind == ThingKind::Strip && kind == ThingKind::Corner) {
+      return !meets(thing.properties.at("side"), other->properties.at("corner"));
+    }
+    return true;
+  });
+  return things;
+}
+
+std::vector<const Thing*> Things::inReach(const Thing& thing, ThingKind kind) const {
+  if (kind == ThingKind::Board || kind == ThingKind::Bevel) return of(kind);
+  const std::string& id = thing.owner.empty() ? thing.id : thing.owner;
+  const std::vector<std::string> ids = m_design.layout.inReachOf(id);
+  std::vector<const Thing*> things = of(kind);
+  std::erase_if(things, [&](const Thing* other) {
+    const std::string& otherId = other->owner.empty() ? other->id : other->owner;
+    return std::find(ids.begin(), ids.end(), otherId) == ids.end();
+  });
+  return things;
+}
+
+const Thing* Things::previous(const Thing& thing, ThingKind kind) const {
+  const Thing* before = nullptr;
+  for (const Thing* other : of(kind)) {
+    if (other->owner == thing.owner && other->order < thing.order) before = other;
+  }
+  return before;
+}
+
+void Things::split(const std::string& id, int parts) {
+  const Thing whole = m_things.at(id);
+  for (int number = 1; number <= parts; ++number) {
+    Thing part;
+    part.id = id + '#' + std::to_string(number);
+    if (m_things.contains(part.id)) continue;
+    part.kind = ThingKind::Part;
+    part.owner = id;
+    part.order = whole.order + number;
+    part.properties = whole.properties;
+    part.properties["number"] = std::to_string(number);
+    part.properties["of"] = std::to_string(parts);
+    part.words = {{"field", whole.words.at("name")}};
+    // A field that is not really split is called by its own name.
+    add(std::move(part), parts == 1 ? "{field}" : m_words.part);
+  }
+}
+
+}  // namespace core::workflow

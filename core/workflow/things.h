@@ -1,0 +1,69 @@
+#pragma once
+// The things of a job that steps are done for, with the properties techniques may ask about or put in words.
+#include <map>
+#include <string>
+#include <vector>
+
+#include "core/craft/technique.h"
+#include "core/design/design.h"
+
+namespace core::workflow {
+
+// How things are called in the texts of steps. The core has no words of its own: these are templates filled by
+// name ("{id}", "{band}", "{side}", "{corner}", "{field}", "{number}", "{of}"), and the app passes those of its
+// language. The defaults are the bare ids.
+struct ThingWords {
+  std::string board = "{id}";
+  std::string band = "{id}";
+  std::string strip = "{id}";
+  std::string corner = "{id}";
+  std::string line = "{id}";
+  std::string leaf = "{id}";
+  std::string part = "{id}";
+  // Words for "top", "right", "bottom", "left", "tl", "tr", "br", "bl"; a missing one stands for itself.
+  std::map<std::string, std::string> places;
+};
+
+struct Thing {
+  std::string id;                  // "top", "inner", "inner.top", "inner.corner.tl", "field", "field#2"; "" for the job
+  craft::ThingKind kind = craft::ThingKind::Once;
+  std::string owner;               // "" where it owns itself
+  std::map<std::string, std::string> properties;  // what techniques select by; the same in every language
+  std::map<std::string, std::string> words;       // what fills {placeholders}
+  int order = 0;                   // place among all things: outermost board first, then innermost band, line, leaf
+};
+
+class Things {
+ public:
+  Things(const design::Design& design, const ThingWords& words);
+
+  const Thing* find(const std::string& id) const;
+  // In order. Bevel gives the boards whose bevel is coloured.
+  std::vector<const Thing*> of(craft::ThingKind kind) const;
+  // Strips or corners of a band; parts of a field.
+  std::vector<const Thing*> ownedBy(const std::string& owner, craft::ThingKind kind) const;
+  // Strips that meet in a corner; corners at the ends of a strip.
+  std::vector<const Thing*> adjoining(const Thing& thing, craft::ThingKind kind) const;
+  // What touches the thing's area or lies in it. A board's bevel is in reach of everything: weight on the mount
+  // presses on it.
+  std::vector<const Thing*> inReach(const Thing& thing, craft::ThingKind kind) const;
+  // The thing before this one among those of its kind and owner; null for the first.
+  const Thing* previous(const Thing& thing, craft::ThingKind kind) const;
+  // Splits a thing into parts "<id>#1".."<id>#n", once.
+  void split(const std::string& id, int parts);
+
+ private:
+  void addBoards(const design::Job& job);
+  void addBands(const design::Job& job);
+  void addLines(const design::Job& job);
+  void addLeaf(const design::Job& job);
+  Thing& add(Thing thing, const std::string& nameTemplate);
+
+  const design::Design& m_design;
+  ThingWords m_words;
+  // Stable addresses: steps keep pointers while parts are added.
+  std::map<std::string, Thing> m_things;
+  int m_nextOrder = 0;
+};
+
+}  // namespace core::workflow

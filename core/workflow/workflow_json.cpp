@@ -1,0 +1,65 @@
+#include "core/workflow/workflow_json.h"
+
+#include "core/craft/pattern.h"
+
+namespace core::workflow {
+namespace {
+
+using base::Value;
+
+Value spanJson(const units::Span& span) {
+  return Value::array().append(Value::number(span.early.inMinutes())).append(Value::number(span.late.inMinutes()));
+}
+
+Value waitJson(const WorkflowWait& wait) {
+  Value json = Value::object();
+  json.set("id", Value::text(wait.id));
+  json.set("kind", Value::text(craft::name(wait.kind)));
+  json.set("makes", Value::text(wait.makes));
+  json.set("opens", Value::number(wait.opens.likely.inMinutes()));
+  json.set("closes", wait.closes ? Value::number(wait.closes->likely.inMinutes()) : Value());
+  json.set("opensSpan", spanJson(wait.opens));
+  json.set("closesSpan", wait.closes ? spanJson(*wait.closes) : Value());
+  json.set("basis", Value::text("label"));
+  return json;
+}
+
+Value stepJson(const WorkflowStep& step) {
+  Value json = Value::object();
+  json.set("id", Value::text(step.id));
+  json.set("title", Value::text(step.title));
+  json.set("technique", Value::text(step.technique));
+  json.set("thing", Value::text(step.thing));
+  json.set("needs", Value::texts(step.needs));
+  json.set("makes", Value::texts(step.makes));
+  json.set("ends", Value::texts(step.ends));
+  Value figures = Value::array();
+  for (const WorkflowFigure& figure : step.figures) figures.append(Value::text(figure.id));
+  json.set("figures", std::move(figures));
+  json.set("tools", Value::texts(step.tools));
+  Value checks = Value::array();
+  for (const WorkflowCheck& check : step.checks) checks.append(Value::text(check.ask));
+  json.set("checks", std::move(checks));
+  Value cautions = Value::array();
+  for (const craft::Caution& caution : step.cautions) {
+    cautions.append(Value::text(std::string(craft::name(caution.word)) + ": " + caution.text));
+  }
+  json.set("cautions", std::move(cautions));
+  json.set("hands", Value::text(craft::name(step.hands)));
+  json.set("work", Value::number(step.work.likely.inMinutes()));
+  json.set("uninterruptible", Value::boolean(step.uninterruptible));
+  Value waits = Value::array();
+  for (const WorkflowWait& wait : step.waits) waits.append(waitJson(wait));
+  json.set("waits", std::move(waits));
+  return json;
+}
+
+}  // namespace
+
+Value stepsJson(const Workflow& workflow) {
+  Value steps = Value::array();
+  for (const WorkflowStep& step : workflow.steps) steps.append(stepJson(step));
+  return Value::object().set("format", Value::text("mountwright-steps/1")).set("steps", std::move(steps));
+}
+
+}  // namespace core::workflow
