@@ -1,0 +1,261 @@
+#include "core/record/decide.h"
+
+#include <algorithm>
+
+#include "core/base/text.h"
+
+namespace core::record {
+namespace {
+
+using base::Message;
+using base::Value;
+using Drafts = std::vector<EventDraft>;
+using Decision = base::Result<Drafts, Refusal>;
+
+EventDraft draft(const char* type, std::string_view key, const std::string& id, bool ofShop = false) {
+  EventDraft made;
+  made.stream = ofShop ? EventDraft::Stream::Bench : EventDraft::Stream::Job;
+  made.type = type;
+  made.payload = Value::object();
+  made.payload.set(key, Value::text(id));
+  return made;
+}
+
+class Decider {
+ public:
+  explicit Decider(const JobAt& job) : m_job(job), m_state(job.state()), m_workflow(job.state().plan->workflow) {}
+
+  Decision operator()(const intents::TakeIn&) const { return Message("record.already-taken-in"); }
+
+  Decision operator()(const intents::BeginStep& intent) const {
+    const auto index = m_workflow.indexOf(intent.step);
+    if (!index) return noSuchStep(intent.step);
+    if (m_job.isDone(*index)) return alreadyDone(*index);
+    if (m_state.steps[*index].status == StepStatus::Begun) return Message("record.already-begun").with("step", title(*index));
+    if (!m_job.canStart(*index)) return notReady(*index);
+    if (const auto reason = wouldMissWindow(*index)) return *reason;
+    return Drafts{draft(type::kStepBegun, "step", intent.step)};
+  }
+
+  Decision operator()(const intents::FinishStep& intent) const {
+    const auto index = m_workflow.indexOf(intent.step);
+    if (!index) return noSuchStep(intent.step);
+    if (m_job.isDone(*index)) return alreadyDone(*index);
+    const workflow::WorkflowStep& step = m_workflow.steps[*index];
+    if (!m_job.canFinish(*index, intent.begunInTime)) return notReady(*index);
+    if (intent.checkAnswers.size() != step.checks.size()) {
+      return Message("record.checks-unanswered")
+          .with("step", step.title)
+          .with("count", static_cast<std::int64_t>(step.checks.size()));
+    }
+    Drafts drafts;
+    // A preparation belongs to the shop; having begun it is this job's own affair.
+    if (m_state.steps[*index].status != StepStatus::Begun) drafts.push_back(draft(type::kStepBegun, "step", step.id));
+    EventDraft done = draft(type::kStepDone, "step", step.id, step.ofShop);
+    if (!intent.checkAnswers.empty()) done.payload.set("checks", Value::texts(intent.checkAnswers));
+    if (intent.begunInTime) done.payload.set("begunInTime", Value::boolean(true));
+    drafts.push_back(std::move(done));
+    return drafts;
+  }
+
+  Decision operator()(const intents::LookAt& intent) const {
+    const auto run = m_state.waits.find(intent.wait);
+    if (run == m_state.waits.end()) return Message("record.no-such-wait").with("wait", intent.wait);
+    if (!m_job.matters(run->second)) return Message("record.wait-over").with("wait", run->second.wait->title);
+    EventDraft looked = draft(type::kLooked, "wait", intent.wait);
+    looked.payload.set("verdict", Value::text(intents::name(intent.verdict)));
+    Drafts drafts{looked};
+    // A window found open by touch is taken up at once: the gated step begins with the verdict.
+    const auto gated = m_job.gatedStep(run->second);
+    if (intent.verdict == intents::Verdict::Tacky && run->second.wait->closes && gated && readyButFor(*gated, run->second)) {
+      drafts.push_back(draft(type::kStepBegun, "step", m_workflow.steps[*gated].id));
+    }
+    return drafts;
+  }
+
+  Decision operator()(const intents::Hear& intent) const {
+    const auto run = m_state.waits.find(intent.wait);
+    if (run == m_state.waits.end()) return Message("record.no-such-wait").with("wait", intent.wait);
+    if (run->second.heard.contains(intent.alert)) return Message("record.already-heard");
+    EventDraft heard = draft(type::kHeard, "wait", intent.wait);
+    heard.payload.set("alert", Value::text(intents::name(intent.alert)));
+    return Drafts{heard};
+  }
+
+  Decision operator()(const intents::ReportFault& intent) const {
+    const workflow::WorkflowStep* step = m_workflow.find(intent.step);
+    if (step == nullptr) return noSuchStep(intent.step);
+    const bool known = std::any_of(step->faults.begin(), step->faults.end(),
+                                   [&](const workflow::WorkflowFault& fault) { return fault.id == intent.fault; });
+    if (!known) return Message("record.no-such-fault").with("step", step->title).with("fault", intent.fault);
+    EventDraft reported = draft(type::kFaultReported, "step", intent.step);
+    reported.payload.set("fault", Value::text(intent.fault));
+    return Drafts{reported};
+  }
+
+  Decision operator()(const intents::MendMissed& intent) const {
+    const auto run = m_state.waits.find(intent.wait);
+    if (run == m_state.waits.end() || !run->second.wait->closes) {
+      return Message("record.no-such-wait").with("wait", intent.wait);
+    }
+    if (m_job.waitState(run->second).phase != waits::Phase::Closed || !m_job.matters(run->second)) {
+      return Message("record.not-missed").with("wait", run->second.wait->title);
+    }
+    return Drafts{draft(type::kMissedMended, "wait", intent.wait)};
+  }
+
+  Decision operator()(const intents::Undo& intent) const {
+    const auto& log = m_state.log;
+    const auto first = std::find_if(log.begin(), log.end(), [&](const LogLine& line) {
+      return line.intentId == intent.intentId;
+    });
+    if (first == log.end()) return Message("record.nothing-to-undo");
+    if (first->voided) return Message("record.already-undone");
+    if (first->type == type::kUndone) {
+      if (m_state.lastUndo != intent.intentId) return Message("record.redo-too-late");
+    } else if (first->type == type::kJobTakenIn) {
+      return Message("record.cannot-undo-taking-in");
+    } else if (const std::string dependents = restingOn(intent.intentId); !dependents.empty()) {
+      return Message("record.others-rest-on-it").with("steps", dependents);
+    }
+    EventDraft undone = draft(type::kUndone, "intent", intent.intentId);
+    return Drafts{undone};
+  }
+
+ private:
+  const std::string& title(std::size_t index) const { return m_workflow.steps[index].title; }
+
+  static Message noSuchStep(const std::string& step) { return Message("record.no-such-step").with("step", step); }
+  Message alreadyDone(std::size_t index) const { return Message("record.already-done").with("step", title(index)); }
+
+  // Why a step cannot be worked now, naming what is missing.
+  Message notReady(std::size_t index) const {
+    if (const RunningWait* window = m_job.gate(index)) {
+      const auto phase = m_job.waitState(*window).phase;
+      if (phase == waits::Phase::Closed) {
+        return Message("record.window-closed").with("step", title(index)).with("wait", window->wait->title);
+      }
+      if (phase == waits::Phase::Waiting) {
+        return Message("record.window-not-open").with("step", title(index)).with("wait", window->wait->title);
+      }
+    }
+    for (const std::size_t earlier : m_workflow.steps[index].before) {
+      if (!m_job.isDone(earlier)) {
+        return Message("record.comes-after").with("step", title(index)).with("earlier", title(earlier));
+      }
+    }
+    const auto missing = m_job.missing(index);
+    for (const std::string& fact : missing) {
+      for (const auto& [id, run] : m_state.waits) {
+        if (run.wait->makes == fact) {
+          return Message("record.still-waiting").with("step", title(index)).with("wait", run.wait->title);
+        }
+      }
+    }
+    return Message("record.needs").with("step", title(index)).with("facts", base::join(missing, ", "));
+  }
+
+  bool readyButFor(std::size_t index, const RunningWait& window) const {
+    const auto missing = m_job.missing(index);
+    const auto& before = m_workflow.steps[index].before;
+    return std::all_of(before.begin(), before.end(), [&](std::size_t i) { return m_job.isDone(i); }) &&
+           std::all_of(missing.begin(), missing.end(), [&](const std::string& f) { return f == window.wait->makes; });
+  }
+
+  // What cannot be left must not be begun so late that an open window closes meanwhile.
+  std::optional<Message> wouldMissWindow(std::size_t index) const {
+    const workflow::WorkflowStep& step = m_workflow.steps[index];
+    if (!step.uninterruptible) return std::nullopt;
+    for (const auto& [id, run] : m_state.waits) {
+      const auto gated = run.wait->closes ? m_job.gatedStep(run) : std::nullopt;
+      if (!gated || *gated == index) continue;
+      const waits::WaitState state = m_job.waitState(run);
+      if (state.phase == waits::Phase::Closed) continue;
+      const units::Duration left = state.closes->early - state.elapsed.time;
+      if (step.work.likely <= left) continue;
+      return Message("record.would-miss-window")
+          .with("step", step.title)
+          .with("gated", title(*gated))
+          .with("wait", run.wait->title);
+    }
+    return std::nullopt;
+  }
+
+  // Titles of the live acts that rest on an intent's events: steps that needed what it made, touch tests and
+  // mends of waits it started, steps worked on the word of a touch test.
+  std::string restingOn(const std::string& intentId) const {
+    std::vector<std::string> dependents;
+    const auto add = [&](const std::string& dependent) {
+      if (!std::count(dependents.begin(), dependents.end(), dependent)) dependents.push_back(dependent);
+    };
+    bool reached = false;
+    for (const LogLine& line : m_state.log) {
+      if (line.intentId == intentId) {
+        reached = true;
+        continue;
+      }
+      if (!reached || line.voided) continue;
+      for (const LogLine& target : m_state.log) {
+        if (target.intentId == intentId && restsOn(line, target)) add(nameOf(line));
+      }
+    }
+    return base::join(dependents, ", ");
+  }
+
+  bool restsOn(const LogLine& later, const LogLine& target) const {
+    const auto targetStep = m_workflow.indexOf(target.step);
+    const auto laterStep = m_workflow.indexOf(later.step);
+    const bool laterWorks = later.type == type::kStepDone && laterStep;
+    if (target.type == type::kStepDone && targetStep) {
+      if (laterWorks) {
+        const auto& before = m_workflow.steps[*laterStep].before;
+        return *laterStep == *targetStep || std::count(before.begin(), before.end(), *targetStep) > 0;
+      }
+      const auto wait = m_workflow.findWait(later.step);
+      return (later.type == type::kLooked || later.type == type::kMissedMended) && wait.step != nullptr &&
+             wait.step->id == target.step;
+    }
+    if (!laterWorks) return false;
+    if (target.type == type::kLooked) {
+      const auto wait = m_workflow.findWait(target.step);
+      const auto& needs = m_workflow.steps[*laterStep].needs;
+      return wait.wait != nullptr && std::count(needs.begin(), needs.end(), wait.wait->makes) > 0;
+    }
+    // A fault or a missed window brought steps back: whatever was worked again rests on it.
+    if (target.type == type::kFaultReported || target.type == type::kMissedMended) {
+      return std::any_of(m_state.log.begin(), m_state.log.end(), [&](const LogLine& line) {
+        return line.type == type::kStepDone && line.step == later.step && &line != &later && !line.voided;
+      });
+    }
+    return false;
+  }
+
+  std::string nameOf(const LogLine& line) const {
+    if (const auto* step = m_workflow.find(line.step)) return step->title;
+    const auto wait = m_workflow.findWait(line.step);
+    return wait.wait != nullptr ? wait.wait->title : line.step;
+  }
+
+  const JobAt& m_job;
+  const JobState& m_state;
+  const workflow::Workflow& m_workflow;
+};
+
+}  // namespace
+
+base::Result<std::vector<EventDraft>, Refusal> decide(const JobAt& job, const intents::Intent& intent) {
+  if (job.state().readOnly()) return Message("record.read-only").with("events", base::join(job.state().unknownEvents, ", "));
+  return std::visit(Decider(job), intent);
+}
+
+EventDraft takeInDraft(const intents::TakeIn& intent) {
+  EventDraft made = draft(type::kJobTakenIn, "job", intent.jobHash);
+  made.payload.set("title", Value::text(intent.title));
+  made.payload.set("reference", Value::text(intent.reference));
+  Value techniques = Value::object();
+  for (const auto& technique : intent.techniques) techniques.set(technique.id, Value::text(technique.hash));
+  made.payload.set("techniques", std::move(techniques));
+  return made;
+}
+
+}  // namespace core::record

@@ -1,0 +1,48 @@
+#include "core/record/event.h"
+
+#include <algorithm>
+#include <charconv>
+#include <tuple>
+
+namespace core::record {
+namespace {
+
+constexpr std::size_t kMillisecondDigits = 16;
+constexpr std::size_t kCounterDigits = 6;
+
+std::string padded(std::int64_t number, std::size_t digits) {
+  std::string text = std::to_string(number);
+  if (text.size() < digits) text.insert(0, digits - text.size(), '0');
+  return text;
+}
+
+}  // namespace
+
+Hlc tick(const Hlc& last, std::int64_t wallMilliseconds) {
+  if (wallMilliseconds > last.milliseconds) return {wallMilliseconds, 0};
+  return {last.milliseconds, last.counter + 1};
+}
+
+std::string text(const Hlc& hlc) {
+  return padded(hlc.milliseconds, kMillisecondDigits) + '-' + padded(hlc.counter, kCounterDigits);
+}
+
+Hlc parseHlc(std::string_view text) {
+  if (text.size() < kMillisecondDigits + 1 + kCounterDigits || text[kMillisecondDigits] != '-') return {};
+  Hlc hlc;
+  const auto read = [](std::string_view digits, std::int64_t& number) {
+    const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), number);
+    return error == std::errc() && end == digits.data() + digits.size() && number >= 0;
+  };
+  if (!read(text.substr(0, kMillisecondDigits), hlc.milliseconds) ||
+      !read(text.substr(kMillisecondDigits + 1), hlc.counter)) {
+    return {};
+  }
+  return hlc;
+}
+
+bool before(const Event& a, const Event& b) {
+  return std::tie(a.hlc, a.deviceId, a.deviceSequence) < std::tie(b.hlc, b.deviceId, b.deviceSequence);
+}
+
+}  // namespace core::record

@@ -1,0 +1,76 @@
+#pragma once
+// What happened, as it is kept for ever. State is the fold of events and nothing else.
+//
+// Events are ordered by (hlc, device, device sequence), so that taking in the same events twice, or two devices'
+// events in either order, gives the same state. Several benches may write to one shop: nothing here assumes one.
+#include <compare>
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "core/base/json.h"
+#include "core/waits/clock.h"
+
+namespace core::record {
+
+// Hybrid logical clock: wall milliseconds, never running backwards, and a counter within one millisecond.
+struct Hlc {
+  std::int64_t milliseconds = 0;
+  std::int64_t counter = 0;
+  friend auto operator<=>(const Hlc&, const Hlc&) = default;
+};
+
+// The next reading after `last`, given the wall clock.
+Hlc tick(const Hlc& last, std::int64_t wallMilliseconds);
+// Sorts as text like it sorts as a number: "0001764063195123-000004".
+std::string text(const Hlc& hlc);
+// Returns {0, 0} where the text is not one.
+Hlc parseHlc(std::string_view text);
+
+// The event types this program folds, each at version 1.
+namespace type {
+inline constexpr const char* kJobTakenIn = "JobTakenIn";
+inline constexpr const char* kStepBegun = "StepBegun";
+inline constexpr const char* kStepDone = "StepDone";
+inline constexpr const char* kUndone = "Undone";
+inline constexpr const char* kLooked = "Looked";
+inline constexpr const char* kHeard = "Heard";
+inline constexpr const char* kFaultReported = "FaultReported";
+inline constexpr const char* kMissedMended = "MissedMended";
+}  // namespace type
+
+struct Event {
+  std::string eventId;   // UUIDv7
+  std::string deviceId;  // UUID of the device that wrote it
+  std::int64_t deviceSequence = 0;
+  Hlc hlc;
+  std::string intentId;  // UUIDv7; all events of one act share it
+  std::string stream;    // "job/<id>" or "bench/<id>"
+  std::string type;
+  int version = 1;
+  std::int64_t occurredUtc = 0;  // when it happened, ms; a maker may say "ten minutes ago"
+  std::int64_t recordedUtc = 0;  // when it was written, ms
+  std::string zone;              // IANA zone shown at the time, for the record
+  std::string bootId;
+  std::int64_t boottimeNanoseconds = 0;  // of `occurred`; counts only on its own device
+  bool synced = false;
+  base::Value payload;
+
+  waits::ClockReading clock() const { return {occurredUtc, bootId, boottimeNanoseconds, synced}; }
+};
+
+bool before(const Event& a, const Event& b);
+
+// What `decide` gives: an event without its stamps. The workbench adds ids, sequence and clocks.
+struct EventDraft {
+  enum class Stream { Job, Bench };
+  Stream stream = Stream::Job;
+  std::string type;
+  int version = 1;
+  base::Value payload;
+};
+
+// All columns as one JSON object with sorted, stable keys: for export and for tests.
+base::Value eventJson(const Event& event);
+
+}  // namespace core::record

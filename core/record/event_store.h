@@ -1,0 +1,48 @@
+#pragma once
+// The port through which the record is kept. One implementation on SQLite in the app, one in memory for tests.
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/message.h"
+#include "core/base/result.h"
+#include "core/record/event.h"
+
+namespace core::record {
+
+struct StoredText {
+  std::string hash;  // lower-case hex SHA-256 of the body's bytes
+  std::string kind;  // "job" or "technique"
+  std::string name;  // title or technique id
+  std::string body;
+};
+
+using StoreError = base::Message;
+struct Done {};
+
+class EventStore {
+ public:
+  virtual ~EventStore() = default;
+
+  // Appends all or none, durably: when this returns without an error the events survive kill -9. Events already
+  // there (same event id) are skipped. Texts are kept once each.
+  virtual base::Result<Done, StoreError> append(const std::vector<Event>& events, const std::vector<StoredText>& texts) = 0;
+  // In fold order.
+  virtual base::Result<std::vector<Event>, StoreError> load(const std::string& stream) = 0;
+  virtual base::Result<std::vector<std::string>, StoreError> streams() = 0;
+  virtual base::Result<std::optional<StoredText>, StoreError> text(const std::string& hash) = 0;
+
+  // The last sequence this device has written and the greatest clock anyone has: where stamps go on from.
+  struct Position {
+    std::int64_t deviceSequence = 0;
+    Hlc hlc;
+  };
+  virtual base::Result<Position, StoreError> position(const std::string& deviceId) = 0;
+
+  // Heartbeats and clock jumps; not events. `kind`: "heartbeat", "jump", "zone", "wake".
+  virtual base::Result<Done, StoreError> logClock(const std::string& deviceId, const std::string& kind,
+                                                  const waits::ClockReading& reading) = 0;
+  virtual base::Result<waits::ClockLog, StoreError> clockLog(const std::string& deviceId) = 0;
+};
+
+}  // namespace core::record

@@ -1,0 +1,106 @@
+#pragma once
+// The state of one job: the fold of its events and the shop's over its workflow. Time is not part of it; what
+// depends on the instant is asked with the clock in hand.
+#include <map>
+#include <memory>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "core/design/design.h"
+#include "core/intents/intent.h"
+#include "core/record/event.h"
+#include "core/waits/wait_state.h"
+#include "core/workflow/workflow.h"
+
+namespace core::record {
+
+// What does not change while a job is worked: read once from the texts it was taken in with.
+struct JobPlan {
+  std::string id;       // of the stream "job/<id>"
+  std::string jobHash;
+  design::Design design;
+  workflow::Workflow workflow;
+};
+
+enum class StepStatus { Ahead, Begun, Done };
+
+struct StepState {
+  StepStatus status = StepStatus::Ahead;
+  waits::ClockReading begunAt;
+  waits::ClockReading doneAt;
+  std::string intentId;  // of the act that last changed it
+};
+
+struct RunningWait {
+  std::string id;
+  const workflow::WorkflowStep* step = nullptr;
+  const workflow::WorkflowWait* wait = nullptr;
+  waits::ClockReading started;
+  std::vector<std::pair<waits::ClockReading, waits::Verdict>> looks;
+  std::set<intents::AlertClass> heard;
+};
+
+// One line of the record as people read it; undone acts stay in it.
+struct LogLine {
+  std::string intentId;
+  std::string type;
+  std::string step;   // or wait, where it is about one
+  waits::ClockReading at;
+  bool voided = false;
+};
+
+struct JobState {
+  std::shared_ptr<const JobPlan> plan;
+  std::vector<StepState> steps;                 // by workflow index
+  std::map<std::string, bool> facts;            // facts made directly by steps; true or ended
+  std::map<std::string, RunningWait> waits;     // by wait id: the newest run of each
+  std::vector<LogLine> log;                     // everything, in order
+  std::set<std::string> voidedIntents;
+  std::string lastIntent;                       // newest live act of the maker in this job, "" for none
+  std::string lastUndo;                         // newest live undo, where nothing was done since; "" for none
+  std::vector<std::string> unknownEvents;       // "type/version": kept, not folded
+  bool readOnly() const { return !unknownEvents.empty(); }
+};
+
+// Folds events of the job's stream and the shop's bench streams (any order; duplicates are ignored).
+JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events);
+
+// Everything that is state and nothing that is log, as text: two jobs worked to the same place dump the same.
+std::string dump(const JobState& state);
+
+// What depends on the instant.
+class JobAt {
+ public:
+  JobAt(const JobState& state, const waits::ClockLog& clockLog, const waits::ClockReading& now);
+
+  const JobState& state() const { return m_state; }
+  const waits::ClockReading& now() const { return m_now; }
+  waits::WaitState waitState(const RunningWait& wait) const;
+  // Whether a wait still matters: something not yet done (with a closing: not yet begun) needs its fact.
+  bool matters(const RunningWait& wait) const;
+  bool holds(const std::string& fact) const;
+  bool isDone(std::size_t step) const;
+  // All needs hold and whoever must come before is done.
+  bool canStart(std::size_t step) const;
+  // As canStart, but a step that has begun keeps what a window gave it, and `begunInTime` stands for the window.
+  bool canFinish(std::size_t step, bool begunInTime) const;
+  // Whether a shop preparation has outlived its shelf life while something still needs it.
+  bool expired(std::size_t step) const;
+  // Needs that do not hold, in the step's order.
+  std::vector<std::string> missing(std::size_t step) const;
+  // The running tack window or open time that gates a step, open or not, or null.
+  const RunningWait* gate(std::size_t step) const;
+  // The first step that needs the wait's fact and is neither done nor begun; nothing where there is none.
+  std::optional<std::size_t> gatedStep(const RunningWait& wait) const;
+  // The step begun last and not done, in this job; nothing where no step is in hand.
+  std::optional<std::size_t> inHand() const;
+
+ private:
+  const JobState& m_state;
+  const waits::ClockLog& m_clockLog;
+  waits::ClockReading m_now;
+};
+
+}  // namespace core::record
