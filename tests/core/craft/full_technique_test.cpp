@@ -1,0 +1,119 @@
+#include "tests/core/craft/full_technique.h"
+#include "core/base/json.h"
+#include "core/craft/technique_reader.h"
+#include "tests/support/catch.h"
+
+namespace craft_tests {
+
+namespace {
+
+using core::craft::ThingKind;
+using core::units::Duration;
+
+core::craft::Technique read() {
+  const auto result = core::craft::readTechnique(fullTechnique());
+  REQUIRE(result.technique.has_value());
+  return *result.technique;
+}
+
+// The same document with every object's keys in reverse.
+core::base::Value reversed(const core::base::Value& value) {
+  using core::base::Value;
+  if (value.kind() == Value::Kind::Array) {
+    Value array = Value::array();
+    for (const Value& item : value.items()) array.append(reversed(item));
+    return array;
+  }
+  if (value.kind() != Value::Kind::Object) return value;
+  Value object = Value::object();
+  for (auto member = value.members().rbegin(); member != value.members().rend(); ++member) {
+    object.set(member->first, reversed(member->second));
+  }
+  return object;
+}
+
+}  // namespace
+
+TEST_CASE("A full technique is read without a problem") { CHECK(problemsOf(fullTechnique()).empty()); }
+
+TEST_CASE("The head of a technique is what its file says") {
+  const auto technique = read();
+  CHECK(technique.id == "lay-band");
+  CHECK(technique.title == "Lay a band of printed paper");
+  CHECK(technique.role == "band");
+  CHECK(technique.rank == 40);
+  CHECK_FALSE(technique.ofShop);
+  CHECK(technique.when.mode == core::craft::When::Mode::Each);
+  CHECK(technique.when.kind == ThingKind::Band);
+  CHECK(technique.when.where.at("motif") == std::vector<std::string>{"mirror", "plain"});
+  CHECK(technique.when.where.at("paper") == std::vector<std::string>{"wave-block print"});
+  REQUIRE(technique.repeat.has_value());
+  CHECK(technique.repeat->figure == "band.this.area");
+  CHECK(technique.repeat->each == 20000);
+  CHECK(technique.steps.size() == 4);
+}
+
+TEST_CASE("A step is what its file says") {
+  const auto technique = read();
+  const auto& step = technique.steps[0];
+  CHECK(step.each == ThingKind::Strip);
+  CHECK(step.sentences.size() == 2);
+  CHECK(step.trap == "A blunt blade drags the print.");
+  REQUIRE(step.materials.size() == 3);
+  CHECK(step.materials[0].amount->factor == 1);
+  CHECK(step.materials[1].amount->figure == "band.owner.area");
+  CHECK(step.materials[1].amount->factor == 0.00015);
+  CHECK_FALSE(step.materials[2].amount.has_value());
+  CHECK(step.figures[1].count == 2);
+  CHECK(step.figures[1].from == "cut end to cut end");
+  CHECK(step.checks[1].within == "0.5 mm");
+  CHECK(step.cautions[0].sign == "W022");
+  CHECK(step.cautions[1].word == core::craft::SignalWord::Notice);
+  CHECK(step.hands == core::craft::Hands::Blade);
+  CHECK(step.up == core::craft::WayUp::Back);
+  CHECK(step.work == core::units::Span{Duration::minutes(2), Duration::minutes(3), Duration::minutes(6)});
+  REQUIRE(step.needs.size() == 4);
+  CHECK(step.needs[2].alternatives[0].every == ThingKind::Corner);
+  CHECK(step.needs[2].alternatives[0].of == core::craft::Relation::Adjoining);
+  CHECK(step.needs[3].alternatives.size() == 2);
+  CHECK(step.needs[3].alternatives[1].pointer == "/steps/0/needs/3/anyOf/1");
+  CHECK(step.faults[0].ends[0].text == "this.*");
+  CHECK(step.asMade == std::vector<std::string>{"band.owner.strip.axis"});
+  CHECK(technique.steps[1].uninterruptible);
+  CHECK(technique.steps[1].resource == "press");
+  CHECK(technique.steps[2].each == ThingKind::Part);
+  CHECK(technique.steps[3].each == ThingKind::Band);
+}
+
+TEST_CASE("A wait is what its file says, and the reference room where it names none") {
+  const auto technique = read();
+  const auto& open = technique.steps[1].waits[0];
+  CHECK(open.kind == core::craft::WaitKind::Open);
+  CHECK(open.opens.late == Duration());
+  REQUIRE(open.closes.has_value());
+  CHECK(open.closes->likely == Duration::minutes(5));
+  CHECK(open.model == core::craft::DryingModel::Evaporation);
+  CHECK(open.temperature.inCelsius() == 20);
+  CHECK(open.humidity.inPercent() == 55);
+  CHECK(open.attended);
+  REQUIRE(open.ifMissed.has_value());
+  CHECK(open.ifMissed->ends.size() == 2);
+  const auto& dry = technique.steps[1].waits[1];
+  CHECK_FALSE(dry.closes.has_value());
+  CHECK(dry.follows->text == "this.wet");
+  CHECK(dry.opens.late == Duration::minutes(90));
+  CHECK(dry.model == core::craft::DryingModel::Oxidation);
+  CHECK(dry.temperature.inCelsius() == 23);
+  CHECK(dry.humidity.inPercent() == 50);
+}
+
+TEST_CASE("The order of keys changes nothing") {
+  const auto parsed = core::base::parseJson(fullTechnique());
+  const std::string text = core::base::writeJson(reversed(parsed.root), 2);
+  REQUIRE(text.find("\"steps\"") < text.find("\"format\""));
+  const auto other = core::craft::readTechnique(text);
+  REQUIRE(other.technique.has_value());
+  CHECK((*other.technique == read()));
+}
+
+}  // namespace craft_tests

@@ -1,0 +1,125 @@
+#include "core/craft/technique_reader.h"
+#include "tests/core/craft/full_technique.h"
+#include "tests/support/catch.h"
+
+namespace craft_tests {
+
+namespace {
+
+constexpr const char* kWhen =
+    R"("when": {"each": "band", "where": {"motif": ["mirror", "plain"], "paper": "wave-block print"}})";
+constexpr const char* kRepeat =
+    R"("repeat": {"area": "band.this.area", "each": "20000 mm2", "source": "common practice"})";
+
+// A technique done once for the shop, with `head` before its steps.
+std::string shopTechnique(const std::string& head) {
+  return R"({"format": "mountwright-technique/1", "id": "cook-paste", "title": "Cook paste", "rank": 1, )" + head +
+         R"(, "steps": [{"id": "cook", "title": "Cook the paste", "do": ["Stir."], "good": "Clear.", "hands": "clean",
+         "work": {"early": "1 min", "likely": "2 min", "late": "3 min", "source": "common practice"},
+         "makes": ["paste.ready"]}]})";
+}
+
+}  // namespace
+
+TEST_CASE("A file of another version is refused and not judged further") {
+  const std::string text = R"({"format": "mountwright-technique/2", "colour": "new in version 2"})";
+  CHECK(problemsOf(text) == std::vector<std::string>{"/format technique.unknown-format"});
+}
+
+TEST_CASE("What is no JSON is told with its line") {
+  const auto read = core::craft::readTechnique("{\n  \"format\": oops\n}");
+  REQUIRE(read.problems.sorted().size() == 1);
+  CHECK(read.problems.sorted()[0].line == 2);
+  CHECK_FALSE(read.technique.has_value());
+}
+
+TEST_CASE("Each rule of the head fails at its place") {
+  requireEach({
+      {"a missing key", R"("rank": 40,)", "", " read.missing-key"},
+      {"an unknown key", R"("rank": 40,)", R"("rank": 40, "rnk": 1,)", "/rnk read.unknown-key"},
+      {"a key given twice", R"("rank": 40,)", R"("rank": 40, "rank": 40,)", "/rank json.key-twice"},
+      {"a malformed id", R"("id": "lay-band")", R"("id": "Lay band")", "/id technique.malformed-id"},
+      {"an id of 49 characters", R"("id": "lay-band")", R"("id": "a234567890123456789012345678901234567890123456789")",
+       "/id technique.malformed-id"},
+      {"a malformed role", R"("role": "band")", R"("role": "Band")", "/role technique.malformed-id"},
+      {"a rank too high", R"("rank": 40,)", R"("rank": 10000,)", "/rank read.out-of-range"},
+      {"a rank that is no whole number", R"("rank": 40,)", R"("rank": 4.5,)", "/rank read.expected-integer"},
+      {"a placeholder in the technique's title", "Lay a band of printed paper", "Lay the {name}",
+       "/title technique.placeholder-without-thing"},
+      {"an unknown scope", R"("rank": 40,)", R"("rank": 40, "scope": "house",)", "/scope read.unknown-word"},
+      {"keeps in a technique of the job", R"("rank": 40,)",
+       R"("rank": 40, "keeps": {"for": "1 d", "source": "common practice"},)", "/keeps technique.keeps-of-job"},
+      {"two modes at once", kWhen, R"("when": {"each": "band", "needed": true})", "/when technique.when-one-of"},
+      {"no mode", kWhen, R"("when": {})", "/when technique.when-one-of"},
+      {"each of what a technique cannot be done for", kWhen, R"("when": {"each": "strip"})",
+       "/when/each read.unknown-word"},
+      {"atLeast without any", kWhen, R"("when": {"each": "band", "atLeast": 2})",
+       "/when/atLeast technique.at-least-without-any"},
+      {"an unknown property", kWhen, R"("when": {"each": "band", "where": {"colour": "copper"}})",
+       "/when/where/colour technique.unknown-property"},
+      {"an unknown value", kWhen, R"("when": {"each": "band", "where": {"motif": ["mirror", "wavy"]}})",
+       "/when/where/motif/1 technique.unknown-value"},
+      {"no value", kWhen, R"("when": {"each": "band", "where": {"motif": []}})",
+       "/when/where/motif technique.empty-list"},
+      {"a repeat both by count and by area", kRepeat,
+       R"("repeat": {"count": 2, "area": "band.this.area", "source": "common practice"})",
+       "/repeat technique.repeat-one-of"},
+      {"a repeat by nothing", kRepeat, R"("repeat": {"source": "common practice"})", "/repeat technique.repeat-one-of"},
+      {"a repeat of one", kRepeat, R"("repeat": {"count": 1, "source": "common practice"})",
+       "/repeat/count read.out-of-range"},
+      {"a repeat without a source", kRepeat, R"("repeat": {"count": 2})", "/repeat read.missing-key"},
+      {"a repeat by a length", kRepeat,
+       R"("repeat": {"area": "band.this.mitre", "each": "20000 mm2", "source": "common practice"})",
+       "/repeat/area technique.not-an-area"},
+      {"an area without its unit", kRepeat,
+       R"("repeat": {"area": "band.this.area", "each": "20000", "source": "common practice"})",
+       "/repeat/each technique.malformed-area"},
+  });
+}
+
+TEST_CASE("What a technique done once cannot have is told") {
+  const auto problems = [](const char* head) { return problemsOf(shopTechnique(head)); };
+  using Lines = std::vector<std::string>;
+  const char* kNeeded = R"("when": {"needed": true})";
+  CHECK(problems(kNeeded).empty());
+  CHECK(problems(R"("when": {"needed": false})") == Lines{"/when/needed technique.when-false"});
+  CHECK(problems(R"("when": {"any": "leaf", "atLeast": 0})") == Lines{"/when/atLeast read.out-of-range"});
+  CHECK(problems(R"("when": {"any": "leaf", "atLeast": 2, "where": {"size": "starch"}})").empty());
+  CHECK(problems(R"("when": {"always": true, "where": {"size": "starch"}})") ==
+        Lines{"/when/where technique.where-without-kind"});
+  CHECK(problems(R"("when": {"needed": true}, "repeat": {"count": 2, "source": "common practice"})") ==
+        Lines{"/repeat technique.repeat-without-thing"});
+}
+
+TEST_CASE("What the shop keeps needs a shelf life and is of no one thing") {
+  const auto problems = [](const char* head) { return problemsOf(shopTechnique(head)); };
+  using Lines = std::vector<std::string>;
+  CHECK(problems(R"("scope": "shop", "when": {"needed": true})") == Lines{" technique.keeps-missing"});
+  CHECK(problems(R"("scope": "shop", "keeps": {"for": "4 weeks"}, "when": {"needed": true})") ==
+        Lines{"/keeps read.missing-key"});
+  CHECK(
+      problems(R"("scope": "shop", "keeps": {"for": "0 d", "source": "common practice"}, "when": {"needed": true})") ==
+      Lines{"/keeps/for technique.no-time"});
+  CHECK(problems(
+            R"("scope": "shop", "keeps": {"for": "4 weeks", "source": "common practice"}, "when": {"each": "leaf"})") ==
+        Lines{"/when technique.shop-for-each"});
+  const auto read = core::craft::readTechnique(shopTechnique(
+      R"("scope": "shop", "keeps": {"for": "4 weeks", "source": "common practice"}, "when": {"needed": true})"));
+  REQUIRE(read.technique.has_value());
+  CHECK(read.technique->ofShop);
+  CHECK((read.technique->keeps == core::units::Duration::minutes(4 * 7 * 24 * 60)));
+}
+
+TEST_CASE("A technique has at least one step") {
+  CHECK(
+      problemsOf(R"({"format": "mountwright-technique/1", "id": "a", "title": "A", "rank": 1, "when": {"always": true},
+                       "steps": []})") == std::vector<std::string>{"/steps technique.no-steps"});
+}
+
+TEST_CASE("Every problem of a file is told at once, in the order of the document") {
+  CHECK(problemsOf(R"({"steps": [], "rank": -1, "format": "mountwright-technique/1", "id": "A", "title": "A",
+                       "when": {"always": true}})") ==
+        std::vector<std::string>{"/steps technique.no-steps", "/rank read.out-of-range", "/id technique.malformed-id"});
+}
+
+}  // namespace craft_tests

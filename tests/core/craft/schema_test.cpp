@@ -1,0 +1,81 @@
+#include <fstream>
+#include <iterator>
+#include <set>
+
+#include "core/base/json.h"
+#include "tests/core/craft/full_technique.h"
+#include "tests/support/catch.h"
+
+namespace craft_tests {
+
+namespace {
+
+using core::base::Value;
+
+Value schema() {
+  std::ifstream file(PROJECT_ROOT "/recipes/schema/technique.schema.json", std::ios::binary);
+  const std::string text{std::istreambuf_iterator<char>(file), {}};
+  const auto parsed = core::base::parseJson(text);
+  REQUIRE(parsed.readable);
+  REQUIRE(parsed.problems.empty());
+  return parsed.root;
+}
+
+// Every property name any object of the schema has.
+void gatherProperties(const Value& value, std::set<std::string>& names) {
+  for (const Value& item : value.kind() == Value::Kind::Array ? value.items() : std::vector<Value>()) {
+    gatherProperties(item, names);
+  }
+  if (value.kind() != Value::Kind::Object) return;
+  for (const auto& [key, member] : value.members()) {
+    if (key == "properties" && member.kind() == Value::Kind::Object) {
+      for (const auto& [name, property] : member.members()) names.insert(name);
+    }
+    gatherProperties(member, names);
+  }
+}
+
+void gatherKeys(const Value& value, std::set<std::string>& names) {
+  for (const Value& item : value.kind() == Value::Kind::Array ? value.items() : std::vector<Value>()) {
+    gatherKeys(item, names);
+  }
+  if (value.kind() != Value::Kind::Object) return;
+  for (const auto& [key, member] : value.members()) {
+    names.insert(key);
+    // What `where` asks about are properties of things, no keys of the format.
+    if (key != "where") gatherKeys(member, names);
+  }
+}
+
+}  // namespace
+
+TEST_CASE("The schema knows every key the reader takes") {
+  std::set<std::string> inSchema;
+  gatherProperties(schema(), inSchema);
+  std::set<std::string> inFile;
+  gatherKeys(core::base::parseJson(fullTechnique()).root, inFile);
+  // What the full technique cannot say beside what it says.
+  inFile.insert({"always", "any", "atLeast", "needed", "scope", "keeps", "for"});
+  CHECK(inSchema == inFile);
+}
+
+TEST_CASE("The reader asks for exactly the keys the schema requires of a step") {
+  const Value root = schema();
+  const Value* step = root.find("$defs")->find("step");
+  const std::string head = R"({"format": "mountwright-technique/1", "id": "a", "title": "A", "rank": 1,
+                              "when": {"always": true}, "steps": [{}]})";
+  CHECK(problemsOf(head).size() == step->find("required")->items().size());
+}
+
+TEST_CASE("The reader asks for exactly the keys the schema requires of a technique and of a wait") {
+  const Value root = schema();
+  CHECK(problemsOf("{}").size() == root.find("required")->items().size());
+  const Value* wait = root.find("$defs")->find("wait");
+  std::size_t missing = 0;
+  for (const std::string& problem : problemsOf(changed(R"("waits": [)", R"("waits": [{},)"))) {
+    missing += problem == "/steps/1/waits/0 read.missing-key" ? 1 : 0;
+  }
+  CHECK(missing == wait->find("required")->items().size());
+}
+
+}  // namespace craft_tests
