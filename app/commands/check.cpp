@@ -1,0 +1,123 @@
+// Jobs and techniques, each with every problem at its place.
+#include <map>
+#include <set>
+#include <tuple>
+
+#include "app/commands/commands.h"
+#include "app/commands/each.h"
+#include "app/commands/input.h"
+#include "app/commands/saying.h"
+#include "core/base/text.h"
+#include "core/craft/technique_reader.h"
+
+namespace app::commands {
+namespace {
+
+using core::base::Message;
+using core::base::Problem;
+using core::base::Severity;
+using core::craft::Catalogue;
+using core::craft::CatalogueProblem;
+
+// By the format it states; a file that states none, by its name.
+bool isTechnique(const QString& path, const std::string& text) {
+  const core::base::ParsedJson json = core::base::parseJson(text);
+  const core::base::Value* format = json.root.find("format");
+  if (format != nullptr && format->kind() == core::base::Value::Kind::Text) {
+    return core::base::startsWith(format->asText(), "mountwright-technique/");
+  }
+  return path.endsWith(QStringLiteral(".technique.json"));
+}
+
+class Checker {
+ public:
+  Checker(const CommandLine& line, std::ostream& out, std::ostream& err) : m_line(line), m_out(out), m_err(err) {}
+
+  int run() {
+    for (const QString& path : m_line.files) checkFile(path);
+    if (!m_techniques.empty()) checkTogether();
+    if (m_exit == kDone) {
+      say(m_err, Message("command.noProblems").with("count", static_cast<std::int64_t>(m_line.files.size())));
+    }
+    return m_exit;
+  }
+
+ private:
+  void leaveWith(int exit) { m_exit = std::max(m_exit, exit); }
+
+  void tell(const QString& path, const Problem& problem, UnitSystem units = UnitSystem::Millimetres) {
+    const bool error = problem.severity == Severity::Error;
+    sayProblem(error ? m_out : m_err, path, problem, units);
+    if (error) leaveWith(kProblem);
+  }
+
+  void checkFile(const QString& path) {
+    const auto text = readFile(path);
+    if (!text) {
+      sayProblem(m_err, path, text.error());
+      leaveWith(kUnreadable);
+      return;
+    }
+    if (isTechnique(path, text.value())) {
+      core::craft::ReadTechnique read = core::craft::readTechnique(text.value());
+      for (const Problem& problem : read.problems.sorted()) tell(path, problem);
+      if (read.technique) m_techniques.emplace_back(path, std::move(*read.technique));
+      return;
+    }
+    const core::design::ReadDesign read = core::design::readDesign(text.value());
+    const UnitSystem units = read.design ? read.design->job.units : UnitSystem::Millimetres;
+    for (const Problem& problem : read.problems.sorted()) tell(path, problem, units);
+  }
+
+  // Techniques among those at hand, in place of the ones of their ids.
+  void checkTogether() {
+    OrExit<workbench::Library> library = readTechniques(m_line, m_err);
+    if (!library.value) return leaveWith(library.exit);
+    Catalogue catalogue = library.value->catalogue;
+    std::set<Key> known;
+    for (const CatalogueProblem& found : core::craft::checkCatalogue(catalogue)) known.insert(keyOf(found));
+    std::map<std::string, QString> files;
+    for (const auto& [path, technique] : m_techniques) {
+      files[technique.id] = path;
+      catalogue.add(technique);
+    }
+    for (const CatalogueProblem& found : core::craft::checkCatalogue(catalogue)) {
+      if (const auto file = files.find(found.technique); file != files.end()) {
+        tell(file->second, found.problem);
+      } else if (!known.contains(keyOf(found))) {
+        leavesNeed(found);
+      }
+    }
+  }
+
+  // A need of a technique at hand that was met before these files took the place of others.
+  void leavesNeed(const CatalogueProblem& found) {
+    const auto textOf = [&](std::string_view name) {
+      const core::base::Argument* argument = found.problem.message.argument(name);
+      return argument == nullptr ? std::string("?") : std::get<std::string>(*argument);
+    };
+    Problem problem;
+    problem.message = Message("command.leavesNeed")
+                          .with("technique", found.technique)
+                          .with("step", textOf("step"))
+                          .with("fact", textOf("fact"));
+    tell(m_techniques.front().first, problem);
+  }
+
+  using Key = std::tuple<std::string, std::string, std::string>;
+  static Key keyOf(const CatalogueProblem& found) {
+    return {found.technique, found.problem.pointer, found.problem.message.id};
+  }
+
+  const CommandLine& m_line;
+  std::ostream& m_out;
+  std::ostream& m_err;
+  int m_exit = kDone;
+  std::vector<std::pair<QString, core::craft::Technique>> m_techniques;
+};
+
+}  // namespace
+
+int check(const CommandLine& line, std::ostream& out, std::ostream& err) { return Checker(line, out, err).run(); }
+
+}  // namespace app::commands

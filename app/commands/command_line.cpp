@@ -1,0 +1,111 @@
+#include "app/commands/command_line.h"
+
+namespace app::commands {
+namespace {
+
+using core::base::Message;
+
+const QStringList& commands() {
+  static const QStringList kCommands = {
+      QStringLiteral("check"),    QStringLiteral("figures"), QStringLiteral("steps"),    QStringLiteral("materials"),
+      QStringLiteral("rehearse"), QStringLiteral("sheet"),   QStringLiteral("template"), QStringLiteral("plan")};
+  return kCommands;
+}
+
+// A word that is no command is taken for a job file only where it looks like one, so that a mistyped command is
+// told and does not open a bench.
+bool looksLikeFile(const QString& word) { return word.contains(u'/') || word.endsWith(QStringLiteral(".json")); }
+
+class Parser {
+ public:
+  explicit Parser(const QStringList& arguments) : m_left(arguments) {}
+
+  CommandLine run() {
+    bool optionsEnded = false;
+    while (!m_left.isEmpty() && m_line.wrongUse.id.empty()) {
+      const QString word = m_left.takeFirst();
+      if (optionsEnded || !word.startsWith(u'-') || word == QStringLiteral("-")) {
+        plain(word);
+      } else if (word == QStringLiteral("--")) {
+        optionsEnded = true;
+      } else {
+        option(word);
+      }
+    }
+    if (m_line.wrongUse.id.empty() && !m_line.help && !m_line.version) checkUse();
+    return std::move(m_line);
+  }
+
+ private:
+  void wrong(const char* id, const char* name, const QString& value) {
+    m_line.wrongUse = Message(id).with(name, value.toStdString());
+  }
+
+  void plain(const QString& word) {
+    const bool first = m_line.command.isEmpty() && m_line.files.isEmpty();
+    if (first && commands().contains(word)) {
+      m_line.command = word;
+    } else if (m_line.command.isEmpty() && !looksLikeFile(word)) {
+      wrong("command.unknown", "command", word);
+    } else {
+      m_line.files << word;
+    }
+  }
+
+  void option(const QString& word) {
+    const qsizetype equals = word.indexOf(u'=');
+    const QString name = equals < 0 ? word : word.left(equals);
+    if (name == QStringLiteral("--data")) return value(name, word, equals, m_line.data);
+    if (name == QStringLiteral("--recipes")) return value(name, word, equals, m_line.recipes);
+    if (name == QStringLiteral("--units")) return value(name, word, equals, m_units);
+    if (word == QStringLiteral("--json")) {
+      m_line.json = true;
+    } else if (word == QStringLiteral("--help") || word == QStringLiteral("-h")) {
+      m_line.help = true;
+    } else if (word == QStringLiteral("--version")) {
+      m_line.version = true;
+    } else {
+      wrong("command.unknownOption", "option", word);
+    }
+  }
+
+  void value(const QString& name, const QString& word, qsizetype equals, QString& target) {
+    if (!target.isEmpty()) return wrong("command.optionTwice", "option", name);
+    if (equals >= 0) {
+      target = word.mid(equals + 1);
+    } else if (!m_left.isEmpty()) {
+      target = m_left.takeFirst();
+    }
+    if (target.isEmpty()) wrong("command.optionNeedsValue", "option", name);
+  }
+
+  void checkUse() {
+    const bool figures = m_line.command == QStringLiteral("figures");
+    const bool jsonHere = figures || m_line.command == QStringLiteral("steps") ||
+                          m_line.command == QStringLiteral("rehearse") || m_line.command == QStringLiteral("materials");
+    if (m_line.json && !jsonHere) return wrong("command.unknownOption", "option", QStringLiteral("--json"));
+    if (!m_units.isEmpty() && !figures) return wrong("command.unknownOption", "option", QStringLiteral("--units"));
+    if (m_units == QStringLiteral("mm")) {
+      m_line.units = core::units::UnitSystem::Millimetres;
+    } else if (m_units == QStringLiteral("in")) {
+      m_line.units = core::units::UnitSystem::Inches;
+    } else if (!m_units.isEmpty()) {
+      return wrong("command.badUnits", "units", m_units);
+    }
+    if (m_line.command.isEmpty()) return;
+    if (m_line.files.isEmpty()) return wrong("command.needsFile", "command", m_line.command);
+    if (m_line.files.size() > 1 && m_line.command != QStringLiteral("check")) {
+      wrong("command.oneFile", "command", m_line.command);
+    }
+  }
+
+  QStringList m_left;
+  QString m_units;
+  CommandLine m_line;
+};
+
+}  // namespace
+
+CommandLine parseCommandLine(const QStringList& arguments) { return Parser(arguments).run(); }
+
+}  // namespace app::commands

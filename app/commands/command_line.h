@@ -1,0 +1,28 @@
+#pragma once
+// What was asked for on the command line.
+#include <QString>
+#include <QStringList>
+#include <optional>
+
+#include "core/base/message.h"
+#include "core/units/length_display.h"
+
+namespace app::commands {
+
+struct CommandLine {
+  QString command;  // "" where none is given: the bench opens
+  QStringList files;
+  QString data;     // "" where not given
+  QString recipes;  // "" where not given
+  bool json = false;
+  std::optional<core::units::UnitSystem> units;
+  bool help = false;
+  bool version = false;
+  // Not empty where the program was used wrongly; the rest means nothing then.
+  core::base::Message wrongUse;
+};
+
+// `arguments` without the program's own name. Options may stand anywhere; "--" ends them.
+CommandLine parseCommandLine(const QStringList& arguments);
+
+}  // namespace app::commands

@@ -1,0 +1,42 @@
+#include "app/commands/commands.h"
+
+#include "app/commands/each.h"
+#include "app/commands/saying.h"
+
+namespace app::commands {
+
+bool opensBench(const CommandLine& line) {
+  return line.wrongUse.id.empty() && line.command.isEmpty() && !line.help && !line.version;
+}
+
+int run(const CommandLine& line, std::ostream& out, std::ostream& err) {
+  using core::base::Message;
+  if (!line.wrongUse.id.empty()) {
+    say(err, line.wrongUse);
+    return kWrongUse;
+  }
+  if (line.help) {
+    say(out, Message("command.help"));
+    return kDone;
+  }
+  if (line.version) {
+    out << "mountwright " MOUNTWRIGHT_VERSION "\n";
+    return kDone;
+  }
+  if (line.command == QStringLiteral("check")) return check(line, out, err);
+  if (line.command == QStringLiteral("figures")) return figures(line, out, err);
+  if (line.command == QStringLiteral("steps")) return steps(line, out, err);
+  if (line.command == QStringLiteral("rehearse")) return rehearse(line, out, err);
+  if (line.command.isEmpty()) {
+    say(err, Message("command.needsFile").with("command", std::string("mountwright")));
+  } else {
+    say(err, Message("command.notYet").with("command", line.command.toStdString()));
+  }
+  return kWrongUse;
+}
+
+int run(const QStringList& arguments, std::ostream& out, std::ostream& err) {
+  return run(parseCommandLine(arguments), out, err);
+}
+
+}  // namespace app::commands

@@ -1,0 +1,78 @@
+#include "app/commands/input.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QStandardPaths>
+#include <set>
+
+#include "app/commands/commands.h"
+#include "app/commands/saying.h"
+#include "app/stores/data_dir.h"
+#include "core/base/json.h"
+
+namespace app::commands {
+namespace {
+
+using core::base::Message;
+
+constexpr qint64 kMostBytes = static_cast<qint64>(core::base::kMaximumJsonBytes) + 1;
+
+// Commands keep nothing, so the folder is not made where it does not exist.
+QString ownTechniques(const CommandLine& line) {
+  const QString data =
+      line.data.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) : line.data;
+  return stores::ownTechniques(data);
+}
+
+}  // namespace
+
+core::base::Result<std::string, Message> readFile(const QString& path) {
+  const QFileInfo info(path);
+  if (info.isDir()) return Message("file.isFolder");
+  if (!info.exists()) return Message("file.missing");
+  QFile file(path);
+  if (!file.open(QIODevice::ReadOnly)) {
+    return Message(file.error() == QFileDevice::PermissionsError || !info.isReadable() ? "file.noPermission"
+                                                                                       : "file.unreadable");
+  }
+  QByteArray bytes;
+  while (bytes.size() < kMostBytes) {
+    const QByteArray more = file.read(kMostBytes - bytes.size());
+    if (more.isEmpty()) break;
+    bytes += more;
+  }
+  if (file.error() != QFileDevice::NoError) return Message("file.unreadable");
+  return bytes.toStdString();
+}
+
+OrExit<core::design::Design> readJob(const QString& path, std::ostream& err) {
+  const auto text = readFile(path);
+  if (!text) {
+    sayProblem(err, path, text.error());
+    return {std::nullopt, kUnreadable};
+  }
+  core::design::ReadDesign read = core::design::readDesign(text.value());
+  const UnitSystem units = read.design ? read.design->job.units : UnitSystem::Millimetres;
+  for (const core::base::Problem& problem : read.problems.sorted()) sayProblem(err, path, problem, units);
+  if (!read.design) return {std::nullopt, kProblem};
+  return {std::move(read.design), kDone};
+}
+
+OrExit<workbench::Library> readTechniques(const CommandLine& line, std::ostream& err) {
+  const auto folder = workbench::recipesFolder(line.recipes);
+  if (!folder) {
+    say(err, folder.error());
+    return {std::nullopt, kUnreadable};
+  }
+  workbench::LoadedLibrary loaded = workbench::loadLibrary(folder.value(), ownTechniques(line));
+  std::set<std::string> leftOut;
+  for (const workbench::FileProblem& problem : loaded.problems) {
+    const QString file = QString::fromStdString(problem.file);
+    sayProblem(err, file, problem.problem);
+    if (problem.problem.severity == core::base::Severity::Error) leftOut.insert(problem.file);
+  }
+  for (const std::string& file : leftOut) sayProblem(err, QString::fromStdString(file), Message("command.leftOut"));
+  return {std::move(loaded.library), kDone};
+}
+
+}  // namespace app::commands

@@ -1,0 +1,34 @@
+#pragma once
+// How commands say things: messages and problems as lines, tables in columns.
+#include <QString>
+#include <QStringList>
+#include <ostream>
+#include <vector>
+
+#include "core/base/json.h"
+#include "core/base/problem.h"
+#include "core/units/length_display.h"
+
+namespace app::commands {
+
+using core::units::UnitSystem;
+
+void say(std::ostream& stream, const core::base::Message& message, UnitSystem units = UnitSystem::Millimetres);
+void sayLine(std::ostream& stream, const QString& text);
+
+// "FILE:/pointer: message", or "FILE:LINE:COL: message" where the place is one of the text. Never more than one
+// line: control characters in names and keys are written as \uXXXX. A notice says so in front of its message.
+void sayProblem(std::ostream& stream, const QString& file, const core::base::Problem& problem,
+                UnitSystem units = UnitSystem::Millimetres);
+// A problem of the whole file: "FILE:: message".
+void sayProblem(std::ostream& stream, const QString& file, const core::base::Message& message,
+                UnitSystem units = UnitSystem::Millimetres);
+
+enum class Align { Left, Right };
+// Rows of cells in aligned columns, two spaces between; nothing trails. A row with fewer cells than columns runs on
+// as it likes.
+void sayTable(std::ostream& stream, const std::vector<QStringList>& rows, const std::vector<Align>& columns);
+
+void sayJson(std::ostream& stream, const core::base::Value& value);
+
+}  // namespace app::commands

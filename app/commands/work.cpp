@@ -1,0 +1,160 @@
+// The work of a job: its steps in order, and the whole of it on a fast clock.
+#include <cmath>
+
+#include "app/commands/commands.h"
+#include "app/commands/each.h"
+#include "app/commands/input.h"
+#include "app/commands/saying.h"
+#include "app/words/words.h"
+#include "core/workflow/compose.h"
+#include "core/workflow/rehearse.h"
+#include "core/workflow/workflow_json.h"
+
+namespace app::commands {
+namespace {
+
+using core::base::Message;
+using core::base::Value;
+using core::workflow::Rehearsal;
+using core::workflow::RehearsalEvent;
+using core::workflow::RehearsalKind;
+using core::workflow::Workflow;
+using core::workflow::WorkflowStep;
+using core::workflow::WorkflowWait;
+
+OrExit<Workflow> composeJob(const CommandLine& line, std::ostream& err) {
+  const QString& path = line.files.first();
+  const OrExit<core::design::Design> job = readJob(path, err);
+  if (!job.value) return {std::nullopt, job.exit};
+  const OrExit<workbench::Library> library = readTechniques(line, err);
+  if (!library.value) return {std::nullopt, library.exit};
+  auto composed = core::workflow::compose(*job.value, library.value->catalogue, words::thingWords());
+  if (!composed) {
+    for (const Message& message : composed.error()) sayProblem(err, path, message, job.value->job.units);
+    return {std::nullopt, kProblem};
+  }
+  return {std::move(composed).value(), kDone};
+}
+
+QString waitLine(const WorkflowWait& wait) {
+  const std::string title = wait.title;
+  const std::string opens = words::span(wait.opens).toStdString();
+  Message message = Message("command.waits").with("wait", title).with("span", opens);
+  if (wait.closes) {
+    message = Message("command.waitsUntil")
+                  .with("wait", title)
+                  .with("span", opens)
+                  .with("closes", words::span(*wait.closes).toStdString());
+  }
+  return words::text(message, UnitSystem::Millimetres);
+}
+
+void saySteps(std::ostream& out, const Workflow& workflow) {
+  std::vector<QStringList> rows;
+  int number = 0;
+  for (const WorkflowStep& step : workflow.steps) {
+    rows.push_back({QString::number(++number), QString::fromStdString(step.title),
+                    QString::fromStdString(step.thingName), words::hands(step.hands),
+                    words::duration(step.work.likely)});
+    for (const WorkflowWait& wait : step.waits) rows.push_back({QString(), QStringLiteral("  ") + waitLine(wait)});
+  }
+  sayTable(out, rows, {Align::Right, Align::Left, Align::Left, Align::Left, Align::Right});
+}
+
+std::string titled(const Workflow& workflow, const std::string& stepId) {
+  const WorkflowStep* step = workflow.find(stepId);
+  return step == nullptr ? stepId : '"' + step->title + "\" (" + stepId + ')';
+}
+
+core::units::Duration minutes(double value) {
+  return core::units::Duration::milliseconds(std::llround(value * 60'000));
+}
+
+QString eventText(const Workflow& workflow, const RehearsalEvent& event) {
+  const auto found = workflow.findWait(event.wait);
+  const std::string title = found.wait == nullptr ? event.wait : found.wait->title;
+  const auto about = [&](const char* id) { return Message(id).with("wait", title); };
+  const auto said = [](const Message& message) { return words::text(message, UnitSystem::Millimetres); };
+  switch (event.kind) {
+    case RehearsalKind::Step: {
+      const WorkflowStep* step = workflow.find(event.step);
+      return QString::fromStdString(step == nullptr ? event.step : step->title);
+    }
+    case RehearsalKind::Wait: {
+      const core::units::Duration likely = found.wait == nullptr ? core::units::Duration() : found.wait->opens.likely;
+      return said(about("rehearsal.wait").with("time", words::duration(likely).toStdString()));
+    }
+    case RehearsalKind::Opens: {
+      const bool closes = found.wait != nullptr && found.wait->closes;
+      return said(about(closes ? "rehearsal.opens" : "rehearsal.over"));
+    }
+    case RehearsalKind::Closes: return said(about("rehearsal.closes"));
+    case RehearsalKind::Alert: return said(about("rehearsal.alert"));
+    case RehearsalKind::Missed:
+      return said(about("rehearsal.missed")
+                      .with("gated", titled(workflow, event.step))
+                      .with("busy", titled(workflow, event.other)));
+  }
+  return {};
+}
+
+Value rehearsalJson(const Workflow& workflow, const Rehearsal& rehearsal) {
+  Value events = Value::array();
+  for (const RehearsalEvent& event : rehearsal.events) {
+    Value json = Value::object();
+    json.set("at", Value::number(event.at));
+    json.set("kind", Value::text(core::workflow::name(event.kind)));
+    json.set("step", Value::text(event.step));
+    json.set("text", Value::text(eventText(workflow, event).toStdString()));
+    events.append(std::move(json));
+  }
+  return Value::object()
+      .set("format", Value::text("mountwright-rehearsal/1"))
+      .set("minutes", Value::number(rehearsal.minutes))
+      .set("events", std::move(events));
+}
+
+void sayRehearsal(std::ostream& out, const Workflow& workflow, const Rehearsal& rehearsal) {
+  std::vector<QStringList> rows;
+  for (const RehearsalEvent& event : rehearsal.events) {
+    const bool step = event.kind == RehearsalKind::Step;
+    rows.push_back(
+        {words::duration(minutes(event.at)), (step ? QString() : QStringLiteral("  ")) + eventText(workflow, event)});
+  }
+  sayTable(out, rows, {Align::Right, Align::Left});
+  say(out, Message("rehearsal.length").with("time", words::duration(minutes(rehearsal.minutes)).toStdString()));
+}
+
+}  // namespace
+
+int steps(const CommandLine& line, std::ostream& out, std::ostream& err) {
+  const OrExit<Workflow> workflow = composeJob(line, err);
+  if (!workflow.value) return workflow.exit;
+  if (line.json) {
+    sayJson(out, core::workflow::stepsJson(*workflow.value));
+  } else {
+    saySteps(out, *workflow.value);
+  }
+  return kDone;
+}
+
+int rehearse(const CommandLine& line, std::ostream& out, std::ostream& err) {
+  const OrExit<Workflow> workflow = composeJob(line, err);
+  if (!workflow.value) return workflow.exit;
+  const Rehearsal rehearsal = core::workflow::rehearse(*workflow.value);
+  if (line.json) {
+    sayJson(out, rehearsalJson(*workflow.value, rehearsal));
+  } else {
+    sayRehearsal(out, *workflow.value, rehearsal);
+  }
+  if (!rehearsal.missed) return kDone;
+  for (const RehearsalEvent& event : rehearsal.events) {
+    if (event.kind == RehearsalKind::Missed) {
+      sayProblem(err, line.files.first(),
+                 Message("command.missed").with("text", eventText(*workflow.value, event).toStdString()));
+    }
+  }
+  return kProblem;
+}
+
+}  // namespace app::commands

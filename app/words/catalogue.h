@@ -1,0 +1,31 @@
+#pragma once
+// Which words stand for which id. Kept apart by what speaks, so that each list can be read in one go.
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace app::words {
+
+struct Entry {
+  std::string_view id;
+  const char* source;  // English; {name} stands for an argument
+};
+
+const std::vector<Entry>& jobEntries();        // job files and their lengths, temperatures, conflicts
+const std::vector<Entry>& techniqueEntries();  // technique files and what is composed of them
+const std::vector<Entry>& benchEntries();      // the record, its store, what the bench offers and refuses
+const std::vector<Entry>& commandEntries();    // the command line
+
+struct FigureWords {
+  std::string_view kind;
+  const char* label;  // {id} stands for the element
+  const char* datum;
+};
+
+const std::vector<FigureWords>& figureEntries();
+
+// The source text of a message id; null where there is none.
+const char* sourceOf(std::string_view id);
+const FigureWords* figureWordsOf(std::string_view kind);
+
+}  // namespace app::words

@@ -1,0 +1,60 @@
+#include <QtGlobal>
+
+#include "app/words/catalogue.h"
+
+namespace app::words {
+
+const std::vector<Entry>& commandEntries() {
+  static const std::vector<Entry> kEntries = {
+      {"command.help",
+       QT_TRANSLATE_NOOP(
+           "words",
+           "mountwright [--data DIR] [JOB...]        opens the bench; job files are taken in\n"
+           "mountwright check FILE...                every problem of jobs and techniques, at its place\n"
+           "mountwright figures JOB [--json] [--units mm|in]\n"
+           "                                         every measure of a job\n"
+           "mountwright steps JOB [--json]           the work in order\n"
+           "mountwright rehearse JOB [--json]        the work on a fast clock\n"
+           "\n"
+           "--data DIR       where the record and your own techniques are kept\n"
+           "--recipes DIR    where the techniques are\n"
+           "--help, --version\n"
+           "\n"
+           "Leaves with 0 done, 1 the input has a problem, 2 wrong use, 3 something cannot be read or is missing.")},
+      {"command.unknown", QT_TRANSLATE_NOOP("words", "\"{command}\" is neither a command nor a job file; see --help")},
+      {"command.unknownOption", QT_TRANSLATE_NOOP("words", "the option \"{option}\" is not known here; see --help")},
+      {"command.optionTwice", QT_TRANSLATE_NOOP("words", "the option \"{option}\" is given twice")},
+      {"command.optionNeedsValue", QT_TRANSLATE_NOOP("words", "the option \"{option}\" needs a value after it")},
+      {"command.badUnits", QT_TRANSLATE_NOOP("words", "units are mm or in, not \"{units}\"")},
+      {"command.needsFile", QT_TRANSLATE_NOOP("words", "\"{command}\" needs a file to work on")},
+      {"command.oneFile", QT_TRANSLATE_NOOP("words", "\"{command}\" works on one job at a time")},
+      {"command.notYet", QT_TRANSLATE_NOOP("words", "not yet: this version has no \"{command}\"")},
+      {"command.leftOut", QT_TRANSLATE_NOOP("words", "this technique is left out until it is mended")},
+      {"command.leavesNeed",
+       QT_TRANSLATE_NOOP(
+           "words",
+           "with this file, step \"{step}\" of \"{technique}\" needs \"{fact}\", which no technique makes any more")},
+      {"command.noProblems", QT_TRANSLATE_NOOP("words", "{count} read, no problems")},
+      {"command.missed", QT_TRANSLATE_NOOP("words", "{text}")},
+      {"command.notice", QT_TRANSLATE_NOOP("words", "notice: {text}")},
+      {"command.waits", QT_TRANSLATE_NOOP("words", "{wait}: {span}")},
+      {"command.waitsUntil", QT_TRANSLATE_NOOP("words", "{wait}: opens {span}, closes {closes}")},
+
+      {"file.missing", QT_TRANSLATE_NOOP("words", "there is no such file")},
+      {"file.isFolder", QT_TRANSLATE_NOOP("words", "this is a folder, not a file")},
+      {"file.noPermission", QT_TRANSLATE_NOOP("words", "this file may not be read")},
+      {"file.unreadable", QT_TRANSLATE_NOOP("words", "this file cannot be read")},
+
+      {"rehearsal.wait", QT_TRANSLATE_NOOP("words", "{wait}: begins, likely {time}")},
+      {"rehearsal.opens", QT_TRANSLATE_NOOP("words", "{wait}: likely open")},
+      {"rehearsal.over", QT_TRANSLATE_NOOP("words", "{wait}: likely over")},
+      {"rehearsal.closes", QT_TRANSLATE_NOOP("words", "{wait}: likely closed")},
+      {"rehearsal.alert", QT_TRANSLATE_NOOP("words", "{wait}: test by touch")},
+      {"rehearsal.missed",
+       QT_TRANSLATE_NOOP("words", "missed: {gated} was not begun before \"{wait}\" closed; {busy} was in the way")},
+      {"rehearsal.length", QT_TRANSLATE_NOOP("words", "{time} in all, on typical times and without nights")},
+  };
+  return kEntries;
+}
+
+}  // namespace app::words

@@ -1,0 +1,102 @@
+// Words for what the core counts on its fingers.
+#include <QCoreApplication>
+
+#include "app/words/words.h"
+
+namespace app::words {
+namespace {
+
+QString translated(const char* source) { return QCoreApplication::translate("words", source); }
+
+}  // namespace
+
+QString waitKind(core::craft::WaitKind kind) {
+  using core::craft::WaitKind;
+  switch (kind) {
+    case WaitKind::Dry: return translated(QT_TRANSLATE_NOOP("words", "dries"));
+    case WaitKind::Cure: return translated(QT_TRANSLATE_NOOP("words", "hardens"));
+    case WaitKind::Press: return translated(QT_TRANSLATE_NOOP("words", "under press"));
+    case WaitKind::Tack: return translated(QT_TRANSLATE_NOOP("words", "comes to tack"));
+    case WaitKind::Open: return translated(QT_TRANSLATE_NOOP("words", "open time"));
+    case WaitKind::Soak: return translated(QT_TRANSLATE_NOOP("words", "soaks"));
+    case WaitKind::Rest: return translated(QT_TRANSLATE_NOOP("words", "rests"));
+  }
+  return {};
+}
+
+QString hands(core::craft::Hands hands) {
+  using core::craft::Hands;
+  switch (hands) {
+    case Hands::Clean: return translated(QT_TRANSLATE_NOOP("words", "clean hands"));
+    case Hands::Paste: return translated(QT_TRANSLATE_NOOP("words", "paste on the hands"));
+    case Hands::Paint: return translated(QT_TRANSLATE_NOOP("words", "paint on the hands"));
+    case Hands::Leaf: return translated(QT_TRANSLATE_NOOP("words", "dry hands for leaf"));
+    case Hands::Blade: return translated(QT_TRANSLATE_NOOP("words", "blade in the hand"));
+  }
+  return {};
+}
+
+QString signalWord(core::craft::SignalWord word) {
+  using core::craft::SignalWord;
+  switch (word) {
+    case SignalWord::Warning: return translated(QT_TRANSLATE_NOOP("words", "WARNING"));
+    case SignalWord::Caution: return translated(QT_TRANSLATE_NOOP("words", "CAUTION"));
+    case SignalWord::Notice: return translated(QT_TRANSLATE_NOOP("words", "NOTICE"));
+  }
+  return {};
+}
+
+QString wayUp(core::craft::WayUp up) {
+  using core::craft::WayUp;
+  switch (up) {
+    case WayUp::Face: return translated(QT_TRANSLATE_NOOP("words", "face up"));
+    case WayUp::Back: return translated(QT_TRANSLATE_NOOP("words", "back up"));
+    case WayUp::None: break;
+  }
+  return {};
+}
+
+QString verdict(core::intents::Verdict verdict) {
+  using core::intents::Verdict;
+  switch (verdict) {
+    case Verdict::NotYet: return translated(QT_TRANSLATE_NOOP("words", "not yet"));
+    case Verdict::Tacky: return translated(QT_TRANSLATE_NOOP("words", "tacky"));
+    case Verdict::PastIt: return translated(QT_TRANSLATE_NOOP("words", "past it"));
+    case Verdict::Dry: return translated(QT_TRANSLATE_NOOP("words", "dry"));
+  }
+  return {};
+}
+
+QString alertClass(core::intents::AlertClass alert) {
+  using core::intents::AlertClass;
+  switch (alert) {
+    case AlertClass::Over: return translated(QT_TRANSLATE_NOOP("words", "wait over: test by touch"));
+    case AlertClass::Open: return translated(QT_TRANSLATE_NOOP("words", "likely open: test by touch"));
+    case AlertClass::Closing: return translated(QT_TRANSLATE_NOOP("words", "closing: begin now"));
+  }
+  return {};
+}
+
+QString phase(core::waits::Phase phase) {
+  using core::waits::Phase;
+  switch (phase) {
+    case Phase::Waiting: return translated(QT_TRANSLATE_NOOP("words", "waiting"));
+    case Phase::Open: return translated(QT_TRANSLATE_NOOP("words", "likely open"));
+    case Phase::Closing: return translated(QT_TRANSLATE_NOOP("words", "closing"));
+    case Phase::Closed: return translated(QT_TRANSLATE_NOOP("words", "likely closed"));
+    case Phase::Over: return translated(QT_TRANSLATE_NOOP("words", "over"));
+  }
+  return {};
+}
+
+QString basis(core::waits::Basis basis) {
+  using core::waits::Basis;
+  switch (basis) {
+    case Basis::Label: return translated(QT_TRANSLATE_NOOP("words", "as the technique states"));
+    case Basis::Model: return translated(QT_TRANSLATE_NOOP("words", "reckoned for this room"));
+    case Basis::Learned: return translated(QT_TRANSLATE_NOOP("words", "learned from your own times"));
+  }
+  return {};
+}
+
+}  // namespace app::words

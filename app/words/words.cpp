@@ -1,0 +1,122 @@
+#include "app/words/words.h"
+
+#include <QCoreApplication>
+#include <cmath>
+
+#include "app/words/catalogue.h"
+#include "core/base/text.h"
+
+namespace app::words {
+namespace {
+
+using core::base::Argument;
+using core::base::Message;
+using core::base::Millimetres;
+using core::units::UnitSystem;
+
+QString translated(const char* source) { return QCoreApplication::translate("words", source); }
+
+// Numbers longer than this were computed; three decimals of them are enough in a sentence.
+constexpr std::size_t kLongestNumber = 9;
+
+struct ArgumentText {
+  UnitSystem units;
+
+  std::string operator()(const std::string& text) const { return text; }
+  std::string operator()(std::int64_t number) const { return std::to_string(number); }
+  std::string operator()(double number) const {
+    if (!std::isfinite(number)) return "?";
+    std::string text = core::base::shortestNumber(number);
+    if (text.size() <= kLongestNumber || std::fabs(number) < 0.001 || std::fabs(number) >= 1e9) return text;
+    return core::base::fixedNumber(number, 3);
+  }
+  std::string operator()(const Millimetres& length) const {
+    if (!std::isfinite(length.value)) return "?";
+    return core::units::lengthText(length.value, units, core::units::Rounding::Nearest);
+  }
+};
+
+// One pass over the template, so that braces within an argument are never taken for names.
+QString filled(const QString& pattern, const Message& message, UnitSystem units) {
+  QString result;
+  qsizetype at = 0;
+  while (at < pattern.size()) {
+    const qsizetype open = pattern.indexOf(u'{', at);
+    const qsizetype close = open < 0 ? -1 : pattern.indexOf(u'}', open);
+    if (close < 0) break;
+    result += pattern.mid(at, open - at);
+    const Argument* argument = message.argument(pattern.mid(open + 1, close - open - 1).toStdString());
+    result += argument == nullptr ? pattern.mid(open, close - open + 1)
+                                  : QString::fromStdString(std::visit(ArgumentText{units}, *argument));
+    at = close + 1;
+  }
+  return result + pattern.mid(at);
+}
+
+}  // namespace
+
+QString text(const Message& message, UnitSystem units) {
+  const char* source = sourceOf(message.id);
+  if (source == nullptr) return QString::fromStdString(core::base::dump(message));
+  return filled(translated(source), message, units);
+}
+
+QString figureLabel(const core::design::Figure& figure) {
+  const FigureWords* words = figureWordsOf(figure.kind);
+  if (words == nullptr) return QString::fromStdString(figure.id);
+  return translated(words->label).replace(QStringLiteral("{id}"), QString::fromStdString(figure.element));
+}
+
+QString figureDatum(const core::design::Figure& figure) {
+  const FigureWords* words = figureWordsOf(figure.kind);
+  return words == nullptr ? QString() : translated(words->datum);
+}
+
+QString duration(core::units::Duration duration) {
+  constexpr qint64 kSecond = 1'000;
+  constexpr qint64 kMinute = 60 * kSecond;
+  const qint64 milliseconds = duration.inMilliseconds();
+  if (milliseconds < kMinute) {
+    return translated(QT_TRANSLATE_NOOP("words", "{n} s"))
+        .replace(QStringLiteral("{n}"), QString::number((milliseconds + kSecond / 2) / kSecond));
+  }
+  const qint64 minutes = (milliseconds + kMinute / 2) / kMinute;
+  const qint64 parts[] = {minutes / (24 * 60), minutes / 60 % 24, minutes % 60};
+  const char* units[] = {QT_TRANSLATE_NOOP("words", "{n} d"), QT_TRANSLATE_NOOP("words", "{n} h"),
+                         QT_TRANSLATE_NOOP("words", "{n} min")};
+  QStringList words;
+  for (int i = 0; i < 3; ++i) {
+    if (parts[i] != 0) words << translated(units[i]).replace(QStringLiteral("{n}"), QString::number(parts[i]));
+  }
+  return words.join(u' ');
+}
+
+QString span(const core::units::Span& span) {
+  return translated(QT_TRANSLATE_NOOP("words", "{early} to {late}, likely {likely}"))
+      .replace(QStringLiteral("{early}"), duration(span.early))
+      .replace(QStringLiteral("{late}"), duration(span.late))
+      .replace(QStringLiteral("{likely}"), duration(span.likely));
+}
+
+core::workflow::ThingWords thingWords() {
+  const auto said = [](const char* source) { return translated(source).toStdString(); };
+  core::workflow::ThingWords words;
+  words.board = said(QT_TRANSLATE_NOOP("words", "{id} board"));
+  words.band = said(QT_TRANSLATE_NOOP("words", "{id} band"));
+  words.strip = said(QT_TRANSLATE_NOOP("words", "{side} strip of {band}"));
+  words.corner = said(QT_TRANSLATE_NOOP("words", "{corner} corner of {band}"));
+  words.line = said(QT_TRANSLATE_NOOP("words", "{id} line"));
+  words.leaf = said(QT_TRANSLATE_NOOP("words", "leaf field {id}"));
+  words.part = said(QT_TRANSLATE_NOOP("words", "part {number} of {of} of {field}"));
+  words.places = {{"top", said(QT_TRANSLATE_NOOP("words", "top"))},
+                  {"right", said(QT_TRANSLATE_NOOP("words", "right"))},
+                  {"bottom", said(QT_TRANSLATE_NOOP("words", "bottom"))},
+                  {"left", said(QT_TRANSLATE_NOOP("words", "left"))},
+                  {"tl", said(QT_TRANSLATE_NOOP("words", "top left"))},
+                  {"tr", said(QT_TRANSLATE_NOOP("words", "top right"))},
+                  {"br", said(QT_TRANSLATE_NOOP("words", "bottom right"))},
+                  {"bl", said(QT_TRANSLATE_NOOP("words", "bottom left"))}};
+  return words;
+}
+
+}  // namespace app::words

@@ -1,0 +1,47 @@
+#pragma once
+// The words. The core says ids with arguments; here they become sentences in the language of the program, whose
+// source is British English. Every text passes through the translation context "words".
+//
+// Nothing here fails: an id without words is shown as the core dumps it, an argument that is not given leaves
+// its {name} standing.
+#include <QString>
+#include <string>
+#include <string_view>
+
+#include "core/base/message.h"
+#include "core/craft/technique.h"
+#include "core/design/figures.h"
+#include "core/intents/intent.h"
+#include "core/units/duration.h"
+#include "core/units/length_display.h"
+#include "core/waits/wait_state.h"
+#include "core/workflow/things.h"
+
+namespace app::words {
+
+// Lengths among the arguments are shown in `units`, to the nearest 0.1 mm or 1/32 in.
+QString text(const core::base::Message& message, core::units::UnitSystem units);
+
+// What a figure is ("top board, sight width") and where it is measured from or between ("from the marked corner,
+// on the back"). An unknown kind gives the figure's id and nothing.
+QString figureLabel(const core::design::Figure& figure);
+QString figureDatum(const core::design::Figure& figure);
+
+QString waitKind(core::craft::WaitKind kind);         // "dries", "comes to tack", "open time"
+QString hands(core::craft::Hands hands);              // "clean hands", "paste on the hands"
+QString signalWord(core::craft::SignalWord word);     // "WARNING"
+QString wayUp(core::craft::WayUp up);                 // "face up"; "" for none
+QString verdict(core::intents::Verdict verdict);      // "not yet", "tacky"
+QString alertClass(core::intents::AlertClass alert);  // "ready", "open", "closing"
+QString phase(core::waits::Phase phase);
+QString basis(core::waits::Basis basis);  // where a time comes from
+
+// To the minute, or to the second under a minute: "30 s", "25 min", "1 h 30 min", "2 d". Requires zero or more.
+QString duration(core::units::Duration duration);
+// "10 to 60 min (25)": early, late and likely.
+QString span(const core::units::Span& span);
+
+// How things are called in the texts of steps.
+core::workflow::ThingWords thingWords();
+
+}  // namespace app::words
