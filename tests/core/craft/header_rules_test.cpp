@@ -91,6 +91,12 @@ TEST_CASE("What a technique done once cannot have is told") {
         Lines{"/repeat technique.repeat-without-thing"});
 }
 
+TEST_CASE("Steps of a technique done once are done for each of nothing") {
+  std::string text = shopTechnique(R"("when": {"needed": true})");
+  text.insert(text.find(R"("title": "Cook the paste")"), R"("each": "leaf", )");
+  CHECK(problemsOf(text) == std::vector<std::string>{"/steps/0/each technique.each-of-nothing"});
+}
+
 TEST_CASE("What the shop keeps needs a shelf life and is of no one thing") {
   const auto problems = [](const char* head) { return problemsOf(shopTechnique(head)); };
   using Lines = std::vector<std::string>;
