@@ -37,7 +37,7 @@ class Checker {
     for (const QString& path : m_line.files) checkFile(path);
     if (!m_techniques.empty()) checkTogether();
     if (m_exit == kDone) {
-      say(m_err, Message("command.noProblems").with("count", static_cast<std::int64_t>(m_line.files.size())));
+      say(m_err, Message("command.no-problems").with("count", static_cast<std::int64_t>(m_line.files.size())));
     }
     return m_exit;
   }
@@ -97,7 +97,7 @@ class Checker {
       return argument == nullptr ? std::string("?") : std::get<std::string>(*argument);
     };
     Problem problem;
-    problem.message = Message("command.leavesNeed")
+    problem.message = Message("command.leaves-need")
                           .with("technique", found.technique)
                           .with("step", textOf("step"))
                           .with("fact", textOf("fact"));

@@ -65,37 +65,37 @@ class Parser {
     } else if (word == QStringLiteral("--version")) {
       m_line.version = true;
     } else {
-      wrong("command.unknownOption", "option", word);
+      wrong("command.unknown-option", "option", word);
     }
   }
 
   void value(const QString& name, const QString& word, qsizetype equals, QString& target) {
-    if (!target.isEmpty()) return wrong("command.optionTwice", "option", name);
+    if (!target.isEmpty()) return wrong("command.option-twice", "option", name);
     if (equals >= 0) {
       target = word.mid(equals + 1);
     } else if (!m_left.isEmpty()) {
       target = m_left.takeFirst();
     }
-    if (target.isEmpty()) wrong("command.optionNeedsValue", "option", name);
+    if (target.isEmpty()) wrong("command.option-needs-value", "option", name);
   }
 
   void checkUse() {
     const bool figures = m_line.command == QStringLiteral("figures");
     const bool jsonHere = figures || m_line.command == QStringLiteral("steps") ||
                           m_line.command == QStringLiteral("rehearse") || m_line.command == QStringLiteral("materials");
-    if (m_line.json && !jsonHere) return wrong("command.unknownOption", "option", QStringLiteral("--json"));
-    if (!m_units.isEmpty() && !figures) return wrong("command.unknownOption", "option", QStringLiteral("--units"));
+    if (m_line.json && !jsonHere) return wrong("command.unknown-option", "option", QStringLiteral("--json"));
+    if (!m_units.isEmpty() && !figures) return wrong("command.unknown-option", "option", QStringLiteral("--units"));
     if (m_units == QStringLiteral("mm")) {
       m_line.units = core::units::UnitSystem::Millimetres;
     } else if (m_units == QStringLiteral("in")) {
       m_line.units = core::units::UnitSystem::Inches;
     } else if (!m_units.isEmpty()) {
-      return wrong("command.badUnits", "units", m_units);
+      return wrong("command.bad-units", "units", m_units);
     }
     if (m_line.command.isEmpty()) return;
-    if (m_line.files.isEmpty()) return wrong("command.needsFile", "command", m_line.command);
+    if (m_line.files.isEmpty()) return wrong("command.needs-file", "command", m_line.command);
     if (m_line.files.size() > 1 && m_line.command != QStringLiteral("check")) {
-      wrong("command.oneFile", "command", m_line.command);
+      wrong("command.one-file", "command", m_line.command);
     }
   }
 

@@ -28,9 +28,9 @@ int run(const CommandLine& line, std::ostream& out, std::ostream& err) {
   if (line.command == QStringLiteral("steps")) return steps(line, out, err);
   if (line.command == QStringLiteral("rehearse")) return rehearse(line, out, err);
   if (line.command.isEmpty()) {
-    say(err, Message("command.needsFile").with("command", std::string("mountwright")));
+    say(err, Message("command.needs-file").with("command", std::string("mountwright")));
   } else {
-    say(err, Message("command.notYet").with("command", line.command.toStdString()));
+    say(err, Message("command.not-yet").with("command", line.command.toStdString()));
   }
   return kWrongUse;
 }

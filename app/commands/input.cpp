@@ -28,11 +28,11 @@ QString ownTechniques(const CommandLine& line) {
 
 core::base::Result<std::string, Message> readFile(const QString& path) {
   const QFileInfo info(path);
-  if (info.isDir()) return Message("file.isFolder");
+  if (info.isDir()) return Message("file.is-folder");
   if (!info.exists()) return Message("file.missing");
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) {
-    return Message(file.error() == QFileDevice::PermissionsError || !info.isReadable() ? "file.noPermission"
+    return Message(file.error() == QFileDevice::PermissionsError || !info.isReadable() ? "file.no-permission"
                                                                                        : "file.unreadable");
   }
   QByteArray bytes;
@@ -71,7 +71,7 @@ OrExit<workbench::Library> readTechniques(const CommandLine& line, std::ostream&
     sayProblem(err, file, problem.problem);
     if (problem.problem.severity == core::base::Severity::Error) leftOut.insert(problem.file);
   }
-  for (const std::string& file : leftOut) sayProblem(err, QString::fromStdString(file), Message("command.leftOut"));
+  for (const std::string& file : leftOut) sayProblem(err, QString::fromStdString(file), Message("command.left-out"));
   return {std::move(loaded.library), kDone};
 }
 

@@ -41,7 +41,7 @@ QString waitLine(const WorkflowWait& wait) {
   const std::string opens = words::span(wait.opens).toStdString();
   Message message = Message("command.waits").with("wait", title).with("span", opens);
   if (wait.closes) {
-    message = Message("command.waitsUntil")
+    message = Message("command.waits-until")
                   .with("wait", title)
                   .with("span", opens)
                   .with("closes", words::span(*wait.closes).toStdString());
@@ -73,7 +73,6 @@ core::units::Duration minutes(double value) {
 QString eventText(const Workflow& workflow, const RehearsalEvent& event) {
   const auto found = workflow.findWait(event.wait);
   const std::string title = found.wait == nullptr ? event.wait : found.wait->title;
-  const auto about = [&](const char* id) { return Message(id).with("wait", title); };
   const auto said = [](const Message& message) { return words::text(message, UnitSystem::Millimetres); };
   switch (event.kind) {
     case RehearsalKind::Step: {
@@ -82,16 +81,17 @@ QString eventText(const Workflow& workflow, const RehearsalEvent& event) {
     }
     case RehearsalKind::Wait: {
       const core::units::Duration likely = found.wait == nullptr ? core::units::Duration() : found.wait->opens.likely;
-      return said(about("rehearsal.wait").with("time", words::duration(likely).toStdString()));
+      return said(Message("rehearsal.wait").with("wait", title).with("time", words::duration(likely).toStdString()));
     }
     case RehearsalKind::Opens: {
       const bool closes = found.wait != nullptr && found.wait->closes;
-      return said(about(closes ? "rehearsal.opens" : "rehearsal.over"));
+      return said(Message(closes ? "rehearsal.opens" : "rehearsal.over").with("wait", title));
     }
-    case RehearsalKind::Closes: return said(about("rehearsal.closes"));
-    case RehearsalKind::Alert: return said(about("rehearsal.alert"));
+    case RehearsalKind::Closes: return said(Message("rehearsal.closes").with("wait", title));
+    case RehearsalKind::Alert: return said(Message("rehearsal.alert").with("wait", title));
     case RehearsalKind::Missed:
-      return said(about("rehearsal.missed")
+      return said(Message("rehearsal.missed")
+                      .with("wait", title)
                       .with("gated", titled(workflow, event.step))
                       .with("busy", titled(workflow, event.other)));
   }

@@ -1,0 +1,130 @@
+#include "app/words/words.h"
+
+#include <limits>
+#include <set>
+
+#include "app/words/catalogue.h"
+#include "tests/support/worked_example.h"
+
+using core::base::Message;
+using core::base::Millimetres;
+using core::units::UnitSystem;
+
+namespace {
+
+std::string said(const Message& message, UnitSystem units = UnitSystem::Millimetres) {
+  return app::words::text(message, units).toStdString();
+}
+
+std::string lasting(std::int64_t seconds) {
+  return app::words::duration(core::units::Duration::milliseconds(seconds * 1000)).toStdString();
+}
+
+}  // namespace
+
+TEST_CASE("lengths in a sentence follow the units asked for") {
+  const Message message = Message("job.overlap")
+                              .with("first", std::string("a"))
+                              .with("second", std::string("b"))
+                              .with("by", Millimetres{6.35});
+  CHECK(said(message) == "\"a\" and \"b\" overlap by 6.4 mm");
+  CHECK(said(message, UnitSystem::Inches) == "\"a\" and \"b\" overlap by 1/4 in");
+}
+
+TEST_CASE("a message without words is shown as it is, never lost") {
+  CHECK(said(Message("made.up").with("by", Millimetres{2})).find("made.up") == 0);
+  CHECK_FALSE(said(Message("")).find("{") != std::string::npos);
+}
+
+TEST_CASE("an argument that is missing leaves its name standing") {
+  CHECK(said(Message("json.key-twice")) == "the key \"{key}\" is given twice");
+}
+
+TEST_CASE("braces within an argument are left alone") {
+  CHECK(said(Message("json.key-twice").with("key", std::string("{key}{key}"))) ==
+        "the key \"{key}{key}\" is given twice");
+}
+
+TEST_CASE("numbers that are not finite are shown and do not stop anything") {
+  const double endless = std::numeric_limits<double>::infinity();
+  CHECK(said(Message("humidity.out-of-range").with("percent", endless)) == "? % is no humidity of a room");
+  CHECK(said(Message("job.overlap").with("by", Millimetres{std::numeric_limits<double>::quiet_NaN()})).find("by ?") !=
+        std::string::npos);
+}
+
+TEST_CASE("every figure of a design has a label with its element's id and a datum") {
+  for (const std::string& text : {tests::workedExample(), tests::inchExample()}) {
+    const auto design = tests::designOf(text);
+    for (const auto& figure : design.figures.all()) {
+      INFO(figure.id);
+      const std::string label = app::words::figureLabel(figure).toStdString();
+      CHECK(label != figure.id);
+      CHECK(label.find('{') == std::string::npos);
+      CHECK(label.find(figure.element) != std::string::npos);
+      CHECK_FALSE(app::words::figureDatum(figure).isEmpty());
+    }
+  }
+}
+
+TEST_CASE("no two figures of a job have the same label and datum") {
+  const auto design = tests::designOf(tests::workedExample());
+  std::set<std::string> seen;
+  for (const auto& figure : design.figures.all()) {
+    INFO(figure.id);
+    CHECK(seen.insert((app::words::figureLabel(figure) + '|' + app::words::figureDatum(figure)).toStdString()).second);
+  }
+}
+
+TEST_CASE("marks and glue are told with the place they are measured from") {
+  const auto design = tests::designOf(tests::workedExample());
+  CHECK(app::words::figureLabel(*design.figures.find("board.top.sight.width")) ==
+        QStringLiteral("top board, sight width"));
+  CHECK(app::words::figureDatum(*design.figures.find("board.top.mark.left")) ==
+        QStringLiteral("from the marked corner, on the back"));
+  CHECK(app::words::figureDatum(*design.figures.find("band.inner.glueFrom")) == QStringLiteral("from the cut end"));
+}
+
+TEST_CASE("times are said in whole minutes, and in seconds below one") {
+  CHECK(lasting(30) == "30 s");
+  CHECK(lasting(60) == "1 min");
+  CHECK(lasting(25 * 60) == "25 min");
+  CHECK(lasting(90 * 60) == "1 h 30 min");
+  CHECK(lasting(48 * 3600) == "2 d");
+  CHECK(lasting(49 * 3600 + 60) == "2 d 1 h 1 min");
+  CHECK(lasting(0) == "0 s");
+}
+
+TEST_CASE("every word of the small lists is there and differs from its neighbours") {
+  using core::craft::WaitKind;
+  std::set<QString> kinds;
+  for (const WaitKind kind : {WaitKind::Dry, WaitKind::Cure, WaitKind::Press, WaitKind::Tack, WaitKind::Open,
+                              WaitKind::Soak, WaitKind::Rest}) {
+    kinds.insert(app::words::waitKind(kind));
+  }
+  CHECK(kinds.size() == 7);
+  using core::craft::Hands;
+  std::set<QString> hands;
+  for (const Hands each : {Hands::Clean, Hands::Paste, Hands::Paint, Hands::Leaf, Hands::Blade}) {
+    hands.insert(app::words::hands(each));
+  }
+  CHECK(hands.size() == 5);
+  CHECK(kinds.count(QString()) + hands.count(QString()) == 0);
+}
+
+TEST_CASE("nothing calls a thing safe, archival or cured") {
+  for (const auto* entries : {&app::words::jobEntries(), &app::words::techniqueEntries(), &app::words::benchEntries(),
+                              &app::words::commandEntries()}) {
+    for (const app::words::Entry& entry : *entries) {
+      const std::string source = entry.source;
+      INFO(entry.id);
+      for (const char* word : {"safe", "archival", "cured"}) CHECK(source.find(word) == std::string::npos);
+    }
+  }
+}
+
+TEST_CASE("things are named as a maker says them") {
+  const auto words = app::words::thingWords();
+  CHECK(words.board == "{id} board");
+  CHECK(words.strip == "{side} strip of {band}");
+  CHECK(words.places.at("tl") == "top left");
+}
