@@ -23,8 +23,10 @@ class Alerts : public QObject {
   // The pedal was pressed or a blade step was done: let what was held back come now.
   void releaseHeld();
 
+  // Muted is for systems that tell of it; the multimedia library here does not.
   enum class Sound { Starting, Ready, NoDevice, Stalled, Muted };
   Q_ENUM(Sound)
+  // Thread-safe.
   Sound sound() const;
 
  signals:

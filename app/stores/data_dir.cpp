@@ -13,9 +13,9 @@ core::base::Result<QString, core::base::Message> dataDirectory(const QString& op
   const QString wanted = option.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) : option;
   const QString path = QDir::cleanPath(QFileInfo(wanted).absoluteFilePath());
   const QFileInfo info(path);
-  if (info.exists() && !info.isDir()) return Message("data.notAFolder").with("path", convert::fromQt(path));
+  if (info.exists() && !info.isDir()) return Message("data.not-a-folder").with("path", convert::fromQt(path));
   if (wanted.isEmpty() || !QDir().mkpath(path)) {
-    return Message("data.cannotMake").with("path", convert::fromQt(path));
+    return Message("data.cannot-make").with("path", convert::fromQt(path));
   }
   return path;
 }

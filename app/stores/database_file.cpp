@@ -36,10 +36,10 @@ bool endsInsideAPage(const QString& path, qint64 bytes, qint64 page) {
 Message troubleWithFile(const QString& path) {
   const std::string place = convert::fromQt(path);
   const QFileInfo info(path);
-  if (info.isDir()) return Message("store.isDirectory").with("path", place);
-  if (!QFileInfo(info.absolutePath()).isDir()) return Message("store.folderMissing").with("path", place);
+  if (info.isDir()) return Message("store.is-directory").with("path", place);
+  if (!QFileInfo(info.absolutePath()).isDir()) return Message("store.folder-missing").with("path", place);
   if (!info.exists()) return {};
-  if (!info.isFile()) return Message("store.notAFile").with("path", place);
+  if (!info.isFile()) return Message("store.not-a-file").with("path", place);
 
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) {
@@ -48,12 +48,12 @@ Message troubleWithFile(const QString& path) {
   if (file.size() == 0) return {};
   const QByteArray header = file.read(kHeaderBytes);
   if (!header.startsWith(QByteArray(kMagic, qMin<qsizetype>(sizeof kMagic, header.size())))) {
-    return Message("store.notADatabase").with("path", place);
+    return Message("store.not-a-database").with("path", place);
   }
   if (header.size() < kHeaderBytes) return Message("store.damaged").with("path", place);
   const auto application = qFromBigEndian<qint32>(header.constData() + kApplicationIdAt);
   const auto version = qFromBigEndian<qint32>(header.constData() + kUserVersionAt);
-  if (application != 0 && application != kApplicationId) return Message("store.otherProgram").with("path", place);
+  if (application != 0 && application != kApplicationId) return Message("store.other-program").with("path", place);
   if (version > kSchemaVersion) return newerMessage(place, version);
   if (endsInsideAPage(path, file.size(), pageSize(header))) return Message("store.damaged").with("path", place);
   return {};

@@ -9,8 +9,8 @@ namespace app::stores {
 // Marks our files among all SQLite files (PRAGMA application_id): "MntW".
 inline constexpr int kApplicationId = 0x4D6E7457;
 
-// An empty message where there is no file yet, or one worth opening. Otherwise store.folderMissing,
-// store.isDirectory, store.notAFile, store.unreadable, store.notADatabase, store.otherProgram, store.newer or
+// An empty message where there is no file yet, or one worth opening. Otherwise store.folder-missing,
+// store.is-directory, store.not-a-file, store.unreadable, store.not-a-database, store.other-program, store.newer or
 // store.damaged.
 core::base::Message troubleWithFile(const QString& path);
 

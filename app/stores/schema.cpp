@@ -31,7 +31,7 @@ const QStringList& version1() {
                      "synced INTEGER NOT NULL) STRICT"),
       QStringLiteral("CREATE INDEX clock_log_device ON clock_log(device_id, number)"),
       QStringLiteral("CREATE TABLE bench("
-                     "only INTEGER PRIMARY KEY CHECK(only = 1), device_id TEXT NOT NULL) STRICT"),
+                     "only INTEGER PRIMARY KEY ENSURE(only = 1), device_id TEXT NOT NULL) STRICT"),
   };
   return statements;
 }
@@ -53,7 +53,7 @@ core::base::Message newerMessage(const std::string& path, int found) {
 }
 
 bool migrate(QSqlQuery& query, int from) {
-  CHECK(from >= 0 && from <= kSchemaVersion);
+  ENSURE(from >= 0 && from <= kSchemaVersion);
   const std::vector<QStringList> ladder = {version1()};
   for (auto version = static_cast<std::size_t>(from); version < ladder.size(); ++version) {
     if (!runAll(query, ladder[version])) return false;

@@ -84,7 +84,7 @@ SqliteEventStore::~SqliteEventStore() {
 
 Result<std::unique_ptr<SqliteEventStore>, StoreError> SqliteEventStore::open(const QString& path) {
   if (Message trouble = troubleWithFile(path); !trouble.id.empty()) return trouble;
-  if (!QSqlDatabase::isDriverAvailable(QStringLiteral("QSQLITE"))) return Message("store.noDriver");
+  if (!QSqlDatabase::isDriverAvailable(QStringLiteral("QSQLITE"))) return Message("store.no-driver");
   // The connection's name is the process's own affair; it only has to be one that no other store has.
   std::unique_ptr<SqliteEventStore> store(
       new SqliteEventStore(path, QStringLiteral("record-") + convert::toQt(convert::newUuid(0))));
@@ -140,7 +140,7 @@ Message SqliteEventStore::bringUpToDate() {
   if (version > kSchemaVersion && application == kApplicationId) return newerMessage(place, version);
   const bool fresh = empty && version == 0 && (application == 0 || application == kApplicationId);
   const bool ours = application == kApplicationId && version >= 1 && version <= kSchemaVersion;
-  if (!fresh && !ours) return Message("store.otherProgram").with("path", place);
+  if (!fresh && !ours) return Message("store.other-program").with("path", place);
 
   if (!query.exec(QStringLiteral("PRAGMA journal_mode = WAL"))) return trouble(query.lastError());
   query.finish();

@@ -19,7 +19,7 @@ class SqliteEventStore : public core::record::EventStore {
   static constexpr int kBusyMilliseconds = 2000;
 
   // Makes the file where there is none, brings an older one up to date. The errors are those of
-  // troubleWithFile and troubleOf, and store.noDriver.
+  // troubleWithFile and troubleOf, and store.no-driver.
   static core::base::Result<std::unique_ptr<SqliteEventStore>, core::record::StoreError> open(const QString& path);
 
   ~SqliteEventStore() override;

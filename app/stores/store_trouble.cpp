@@ -28,13 +28,13 @@ core::base::Message troubleOf(const QSqlError& error, const QString& path) {
     case kBusy:
     case kLocked: return Message("store.locked").with("path", place);
     case kReadOnly:
-      return Message(folderIsReadOnly(path) ? "store.readOnlyFolder" : "store.readOnlyFile").with("path", place);
+      return Message(folderIsReadOnly(path) ? "store.read-only-folder" : "store.read-only-file").with("path", place);
     case kCorrupt: return Message("store.damaged").with("path", place);
-    case kNotADatabase: return Message("store.notADatabase").with("path", place);
+    case kNotADatabase: return Message("store.not-a-database").with("path", place);
     case kFull: return Message("store.full").with("path", place);
     case kCannotOpen:
-      if (folderIsReadOnly(path)) return Message("store.readOnlyFolder").with("path", place);
-      return Message("store.cannotOpen").with("path", place).with("detail", detail);
+      if (folderIsReadOnly(path)) return Message("store.read-only-folder").with("path", place);
+      return Message("store.cannot-open").with("path", place).with("detail", detail);
     default: return Message("store.failed").with("path", place).with("detail", detail);
   }
 }

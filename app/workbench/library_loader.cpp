@@ -37,7 +37,7 @@ void loadFile(const QString& path, std::map<std::string, std::string>& fileOfId,
   const std::string id = read.technique->id;
   const auto [known, isNew] = fileOfId.emplace(id, convert::fromQt(QFileInfo(path).fileName()));
   if (!isNew) {
-    tell(loaded, path, Message("technique.sameId").with("id", id).with("other", known->second));
+    tell(loaded, path, Message("technique.same-id").with("id", id).with("other", known->second));
     return;
   }
   loaded.library.texts[id] = std::move(text);
@@ -56,7 +56,7 @@ void loadFolder(const QString& folder, LoadedLibrary& loaded) {
 LoadedLibrary loadLibrary(const QString& folder, const QString& ownFolder) {
   LoadedLibrary loaded;
   if (!QFileInfo(folder).isDir()) {
-    tell(loaded, folder, Message("technique.folderMissing"));
+    tell(loaded, folder, Message("technique.folder-missing"));
   } else {
     loadFolder(folder, loaded);
   }
@@ -75,7 +75,7 @@ core::base::Result<QString, Message> recipesFolder(const QString& option) {
   for (const QString& place : places) {
     if (QFileInfo(place).isDir()) return QDir::cleanPath(QFileInfo(place).absoluteFilePath());
   }
-  return Message("recipes.notFound").with("path", convert::fromQt(QDir::cleanPath(places.first())));
+  return Message("recipes.not-found").with("path", convert::fromQt(QDir::cleanPath(places.first())));
 }
 
 }  // namespace app::workbench

@@ -23,12 +23,12 @@ struct LoadedLibrary {
 
 // Reads every *.technique.json of `folder`, then of `ownFolder`, whose techniques stand in for those of the same
 // id; `ownFolder` may be empty or not exist. Two files of one folder with the same id: the second is left out
-// (technique.sameId {id} {other}). A file that cannot be opened: technique.unreadable {detail}; a folder that
-// does not exist: technique.folderMissing.
+// (technique.same-id {id} {other}). A file that cannot be opened: technique.unreadable {detail}; a folder that
+// does not exist: technique.folder-missing.
 LoadedLibrary loadLibrary(const QString& folder, const QString& ownFolder);
 
 // `option` where it is given; else the folder installed beside the program; else that of the source tree.
-// recipes.notFound {path} where none of them exists.
+// recipes.not-found {path} where none of them exists.
 core::base::Result<QString, core::base::Message> recipesFolder(const QString& option);
 
 }  // namespace app::workbench

@@ -33,17 +33,15 @@ std::string firstError(const core::base::Problems& problems) {
 
 std::optional<TakeIn> readTakenIn(const Value& payload) {
   TakeIn takenIn;
-  const auto jobHash = textOf(payload, "jobHash");
+  const auto jobHash = textOf(payload, "job");
   const Value* techniques = payload.find("techniques");
-  if (!jobHash || techniques == nullptr || techniques->kind() != Value::Kind::Array) return std::nullopt;
+  if (!jobHash || techniques == nullptr || techniques->kind() != Value::Kind::Object) return std::nullopt;
   takenIn.jobHash = *jobHash;
   takenIn.title = textOf(payload, "title").value_or("");
   takenIn.reference = textOf(payload, "reference").value_or("");
-  for (const Value& item : techniques->items()) {
-    const auto id = textOf(item, "id");
-    const auto hash = textOf(item, "hash");
-    if (!id || !hash) return std::nullopt;
-    takenIn.techniques.push_back({*id, *hash});
+  for (const auto& [id, hash] : techniques->members()) {
+    if (hash.kind() != Value::Kind::Text) return std::nullopt;
+    takenIn.techniques.push_back({id, hash.asText()});
   }
   return takenIn;
 }
@@ -52,9 +50,9 @@ Result<std::string, Message> storedText(core::record::EventStore& store, const s
                                         const std::string& name) {
   auto text = store.text(hash);
   if (!text) return text.error();
-  if (!text.value()) return Message("job.textMissing").with("name", name);
+  if (!text.value()) return Message("kept.text-missing").with("name", name);
   std::string body = text.value()->body;
-  if (convert::contentHash(body) != hash) return Message("job.textDamaged").with("name", name);
+  if (convert::contentHash(body) != hash) return Message("kept.text-damaged").with("name", name);
   return body;
 }
 
@@ -63,7 +61,7 @@ Result<std::shared_ptr<const JobPlan>, Message> storedPlan(core::record::EventSt
   auto jobText = storedText(store, takenIn.jobHash, takenIn.title);
   if (!jobText) return jobText.error();
   core::design::ReadDesign read = core::design::readDesign(jobText.value());
-  if (!read.design) return Message("job.noLongerReads").with("detail", firstError(read.problems));
+  if (!read.design) return Message("kept.job-unreadable").with("detail", firstError(read.problems));
 
   core::craft::Catalogue catalogue;
   for (const TakeIn::Technique& used : takenIn.techniques) {
@@ -71,7 +69,7 @@ Result<std::shared_ptr<const JobPlan>, Message> storedPlan(core::record::EventSt
     if (!text) return text.error();
     core::craft::ReadTechnique technique = core::craft::readTechnique(text.value());
     if (!technique.technique) {
-      return Message("job.techniqueNoLongerReads")
+      return Message("kept.technique-unreadable")
           .with("technique", used.id)
           .with("detail", firstError(technique.problems));
     }
@@ -80,7 +78,7 @@ Result<std::shared_ptr<const JobPlan>, Message> storedPlan(core::record::EventSt
   auto workflow = core::workflow::compose(*read.design, catalogue);
   if (!workflow) {
     const auto& problems = workflow.error();
-    return Message("job.noLongerComposes").with("detail", problems.empty() ? "" : core::base::dump(problems.front()));
+    return Message("kept.does-not-compose").with("detail", problems.empty() ? "" : core::base::dump(problems.front()));
   }
   auto plan = std::make_shared<JobPlan>();
   plan->id = jobId;

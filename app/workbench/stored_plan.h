@@ -16,12 +16,12 @@ namespace app::workbench {
 // What the event that took a job in says; nothing where its payload cannot be read.
 std::optional<core::intents::TakeIn> readTakenIn(const core::base::Value& payload);
 
-// The text of that hash, as it was. job.textMissing {name}, job.textDamaged {name}, or the store's own trouble.
+// The text of that hash, as it was. kept.text-missing {name}, kept.text-damaged {name}, or the store's own trouble.
 core::base::Result<std::string, core::base::Message> storedText(core::record::EventStore& store,
                                                                 const std::string& hash, const std::string& name);
 
-// Besides the troubles of storedText: job.noLongerReads {detail}, job.techniqueNoLongerReads {technique}
-// {detail}, job.noLongerComposes {detail}.
+// Besides the troubles of storedText: kept.job-unreadable {detail}, kept.technique-unreadable {technique}
+// {detail}, kept.does-not-compose {detail}.
 core::base::Result<std::shared_ptr<const core::record::JobPlan>, core::base::Message> storedPlan(
     core::record::EventStore& store, const std::string& jobId, const core::intents::TakeIn& takenIn);
 

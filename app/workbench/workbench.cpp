@@ -97,7 +97,7 @@ struct Workbench::Private {
     std::optional<core::intents::TakeIn> takenIn;
     if (first != job.events.end()) takenIn = readTakenIn(first->payload);
     if (!takenIn) {
-      entry.trouble = Message("job.takingInNotReadable");
+      entry.trouble = Message("kept.taking-in-unreadable");
     } else {
       entry.title = takenIn->title;
       entry.reference = takenIn->reference;
@@ -247,13 +247,13 @@ const JobState* Workbench::job(const std::string& jobId) const { return d->state
 
 JobAt Workbench::at(const std::string& jobId) const {
   const JobState* state = d->stateOf(jobId);
-  CHECK(state != nullptr);
+  ENSURE(state != nullptr);
   return JobAt(*state, d->clockLog, d->clock.now());
 }
 
 Message Workbench::ask(const std::string& jobId, const core::intents::Intent& intent) {
   const JobEntry* entry = d->entryOf(jobId);
-  if (entry == nullptr) return Message("job.notThere");
+  if (entry == nullptr) return Message("bench.no-such-job");
   if (d->stateOf(jobId) == nullptr) return entry->trouble;
 
   const JobAt now = at(jobId);

@@ -43,7 +43,7 @@ class Workbench : public QObject {
     std::string jobId;
     bool already = false;        // the same bytes were there: that job
     bool sameReference = false;  // another content under a reference that is there: taken in as a new design
-    std::vector<core::base::Problem> problems;  // of the job file, where it cannot be taken in
+    std::vector<core::base::Problem> problems;  // of the job file; an error keeps it out, a notice does not
     std::vector<core::base::Message> refusals;  // composition or store
   };
   TakenIn takeIn(const std::string& text);
@@ -57,7 +57,7 @@ class Workbench : public QObject {
   core::record::JobAt at(const std::string& jobId) const;
 
   // Decides, commits, folds. Returns the refusal, or an empty message once the events are durably kept. Besides
-  // the core's and the store's: job.notThere, or the job's own trouble.
+  // the core's and the store's: bench.no-such-job, or the job's own trouble.
   core::base::Message ask(const std::string& jobId, const core::intents::Intent& intent);
   // The intent id of the last act this device kept, "" before the first: what a key that takes back asks for.
   const std::string& lastIntentId() const;

@@ -9,5 +9,5 @@ namespace core::base {
 
 }  // namespace core::base
 
-#define CHECK(expression) \
+#define ENSURE(expression) \
   ((expression) ? static_cast<void>(0) : ::core::base::checkFailed(#expression, __FILE__, __LINE__))

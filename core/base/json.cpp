@@ -18,7 +18,7 @@ Value Value::boolean(bool value) {
 }
 
 Value Value::number(double value) {
-  CHECK(std::isfinite(value));
+  ENSURE(std::isfinite(value));
   Value result;
   result.m_kind = Kind::Number;
   result.m_number = value == 0 ? 0.0 : value;
@@ -60,32 +60,32 @@ Value Value::texts(const std::vector<std::string>& values) {
 }
 
 bool Value::asBoolean() const {
-  CHECK(m_kind == Kind::Boolean);
+  ENSURE(m_kind == Kind::Boolean);
   return m_boolean;
 }
 
 double Value::asNumber() const {
-  CHECK(m_kind == Kind::Number);
+  ENSURE(m_kind == Kind::Number);
   return m_number;
 }
 
 std::int64_t Value::asInteger() const {
-  CHECK(isInteger());
+  ENSURE(isInteger());
   return m_integer;
 }
 
 const std::string& Value::asText() const {
-  CHECK(m_kind == Kind::Text);
+  ENSURE(m_kind == Kind::Text);
   return m_text;
 }
 
 const std::vector<Value>& Value::items() const {
-  CHECK(m_kind == Kind::Array);
+  ENSURE(m_kind == Kind::Array);
   return m_items;
 }
 
 const std::vector<Value::Member>& Value::members() const {
-  CHECK(m_kind == Kind::Object);
+  ENSURE(m_kind == Kind::Object);
   return m_members;
 }
 
@@ -97,13 +97,13 @@ const Value* Value::find(std::string_view key) const {
 }
 
 Value& Value::append(Value item) {
-  CHECK(m_kind == Kind::Array);
+  ENSURE(m_kind == Kind::Array);
   m_items.push_back(std::move(item));
   return *this;
 }
 
 Value& Value::set(std::string_view key, Value member) {
-  CHECK(m_kind == Kind::Object);
+  ENSURE(m_kind == Kind::Object);
   for (auto& [name, present] : m_members) {
     if (name == key) {
       present = std::move(member);

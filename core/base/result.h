@@ -1,6 +1,6 @@
 #pragma once
 // A value or the reason there is none. Use it for expected refusals (a file that cannot be read as a job);
-// use std::optional where absence needs no reason, and CHECK where failure would be our own mistake.
+// use std::optional where absence needs no reason, and ENSURE where failure would be our own mistake.
 #include <utility>
 #include <variant>
 
@@ -19,16 +19,16 @@ class [[nodiscard]] Result {
 
   // Requires ok().
   const Value& value() const& {
-    CHECK(ok());
+    ENSURE(ok());
     return std::get<0>(m_state);
   }
   Value&& value() && {
-    CHECK(ok());
+    ENSURE(ok());
     return std::get<0>(std::move(m_state));
   }
   // Requires !ok().
   const Error& error() const {
-    CHECK(!ok());
+    ENSURE(!ok());
     return std::get<1>(m_state);
   }
 

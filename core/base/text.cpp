@@ -10,16 +10,16 @@
 namespace core::base {
 
 std::string shortestNumber(double number) {
-  CHECK(std::isfinite(number));
+  ENSURE(std::isfinite(number));
   if (number == 0) return "0";
   std::array<char, 32> buffer{};
   const auto [end, error] = std::to_chars(buffer.data(), buffer.data() + buffer.size(), number);
-  CHECK(error == std::errc());
+  ENSURE(error == std::errc());
   return {buffer.data(), end};
 }
 
 std::string fixedNumber(double number, int decimals) {
-  CHECK(std::isfinite(number));
+  ENSURE(std::isfinite(number));
   const double scale = std::pow(10.0, decimals);
   double scaled = std::floor(std::fabs(number) * scale + 0.5 + 1e-9);
   if (number < 0) scaled = -scaled;
@@ -27,7 +27,7 @@ std::string fixedNumber(double number, int decimals) {
   std::array<char, 400> buffer{};
   const auto [end, error] = std::to_chars(buffer.data(), buffer.data() + buffer.size(), scaled / scale,
                                           std::chars_format::fixed, decimals);
-  CHECK(error == std::errc());
+  ENSURE(error == std::errc());
   return {buffer.data(), end};
 }
 

@@ -52,7 +52,7 @@ std::string_view wordOf(const WordTable<Word, kCount>& table, Word value) {
   for (const auto& [entry, word] : table) {
     if (entry == value) return word;
   }
-  CHECK(false && "every enumerator has its word");
+  ENSURE(false && "every enumerator has its word");
   return {};
 }
 

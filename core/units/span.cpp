@@ -8,7 +8,7 @@
 namespace core::units {
 
 Duration quantile(const Span& span, double p) {
-  CHECK(p >= 0.02 && p <= 0.98);
+  ENSURE(p >= 0.02 && p <= 0.98);
   const auto early = static_cast<double>(span.early.inMilliseconds());
   const auto likely = static_cast<double>(span.likely.inMilliseconds());
   const auto late = static_cast<double>(span.late.inMilliseconds());
