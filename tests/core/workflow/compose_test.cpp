@@ -1,0 +1,223 @@
+#include "core/workflow/compose.h"
+
+#include <algorithm>
+#include <random>
+
+#include "core/base/json.h"
+#include "core/base/text.h"
+#include "core/workflow/workflow_json.h"
+#include "tests/support/catch.h"
+#include "tests/support/recipes.h"
+
+using namespace core;
+using namespace tests;
+
+namespace {
+
+std::string listOf(const workflow::Workflow& workflow) { return base::writeJson(workflow::stepsJson(workflow), 1); }
+
+std::size_t place(const workflow::Workflow& workflow, const std::string& id) {
+  const auto index = workflow.indexOf(id);
+  INFO(id);
+  REQUIRE(index);
+  return *index;
+}
+
+bool mentions(const std::vector<std::string>& lines, const std::string& text) {
+  return std::any_of(lines.begin(), lines.end(), [&](const std::string& l) { return l.find(text) != std::string::npos; });
+}
+
+}  // namespace
+
+TEST_CASE("every step comes after whoever makes what it needs and before whoever ends it", "[workflow]") {
+  for (const char* job : {"pilots-chart", "heron"}) {
+    const auto design = designOf(fileText(std::string(PROJECT_ROOT) + "/recipes/jobs/" + job + ".job.json"));
+    const auto workflow = composed(design, shippedTechniques());
+    for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
+      for (const std::string& fact : workflow.steps[i].needs) {
+        REQUIRE_FALSE(workflow.making(fact).empty());
+        for (const std::size_t maker : workflow.making(fact)) CHECK(maker <= i);
+      }
+      for (const std::string& fact : workflow.steps[i].ends) {
+        for (const std::size_t needer : workflow.needing(fact)) CHECK(needer <= i);
+      }
+    }
+  }
+}
+
+TEST_CASE("composition does not depend on the order techniques were read in", "[workflow]") {
+  const auto design = designOf(demoJobText());
+  const auto shipped = shippedTechniques();
+  const std::string expected = listOf(composed(design, shippedTechniques()));
+  std::mt19937 random(7);
+  std::vector<craft::Technique> shuffled;
+  for (const auto* technique : shipped.all()) shuffled.push_back(*technique);
+  for (int round = 0; round < 20; ++round) {
+    std::shuffle(shuffled.begin(), shuffled.end(), random);
+    craft::Catalogue catalogue;
+    for (const auto& technique : shuffled) catalogue.add(technique);
+    CHECK(listOf(composed(design, catalogue)) == expected);
+  }
+}
+
+TEST_CASE("a needed fact nobody makes is told with who needs it", "[workflow]") {
+  const auto design = designOf(demoJobText());
+  const auto lines = composeProblems(design, shippedTechniques({"square-boards"}));
+  REQUIRE_FALSE(lines.empty());
+  CHECK(mentions(lines, "compose.nobody-makes fact=top.squared step=cut-windows/"));
+}
+
+TEST_CASE("each technique of the demo job that makes needed facts is missed when it is away", "[workflow]") {
+  const auto design = designOf(demoJobText());
+  const auto whole = composed(design, shippedTechniques());
+  std::vector<std::string> used;
+  for (const auto& step : whole.steps) {
+    if (!std::count(used.begin(), used.end(), step.technique)) used.push_back(step.technique);
+  }
+  std::size_t missed = 0;
+  for (const std::string& technique : used) {
+    // Whether somebody else needs one of its facts.
+    const bool needed = std::any_of(whole.steps.begin(), whole.steps.end(), [&](const auto& step) {
+      return step.technique != technique && std::any_of(step.needs.begin(), step.needs.end(), [&](const auto& fact) {
+               const auto makers = whole.making(fact);
+               return std::any_of(makers.begin(), makers.end(),
+                                  [&](std::size_t i) { return whole.steps[i].technique == technique; });
+             });
+    });
+    const auto lines = composeProblems(design, shippedTechniques({technique}));
+    // An alternative of the same role, or a need with alternatives, may step in; then nothing is missing.
+    for (const std::string& line : lines) {
+      INFO(technique << ": " << line);
+      CHECK(line.find("compose.nobody-makes fact=") == 0);
+      CHECK(line.find(" step=") != std::string::npos);
+      CHECK(needed);
+    }
+    if (!lines.empty()) ++missed;
+  }
+  CHECK(missed >= 8);
+}
+
+TEST_CASE("an invented technique lands where its facts put it", "[workflow]") {
+  auto catalogue = shippedTechniques();
+  addTechnique(catalogue, oneStepTechnique("zinnober-glaze", R"("this.zinnober.glazed")", R"("when": {"each": "band"})",
+                                           R"("needs": ["this.set", {"every": "bevel", "is": "bevel.cured"}], )"));
+  addTechnique(catalogue, oneStepTechnique("quorn-inspect", R"("piece.quorn.inspected")", R"("when": {"always": true})",
+                                           R"("needs": [{"every": "band", "is": "zinnober.glazed"}], )"));
+  const auto workflow = composed(designOf(demoJobText()), catalogue);
+  const std::size_t glaze = place(workflow, "zinnober-glaze/act@inner");
+  const std::size_t inspect = place(workflow, "quorn-inspect/act");
+  for (const std::size_t maker : workflow.making("inner.set")) CHECK(maker < glaze);
+  for (const std::size_t maker : workflow.making("under.bevel.cured")) CHECK(maker < glaze);
+  CHECK(glaze < inspect);
+}
+
+TEST_CASE("a cycle is told as the path of steps that closes it", "[workflow]") {
+  auto catalogue = shippedTechniques();
+  addTechnique(catalogue, oneStepTechnique("hen", R"("piece.hen")", R"("when": {"always": true})", R"("needs": ["piece.egg"], )"));
+  addTechnique(catalogue, oneStepTechnique("egg", R"("piece.egg")", R"("when": {"always": true})", R"("needs": ["piece.hen"], )"));
+  const auto lines = composeProblems(designOf(demoJobText()), catalogue);
+  REQUIRE(lines.size() == 1);
+  CHECK(lines.front() == "compose.cycle path=egg/act \u2192 hen/act \u2192 egg/act");
+}
+
+TEST_CASE("a need with alternatives takes the first that the job makes", "[workflow]") {
+  craft::Catalogue catalogue;
+  addTechnique(catalogue, oneStepTechnique("first", R"("piece.first")", R"("when": {"any": "board", "atLeast": 2})", ""));
+  addTechnique(catalogue, oneStepTechnique("second", R"("piece.second")", R"("when": {"always": true})", ""));
+  addTechnique(catalogue, oneStepTechnique("chooser", R"("piece.chosen")", R"("when": {"always": true})",
+                                           R"("needs": [{"anyOf": ["piece.first", "piece.second"]}], )"));
+  const std::string two = demoJobText();
+  const auto both = composed(designOf(two), catalogue);
+  CHECK(both.find("chooser/act")->needs == std::vector<std::string>{"piece.first"});
+  const std::string one = R"({"format": "mountwright-job/1",
+    "artwork": {"width": "310 mm", "height": "240 mm"},
+    "mount": {"window": {"shape": "rectangle", "overlap": "3 mm"}, "boards": [{"id": "only", "thickness": "1.5 mm"}],
+              "borders": {"sides": "70 mm", "weighting": "equal"}}})";
+  const auto single = composed(designOf(one), catalogue);
+  CHECK(single.find("chooser/act")->needs == std::vector<std::string>{"piece.second"});
+}
+
+TEST_CASE("a preparation is pulled in only where it is needed", "[workflow]") {
+  craft::Catalogue catalogue;
+  const std::string shop = R"("when": {"needed": true}, "scope": "shop", "keeps": {"for": "4 weeks", "source": "common practice"})";
+  addTechnique(catalogue, oneStepTechnique("brew", R"("paste.brew.ready")", shop, R"("needs": ["paste.grain.ground"], )"));
+  addTechnique(catalogue, oneStepTechnique("grind", R"("paste.grain.ground")", shop, ""));
+  addTechnique(catalogue, oneStepTechnique("idle", R"("paste.idle.ready")", shop, ""));
+  addTechnique(catalogue, oneStepTechnique("user", R"("piece.pasted")", R"("when": {"always": true})", R"("needs": ["paste.brew.ready"], )"));
+  const auto workflow = composed(designOf(demoJobText()), catalogue);
+  CHECK(workflow.steps.size() == 3);
+  CHECK(place(workflow, "grind/act") < place(workflow, "brew/act"));
+  CHECK(place(workflow, "brew/act") < place(workflow, "user/act"));
+  CHECK(workflow.find("idle/act") == nullptr);
+  CHECK(workflow.find("brew/act")->ofShop);
+}
+
+TEST_CASE("a job picks among alternatives by role, and a wrong pick is told", "[workflow]") {
+  craft::Catalogue catalogue;
+  const auto add = [&](const std::string& id, const std::string& role) {
+    addTechnique(catalogue, oneStepTechnique(id, R"("piece.)" + id + "\"", R"("role": ")" + role + R"(", "when": {"always": true})", ""));
+  };
+  add("tape", "mask");
+  add("fluid", "mask");
+  add("other", "else");
+  auto design = designOf(demoJobText());
+  CHECK(composed(design, catalogue).find("fluid/act") != nullptr);  // the same rank: the first id
+  CHECK(composed(design, catalogue).find("tape/act") == nullptr);
+  design.job.techniques = {{"mask", "tape"}};
+  CHECK(composed(design, catalogue).find("tape/act") != nullptr);
+  CHECK(composed(design, catalogue).find("fluid/act") == nullptr);
+  design.job.techniques = {{"mask", "wax"}, {"polish", "tape"}, {"else", "tape"}};
+  const auto lines = composeProblems(design, catalogue);
+  CHECK(mentions(lines, "compose.no-such-technique role=mask technique=wax"));
+  CHECK(mentions(lines, "compose.no-such-role role=polish"));
+  CHECK(mentions(lines, "compose.wrong-role role=else technique=tape"));
+}
+
+TEST_CASE("a large field is split so that each part fits its window", "[workflow]") {
+  craft::Catalogue catalogue;
+  addTechnique(catalogue,
+               oneStepTechnique("sow", R"("this.sown")",
+                                R"("when": {"each": "leaf"}, "repeat": {"area": "leaf.this.area", "each": "20000 mm2", "source": "common practice"})",
+                                R"("each": "part", "needs": ["previous.sown"], )"));
+  const auto workflow = composed(designOf(demoJobText()), catalogue);
+  // 66 085 mm2 in parts of at most 20 000.
+  REQUIRE(workflow.steps.size() == 4);
+  CHECK(workflow.steps[0].id == "sow/act@field#1");
+  CHECK(workflow.steps[3].id == "sow/act@field#4");
+  CHECK(workflow.steps[0].needs.empty());
+  CHECK(workflow.steps[3].needs == std::vector<std::string>{"field#3.sown"});
+}
+
+TEST_CASE("what is in reach is what touches or lies inside", "[workflow]") {
+  craft::Catalogue catalogue;
+  addTechnique(catalogue, oneStepTechnique("line", R"("this.dry")", R"("when": {"each": "line"})", ""));
+  addTechnique(catalogue, oneStepTechnique("leafing", R"("this.leafed")", R"("when": {"each": "leaf"})",
+                                           R"("needs": [{"every": "line", "of": "reach", "is": "dry"}], )"));
+  const auto workflow = composed(designOf(demoJobText()), catalogue);
+  // The line inside the band cannot be touched from the field outside it.
+  CHECK(workflow.find("leafing/act@field")->needs == std::vector<std::string>{"outside.dry"});
+}
+
+TEST_CASE("figures are only those the design has", "[workflow]") {
+  const auto design = designOf(demoJobText());
+  const auto workflow = composed(design, shippedTechniques());
+  std::size_t figures = 0;
+  for (const auto& step : workflow.steps) {
+    for (const auto& figure : step.figures) {
+      CHECK(design.figures.find(figure.id) != nullptr);
+      ++figures;
+    }
+  }
+  CHECK(figures > 40);
+}
+
+TEST_CASE("step ids do not change with the ids' meaning: renamed things give the same steps renamed", "[workflow]") {
+  std::string text = demoJobText();
+  const auto original = composed(designOf(text), shippedTechniques());
+  const std::string renamed = base::replaceAll(base::replaceAll(text, "\"inner\"", "\"quay\""), "band:inner.", "band:quay.");
+  const auto other = composed(designOf(base::replaceAll(renamed, "outside:inner", "outside:quay")), shippedTechniques());
+  REQUIRE(original.steps.size() == other.steps.size());
+  for (std::size_t i = 0; i < original.steps.size(); ++i) {
+    CHECK(base::replaceAll(original.steps[i].id, "@inner", "@quay") == other.steps[i].id);
+  }
+}
