@@ -1,0 +1,52 @@
+#pragma once
+// A job worked in memory: intents in, events kept, time moved by hand.
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "core/craft/catalogue.h"
+#include "core/record/alert_schedule.h"
+#include "core/record/bench_place.h"
+#include "core/record/decide.h"
+#include "core/record/job_state.h"
+
+namespace tests {
+
+class Bench {
+ public:
+  Bench(const std::string& jobText, const core::craft::Catalogue& catalogue);
+
+  // Returns the id of the refusal, "" where the events were kept. Time stands still meanwhile.
+  std::string ask(const core::intents::Intent& intent);
+  // Finishes a step with all its checks answered.
+  std::string finish(const std::string& step);
+  // Finishes the step the bench shows; returns its id, "" where none is shown or it was refused.
+  std::string finishShown();
+  // Works, letting time go by where nothing can start, until `step` is the one shown. Fails the test where that
+  // never happens.
+  void workUntil(const std::string& step);
+
+  void advance(double minutes);
+  void reboot(double minutesOff);
+  const core::record::JobState& state() const { return m_state; }
+  core::record::JobAt at() const { return {m_state, m_log, m_now}; }
+  core::record::BenchPlace place() const { return core::record::benchPlace(at()); }
+  std::string shown() const;
+  const std::string& lastIntent() const { return m_lastIntent; }
+  const std::vector<core::record::Event>& events() const { return m_events; }
+  const std::shared_ptr<const core::record::JobPlan>& plan() const { return m_plan; }
+  const core::waits::ClockReading& now() const { return m_now; }
+
+ private:
+  void keep(const std::vector<core::record::EventDraft>& drafts);
+  std::shared_ptr<const core::record::JobPlan> m_plan;
+  std::vector<core::record::Event> m_events;
+  core::record::JobState m_state;
+  core::waits::ClockLog m_log;
+  core::waits::ClockReading m_now{1'764'000'000'000, "boot-1", 1'000'000'000'000, true};
+  std::string m_lastIntent;
+  int m_intents = 0;
+  int m_boots = 1;
+};
+
+}  // namespace tests
