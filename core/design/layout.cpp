@@ -89,8 +89,8 @@ struct BorderMaker {
   TopBorders operator()(const SidesAndWeighting& entry) const {
     const double sides = entry.sides.inMillimetres();
     const Weighting& weighting = entry.weighting;
-    const double bottom = weighting.byAddition ? (entry.sides + weighting.addition).inMillimetres()
-                                               : sides * weighting.ratio;
+    const double bottom =
+        weighting.byAddition ? (entry.sides + weighting.addition).inMillimetres() : sides * weighting.ratio;
     return {sides, bottom, sides, sides};
   }
   TopBorders operator()(const OuterAndWeighting& entry) const {
@@ -257,9 +257,8 @@ std::vector<std::string> Layout::inReachOf(const std::string& id) const {
 std::vector<std::string> Layout::linesFromWindow() const {
   std::vector<const LineLayout*> sorted;
   for (const LineLayout& line : lines) sorted.push_back(&line);
-  std::stable_sort(sorted.begin(), sorted.end(), [](const LineLayout* a, const LineLayout* b) {
-    return a->ring.from.sides < b->ring.from.sides;
-  });
+  std::stable_sort(sorted.begin(), sorted.end(),
+                   [](const LineLayout* a, const LineLayout* b) { return a->ring.from.sides < b->ring.from.sides; });
   std::vector<std::string> ids;
   for (const LineLayout* line : sorted) ids.push_back(line->id);
   return ids;
@@ -270,6 +269,11 @@ Layout layOut(const Job& job, base::Problems& problems) {
   base::Problems found;
   const ExactBox opening = visibleOpening(job, found);
   layout.visible = opening.box();
+  if (opening.width <= Length() || opening.height <= Length()) {
+    // Without an opening every further conflict would be a consequence of this one.
+    problems.append(found);
+    return layout;
+  }
   placeBoards(job, opening, layout, found);
   placeBorders(job, layout, found);
   placeWork(job, layout, found);

@@ -1,0 +1,161 @@
+#include "core/design/figures.h"
+
+#include <map>
+
+#include "core/base/text.h"
+#include "tests/support/catch.h"
+#include "tests/support/recipes.h"
+
+using namespace core;
+using namespace tests;
+
+namespace {
+
+double value(const design::Design& design, const std::string& id) {
+  const auto* figure = design.figures.find(id);
+  INFO(id);
+  REQUIRE(figure != nullptr);
+  return figure->value;
+}
+
+std::string display(const design::Design& design, const std::string& id) {
+  const auto* figure = design.figures.find(id);
+  INFO(id);
+  REQUIRE(figure != nullptr);
+  return figure->display;
+}
+
+std::string job(const std::string& artwork, const std::string& mount, const std::string& rest = "") {
+  return R"({"format": "mountwright-job/1", "artwork": )" + artwork +
+         R"(, "mount": {"window": {"shape": "rectangle", )" + mount + "}" + rest + "}";
+}
+
+}  // namespace
+
+TEST_CASE("every figure of the pilot's chart is as worked by hand", "[figures]") {
+  const auto chart = designOf(demoJobText());
+  const std::map<std::string, double> worked = {
+      {"visible.width", 304},
+      {"visible.height", 234},
+      {"outer.width", 456},
+      {"outer.height", 409 + 1.0 / 3},
+      {"board.top.sight.width", 316},
+      {"board.top.sight.height", 246},
+      {"board.top.face.width", 319},
+      {"board.top.face.height", 249},
+      {"board.under.reveal", 6},
+      {"board.under.reveal.flat", 4},
+      {"board.under.sight.width", 304},
+      {"board.top.border.bottom", 93 + 1.0 / 3},
+      {"board.under.border.left", 76},
+      {"board.top.back.left", 70},
+      {"board.top.mark.right", 386},
+      {"board.top.mark.bottom", 316},
+      {"band.inner.inner.width", 339},
+      {"band.inner.inner.height", 269},
+      {"band.inner.outer.width", 367},
+      {"band.inner.outer.height", 297},
+      {"band.inner.strip.horizontal", 379},
+      {"band.inner.strip.vertical", 309},
+      {"band.inner.glueFrom", 26},
+      {"band.inner.dryEnd", 20},
+      {"band.inner.mitre", 19.79898987322333},
+      {"band.inner.area", 17808},
+      {"band.inner.corner.phase", 11},
+      {"band.inner.firstMotif.horizontal", 21.5},
+      {"band.inner.firstMotif.vertical", 10.5},
+      {"line.outside.total", 1332},
+      {"line.inside.total", 1212},
+      {"line.outside.offset", 0.5},
+      {"line.outside.cornerMark", 0.7071067811865476},
+      {"line.outside.fromFace.sides", 24.5},
+      {"board.top.bevel.area", 2397.0919882223966},
+      {"board.under.bevel.area", 3066.0150032248703},
+      // 444 x 397 1/3 inside the kept-off edge, less 369 x 299 out to the far edge of the line.
+      {"leaf.field.area", 66085},
+      {"leaf.field.sheets", 4},
+      {"leaf.field.size", 9.91275},
+      {"art.left", 63},
+      {"art.top", 65},
+      {"package.depth", 11.2},
+      {"rebate.depth", 14.2},
+      {"rebate.width", 459},
+      {"rebate.height", 412 + 1.0 / 3},
+      {"border.seen.left", 68.5},
+      {"border.framed.left", 64},
+      {"border.framed.top", 65.5},
+      {"border.framed.bottom", 85 + 5.0 / 6}};
+  for (const auto& [id, expected] : worked) {
+    INFO(id);
+    CHECK(value(chart, id) == Approx(expected).epsilon(1e-9));
+  }
+}
+
+TEST_CASE("whole lengths come out whole, to the last bit", "[figures]") {
+  const auto chart = designOf(demoJobText());
+  CHECK(value(chart, "board.top.face.width") == 319.0);
+  CHECK(value(chart, "band.inner.strip.horizontal") == 379.0);
+  CHECK(base::shortestNumber(value(chart, "package.depth")) == "11.2");
+  CHECK(base::shortestNumber(value(chart, "outer.height")) == "409.3333333333333");
+}
+
+TEST_CASE("inch jobs are exact to the fraction", "[figures]") {
+  const auto design = designOf(job(R"({"width": "12 3/8 in", "height": "9 1/64 in"})",
+                                   R"("overlap": "1/8 in"}, "boards": [{"id": "top", "thickness": "1/16 in"},
+        {"id": "under", "thickness": "1/16 in", "reveal": "1/4 in"}], "borders": {"sides": "2 3/4 in", "weighting": "+1/2 in"})"));
+  CHECK(design.job.units == units::UnitSystem::Inches);
+  CHECK(value(design, "visible.width") == 307.975);
+  CHECK(display(design, "visible.width") == "12 1/8 in");
+  CHECK(display(design, "board.top.sight.width") == "12 5/8 in");
+  CHECK(display(design, "outer.width") == "18 1/8 in");
+  CHECK(display(design, "board.top.border.bottom") == "3 1/4 in");
+  // 9 1/64 - 1/4 is not on a 1/32: shown down, and said to be near.
+  CHECK(display(design, "visible.height") == "\u2248 8 3/4 in");
+}
+
+TEST_CASE("sights are shown down, and a far mark is the near mark and the opening as shown", "[figures]") {
+  const auto design = designOf(job(R"({"width": "200.19 mm", "height": "150.16 mm"})",
+                                   R"("overlap": "0.01 mm"}, "boards": [{"id": "top", "thickness": "1.5 mm"}],
+        "borders": {"top": "50.06 mm", "bottom": "60 mm", "sides": "50.04 mm"})"));
+  CHECK(display(design, "board.top.sight.width") == "200.1 mm");
+  CHECK(display(design, "board.top.mark.left") == "50.0 mm");
+  CHECK(display(design, "board.top.mark.right") == "250.1 mm");
+  CHECK(value(design, "board.top.mark.right") == Approx(250.21));
+  CHECK(display(design, "board.top.mark.top") == "50.1 mm");
+  CHECK(display(design, "board.top.mark.bottom") == "200.2 mm");
+}
+
+TEST_CASE("from the back left and right change places", "[figures]") {
+  const auto design = designOf(job(R"({"width": "200 mm", "height": "150 mm"})",
+                                   R"("overlap": "2 mm"}, "boards": [{"id": "top", "thickness": "1.5 mm"}],
+        "borders": {"top": "50 mm", "bottom": "60 mm", "left": "40 mm", "right": "55 mm"})"));
+  CHECK(value(design, "board.top.back.left") == 55);
+  CHECK(value(design, "board.top.back.right") == 40);
+}
+
+TEST_CASE("a float shows the whole sheet and air round it", "[figures]") {
+  const auto design =
+      designOf(job(R"({"width": "100 mm", "height": "80 mm",
+      "sheet": {"width": "120 mm", "height": "90 mm", "left": "10 mm", "top": "5 mm"}})",
+                   R"("margin": "8 mm"}, "boards": [{"id": "top", "thickness": "2 mm", "bevel": {"angle": 90}}],
+        "borders": {"outer": {"width": "236 mm", "height": "226 mm"}, "weighting": "3:2"})"));
+  CHECK(value(design, "visible.width") == 136);
+  CHECK(value(design, "visible.height") == 106);
+  CHECK(value(design, "art.left") == 58);
+  CHECK(value(design, "board.top.border.top") == 48);
+  CHECK(value(design, "board.top.border.bottom") == Approx(72));
+  CHECK(value(design, "board.top.bevel.plan") == 0);
+  CHECK(value(design, "board.top.bevel.slope") == 2);
+  CHECK(value(design, "outer.height") == 226);
+}
+
+TEST_CASE("motif centring moves the first motif and the corner by half a repeat", "[figures]") {
+  std::string text = demoJobText();
+  const std::string motif = R"("motif": "mirror")";
+  REQUIRE(text.find(motif) != std::string::npos);
+  text = base::replaceAll(text, motif, motif + R"(, "centre": {"horizontal": "ground"})");
+  const auto chart = designOf(text);
+  CHECK(value(chart, "band.inner.firstMotif.horizontal") == Approx(9.5));
+  CHECK(value(chart, "band.inner.firstMotif.vertical") == Approx(10.5));
+  CHECK(value(chart, "band.inner.corner.phase") == Approx(-1));
+}
