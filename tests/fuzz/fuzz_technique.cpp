@@ -10,13 +10,13 @@
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   const std::string_view text(reinterpret_cast<const char*>(data), size);
   auto read = core::craft::readTechnique(text);
-  CHECK(read.technique.has_value() != read.problems.hasErrors());
+  ENSURE(read.technique.has_value() != read.problems.hasErrors());
   if (!read.technique) return 0;
-  CHECK(!read.technique->steps.empty());
+  ENSURE(!read.technique->steps.empty());
   for (const core::craft::Step& step : read.technique->steps) {
-    CHECK(!step.id.empty() && !step.sentences.empty());
-    for (const core::craft::Need& need : step.needs) CHECK(!need.alternatives.empty());
-    for (const core::craft::Wait& wait : step.waits) CHECK(wait.closes.has_value() == wait.ifMissed.has_value());
+    ENSURE(!step.id.empty() && !step.sentences.empty());
+    for (const core::craft::Need& need : step.needs) ENSURE(!need.alternatives.empty());
+    for (const core::craft::Wait& wait : step.waits) ENSURE(wait.closes.has_value() == wait.ifMissed.has_value());
   }
   core::craft::Catalogue catalogue;
   catalogue.add(*std::move(read.technique));
