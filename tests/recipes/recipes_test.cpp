@@ -43,12 +43,13 @@ struct Danger {
 
 const std::vector<Danger>& dangers() {
   static const std::vector<Danger> kDangers = {
-      {"blade", {"blade"}},         {"knife", {"blade"}},       {"needle", {"blade"}},
-      {"bevel cutter", {"blade"}},  {"glass", {"glass"}},       {"glazing", {"glass", "points"}},
-      {"powder", {"powder"}},       {"flake", {"flake"}},       {"hot water", {"hot water"}},
-      {"hot plate", {"hot paste"}}, {"kettle", {"hot water"}},  {"solvent", {"solvent"}},
-      {"acetone", {"solvent"}},     {"oil size", {"oil size"}}, {"paint", {"paint"}},
-      {"dispersion", {"adhesive"}}};
+      {"blade", {"blade"}},         {"knife", {"blade"}},          {"needle", {"blade"}},
+      {"bevel cutter", {"blade"}},  {"glass", {"glass"}},          {"glazing", {"glass", "points"}},
+      {"powder", {"powder"}},       {"flake", {"flake"}},          {"hot water", {"hot water"}},
+      {"hot plate", {"hot paste"}}, {"kettle", {"hot water"}},     {"solvent", {"solvent"}},
+      {"acetone", {"solvent"}},     {"oil size", {"oil size"}},    {"paint", {"paint"}},
+      {"dispersion", {"adhesive"}}, {"metal leaf", {"leaf dust"}}, {"sealer", {"sealer"}},
+      {"rag", {"oily rags"}}};
   return kDangers;
 }
 
