@@ -10,7 +10,7 @@ const std::vector<Entry>& jobEntries() {
       {"json.number-too-large", QT_TRANSLATE_NOOP("words", "this number is too large to be read")},
       {"json.key-twice", QT_TRANSLATE_NOOP("words", "the key \"{key}\" is given twice")},
       {"json.too-deep", QT_TRANSLATE_NOOP("words", "nested more than {limit} deep")},
-      {"json.too-large", QT_TRANSLATE_NOOP("words", "the file is larger than {limit} bytes")},
+      {"json.too-large", QT_TRANSLATE_NOOP("words", "the file is larger than {limit} KiB")},
 
       {"read.expected-object", QT_TRANSLATE_NOOP("words", "an object in braces belongs here")},
       {"read.expected-list", QT_TRANSLATE_NOOP("words", "a list in square brackets belongs here")},

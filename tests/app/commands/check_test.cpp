@@ -1,0 +1,178 @@
+#include <algorithm>
+
+#include "tests/app/commands/ran.h"
+
+using tests::changed;
+using tests::Commands;
+using tests::contains;
+using tests::workedExample;
+
+namespace {
+
+std::string technique(const QString& folder, const char* name) {
+  const auto text =
+      tests::readWholeFile((folder + u'/' + QLatin1String(name) + QStringLiteral(".technique.json")).toStdString());
+  REQUIRE(text.has_value());
+  return *text;
+}
+
+}  // namespace
+
+TEST_CASE("a job without problems gives nothing on the standard output and leaves with 0") {
+  const Commands commands;
+  const auto ran = commands.check(workedExample());
+  CHECK(ran.exit == 0);
+  CHECK(ran.out.empty());
+}
+
+TEST_CASE("the delivered jobs and techniques have no problems") {
+  const Commands commands;
+  QStringList arguments = {QStringLiteral("check")};
+  for (const char* folder : {PROJECT_ROOT "/recipes", PROJECT_ROOT "/recipes/jobs"}) {
+    const QDir directory(QString::fromUtf8(folder));
+    for (const QString& name : directory.entryList({QStringLiteral("*.json")}, QDir::Files)) {
+      arguments << directory.filePath(name);
+    }
+  }
+  REQUIRE(arguments.size() > 15);
+  const auto ran = commands.run(arguments);
+  INFO(ran.out);
+  CHECK(ran.exit == 0);
+  CHECK(ran.out.empty());
+}
+
+TEST_CASE("every problem is told at once, each at its place, in the order of the document") {
+  const Commands commands;
+  std::string text = changed(workedExample(), "\"thickness\": \"0.3 mm\"", "\"thickness\": 0.3");
+  text = changed(text, "\"reveal\": \"6 mm\"", "\"reveal\": \"2 mm\"");
+  text = changed(text, "\"motif\": \"mirror\"", "\"motif\": \"odd\"");
+  text = changed(text, "\"room\"", "\"rooms\"");
+  const auto lines = commands.problems(text);
+  REQUIRE(lines.size() >= 3);
+  const auto place = [](const std::string& line) { return line.substr(0, line.find(": ")); };
+  std::vector<std::string> places;
+  for (const auto& line : lines) places.push_back(place(line));
+  const std::vector<std::string> wanted = {"a.job.json:/artwork/thickness", "a.job.json:/bands/0/motif",
+                                           "a.job.json:/rooms"};
+  for (const auto& want : wanted) {
+    INFO(want);
+    CHECK(std::count(places.begin(), places.end(), want) == 1);
+  }
+  const auto at = [&](const std::string& want) { return std::find(places.begin(), places.end(), want); };
+  CHECK(at(wanted[0]) < at(wanted[1]));
+  CHECK(at(wanted[1]) < at(wanted[2]));
+}
+
+TEST_CASE("a missing key points at its parent, and the root has an empty pointer") {
+  const Commands commands;
+  const auto lines = commands.problems(changed(workedExample(), "\"width\": \"14 mm\", ", ""));
+  REQUIRE(!lines.empty());
+  CHECK(lines[0] == "a.job.json:/bands/0: the key \"width\" is missing");
+  const auto root = commands.problems("{\"format\": \"mountwright-job/1\"}");
+  REQUIRE(root.size() == 2);
+  CHECK(root[0] == "a.job.json:: the key \"artwork\" is missing");
+  CHECK(root[1] == "a.job.json:: the key \"mount\" is missing");
+}
+
+TEST_CASE("a syntax error is one line with line and column and ends the reading") {
+  const Commands commands;
+  const auto lines = commands.problems("{\n  \"format\": \"mountwright-job/1\",\n  oops\n}");
+  REQUIRE(lines.size() == 1);
+  CHECK(core::base::startsWith(lines[0], "a.job.json:3:3: "));
+}
+
+TEST_CASE("a notice goes to the other stream, says so, and does not fail") {
+  const Commands commands;
+  const auto ran = commands.check(changed(workedExample(), "\"motif\": \"mirror\"", "\"motif\": \"directional\""));
+  CHECK(ran.exit == 0);
+  CHECK(ran.out.empty());
+  CHECK(contains(ran.err, ":/bands/0/motif: notice: "));
+}
+
+TEST_CASE("several files are told one after the other and the worst decides the exit") {
+  const Commands commands;
+  const QString good = commands.file(QStringLiteral("good.job.json"), workedExample());
+  const QString bad = commands.file(QStringLiteral("bad.job.json"), "{}");
+  const auto both = commands.run({QStringLiteral("check"), bad, good});
+  CHECK(both.exit == 1);
+  const auto missing = commands.run({QStringLiteral("check"), commands.path(QStringLiteral("none.json")), bad});
+  CHECK(missing.exit == 3);
+  CHECK(contains(missing.out, "bad.job.json:: "));
+  CHECK(contains(missing.err, "none.json:: there is no such file"));
+}
+
+TEST_CASE("a folder, a missing file and one that may not be read leave with 3 and are told apart") {
+  const Commands commands;
+  const auto folder = commands.run({QStringLiteral("check"), commands.path(QStringLiteral("."))});
+  CHECK(folder.exit == 3);
+  CHECK(contains(folder.err, "this is a folder"));
+  const auto missing = commands.run({QStringLiteral("figures"), commands.path(QStringLiteral("none.job.json"))});
+  CHECK(missing.exit == 3);
+  const QString locked = commands.file(QStringLiteral("locked.job.json"), workedExample());
+  REQUIRE(QFile::setPermissions(locked, QFileDevice::Permissions()));
+  // Root may read everything; for anybody else it is a file that may not be read.
+  if (!QFileInfo(locked).isReadable()) {
+    const auto ran = commands.run({QStringLiteral("figures"), locked});
+    CHECK(ran.exit == 3);
+    CHECK(contains(ran.err, "may not be read"));
+  }
+}
+
+TEST_CASE("a name or key with a line break stays on one line") {
+  const Commands commands;
+  const auto lines = commands.problems("{\"format\": \"mountwright-job/1\", \"a\\nb\": 1}");
+  REQUIRE(lines.size() == 3);
+  CHECK(contains(core::base::join(lines, "|"), "a.job.json:/a\\u000ab: "));
+}
+
+TEST_CASE("a technique that needs a fact nobody makes is told at the need") {
+  const Commands commands;
+  const QString recipes = commands.recipes();
+  const std::string text =
+      changed(technique(recipes, "final-look"), "\"needs\": [", "\"needs\": [\"piece.varnished\", ");
+  const QString file = commands.file(QStringLiteral("own.technique.json"), text);
+  const auto ran = commands.run({QStringLiteral("check"), file, QStringLiteral("--recipes"), recipes});
+  CHECK(ran.exit == 1);
+  CHECK(contains(ran.out, "own.technique.json:/steps/0/needs/0: "));
+  CHECK(contains(ran.out, "\"piece.varnished\", which no technique makes"));
+}
+
+TEST_CASE("a technique checked stands in for the one of its id, and what it no longer makes is told") {
+  const Commands commands;
+  const QString recipes = commands.recipes();
+  const std::string text = changed(technique(recipes, "look-edge-over"), "this.window.clean", "this.window.tidy");
+  const QString file = commands.file(QStringLiteral("own.technique.json"), text);
+  const auto ran = commands.run({QStringLiteral("check"), file, QStringLiteral("--recipes"), recipes});
+  INFO(ran.out << ran.err);
+  CHECK(ran.exit == 1);
+  CHECK(contains(ran.out, "own.technique.json:: with this file, "));
+}
+
+TEST_CASE("a technique with a cycle is told as the path that closes it") {
+  const Commands commands;
+  const QString recipes = commands.recipes();
+  const QString file = commands.file(QStringLiteral("ring.technique.json"), R"({
+    "format": "mountwright-technique/1", "id": "ring", "title": "A ring", "rank": 5, "when": {"always": true},
+    "steps": [
+      {"id": "first", "title": "Do the first", "do": ["Do it."], "good": "Good.", "trap": "Trap.", "tools": [],
+       "hands": "clean", "work": {"early": "1 min", "likely": "2 min", "late": "3 min", "source": "common practice"},
+       "needs": ["piece.two"], "makes": ["piece.one"]},
+      {"id": "second", "title": "Do the second", "do": ["Do it."], "good": "Good.", "trap": "Trap.", "tools": [],
+       "hands": "clean", "work": {"early": "1 min", "likely": "2 min", "late": "3 min", "source": "common practice"},
+       "needs": ["piece.one"], "makes": ["piece.two"]}
+    ]})");
+  const auto ran = commands.run({QStringLiteral("check"), file, QStringLiteral("--recipes"), recipes});
+  INFO(ran.out);
+  CHECK(ran.exit == 1);
+  CHECK(contains(ran.out, "first"));
+  CHECK(contains(ran.out, "these steps wait for each other: "));
+}
+
+TEST_CASE("a folder of techniques that is not there leaves with 3") {
+  const Commands commands;
+  const QString job = commands.file(QStringLiteral("c.job.json"), workedExample());
+  const auto ran =
+      commands.run({QStringLiteral("steps"), job, QStringLiteral("--recipes"), commands.path(QStringLiteral("no"))});
+  CHECK(ran.exit == 3);
+  CHECK(contains(ran.err, "no"));
+}

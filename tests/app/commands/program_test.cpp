@@ -1,0 +1,110 @@
+// The program itself, as a script would call it: exit codes, the two streams, and no locale in any byte.
+#include <QProcess>
+#include <QProcessEnvironment>
+#include <QTemporaryDir>
+
+#include "core/base/json.h"
+#include "tests/support/files.h"
+#include "tests/support/worked_example.h"
+
+namespace {
+
+struct Ran {
+  int exit = -1;
+  QByteArray out;
+  QByteArray err;
+};
+
+class Program {
+ public:
+  Program() { REQUIRE(m_folder.isValid()); }
+
+  QString file(const QString& name, const std::string& text) const {
+    const QString path = m_folder.filePath(name);
+    REQUIRE(tests::writeWholeFile(path.toStdString(), text));
+    return path;
+  }
+
+  Ran run(const QStringList& arguments, const QString& locale = QStringLiteral("C")) const {
+    QProcess process;
+    QProcessEnvironment environment;
+    environment.insert(QStringLiteral("PATH"), QStringLiteral("/usr/bin:/bin"));
+    environment.insert(QStringLiteral("HOME"), m_folder.path());
+    environment.insert(QStringLiteral("LC_ALL"), locale);
+    environment.insert(QStringLiteral("LANG"), locale);
+    // Locales made here, where the machine has the sources for them.
+    environment.insert(QStringLiteral("LOCPATH"), m_folder.path());
+    process.setProcessEnvironment(environment);
+    process.start(QStringLiteral(PROGRAM), arguments);
+    REQUIRE(process.waitForFinished(60'000));
+    REQUIRE(process.exitStatus() == QProcess::NormalExit);
+    return {process.exitCode(), process.readAllStandardOutput(), process.readAllStandardError()};
+  }
+
+  // Whether a locale could be made.
+  bool makeLocale(const QString& name) const {
+    QProcess process;
+    process.start(QStringLiteral("localedef"),
+                  {QStringLiteral("-i"), name, QStringLiteral("-f"), QStringLiteral("UTF-8"),
+                   m_folder.filePath(name + QStringLiteral(".UTF-8"))});
+    return process.waitForFinished(60'000) && process.exitCode() == 0;
+  }
+
+ private:
+  QTemporaryDir m_folder;
+};
+
+}  // namespace
+
+TEST_CASE("the program needs no display and keeps its results apart from its messages") {
+  const Program program;
+  const QString job = program.file(QStringLiteral("c.job.json"), tests::workedExample());
+  const Ran figures = program.run({QStringLiteral("figures"), job, QStringLiteral("--json")});
+  CHECK(figures.exit == 0);
+  CHECK(figures.err.isEmpty());
+  CHECK(core::base::parseJson(figures.out.toStdString()).readable);
+  CHECK(figures.out.endsWith('\n'));
+  CHECK(program.run({QStringLiteral("steps"), job, QStringLiteral("--json")}).exit == 0);
+  CHECK(program.run({QStringLiteral("rehearse"), job}).exit == 0);
+}
+
+TEST_CASE("the program leaves with 0, 1, 2 or 3") {
+  const Program program;
+  const QString good = program.file(QStringLiteral("good.job.json"), tests::workedExample());
+  const QString bad = program.file(QStringLiteral("bad.job.json"), "{}");
+  CHECK(program.run({QStringLiteral("check"), good}).exit == 0);
+  const Ran problems = program.run({QStringLiteral("check"), bad});
+  CHECK(problems.exit == 1);
+  CHECK(problems.out.startsWith((bad + QStringLiteral(":: ")).toUtf8()));
+  CHECK(program.run({QStringLiteral("chekc"), bad}).exit == 2);
+  CHECK(program.run({QStringLiteral("plan"), good}).exit == 2);
+  CHECK(program.run({QStringLiteral("check"), QStringLiteral("/no/such/file.json")}).exit == 3);
+  CHECK(program.run({QStringLiteral("figures"), QStringLiteral("/")}).exit == 3);
+}
+
+TEST_CASE("no locale changes a byte") {
+  const Program program;
+  const QString job = program.file(QStringLiteral("c.job.json"), tests::inchExample());
+  const QString bad =
+      program.file(QStringLiteral("b.job.json"), tests::changed(tests::workedExample(), "\"14 mm\"", "\"60.25 mm\""));
+  std::vector<QString> locales = {QStringLiteral("POSIX"), QStringLiteral("C.UTF-8"), QStringLiteral("no_SUCH")};
+  // A decimal comma; other case rules for i; another calendar and digits.
+  for (const char* name : {"de_DE", "tr_TR", "fa_IR"}) {
+    if (program.makeLocale(QString::fromLatin1(name)))
+      locales.push_back(QString::fromLatin1(name) + QStringLiteral(".UTF-8"));
+  }
+  for (const QStringList& arguments :
+       {QStringList{QStringLiteral("figures"), job, QStringLiteral("--json")},
+        QStringList{QStringLiteral("figures"), job}, QStringList{QStringLiteral("steps"), job},
+        QStringList{QStringLiteral("rehearse"), job, QStringLiteral("--json")},
+        QStringList{QStringLiteral("check"), bad}}) {
+    const Ran plain = program.run(arguments);
+    CHECK_FALSE(plain.out.isEmpty());
+    for (const QString& locale : locales) {
+      INFO(arguments.first().toStdString() << " in " << locale.toStdString());
+      const Ran other = program.run(arguments, locale);
+      CHECK(other.exit == plain.exit);
+      CHECK(other.out == plain.out);
+    }
+  }
+}
