@@ -31,7 +31,7 @@ const QStringList& version1() {
                      "synced INTEGER NOT NULL) STRICT"),
       QStringLiteral("CREATE INDEX clock_log_device ON clock_log(device_id, number)"),
       QStringLiteral("CREATE TABLE bench("
-                     "only INTEGER PRIMARY KEY ENSURE(only = 1), device_id TEXT NOT NULL) STRICT"),
+                     "only INTEGER PRIMARY KEY CHECK(only = 1), device_id TEXT NOT NULL) STRICT"),
   };
   return statements;
 }

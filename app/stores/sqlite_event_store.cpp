@@ -39,6 +39,13 @@ QVariant boundBytes(const std::string& bytes) {
 
 QVariant bound(std::int64_t number) { return QVariant::fromValue<qlonglong>(number); }
 
+// A statement that cannot be prepared leaves its error in the query; executing it all the same would hide that.
+bool run(QSqlQuery& query, const QString& statement, const QVariantList& values) {
+  if (!query.prepare(statement)) return false;
+  for (const QVariant& value : values) query.addBindValue(value);
+  return query.exec();
+}
+
 std::string textAt(const QSqlQuery& query, int column) { return convert::fromQt(query.value(column).toString()); }
 
 core::waits::ClockReading readingAt(const QSqlQuery& query, int first) {
@@ -149,10 +156,8 @@ Message SqliteEventStore::bringUpToDate() {
   query.finish();
   return inTransaction([&](QSqlQuery& write) {
     if (version < kSchemaVersion && !migrate(write, version)) return false;
-    if (!write.prepare(QStringLiteral("INSERT OR IGNORE INTO bench(only, device_id) VALUES(1, ?)"))) return false;
-    const std::string id = convert::newUuid(QDateTime::currentMSecsSinceEpoch());
-    write.addBindValue(bound(id));
-    return write.exec();
+    return run(write, QStringLiteral("INSERT OR IGNORE INTO bench(only, device_id) VALUES(1, ?)"),
+               {bound(convert::newUuid(QDateTime::currentMSecsSinceEpoch()))});
   });
 }
 
@@ -218,10 +223,12 @@ Result<Done, StoreError> SqliteEventStore::append(const std::vector<Event>& even
 Result<std::vector<Event>, StoreError> SqliteEventStore::load(const std::string& stream) {
   QSqlQuery query(m_database);
   query.setForwardOnly(true);
-  query.prepare(QStringLiteral("SELECT %1 FROM events WHERE stream = ? ORDER BY hlc, device_id, device_seq")
-                    .arg(QLatin1String(kEventColumns)));
-  query.addBindValue(bound(stream));
-  if (!query.exec()) return trouble(query.lastError());
+  if (!run(query,
+           QStringLiteral("SELECT %1 FROM events WHERE stream = ? ORDER BY hlc, device_id, device_seq")
+               .arg(QLatin1String(kEventColumns)),
+           {bound(stream)})) {
+    return trouble(query.lastError());
+  }
   std::vector<Event> events;
   while (query.next()) {
     std::optional<Event> event = eventAt(query);
@@ -246,9 +253,9 @@ Result<std::vector<std::string>, StoreError> SqliteEventStore::streams() {
 
 Result<std::optional<StoredText>, StoreError> SqliteEventStore::text(const std::string& hash) {
   QSqlQuery query(m_database);
-  query.prepare(QStringLiteral("SELECT hash, kind, name, body FROM texts WHERE hash = ?"));
-  query.addBindValue(bound(hash));
-  if (!query.exec()) return trouble(query.lastError());
+  if (!run(query, QStringLiteral("SELECT hash, kind, name, body FROM texts WHERE hash = ?"), {bound(hash)})) {
+    return trouble(query.lastError());
+  }
   if (!query.next()) {
     if (query.lastError().isValid()) return trouble(query.lastError());
     return std::optional<StoredText>();
@@ -259,11 +266,13 @@ Result<std::optional<StoredText>, StoreError> SqliteEventStore::text(const std::
 
 Result<SqliteEventStore::Position, StoreError> SqliteEventStore::position(const std::string& deviceId) {
   QSqlQuery query(m_database);
-  query.prepare(
-      QStringLiteral("SELECT coalesce((SELECT max(device_seq) FROM events WHERE device_id = ?), 0), "
-                     "coalesce((SELECT max(hlc) FROM events), '')"));
-  query.addBindValue(bound(deviceId));
-  if (!query.exec() || !query.next()) return trouble(query.lastError());
+  if (!run(query,
+           QStringLiteral("SELECT coalesce((SELECT max(device_seq) FROM events WHERE device_id = ?), 0), "
+                          "coalesce((SELECT max(hlc) FROM events), '')"),
+           {bound(deviceId)}) ||
+      !query.next()) {
+    return trouble(query.lastError());
+  }
   return Position{query.value(0).toLongLong(), core::record::parseHlc(textAt(query, 1))};
 }
 
@@ -272,25 +281,17 @@ Result<Done, StoreError> SqliteEventStore::logClock(const std::string& deviceId,
   Message problem = inTransaction([&](QSqlQuery& query) {
     // What went before within one boot says nothing the newer heartbeat does not, unless the wall clock was
     // set back in between.
-    query.prepare(
-        QStringLiteral("DELETE FROM clock_log WHERE number = (SELECT max(number) FROM clock_log WHERE device_id = ?) "
-                       "AND kind = 'heartbeat' AND ? = 'heartbeat' AND boot_id = ? AND utc <= ? AND boottime_ns <= ?"));
-    query.addBindValue(bound(deviceId));
-    query.addBindValue(bound(kind));
-    query.addBindValue(bound(reading.bootId));
-    query.addBindValue(bound(reading.utcMilliseconds));
-    query.addBindValue(bound(reading.boottimeNanoseconds));
-    if (!query.exec()) return false;
-    query.prepare(
-        QStringLiteral("INSERT INTO clock_log(device_id, kind, utc, boot_id, boottime_ns, synced) "
-                       "VALUES(?, ?, ?, ?, ?, ?)"));
-    query.addBindValue(bound(deviceId));
-    query.addBindValue(bound(kind));
-    query.addBindValue(bound(reading.utcMilliseconds));
-    query.addBindValue(bound(reading.bootId));
-    query.addBindValue(bound(reading.boottimeNanoseconds));
-    query.addBindValue(bound(std::int64_t{reading.synced ? 1 : 0}));
-    return query.exec();
+    return run(query,
+               QStringLiteral("DELETE FROM clock_log WHERE number = (SELECT max(number) FROM clock_log WHERE "
+                              "device_id = ?) AND kind = 'heartbeat' AND ? = 'heartbeat' AND boot_id = ? AND "
+                              "utc <= ? AND boottime_ns <= ?"),
+               {bound(deviceId), bound(kind), bound(reading.bootId), bound(reading.utcMilliseconds),
+                bound(reading.boottimeNanoseconds)}) &&
+           run(query,
+               QStringLiteral("INSERT INTO clock_log(device_id, kind, utc, boot_id, boottime_ns, synced) "
+                              "VALUES(?, ?, ?, ?, ?, ?)"),
+               {bound(deviceId), bound(kind), bound(reading.utcMilliseconds), bound(reading.bootId),
+                bound(reading.boottimeNanoseconds), bound(std::int64_t{reading.synced ? 1 : 0})});
   });
   if (!problem.id.empty()) return problem;
   return Done{};
@@ -299,10 +300,12 @@ Result<Done, StoreError> SqliteEventStore::logClock(const std::string& deviceId,
 Result<core::waits::ClockLog, StoreError> SqliteEventStore::clockLog(const std::string& deviceId) {
   QSqlQuery query(m_database);
   query.setForwardOnly(true);
-  query.prepare(
-      QStringLiteral("SELECT utc, boot_id, boottime_ns, synced FROM clock_log WHERE device_id = ? ORDER BY number"));
-  query.addBindValue(bound(deviceId));
-  if (!query.exec()) return trouble(query.lastError());
+  if (!run(
+          query,
+          QStringLiteral("SELECT utc, boot_id, boottime_ns, synced FROM clock_log WHERE device_id = ? ORDER BY number"),
+          {bound(deviceId)})) {
+    return trouble(query.lastError());
+  }
   core::waits::ClockLog log;
   while (query.next()) log.heartbeats.push_back(readingAt(query, 0));
   if (query.lastError().isValid()) return trouble(query.lastError());

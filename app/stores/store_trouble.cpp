@@ -8,6 +8,7 @@ namespace app::stores {
 namespace {
 
 // Primary result codes of SQLite (sqlite.org/rescode.html); the upper bits of a code say more about the same.
+constexpr int kError = 1;  // a statement of ours that the tables do not fit
 constexpr int kBusy = 5;
 constexpr int kLocked = 6;
 constexpr int kReadOnly = 8;
@@ -29,7 +30,8 @@ core::base::Message troubleOf(const QSqlError& error, const QString& path) {
     case kLocked: return Message("store.locked").with("path", place);
     case kReadOnly:
       return Message(folderIsReadOnly(path) ? "store.read-only-folder" : "store.read-only-file").with("path", place);
-    case kCorrupt: return Message("store.damaged").with("path", place);
+    case kError:
+    case kCorrupt: return Message("store.damaged").with("path", place).with("detail", detail);
     case kNotADatabase: return Message("store.not-a-database").with("path", place);
     case kFull: return Message("store.full").with("path", place);
     case kCannotOpen:

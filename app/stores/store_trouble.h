@@ -7,8 +7,8 @@
 
 namespace app::stores {
 
-// One of: store.locked, store.read-only-folder, store.read-only-file, store.damaged, store.not-a-database, store.full,
-// store.cannot-open, store.failed. Every one carries `path`; the last three of them `detail` as well.
+// One of: store.locked, store.read-only-folder, store.read-only-file, store.not-a-database, store.full with `path`;
+// store.damaged, store.cannot-open, store.failed with `path` and what SQLite says of it as `detail`.
 core::base::Message troubleOf(const QSqlError& error, const QString& path);
 
 }  // namespace app::stores

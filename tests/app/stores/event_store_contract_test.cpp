@@ -1,0 +1,196 @@
+// What every event store promises, asked of each of them.
+#include <QTemporaryDir>
+#include <functional>
+#include <limits>
+#include <memory>
+
+#include "app/stores/sqlite_event_store.h"
+#include "core/base/json.h"
+#include "tests/support/catch.h"
+#include "tests/support/events.h"
+#include "tests/support/memory_event_store.h"
+
+using core::base::writeJson;
+using core::record::Event;
+using core::record::EventStore;
+using core::record::StoredText;
+using tests::event;
+
+namespace {
+
+// A kind of store over one place: made and made again over the same, as after a restart.
+struct Kind {
+  std::string name;
+  bool lasting = false;
+  QTemporaryDir folder;
+  std::unique_ptr<EventStore> open() {
+    if (!lasting) return std::make_unique<tests::MemoryEventStore>();
+    auto opened = app::stores::SqliteEventStore::open(folder.filePath("record.sqlite"));
+    REQUIRE(opened.ok());
+    return std::move(opened).value();
+  }
+};
+
+std::unique_ptr<Kind> kindOf(bool lasting) {
+  auto kind = std::make_unique<Kind>();
+  kind->name = lasting ? "SQLite" : "memory";
+  kind->lasting = lasting;
+  return kind;
+}
+
+bool append(EventStore& store, const std::vector<Event>& events, const std::vector<StoredText>& texts = {}) {
+  const auto done = store.append(events, texts);
+  if (!done) UNSCOPED_INFO(core::base::dump(done.error()));
+  return done.ok();
+}
+
+std::vector<std::string> asText(const std::vector<Event>& events) {
+  std::vector<std::string> lines;
+  for (const Event& one : events) lines.push_back(writeJson(core::record::eventJson(one), 0));
+  return lines;
+}
+
+std::vector<Event> loaded(EventStore& store, const std::string& stream = "job/one") {
+  auto events = store.load(stream);
+  REQUIRE(events.ok());
+  return events.value();
+}
+
+}  // namespace
+
+TEST_CASE("an event comes back with every column as it was") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  Event odd = event("tablet", 1, 1000);
+  odd.hlc = {999'999'999'999, 999'999};
+  odd.deviceSequence = std::numeric_limits<std::int64_t>::max();
+  odd.occurredUtc = -1;
+  odd.version = 7;
+  odd.zone = "";
+  odd.intentId = "";
+  Event plain = event("tablet", 2, 2000);
+  plain.payload = core::base::Value();
+  REQUIRE(append(*store, {odd, plain}));
+  const std::vector<Event> back = loaded(*store);
+  CHECK(asText(back) == asText({plain, odd}));
+  REQUIRE(back.size() == 2);
+  CHECK(back[1].hlc == odd.hlc);
+  CHECK(back[1].boottimeNanoseconds == odd.boottimeNanoseconds);
+}
+
+TEST_CASE("events come back in fold order whatever order they went in") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const std::vector<Event> inOrder = {event("a", 1, 1000), event("a", 2, 1001), event("b", 1, 1001),
+                                      event("b", 2, 1001), event("a", 3, 20'000)};
+  const auto store = kind->open();
+  for (const std::size_t index : {4U, 2U, 0U, 3U, 1U}) REQUIRE(append(*store, {inOrder[index]}));
+  CHECK(asText(loaded(*store)) == asText(inOrder));
+}
+
+TEST_CASE("an event that is there already is skipped and changes nothing") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  REQUIRE(append(*store, {event("a", 1, 1000)}));
+  Event again = event("a", 1, 1000);
+  again.payload = core::base::Value::object();
+  REQUIRE(append(*store, {again, event("a", 2, 1001), event("a", 2, 1001)}));
+  CHECK(asText(loaded(*store)) == asText({event("a", 1, 1000), event("a", 2, 1001)}));
+}
+
+TEST_CASE("an append that cannot be kept whole is not kept at all") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  REQUIRE(append(*store, {event("a", 1, 1000)}));
+  Event clash = event("a", 1, 1002);
+  clash.eventId = "another event under a sequence that is taken";
+  CHECK_FALSE(store->append({event("a", 2, 1001), clash}, {{"hash", "job", "title", "body"}}).ok());
+  CHECK(asText(loaded(*store)) == asText({event("a", 1, 1000)}));
+  CHECK_FALSE(store->text("hash").value().has_value());
+  REQUIRE(append(*store, {event("a", 2, 1003)}));
+}
+
+TEST_CASE("streams are kept apart and named") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  CHECK(store->streams().value().empty());
+  REQUIRE(append(*store, {event("a", 1, 1000, "job/two"), event("a", 2, 1001, "bench/a"), event("a", 3, 1002)}));
+  CHECK(store->streams().value() == std::vector<std::string>{"bench/a", "job/one", "job/two"});
+  CHECK(loaded(*store, "job/two").size() == 1);
+  CHECK(loaded(*store, "job").empty());
+}
+
+TEST_CASE("texts come back byte for byte and the first of a hash stays") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  static constexpr char kBytes[] = "\xEF\xBB\xBF{ \"title\": \"caf\xC3\xA9\"\r\n \0 \xFF }";
+  const std::string body(kBytes, sizeof kBytes - 1);
+  REQUIRE(append(*store, {}, {{"h1", "job", "", body}, {"h2", "technique", "cut-windows", ""}}));
+  REQUIRE(append(*store, {}, {{"h1", "job", "other", "other"}}));
+  const auto first = store->text("h1").value();
+  REQUIRE(first.has_value());
+  CHECK(first->body == body);
+  CHECK(first->kind == "job");
+  CHECK(first->name.empty());
+  CHECK(store->text("h2").value()->body.empty());
+  CHECK_FALSE(store->text("h3").value().has_value());
+}
+
+TEST_CASE("the position is the device's last count and everybody's greatest clock") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  CHECK(store->position("a").value().deviceSequence == 0);
+  CHECK(store->position("a").value().hlc == core::record::Hlc{0, 0});
+  REQUIRE(append(*store, {event("a", 4, 1000), event("b", 9, 5000), event("a", 3, 2000)}));
+  CHECK(store->position("a").value().deviceSequence == 4);
+  CHECK(store->position("a").value().hlc == core::record::Hlc{5000, 0});
+  CHECK(store->position("c").value().deviceSequence == 0);
+}
+
+TEST_CASE("of heartbeats that follow each other in one boot the newest stays") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  REQUIRE(store->logClock("a", "heartbeat", {1000, "boot-1", 10, true}).ok());
+  REQUIRE(store->logClock("b", "heartbeat", {1500, "boot-9", 10, true}).ok());
+  REQUIRE(store->logClock("a", "heartbeat", {2000, "boot-1", 20, false}).ok());
+  REQUIRE(store->logClock("a", "heartbeat", {3000, "boot-2", 5, true}).ok());
+  const auto log = store->clockLog("a").value();
+  REQUIRE(log.heartbeats.size() == 2);
+  CHECK(log.heartbeats[0] == core::waits::ClockReading{2000, "boot-1", 20, false});
+  CHECK(log.heartbeats[1] == core::waits::ClockReading{3000, "boot-2", 5, true});
+  CHECK(store->clockLog("b").value().heartbeats.size() == 1);
+  CHECK(store->clockLog("c").value().heartbeats.empty());
+}
+
+TEST_CASE("a heartbeat with a wall clock set back does not hide the later one") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  REQUIRE(store->logClock("a", "heartbeat", {9000, "boot-1", 10, true}).ok());
+  REQUIRE(store->logClock("a", "heartbeat", {2000, "boot-1", 20, true}).ok());
+  REQUIRE(store->logClock("a", "jump", {2000, "boot-1", 30, true}).ok());
+  REQUIRE(store->logClock("a", "heartbeat", {2010, "boot-1", 40, true}).ok());
+  CHECK(store->clockLog("a").value().heartbeats.size() == 4);
+}
+
+TEST_CASE("what SQLite has kept is there after it is opened again") {
+  const auto kind = kindOf(true);
+  std::vector<std::string> before;
+  {
+    const auto store = kind->open();
+    REQUIRE(append(*store, {event("a", 1, 1000), event("b", 1, 1001)}, {{"h", "job", "title", "body"}}));
+    REQUIRE(store->logClock("a", "heartbeat", {1000, "boot-1", 10, true}).ok());
+    before = asText(loaded(*store));
+  }
+  const auto store = kind->open();
+  CHECK(asText(loaded(*store)) == before);
+  CHECK(store->text("h").value()->body == "body");
+  CHECK(store->clockLog("a").value().heartbeats.size() == 1);
+}

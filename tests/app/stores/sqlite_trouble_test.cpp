@@ -1,0 +1,242 @@
+// Every way in which the record's place can be wrong has its own words, and the file stays as it is.
+#include <fcntl.h>
+#include <sys/mount.h>
+#include <sys/stat.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <QDir>
+#include <QElapsedTimer>
+#include <QTemporaryDir>
+#include <functional>
+
+#include "tests/app/stores/database_support.h"
+
+using app::stores::SqliteEventStore;
+using namespace tests;
+
+namespace {
+
+constexpr unsigned kNobody = 65534;
+
+// What `ask` answers in a process of its own, so that it can be somebody whom permissions bind.
+std::string answerOfChild(const std::function<std::string()>& ask) {
+  int ends[2];
+  REQUIRE(pipe(ends) == 0);
+  const pid_t child = fork();
+  REQUIRE(child >= 0);
+  if (child == 0) {
+    const std::string answer = ask();
+    const ssize_t written = write(ends[1], answer.data(), answer.size());
+    _exit(written == static_cast<ssize_t>(answer.size()) ? 0 : 1);
+  }
+  close(ends[1]);
+  std::string answer;
+  char buffer[256];
+  for (ssize_t got = read(ends[0], buffer, sizeof buffer); got > 0; got = read(ends[0], buffer, sizeof buffer)) {
+    answer.append(buffer, static_cast<std::size_t>(got));
+  }
+  close(ends[0]);
+  int status = 0;
+  REQUIRE(waitpid(child, &status, 0) == child);
+  INFO("child ended with " << status);
+  REQUIRE(status == 0);
+  return answer;
+}
+
+std::string troubleForOthersAt(const QString& path) {
+  return answerOfChild([&] {
+    if (geteuid() == 0 && (setgid(kNobody) != 0 || setuid(kNobody) != 0)) return std::string("could not change user");
+    return troubleAt(path);
+  });
+}
+
+// A folder that other users can reach.
+struct OpenFolder {
+  OpenFolder() { REQUIRE(chmod(folder.path().toUtf8().constData(), 0755) == 0); }
+  ~OpenFolder() { chmod(folder.path().toUtf8().constData(), 0755); }
+  QString path(const char* name) const { return folder.filePath(name); }
+  void permit(mode_t mode) { REQUIRE(chmod(folder.path().toUtf8().constData(), mode) == 0); }
+  QTemporaryDir folder;
+};
+
+}  // namespace
+
+TEST_CASE("a folder in the record's place is told") {
+  QTemporaryDir folder;
+  CHECK(troubleAt(folder.path()) == "store.is-directory");
+}
+
+TEST_CASE("a folder that does not exist is told and not made") {
+  QTemporaryDir folder;
+  CHECK(troubleAt(folder.filePath("nowhere/record.sqlite")) == "store.folder-missing");
+  CHECK_FALSE(QDir(folder.filePath("nowhere")).exists());
+}
+
+TEST_CASE("a pipe in the record's place is told and does not hang") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  REQUIRE(mkfifo(path.toUtf8().constData(), 0600) == 0);
+  CHECK(troubleAt(path) == "store.not-a-file");
+}
+
+TEST_CASE("a file that is no database is told and left byte for byte") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  const QByteArray bytes =
+      GENERATE(as<QByteArray>{}, "tide tables", "S", "SQLite format 4", QByteArray(5000, 'x'), QByteArray(1, '\0'));
+  writeBytes(path, bytes);
+  CHECK(troubleAt(path) == (bytes == "S" ? "store.damaged" : "store.not-a-database"));
+  CHECK(bytesOf(path) == bytes);
+}
+
+TEST_CASE("another program's database is told and left byte for byte") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  const QString mark =
+      GENERATE(as<QString>{}, "PRAGMA application_id = 0", "PRAGMA application_id = 12345", "PRAGMA user_version = 1");
+  {
+    OtherConnection other(path);
+    other.run("CREATE TABLE tides(height REAL)");
+    other.run(mark);
+  }
+  const QByteArray before = bytesOf(path);
+  CHECK(troubleAt(path) == "store.other-program");
+  CHECK(bytesOf(path) == before);
+}
+
+TEST_CASE("a newer program's record is told with both versions and left byte for byte") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  makeRecord(path);
+  {
+    OtherConnection other(path);
+    other.run("PRAGMA user_version = 2");
+  }
+  const QByteArray before = bytesOf(path);
+  const auto opened = SqliteEventStore::open(path);
+  REQUIRE_FALSE(opened.ok());
+  CHECK(core::base::dump(opened.error()) == "store.newer path=" + path.toStdString() + " found=2 known=1");
+  CHECK(bytesOf(path) == before);
+}
+
+TEST_CASE("a newer version that is still in the write-ahead log is noticed") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  makeRecord(path);
+  OtherConnection other(path);
+  other.run("PRAGMA user_version = 2");
+  REQUIRE(bytesOf(path + "-wal").size() > 0);
+  CHECK(troubleAt(path) == "store.newer");
+}
+
+TEST_CASE("a locked record is told within three seconds and opens once it is free") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  makeRecord(path);
+  {
+    OtherConnection other(path);
+    // Against writers only, or against readers as well.
+    if (GENERATE(false, true)) other.run("PRAGMA locking_mode = EXCLUSIVE");
+    other.run("BEGIN IMMEDIATE");
+    QElapsedTimer timer;
+    timer.start();
+    CHECK(troubleAt(path) == "store.locked");
+    CHECK(timer.elapsed() < 3000);
+  }
+  CHECK(troubleAt(path).empty());
+}
+
+TEST_CASE("an act on a locked record is refused within three seconds, not lost half-way") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  auto opened = SqliteEventStore::open(path);
+  REQUIRE(opened.ok());
+  SqliteEventStore& store = *opened.value();
+  OtherConnection other(path);
+  other.run("BEGIN IMMEDIATE");
+  QElapsedTimer timer;
+  timer.start();
+  const auto refused = store.append({event("a", 1, 1000)}, {});
+  CHECK(timer.elapsed() < 3000);
+  REQUIRE_FALSE(refused.ok());
+  CHECK(refused.error().id == "store.locked");
+  CHECK(store.load("job/one").value().empty());
+  other.run("ROLLBACK");
+  CHECK(store.append({event("a", 1, 1000)}, {}).ok());
+  CHECK(store.load("job/one").value().size() == 1);
+}
+
+TEST_CASE("a read-only file is told") {
+  OpenFolder place;
+  const QString path = place.path("record.sqlite");
+  makeRecord(path);
+  place.permit(0777);
+  REQUIRE(chmod(path.toUtf8().constData(), 0444) == 0);
+  CHECK(troubleForOthersAt(path) == "store.read-only-file");
+}
+
+TEST_CASE("a read-only folder is told, with a record in it and without") {
+  OpenFolder place;
+  const QString path = place.path("record.sqlite");
+  if (GENERATE(false, true)) {
+    makeRecord(path);
+    REQUIRE(chmod(path.toUtf8().constData(), 0666) == 0);
+  }
+  place.permit(0555);
+  CHECK(troubleForOthersAt(path) == "store.read-only-folder");
+}
+
+TEST_CASE("a file that may not be read is told") {
+  OpenFolder place;
+  const QString path = place.path("record.sqlite");
+  makeRecord(path);
+  REQUIRE(chmod(path.toUtf8().constData(), 0000) == 0);
+  CHECK(troubleForOthersAt(path) == "store.unreadable");
+}
+
+TEST_CASE("a read-only file system is told, whoever asks") {
+  QTemporaryDir folder;
+  const std::string place = folder.path().toStdString();
+  const std::string answer = answerOfChild([&]() -> std::string {
+    if (unshare(CLONE_NEWNS) != 0 || mount(nullptr, "/", nullptr, MS_REC | MS_PRIVATE, nullptr) != 0 ||
+        mount("tmpfs", place.c_str(), "tmpfs", 0, nullptr) != 0) {
+      return "no mounts here";
+    }
+    makeRecord(folder.filePath("record.sqlite"));
+    if (mount(nullptr, place.c_str(), nullptr, MS_REMOUNT | MS_RDONLY, nullptr) != 0) return "no mounts here";
+    return troubleAt(folder.filePath("record.sqlite")) + " " + troubleAt(folder.filePath("new.sqlite"));
+  });
+  if (answer == "no mounts here") {
+    WARN("this user may not mount, so a read-only file system was not tried");
+  } else {
+    CHECK(answer == "store.read-only-folder store.read-only-folder");
+  }
+}
+
+TEST_CASE("a full disk is told and what was kept before stays") {
+  QTemporaryDir folder;
+  const std::string place = folder.path().toStdString();
+  const std::string answer = answerOfChild([&]() -> std::string {
+    if (unshare(CLONE_NEWNS) != 0 || mount(nullptr, "/", nullptr, MS_REC | MS_PRIVATE, nullptr) != 0 ||
+        mount("tmpfs", place.c_str(), "tmpfs", 0, "size=1m") != 0) {
+      return "no mounts here";
+    }
+    auto opened = SqliteEventStore::open(folder.filePath("record.sqlite"));
+    if (!opened) return opened.error().id;
+    for (int act = 1; act < 1000; ++act) {
+      const auto kept =
+          opened.value()->append({event("a", act, act)}, {{std::to_string(act), "job", "", std::string(20'000, 'x')}});
+      if (kept) continue;
+      const auto events = opened.value()->load("job/one");
+      const bool whole = events.ok() && events.value().size() == static_cast<std::size_t>(act - 1);
+      return kept.error().id + (whole ? " whole" : " not whole");
+    }
+    return "never full";
+  });
+  if (answer == "no mounts here") {
+    WARN("this user may not mount, so a full disk was not tried");
+  } else {
+    CHECK(answer == "store.full whole");
+  }
+}

@@ -1,0 +1,82 @@
+#include "tests/support/memory_event_store.h"
+
+#include <algorithm>
+#include <set>
+
+namespace tests {
+
+using core::record::Done;
+using core::record::Event;
+using core::record::StoredText;
+
+MemoryEventStore::Result<Done> MemoryEventStore::append(const std::vector<Event>& events,
+                                                        const std::vector<StoredText>& texts) {
+  if (!m_failure.id.empty()) return m_failure;
+  std::vector<Event> next = m_events;
+  for (const Event& event : events) {
+    const bool there =
+        std::any_of(next.begin(), next.end(), [&](const Event& e) { return e.eventId == event.eventId; });
+    if (there) continue;
+    const bool taken = std::any_of(next.begin(), next.end(), [&](const Event& e) {
+      return e.deviceId == event.deviceId && e.deviceSequence == event.deviceSequence;
+    });
+    if (taken) return core::base::Message("store.failed").with("path", "memory").with("detail", event.eventId);
+    next.push_back(event);
+  }
+  m_events = std::move(next);
+  for (const StoredText& text : texts) m_texts.emplace(text.hash, text);
+  return Done{};
+}
+
+MemoryEventStore::Result<std::vector<Event>> MemoryEventStore::load(const std::string& stream) {
+  std::vector<Event> found;
+  std::copy_if(m_events.begin(), m_events.end(), std::back_inserter(found),
+               [&](const Event& event) { return event.stream == stream; });
+  std::sort(found.begin(), found.end(), core::record::before);
+  return found;
+}
+
+MemoryEventStore::Result<std::vector<std::string>> MemoryEventStore::streams() {
+  std::set<std::string> names;
+  for (const Event& event : m_events) names.insert(event.stream);
+  return std::vector<std::string>(names.begin(), names.end());
+}
+
+MemoryEventStore::Result<std::optional<StoredText>> MemoryEventStore::text(const std::string& hash) {
+  const auto found = m_texts.find(hash);
+  if (found == m_texts.end()) return std::optional<StoredText>();
+  return std::optional<StoredText>(found->second);
+}
+
+MemoryEventStore::Result<MemoryEventStore::Position> MemoryEventStore::position(const std::string& deviceId) {
+  Position position;
+  for (const Event& event : m_events) {
+    position.hlc = std::max(position.hlc, event.hlc);
+    if (event.deviceId == deviceId) position.deviceSequence = std::max(position.deviceSequence, event.deviceSequence);
+  }
+  return position;
+}
+
+MemoryEventStore::Result<Done> MemoryEventStore::logClock(const std::string& deviceId, const std::string& kind,
+                                                          const core::waits::ClockReading& reading) {
+  if (!m_failure.id.empty()) return m_failure;
+  const auto last = std::find_if(m_clockLines.rbegin(), m_clockLines.rend(),
+                                 [&](const ClockLine& line) { return line.deviceId == deviceId; });
+  const bool renews = last != m_clockLines.rend() && kind == "heartbeat" && last->kind == kind &&
+                      last->reading.bootId == reading.bootId &&
+                      last->reading.utcMilliseconds <= reading.utcMilliseconds &&
+                      last->reading.boottimeNanoseconds <= reading.boottimeNanoseconds;
+  if (renews) m_clockLines.erase(std::next(last).base());
+  m_clockLines.push_back({deviceId, kind, reading});
+  return Done{};
+}
+
+MemoryEventStore::Result<core::waits::ClockLog> MemoryEventStore::clockLog(const std::string& deviceId) {
+  core::waits::ClockLog log;
+  for (const ClockLine& line : m_clockLines) {
+    if (line.deviceId == deviceId) log.heartbeats.push_back(line.reading);
+  }
+  return log;
+}
+
+}  // namespace tests

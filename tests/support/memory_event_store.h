@@ -1,0 +1,46 @@
+#pragma once
+// The event store without a file. Can be told to fail, to see what becomes of an act that is not kept.
+#include <map>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/record/event_store.h"
+
+namespace tests {
+
+class MemoryEventStore : public core::record::EventStore {
+ public:
+  template <typename Value>
+  using Result = core::base::Result<Value, core::record::StoreError>;
+
+  Result<core::record::Done> append(const std::vector<core::record::Event>& events,
+                                    const std::vector<core::record::StoredText>& texts) override;
+  Result<std::vector<core::record::Event>> load(const std::string& stream) override;
+  Result<std::vector<std::string>> streams() override;
+  Result<std::optional<core::record::StoredText>> text(const std::string& hash) override;
+  Result<Position> position(const std::string& deviceId) override;
+  Result<core::record::Done> logClock(const std::string& deviceId, const std::string& kind,
+                                      const core::waits::ClockReading& reading) override;
+  Result<core::waits::ClockLog> clockLog(const std::string& deviceId) override;
+
+  // From now on every write fails with this message; an empty one lets them through again.
+  void failWrites(core::base::Message message) { m_failure = std::move(message); }
+  void replaceText(const std::string& hash, const std::string& body) { m_texts.at(hash).body = body; }
+  void forgetText(const std::string& hash) { m_texts.erase(hash); }
+  const std::vector<core::record::Event>& all() const { return m_events; }
+
+ private:
+  struct ClockLine {
+    std::string deviceId;
+    std::string kind;
+    core::waits::ClockReading reading;
+  };
+  std::vector<core::record::Event> m_events;
+  std::map<std::string, core::record::StoredText> m_texts;
+  std::vector<ClockLine> m_clockLines;
+  core::base::Message m_failure;
+};
+
+}  // namespace tests
