@@ -39,8 +39,7 @@ std::optional<double> readNumber(const Node& node, Problems& problems, double le
   }
   const double number = node.value->asNumber();
   if (number < least || number > most) {
-    report(problems, node,
-           Message("read.out-of-range").with("value", number).with("least", least).with("most", most));
+    report(problems, node, Message("read.out-of-range").with("value", number).with("least", least).with("most", most));
     return std::nullopt;
   }
   return number;
@@ -54,8 +53,7 @@ std::optional<std::int64_t> readInteger(const Node& node, Problems& problems, st
   }
   const std::int64_t number = node.value->asInteger();
   if (number < least || number > most) {
-    report(problems, node,
-           Message("read.out-of-range").with("value", number).with("least", least).with("most", most));
+    report(problems, node, Message("read.out-of-range").with("value", number).with("least", least).with("most", most));
     return std::nullopt;
   }
   return number;

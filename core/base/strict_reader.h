@@ -23,7 +23,7 @@ struct Node {
 void report(Problems& problems, const Node& node, Message message, Severity severity = Severity::Error);
 
 // Each returns the value, or reports the wrong kind at its place and returns nothing.
-std::optional<std::string> readText(const Node& node, Problems& problems);      // not empty, no control characters
+std::optional<std::string> readText(const Node& node, Problems& problems);  // not empty, no control characters
 std::optional<double> readNumber(const Node& node, Problems& problems, double least, double most);
 std::optional<std::int64_t> readInteger(const Node& node, Problems& problems, std::int64_t least, std::int64_t most);
 std::optional<bool> readBoolean(const Node& node, Problems& problems);

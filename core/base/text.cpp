@@ -25,8 +25,8 @@ std::string fixedNumber(double number, int decimals) {
   if (number < 0) scaled = -scaled;
   if (scaled == 0) scaled = 0;
   std::array<char, 400> buffer{};
-  const auto [end, error] = std::to_chars(buffer.data(), buffer.data() + buffer.size(), scaled / scale,
-                                          std::chars_format::fixed, decimals);
+  const auto [end, error] =
+      std::to_chars(buffer.data(), buffer.data() + buffer.size(), scaled / scale, std::chars_format::fixed, decimals);
   ENSURE(error == std::errc());
   return {buffer.data(), end};
 }

@@ -48,9 +48,10 @@ void noticeUnderLip(const Job& job, const Layout& layout, const Ring& ring, cons
   const double seen = std::min({layout.framedLeft, layout.framedRight, layout.framedTop, layout.framedBottom});
   const double reach = std::max(ring.to.sides.inMillimetres(), ring.to.topBottom.inMillimetres());
   if (seen <= 0 || reach <= seen + 1e-6) return;
-  conflict(problems, pointer,
-           Message("job.under-lip").with("id", id).with("cover", mm(job.rebate.cover)).with("by", Millimetres{reach - seen}),
-           base::Severity::Notice);
+  conflict(
+      problems, pointer,
+      Message("job.under-lip").with("id", id).with("cover", mm(job.rebate.cover)).with("by", Millimetres{reach - seen}),
+      base::Severity::Notice);
 }
 
 void placeDryEnds(const Band& band, BandLayout& placed, base::Problems& problems) {
@@ -104,9 +105,10 @@ void checkOverWindow(const Line& line, const LineLayout& placed, base::Problems&
   const Length over = -std::min(placed.ring.from.sides, placed.ring.from.topBottom);
   if (over <= Length()) return;
   const bool followsIt = line.along == Edge::Window;
-  conflict(problems, line.place.pointer + "/gap",
-           Message(followsIt ? "job.line-onto-bevel" : "job.line-over-window").with("line", line.id).with("by", mm(over)),
-           followsIt ? base::Severity::Notice : base::Severity::Error);
+  conflict(
+      problems, line.place.pointer + "/gap",
+      Message(followsIt ? "job.line-onto-bevel" : "job.line-over-window").with("line", line.id).with("by", mm(over)),
+      followsIt ? base::Severity::Notice : base::Severity::Error);
 }
 
 void checkOverlaps(const Job& job, const Layout& layout, std::size_t index, base::Problems& problems) {
@@ -155,8 +157,9 @@ void placeBands(const Job& job, Layout& layout, base::Problems& problems) {
     placeDryEnds(band, placed, problems);
     noticeMotif(band, problems);
     if (const Overhang over = beyondMount(layout, placed.ring); over.by > 0) {
-      conflict(problems, band.place.pointer + "/width",
-               Message("job.beyond-mount").with("id", band.id).with("side", over.side).with("by", Millimetres{over.by}));
+      conflict(
+          problems, band.place.pointer + "/width",
+          Message("job.beyond-mount").with("id", band.id).with("side", over.side).with("by", Millimetres{over.by}));
     } else {
       noticeUnderLip(job, layout, placed.ring, band.id, band.place.pointer, problems);
     }
@@ -178,8 +181,9 @@ void placeLines(const Job& job, Layout& layout, base::Problems& problems) {
     layout.lines.push_back(placed);
     checkOverWindow(line, layout.lines.back(), problems);
     if (const Overhang over = beyondMount(layout, placed.ring); over.by > 0) {
-      conflict(problems, line.place.pointer + "/gap",
-               Message("job.beyond-mount").with("id", line.id).with("side", over.side).with("by", Millimetres{over.by}));
+      conflict(
+          problems, line.place.pointer + "/gap",
+          Message("job.beyond-mount").with("id", line.id).with("side", over.side).with("by", Millimetres{over.by}));
     } else {
       noticeUnderLip(job, layout, placed.ring, line.id, line.place.pointer, problems);
     }

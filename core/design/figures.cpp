@@ -39,7 +39,8 @@ class Collector {
                          units::roundedLength(opening, m_system, Rounding::Down);
     figure.shown = units::showLength(shown, m_system, Rounding::Nearest);
     figure.shown.approximate = m_system == UnitSystem::Inches && std::fabs(shown - figure.value) > 1e-6;
-    figure.display = (figure.shown.approximate ? "\u2248 " : "") + units::lengthText(shown, m_system, Rounding::Nearest);
+    figure.display =
+        (figure.shown.approximate ? "\u2248 " : "") + units::lengthText(shown, m_system, Rounding::Nearest);
   }
 
   void area(const std::string& name, double value) {
@@ -151,7 +152,8 @@ void collectLine(Collector& out, const LineLayout& line, const Box& face) {
   out.length("fromFace.sides", sides);
   out.length("fromFace.topBottom", topBottom);
   // A common distance is the diagonal of a square; hypot would lose the last bit of it.
-  out.length("fromFaceCorner", sides == topBottom ? std::fabs(sides) * std::numbers::sqrt2 : std::hypot(sides, topBottom));
+  out.length("fromFaceCorner",
+             sides == topBottom ? std::fabs(sides) * std::numbers::sqrt2 : std::hypot(sides, topBottom));
 }
 
 }  // namespace

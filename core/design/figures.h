@@ -17,9 +17,9 @@ struct Figure {
   std::string kind;     // the id without its element: "board.mark.left"; keys the label and datum words
   double value = 0;
   FigureUnit unit = FigureUnit::Millimetre;
-  std::string display;  // in the units asked for, rounded for display
+  std::string display;       // in the units asked for, rounded for display
   units::ShownLength shown;  // for lengths
-  bool entered = false;  // true: as the maker entered it; false: computed
+  bool entered = false;      // true: as the maker entered it; false: computed
 };
 
 class Figures {

@@ -126,7 +126,7 @@ struct Leaf {
   RegionKind region = RegionKind::Face;
   std::string regionOf;  // band or board
   LeafMethod method = LeafMethod::Laid;
-  double coverage = 1;   // scattered
+  double coverage = 1;  // scattered
   SizeKind size = SizeKind::Water;
   Length keepOffEdge, keepOffLines;
   Length leafWidth = Length::wholeMillimetres(80);
@@ -155,7 +155,7 @@ struct Room {
 };
 
 struct Job {
-  std::string title;      // "" where not given
+  std::string title;  // "" where not given
   std::string reference;
   std::string client;
   std::string due;
@@ -164,7 +164,7 @@ struct Job {
   std::vector<Board> boards;  // from the face inwards
   Borders borders;
   Rebate rebate;
-  std::vector<Band> bands;    // innermost first
+  std::vector<Band> bands;  // innermost first
   std::vector<Line> lines;
   std::vector<Leaf> leaf;
   Package package;

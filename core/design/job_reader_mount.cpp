@@ -94,8 +94,7 @@ bool readBoards(ObjectReader& mount, Job& job, std::set<std::string>& ids, Probl
   const auto items = base::readItems(node, problems);
   if (!items) return false;
   if (items->empty() || items->size() > 3) {
-    base::report(problems, node,
-                 Message("job.board-count").with("count", static_cast<std::int64_t>(items->size())));
+    base::report(problems, node, Message("job.board-count").with("count", static_cast<std::int64_t>(items->size())));
   }
   bool good = !items->empty() && items->size() <= 3;
   for (std::size_t i = 0; i < items->size(); ++i) {
@@ -111,9 +110,7 @@ bool readBorders(ObjectReader& mount, Job& job, Problems& problems) {
   ObjectReader reader(node, problems);
   if (!reader.valid()) return false;
   job.borders.place = placeOf(node);
-  const auto size = [&](std::string_view key) {
-    return readLength(reader.required(key), LengthRange::Size, problems);
-  };
+  const auto size = [&](std::string_view key) { return readLength(reader.required(key), LengthRange::Size, problems); };
   bool good = false;
   if (reader.has("outer")) {
     ObjectReader outer(reader.required("outer"), problems);

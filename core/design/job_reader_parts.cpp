@@ -150,8 +150,10 @@ bool readRegion(const Node& node, const Job& job, const std::set<std::string>& l
   if (!node) return false;
   const std::string text = node.value->kind() == base::Value::Kind::Text ? node.value->asText() : "";
   if (text == "face") return true;
-  for (const auto& [prefix, kind] : {RegionWord{"outside:", RegionKind::Outside}, {"inside:", RegionKind::Inside},
-                                     {"on:", RegionKind::On}, {"spandrel:", RegionKind::Spandrel},
+  for (const auto& [prefix, kind] : {RegionWord{"outside:", RegionKind::Outside},
+                                     {"inside:", RegionKind::Inside},
+                                     {"on:", RegionKind::On},
+                                     {"spandrel:", RegionKind::Spandrel},
                                      {"bevel:", RegionKind::Bevel}}) {
     if (!base::startsWith(text, prefix)) continue;
     leaf.region = kind;

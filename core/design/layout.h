@@ -22,7 +22,7 @@ struct BoardLayout {
   double bevelPlan = 0;
   double bevelSlope = 0;
   double bevelArea = 0;
-  double reveal = 0;      // inner boards
+  double reveal = 0;  // inner boards
   double flatReveal = 0;
   double borderTop = 0, borderBottom = 0, borderLeft = 0, borderRight = 0;
 };
@@ -51,7 +51,7 @@ struct LeafLayout {
   std::string id;
   double area = 0;  // mm2
   double sheets = 0;
-  double size = 0;  // ml
+  double size = 0;      // ml
   geometry::Ring ring;  // the bounds of its region; unused for a bevel
   bool onBevel = false;
 };

@@ -88,8 +88,9 @@ void checkAgainst(const Field& field, const Field& earlier, base::Problems& prob
   without.insert(without.end(), earlier.without.begin(), earlier.without.end());
   both = geometry::area({field.bounds, earlier.bounds}, without);
   if (both <= kNothing) return;
-  conflict(problems, field.leaf->place.pointer + "/region",
-           Message("job.leaf-overlap").with("first", field.leaf->id).with("second", earlier.leaf->id).with("area", both));
+  conflict(
+      problems, field.leaf->place.pointer + "/region",
+      Message("job.leaf-overlap").with("first", field.leaf->id).with("second", earlier.leaf->id).with("area", both));
 }
 
 }  // namespace

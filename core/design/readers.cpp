@@ -9,7 +9,7 @@ namespace {
 
 using base::Message;
 
-constexpr std::array<std::string_view, 10> kReservedIds = {"art",  "boards",   "piece", "package",  "size",
+constexpr std::array<std::string_view, 10> kReservedIds = {"art",   "boards",   "piece", "package",  "size",
                                                            "paste", "adhesive", "wash",  "spandrel", "leaf"};
 
 bool isIdentifier(std::string_view text) {

@@ -17,12 +17,12 @@ struct BenchPlace {
     Stuck,     // nothing can start and nothing runs: only after a fault the techniques cannot mend
   };
   Kind kind = Kind::Step;
-  std::optional<std::size_t> step;         // Step: the one to show; Missed: the one that was gated
-  std::string wait;                        // Waiting: the wait that opens first; Missed: the window
-  std::optional<std::size_t> lastDone;     // newest live done step
+  std::optional<std::size_t> step;      // Step: the one to show; Missed: the one that was gated
+  std::string wait;                     // Waiting: the wait that opens first; Missed: the window
+  std::optional<std::size_t> lastDone;  // newest live done step
   waits::ClockReading lastDoneAt;
-  std::optional<std::size_t> next;         // what list order has after `step`
-  std::size_t done = 0;                    // steps done and in all
+  std::optional<std::size_t> next;  // what list order has after `step`
+  std::size_t done = 0;             // steps done and in all
   std::size_t all = 0;
 };
 

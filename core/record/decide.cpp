@@ -31,7 +31,8 @@ class Decider {
     const auto index = m_workflow.indexOf(intent.step);
     if (!index) return noSuchStep(intent.step);
     if (m_job.isDone(*index)) return alreadyDone(*index);
-    if (m_state.steps[*index].status == StepStatus::Begun) return Message("record.already-begun").with("step", title(*index));
+    if (m_state.steps[*index].status == StepStatus::Begun)
+      return Message("record.already-begun").with("step", title(*index));
     if (!m_job.canStart(*index)) return notReady(*index);
     if (const auto reason = wouldMissWindow(*index)) return *reason;
     return Drafts{draft(type::kStepBegun, "step", intent.step)};
@@ -67,7 +68,8 @@ class Decider {
     Drafts drafts{looked};
     // A window found open by touch is taken up at once: the gated step begins with the verdict.
     const auto gated = m_job.gatedStep(run->second);
-    if (intent.verdict == intents::Verdict::Tacky && run->second.wait->closes && gated && readyButFor(*gated, run->second)) {
+    if (intent.verdict == intents::Verdict::Tacky && run->second.wait->closes && gated &&
+        readyButFor(*gated, run->second)) {
       drafts.push_back(draft(type::kStepBegun, "step", m_workflow.steps[*gated].id));
     }
     return drafts;
@@ -106,9 +108,8 @@ class Decider {
 
   Decision operator()(const intents::Undo& intent) const {
     const auto& log = m_state.log;
-    const auto first = std::find_if(log.begin(), log.end(), [&](const LogLine& line) {
-      return line.intentId == intent.intentId;
-    });
+    const auto first =
+        std::find_if(log.begin(), log.end(), [&](const LogLine& line) { return line.intentId == intent.intentId; });
     if (first == log.end()) return Message("record.nothing-to-undo");
     if (first->voided) return Message("record.already-undone");
     if (first->type == type::kUndone) {
@@ -244,7 +245,8 @@ class Decider {
 }  // namespace
 
 base::Result<std::vector<EventDraft>, Refusal> decide(const JobAt& job, const intents::Intent& intent) {
-  if (job.state().readOnly()) return Message("record.read-only").with("events", base::join(job.state().unknownEvents, ", "));
+  if (job.state().readOnly())
+    return Message("record.read-only").with("events", base::join(job.state().unknownEvents, ", "));
   return std::visit(Decider(job), intent);
 }
 

@@ -26,7 +26,8 @@ class EventStore {
 
   // Appends all or none, durably: when this returns without an error the events survive kill -9. Events already
   // there (same event id) are skipped. Texts are kept once each.
-  virtual base::Result<Done, StoreError> append(const std::vector<Event>& events, const std::vector<StoredText>& texts) = 0;
+  virtual base::Result<Done, StoreError> append(const std::vector<Event>& events,
+                                                const std::vector<StoredText>& texts) = 0;
   // In fold order.
   virtual base::Result<std::vector<Event>, StoreError> load(const std::string& stream) = 0;
   virtual base::Result<std::vector<std::string>, StoreError> streams() = 0;

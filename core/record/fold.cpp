@@ -15,8 +15,8 @@ std::string member(const base::Value& payload, std::string_view key) {
 
 bool isKnown(const Event& event) {
   if (event.version != 1) return false;
-  const std::string_view known[] = {type::kJobTakenIn, type::kStepBegun,     type::kStepDone,     type::kUndone,
-                                    type::kLooked,     type::kHeard,         type::kFaultReported, type::kMissedMended};
+  const std::string_view known[] = {type::kJobTakenIn, type::kStepBegun, type::kStepDone,      type::kUndone,
+                                    type::kLooked,     type::kHeard,     type::kFaultReported, type::kMissedMended};
   return std::find(std::begin(known), std::end(known), event.type) != std::end(known);
 }
 

@@ -91,9 +91,7 @@ bool JobAt::expired(std::size_t index) const {
   });
 }
 
-bool JobAt::isDone(std::size_t step) const {
-  return m_state.steps[step].status == StepStatus::Done && !expired(step);
-}
+bool JobAt::isDone(std::size_t step) const { return m_state.steps[step].status == StepStatus::Done && !expired(step); }
 
 bool JobAt::holds(const std::string& fact) const {
   for (const std::size_t maker : m_state.plan->workflow.making(fact)) {
@@ -141,8 +139,8 @@ bool JobAt::canFinish(std::size_t step, bool begunInTime) const {
   const bool inside = begunInTime || m_state.steps[step].status == StepStatus::Begun;
   const RunningWait* window = gate(step);
   for (const std::string& fact : missing(step)) {
-    const bool byWindow = window != nullptr && window->wait->makes == fact &&
-                          waitState(*window).phase == waits::Phase::Closed;
+    const bool byWindow =
+        window != nullptr && window->wait->makes == fact && waitState(*window).phase == waits::Phase::Closed;
     if (!(inside && byWindow)) return false;
   }
   return true;
@@ -152,7 +150,8 @@ std::optional<std::size_t> JobAt::inHand() const {
   std::optional<std::size_t> newest;
   for (std::size_t i = 0; i < m_state.steps.size(); ++i) {
     if (m_state.steps[i].status != StepStatus::Begun || !canFinish(i, true)) continue;
-    if (!newest || m_state.steps[*newest].begunAt.utcMilliseconds <= m_state.steps[i].begunAt.utcMilliseconds) newest = i;
+    if (!newest || m_state.steps[*newest].begunAt.utcMilliseconds <= m_state.steps[i].begunAt.utcMilliseconds)
+      newest = i;
   }
   return newest;
 }

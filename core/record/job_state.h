@@ -18,7 +18,7 @@ namespace core::record {
 
 // What does not change while a job is worked: read once from the texts it was taken in with.
 struct JobPlan {
-  std::string id;       // of the stream "job/<id>"
+  std::string id;  // of the stream "job/<id>"
   std::string jobHash;
   design::Design design;
   workflow::Workflow workflow;
@@ -46,21 +46,21 @@ struct RunningWait {
 struct LogLine {
   std::string intentId;
   std::string type;
-  std::string step;   // or wait, where it is about one
+  std::string step;  // or wait, where it is about one
   waits::ClockReading at;
   bool voided = false;
 };
 
 struct JobState {
   std::shared_ptr<const JobPlan> plan;
-  std::vector<StepState> steps;                 // by workflow index
-  std::map<std::string, bool> facts;            // facts made directly by steps; true or ended
-  std::map<std::string, RunningWait> waits;     // by wait id: the newest run of each
-  std::vector<LogLine> log;                     // everything, in order
+  std::vector<StepState> steps;              // by workflow index
+  std::map<std::string, bool> facts;         // facts made directly by steps; true or ended
+  std::map<std::string, RunningWait> waits;  // by wait id: the newest run of each
+  std::vector<LogLine> log;                  // everything, in order
   std::set<std::string> voidedIntents;
-  std::string lastIntent;                       // newest live act of the maker in this job, "" for none
-  std::string lastUndo;                         // newest live undo, where nothing was done since; "" for none
-  std::vector<std::string> unknownEvents;       // "type/version": kept, not folded
+  std::string lastIntent;                  // newest live act of the maker in this job, "" for none
+  std::string lastUndo;                    // newest live undo, where nothing was done since; "" for none
+  std::vector<std::string> unknownEvents;  // "type/version": kept, not folded
   bool readOnly() const { return !unknownEvents.empty(); }
 };
 

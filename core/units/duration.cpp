@@ -9,12 +9,8 @@
 namespace core::units {
 
 base::Result<Duration, base::Message> parseDuration(std::string_view text) {
-  constexpr std::array<std::pair<std::string_view, double>, 6> kUnits = {{{" s", 1e3},
-                                                                          {" min", 60e3},
-                                                                          {" h", 3'600e3},
-                                                                          {" d", 86'400e3},
-                                                                          {" week", 604'800e3},
-                                                                          {" weeks", 604'800e3}}};
+  constexpr std::array<std::pair<std::string_view, double>, 6> kUnits = {
+      {{" s", 1e3}, {" min", 60e3}, {" h", 3'600e3}, {" d", 86'400e3}, {" week", 604'800e3}, {" weeks", 604'800e3}}};
   for (const auto& [suffix, perUnit] : kUnits) {
     if (!base::endsWith(text, suffix)) continue;
     const auto number = base::parseDecimal(text.substr(0, text.size() - suffix.size()));

@@ -8,11 +8,8 @@
 namespace core::units {
 namespace {
 
-
 constexpr double kThirtySecond = 25.4 / 32;
 constexpr double kOnStep = 1e-7;
-
-
 
 // Whole steps of the display's grid.
 double steps(double millimetres, UnitSystem system, Rounding rounding) {

@@ -12,7 +12,8 @@ Duration quantile(const Span& span, double p) {
   const auto early = static_cast<double>(span.early.inMilliseconds());
   const auto likely = static_cast<double>(span.likely.inMilliseconds());
   const auto late = static_cast<double>(span.late.inMilliseconds());
-  const double value = p < 0.5 ? likely + (p - 0.5) / 0.4 * (likely - early) : likely + (p - 0.5) / 0.4 * (late - likely);
+  const double value =
+      p < 0.5 ? likely + (p - 0.5) / 0.4 * (likely - early) : likely + (p - 0.5) / 0.4 * (late - likely);
   return Duration::milliseconds(std::llround(std::max(0.0, value)));
 }
 

@@ -27,8 +27,8 @@ Elapsed elapsedBetween(const ClockReading& start, const ClockReading& now, const
     }
   }
   const std::int64_t byWall = now.utcMilliseconds - start.utcMilliseconds;
-  const std::int64_t least = (seenInFirstBoot + std::max<std::int64_t>(0, now.boottimeNanoseconds)) /
-                             kNanosecondsPerMillisecond;
+  const std::int64_t least =
+      (seenInFirstBoot + std::max<std::int64_t>(0, now.boottimeNanoseconds)) / kNanosecondsPerMillisecond;
   const bool believable = now.utcMilliseconds >= latestUtc && byWall <= kLongestBelievedMilliseconds;
   if (!believable) return {units::Duration::milliseconds(least), false};
   return {units::Duration::milliseconds(std::max(byWall, std::int64_t{0})), true};

@@ -15,7 +15,7 @@ struct ClockReading {
   std::int64_t utcMilliseconds = 0;  // since 1970-01-01T00:00Z
   std::string bootId;                // one for each boot of one device
   std::int64_t boottimeNanoseconds = 0;
-  bool synced = false;               // whether the wall clock was known to be set by a time server
+  bool synced = false;  // whether the wall clock was known to be set by a time server
 
   friend bool operator==(const ClockReading&, const ClockReading&) = default;
 };

@@ -39,7 +39,7 @@ struct WaitTerms {
 struct WaitState {
   Phase phase = Phase::Waiting;
   Elapsed elapsed;
-  units::Span opens;                  // since the start, after what the looks taught
+  units::Span opens;  // since the start, after what the looks taught
   std::optional<units::Span> closes;
   // When the closing alert is due, since the start: early enough that the act can still be begun and done
   // before one window in ten has closed, but not before the opening.

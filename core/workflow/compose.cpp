@@ -58,8 +58,9 @@ class Composer {
         continue;
       }
       const auto choice = m_design.job.techniques.find(technique->role);
-      const bool wanted = choice == m_design.job.techniques.end() ? applies(*technique) && !filled.contains(technique->role)
-                                                                  : choice->second == technique->id;
+      const bool wanted = choice == m_design.job.techniques.end()
+                              ? applies(*technique) && !filled.contains(technique->role)
+                              : choice->second == technique->id;
       if (wanted && filled.insert(technique->role).second) m_chosen.push_back(technique);
     }
   }
@@ -138,7 +139,8 @@ class Composer {
       changed = false;
       for (std::size_t i = 0; i < m_drafts.size() && !changed; ++i) {
         for (const auto& alternatives : m_drafts[i].needs) {
-          if (std::any_of(alternatives.begin(), alternatives.end(), [&](const auto& facts) { return allMade(facts); })) {
+          if (std::any_of(alternatives.begin(), alternatives.end(),
+                          [&](const auto& facts) { return allMade(facts); })) {
             continue;
           }
           const Technique* maker = neededMaker(alternatives);
@@ -177,8 +179,8 @@ class Composer {
   void settleNeeds() {
     for (DraftStep& draft : m_drafts) {
       for (const auto& alternatives : draft.needs) {
-        const auto met = std::find_if(alternatives.begin(), alternatives.end(),
-                                      [&](const auto& facts) { return allMade(facts); });
+        const auto met =
+            std::find_if(alternatives.begin(), alternatives.end(), [&](const auto& facts) { return allMade(facts); });
         const std::vector<std::string>& facts = met != alternatives.end() ? *met : alternatives.front();
         for (const std::string& fact : facts) {
           if (!m_made.contains(fact)) {

@@ -22,7 +22,7 @@ struct RehearsalEvent {
 };
 
 struct Rehearsal {
-  double minutes = 0;  // until the hands have nothing left to do
+  double minutes = 0;                  // until the hands have nothing left to do
   std::vector<RehearsalEvent> events;  // in order of time
   bool missed = false;
 };

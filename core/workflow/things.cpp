@@ -130,14 +130,17 @@ void Things::addBands(const design::Job& job) {
 void Things::addLines(const design::Job& job) {
   // From the window outwards, so that no wet line is crossed.
   for (const std::string& id : m_design.layout.linesFromWindow()) {
-    const auto line = std::find_if(job.lines.begin(), job.lines.end(), [&](const auto& entry) { return entry.id == id; });
+    const auto line =
+        std::find_if(job.lines.begin(), job.lines.end(), [&](const auto& entry) { return entry.id == id; });
     Thing thing;
     thing.id = id;
     thing.kind = ThingKind::Line;
     const bool window = line->along == design::Edge::Window;
     thing.properties = {{"colour", line->colour},
                         {"along", window ? "window" : "band"},
-                        {"edge", window ? "window" : line->along == design::Edge::BandInner ? "inner" : "outer"}};
+                        {"edge", window                                   ? "window"
+                                 : line->along == design::Edge::BandInner ? "inner"
+                                                                          : "outer"}};
     add(std::move(thing), m_words.line);
   }
 }

@@ -25,12 +25,12 @@ struct ThingWords {
 };
 
 struct Thing {
-  std::string id;                  // "top", "inner", "inner.top", "inner.corner.tl", "field", "field#2"; "" for the job
+  std::string id;  // "top", "inner", "inner.top", "inner.corner.tl", "field", "field#2"; "" for the job
   craft::ThingKind kind = craft::ThingKind::Once;
-  std::string owner;               // "" where it owns itself
+  std::string owner;                              // "" where it owns itself
   std::map<std::string, std::string> properties;  // what techniques select by; the same in every language
   std::map<std::string, std::string> words;       // what fills {placeholders}
-  int order = 0;                   // place among all things: outermost board first, then innermost band, line, leaf
+  int order = 0;  // place among all things: outermost board first, then innermost band, line, leaf
 };
 
 class Things {

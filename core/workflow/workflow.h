@@ -12,18 +12,18 @@
 namespace core::workflow {
 
 struct WorkflowWait {
-  std::string id;        // "<step id>/<wait>"; stable for ever
+  std::string id;  // "<step id>/<wait>"; stable for ever
   craft::WaitKind kind = craft::WaitKind::Dry;
   std::string title;
   std::string makes;
-  std::string follows;   // "" for none
-  units::Span opens;     // after the step is done
+  std::string follows;  // "" for none
+  units::Span opens;    // after the step is done
   std::optional<units::Span> closes;
   craft::DryingModel model = craft::DryingModel::None;
   bool attended = false;
   std::string test;
   std::string source;
-  std::string missedSay;                  // with closes
+  std::string missedSay;  // with closes
   std::vector<std::string> missedEnds;
 };
 
@@ -54,11 +54,11 @@ struct WorkflowMaterial {
 };
 
 struct WorkflowStep {
-  std::string id;          // "technique/step@thing", "#n" for parts; "technique/step" for the job or the shop
+  std::string id;  // "technique/step@thing", "#n" for parts; "technique/step" for the job or the shop
   std::string technique;
   std::string techniqueTitle;
-  std::string thing;       // "" for the job
-  std::string thingName;   // as said to a maker: "top strip of inner band"
+  std::string thing;      // "" for the job
+  std::string thingName;  // as said to a maker: "top strip of inner band"
   std::string title;
   std::vector<std::string> sentences;
   std::string good;

@@ -22,8 +22,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   ENSURE(magnitude <= kLongestLength.inNanometres());
   std::string decimals = std::to_string(magnitude % kNanometresPerMillimetre);
   decimals.insert(0, 6 - decimals.size(), '0');
-  const std::string again = (nanometres < 0 ? "-" : "") + std::to_string(magnitude / kNanometresPerMillimetre) + '.' +
-                            decimals + " mm";
+  const std::string again =
+      (nanometres < 0 ? "-" : "") + std::to_string(magnitude / kNanometresPerMillimetre) + '.' + decimals + " mm";
   const auto reread = parseLength(again);
   ENSURE(reread);
   ENSURE(reread.value().length == parsed.value().length);

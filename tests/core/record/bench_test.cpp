@@ -91,8 +91,10 @@ TEST_CASE("every offer is one that is not refused", "[offers]") {
       if (!decision) CHECK(decision.error().id == "record.others-rest-on-it");
       ++asked;
     }
-    if (bench.place().kind == Kind::Step) bench.finishShown();
-    else bench.advance(15);
+    if (bench.place().kind == Kind::Step)
+      bench.finishShown();
+    else
+      bench.advance(15);
   }
   CHECK(asked > 150);
 }

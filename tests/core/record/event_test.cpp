@@ -76,7 +76,8 @@ TEST_CASE("folding a prefix and then all is folding all", "[event]") {
   const auto all = bench.events();
   std::size_t matched = 0;
   for (std::size_t length = 0; length <= all.size(); ++length) {
-    const auto prefix = record::dump(record::fold(bench.plan(), {all.begin(), all.begin() + static_cast<long>(length)}));
+    const auto prefix =
+        record::dump(record::fold(bench.plan(), {all.begin(), all.begin() + static_cast<long>(length)}));
     if (matched < dumps.size() && prefix == dumps[matched]) ++matched;
   }
   CHECK(matched == dumps.size());

@@ -25,7 +25,8 @@ TEST_CASE("done, undo, redo, undo equals never done, and the act stays in the lo
   REQUIRE(bench.ask(intents::Undo{act}).empty());
   CHECK(record::dump(bench.state()) == never);
   bool logged = false;
-  for (const auto& line : bench.state().log) logged = logged || (line.intentId == act && line.step == step && line.voided);
+  for (const auto& line : bench.state().log)
+    logged = logged || (line.intentId == act && line.step == step && line.voided);
   CHECK(logged);
 }
 
@@ -52,7 +53,8 @@ TEST_CASE("a wait whose start is undone ends silently", "[undo]") {
   CHECK(waits);
   REQUIRE(bench.ask(intents::Undo{act}).empty());
   for (const auto& [id, run] : bench.state().waits) CHECK(run.step->id != "colour-bevel/colour@top");
-  for (const auto& alert : record::alertsOf(bench.at())) CHECK(alert.wait.find("colour-bevel/colour@top") == std::string::npos);
+  for (const auto& alert : record::alertsOf(bench.at()))
+    CHECK(alert.wait.find("colour-bevel/colour@top") == std::string::npos);
 }
 
 TEST_CASE("a redo is refused once something else was done", "[undo]") {

@@ -26,15 +26,18 @@ const record::RunningWait& windowOf(const Bench& bench, const std::string& step)
 craft::Catalogue sizeAndLay() {
   craft::Catalogue catalogue;
   const std::string always = R"("when": {"always": true})";
-  addTechnique(catalogue, oneStepTechnique("brush-size", R"("piece.sized")", always, R"("waits": [{"id": "tack", "kind": "tack",
+  addTechnique(catalogue,
+               oneStepTechnique("brush-size", R"("piece.sized")", always, R"("waits": [{"id": "tack", "kind": "tack",
     "title": "size tacks", "makes": "piece.tack",
     "opens": {"early": "15 min", "likely": "20 min", "late": "30 min"},
     "closes": {"early": "40 min", "likely": "60 min", "late": "90 min"}, "model": "evaporation", "test": "Touch it.",
     "source": "common practice", "ifMissed": {"do": "Size again.", "ends": ["piece.sized"]}}], )"));
   addTechnique(catalogue, oneStepTechnique("lay", R"("piece.laid")", always, R"("needs": ["piece.tack"], )"));
-  std::string longer = oneStepTechnique("long-act", R"("piece.long")", always, R"("uninterruptible": true, "needs": ["piece.sized"], )");
+  std::string longer =
+      oneStepTechnique("long-act", R"("piece.long")", always, R"("uninterruptible": true, "needs": ["piece.sized"], )");
   const std::string usual = R"({"early": "1 min", "likely": "2 min", "late": "3 min", "source": "common practice"})";
-  longer.replace(longer.find(usual), usual.size(), R"({"early": "30 min", "likely": "50 min", "late": "60 min", "source": "common practice"})");
+  longer.replace(longer.find(usual), usual.size(),
+                 R"({"early": "30 min", "likely": "50 min", "late": "60 min", "source": "common practice"})");
   addTechnique(catalogue, longer);
   return catalogue;
 }
@@ -73,9 +76,8 @@ TEST_CASE("a step begun inside its window may be finished after it", "[windows]"
   REQUIRE(bench.finish(kBrush).empty());
   REQUIRE(bench.ask(intents::BeginStep{kLay}).empty());
   CHECK(record::alertsOf(bench.at()).size() ==
-        static_cast<std::size_t>(std::count_if(bench.state().waits.begin(), bench.state().waits.end(), [&](const auto& entry) {
-          return bench.at().matters(entry.second);
-        })));
+        static_cast<std::size_t>(std::count_if(bench.state().waits.begin(), bench.state().waits.end(),
+                                               [&](const auto& entry) { return bench.at().matters(entry.second); })));
   bench.advance(120);
   CHECK(bench.shown() == kLay);
   CHECK(bench.finish(kLay).empty());
@@ -150,10 +152,15 @@ TEST_CASE("a step with a blade in the hand is told to the alerts", "[windows]") 
 
 TEST_CASE("a preparation outlives its shelf life only for what still needs it", "[windows]") {
   craft::Catalogue catalogue;
-  addTechnique(catalogue, oneStepTechnique("brew", R"("paste.brew.ready")",
-                                           R"("when": {"needed": true}, "scope": "shop", "keeps": {"for": "2 h", "source": "common practice"})", ""));
-  addTechnique(catalogue, oneStepTechnique("user", R"("piece.pasted")", R"("when": {"always": true})", R"("needs": ["paste.brew.ready"], )"));
-  addTechnique(catalogue, oneStepTechnique("later", R"("piece.later")", R"("when": {"always": true})", R"("needs": ["piece.pasted"], )"));
+  addTechnique(
+      catalogue,
+      oneStepTechnique(
+          "brew", R"("paste.brew.ready")",
+          R"("when": {"needed": true}, "scope": "shop", "keeps": {"for": "2 h", "source": "common practice"})", ""));
+  addTechnique(catalogue, oneStepTechnique("user", R"("piece.pasted")", R"("when": {"always": true})",
+                                           R"("needs": ["paste.brew.ready"], )"));
+  addTechnique(catalogue, oneStepTechnique("later", R"("piece.later")", R"("when": {"always": true})",
+                                           R"("needs": ["piece.pasted"], )"));
   Bench bench(demoJobText(), catalogue);
   REQUIRE(bench.finish("brew/act").empty());
   CHECK(bench.events().back().stream == "bench/device");

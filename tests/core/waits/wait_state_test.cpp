@@ -43,7 +43,8 @@ TEST_CASE("the touch test decides", "[waits]") {
 }
 
 TEST_CASE("a tack window opens, calls in time for the act, and closes", "[waits]") {
-  const waits::WaitTerms terms{minutes(30, 40, 60), minutes(90, 120, 200), Duration::minutes(12), {}, waits::Basis::Label};
+  const waits::WaitTerms terms{
+      minutes(30, 40, 60), minutes(90, 120, 200), Duration::minutes(12), {}, waits::Basis::Label};
   CHECK(after(terms, 39).phase == Phase::Waiting);
   CHECK(after(terms, 40).phase == Phase::Open);
   CHECK(after(terms, 40).closingAt == Duration::minutes(78));

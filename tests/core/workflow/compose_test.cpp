@@ -24,7 +24,8 @@ std::size_t place(const workflow::Workflow& workflow, const std::string& id) {
 }
 
 bool mentions(const std::vector<std::string>& lines, const std::string& text) {
-  return std::any_of(lines.begin(), lines.end(), [&](const std::string& l) { return l.find(text) != std::string::npos; });
+  return std::any_of(lines.begin(), lines.end(),
+                     [&](const std::string& l) { return l.find(text) != std::string::npos; });
 }
 
 }  // namespace
@@ -113,8 +114,10 @@ TEST_CASE("an invented technique lands where its facts put it", "[workflow]") {
 
 TEST_CASE("a cycle is told as the path of steps that closes it", "[workflow]") {
   auto catalogue = shippedTechniques();
-  addTechnique(catalogue, oneStepTechnique("hen", R"("piece.hen")", R"("when": {"always": true})", R"("needs": ["piece.egg"], )"));
-  addTechnique(catalogue, oneStepTechnique("egg", R"("piece.egg")", R"("when": {"always": true})", R"("needs": ["piece.hen"], )"));
+  addTechnique(catalogue,
+               oneStepTechnique("hen", R"("piece.hen")", R"("when": {"always": true})", R"("needs": ["piece.egg"], )"));
+  addTechnique(catalogue,
+               oneStepTechnique("egg", R"("piece.egg")", R"("when": {"always": true})", R"("needs": ["piece.hen"], )"));
   const auto lines = composeProblems(designOf(demoJobText()), catalogue);
   REQUIRE(lines.size() == 1);
   CHECK(lines.front() == "compose.cycle path=egg/act \u2192 hen/act \u2192 egg/act");
@@ -122,7 +125,8 @@ TEST_CASE("a cycle is told as the path of steps that closes it", "[workflow]") {
 
 TEST_CASE("a need with alternatives takes the first that the job makes", "[workflow]") {
   craft::Catalogue catalogue;
-  addTechnique(catalogue, oneStepTechnique("first", R"("piece.first")", R"("when": {"any": "board", "atLeast": 2})", ""));
+  addTechnique(catalogue,
+               oneStepTechnique("first", R"("piece.first")", R"("when": {"any": "board", "atLeast": 2})", ""));
   addTechnique(catalogue, oneStepTechnique("second", R"("piece.second")", R"("when": {"always": true})", ""));
   addTechnique(catalogue, oneStepTechnique("chooser", R"("piece.chosen")", R"("when": {"always": true})",
                                            R"("needs": [{"anyOf": ["piece.first", "piece.second"]}], )"));
@@ -139,11 +143,14 @@ TEST_CASE("a need with alternatives takes the first that the job makes", "[workf
 
 TEST_CASE("a preparation is pulled in only where it is needed", "[workflow]") {
   craft::Catalogue catalogue;
-  const std::string shop = R"("when": {"needed": true}, "scope": "shop", "keeps": {"for": "4 weeks", "source": "common practice"})";
-  addTechnique(catalogue, oneStepTechnique("brew", R"("paste.brew.ready")", shop, R"("needs": ["paste.grain.ground"], )"));
+  const std::string shop =
+      R"("when": {"needed": true}, "scope": "shop", "keeps": {"for": "4 weeks", "source": "common practice"})";
+  addTechnique(catalogue,
+               oneStepTechnique("brew", R"("paste.brew.ready")", shop, R"("needs": ["paste.grain.ground"], )"));
   addTechnique(catalogue, oneStepTechnique("grind", R"("paste.grain.ground")", shop, ""));
   addTechnique(catalogue, oneStepTechnique("idle", R"("paste.idle.ready")", shop, ""));
-  addTechnique(catalogue, oneStepTechnique("user", R"("piece.pasted")", R"("when": {"always": true})", R"("needs": ["paste.brew.ready"], )"));
+  addTechnique(catalogue, oneStepTechnique("user", R"("piece.pasted")", R"("when": {"always": true})",
+                                           R"("needs": ["paste.brew.ready"], )"));
   const auto workflow = composed(designOf(demoJobText()), catalogue);
   CHECK(workflow.steps.size() == 3);
   CHECK(place(workflow, "grind/act") < place(workflow, "brew/act"));
@@ -155,7 +162,8 @@ TEST_CASE("a preparation is pulled in only where it is needed", "[workflow]") {
 TEST_CASE("a job picks among alternatives by role, and a wrong pick is told", "[workflow]") {
   craft::Catalogue catalogue;
   const auto add = [&](const std::string& id, const std::string& role) {
-    addTechnique(catalogue, oneStepTechnique(id, R"("piece.)" + id + "\"", R"("role": ")" + role + R"(", "when": {"always": true})", ""));
+    addTechnique(catalogue, oneStepTechnique(id, R"("piece.)" + id + "\"",
+                                             R"("role": ")" + role + R"(", "when": {"always": true})", ""));
   };
   add("tape", "mask");
   add("fluid", "mask");
@@ -175,10 +183,12 @@ TEST_CASE("a job picks among alternatives by role, and a wrong pick is told", "[
 
 TEST_CASE("a large field is split so that each part fits its window", "[workflow]") {
   craft::Catalogue catalogue;
-  addTechnique(catalogue,
-               oneStepTechnique("sow", R"("this.sown")",
-                                R"("when": {"each": "leaf"}, "repeat": {"area": "leaf.this.area", "each": "20000 mm2", "source": "common practice"})",
-                                R"("each": "part", "needs": ["previous.sown"], )"));
+  addTechnique(
+      catalogue,
+      oneStepTechnique(
+          "sow", R"("this.sown")",
+          R"("when": {"each": "leaf"}, "repeat": {"area": "leaf.this.area", "each": "20000 mm2", "source": "common practice"})",
+          R"("each": "part", "needs": ["previous.sown"], )"));
   const auto workflow = composed(designOf(demoJobText()), catalogue);
   // 66 085 mm2 in parts of at most 20 000.
   REQUIRE(workflow.steps.size() == 4);
@@ -214,8 +224,10 @@ TEST_CASE("figures are only those the design has", "[workflow]") {
 TEST_CASE("step ids do not change with the ids' meaning: renamed things give the same steps renamed", "[workflow]") {
   std::string text = demoJobText();
   const auto original = composed(designOf(text), shippedTechniques());
-  const std::string renamed = base::replaceAll(base::replaceAll(text, "\"inner\"", "\"quay\""), "band:inner.", "band:quay.");
-  const auto other = composed(designOf(base::replaceAll(renamed, "outside:inner", "outside:quay")), shippedTechniques());
+  const std::string renamed =
+      base::replaceAll(base::replaceAll(text, "\"inner\"", "\"quay\""), "band:inner.", "band:quay.");
+  const auto other =
+      composed(designOf(base::replaceAll(renamed, "outside:inner", "outside:quay")), shippedTechniques());
   REQUIRE(original.steps.size() == other.steps.size());
   for (std::size_t i = 0; i < original.steps.size(); ++i) {
     CHECK(base::replaceAll(original.steps[i].id, "@inner", "@quay") == other.steps[i].id);

@@ -193,7 +193,8 @@ TEST_CASE("the work is never on the bench while paint, paste or flake is open", 
     for (std::size_t i = 0; i < b.workflow.steps.size(); ++i) {
       const auto& step = b.workflow.steps[i];
       const bool onPiece = !step.ofShop && step.thing != "";
-      const bool open = step.hands == craft::Hands::Paint || step.hands == craft::Hands::Paste || step.hands == craft::Hands::Leaf;
+      const bool open =
+          step.hands == craft::Hands::Paint || step.hands == craft::Hands::Paste || step.hands == craft::Hands::Leaf;
       if (!onPiece || !open) continue;
       ++wet;
       INFO(step.id);

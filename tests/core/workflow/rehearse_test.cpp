@@ -20,23 +20,27 @@ std::string spanMinutes(const std::string& minutes) {
 craft::Catalogue tackAndLongStep(const std::string& opens, const std::string& closes, const std::string& work) {
   craft::Catalogue catalogue;
   const std::string always = R"("when": {"always": true})";
-  addTechnique(catalogue, oneStepTechnique("brush-size", R"("piece.sized")", always,
-                                           R"("waits": [{"id": "tack", "kind": "tack", "title": "size tacks", "makes": "piece.tack",
-      "opens": )" + spanMinutes(opens) + R"(, "closes": )" + spanMinutes(closes) + R"(, "model": "evaporation",
+  addTechnique(catalogue, oneStepTechnique(
+                              "brush-size", R"("piece.sized")", always,
+                              R"("waits": [{"id": "tack", "kind": "tack", "title": "size tacks", "makes": "piece.tack",
+      "opens": )" + spanMinutes(opens) +
+                                  R"(, "closes": )" + spanMinutes(closes) + R"(, "model": "evaporation",
       "test": "Touch it.", "source": "common practice", "ifMissed": {"do": "Size again.", "ends": ["piece.sized"]}}], )"));
-  std::string longer = oneStepTechnique("long-act", R"("piece.long")", always, R"("uninterruptible": true, "needs": ["piece.sized"], )");
+  std::string longer =
+      oneStepTechnique("long-act", R"("piece.long")", always, R"("uninterruptible": true, "needs": ["piece.sized"], )");
   const std::string usual = R"({"early": "1 min", "likely": "2 min", "late": "3 min", "source": "common practice"})";
   longer.replace(longer.find(usual), usual.size(),
-                 R"({"early": ")" + work + R"(", "likely": ")" + work + R"(", "late": ")" + work + R"(", "source": "common practice"})");
+                 R"({"early": ")" + work + R"(", "likely": ")" + work + R"(", "late": ")" + work +
+                     R"(", "source": "common practice"})");
   addTechnique(catalogue, longer);
   addTechnique(catalogue, oneStepTechnique("z-lay", R"("piece.laid")", always, R"("needs": ["piece.tack"], )"));
   return catalogue;
 }
 
-const workflow::RehearsalEvent* find(const workflow::Rehearsal& rehearsal, RehearsalKind kind, const std::string& step) {
-  const auto found = std::find_if(rehearsal.events.begin(), rehearsal.events.end(), [&](const auto& event) {
-    return event.kind == kind && event.step == step;
-  });
+const workflow::RehearsalEvent* find(const workflow::Rehearsal& rehearsal, RehearsalKind kind,
+                                     const std::string& step) {
+  const auto found = std::find_if(rehearsal.events.begin(), rehearsal.events.end(),
+                                  [&](const auto& event) { return event.kind == kind && event.step == step; });
   return found == rehearsal.events.end() ? nullptr : &*found;
 }
 
