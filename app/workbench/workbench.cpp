@@ -2,32 +2,28 @@
 
 #include <algorithm>
 #include <cstdlib>
-#include <map>
 #include <optional>
 #include <utility>
 
 #include "app/convert/content_hash.h"
 #include "app/convert/text.h"
 #include "app/convert/uuid.h"
+#include "app/workbench/kept_jobs.h"
 #include "app/workbench/record_export.h"
 #include "app/workbench/stamps.h"
-#include "app/workbench/stored_plan.h"
 #include "app/workbench/taking_in.h"
 #include "core/base/check.h"
-#include "core/base/text.h"
 
 namespace app::workbench {
 namespace {
 
 using core::base::Message;
 using core::record::AlertSchedule;
-using core::record::Event;
+using core::record::EventDraft;
 using core::record::JobAt;
 using core::record::JobState;
 using core::waits::ClockReading;
 
-constexpr char kJobPrefix[] = "job/";
-constexpr char kBenchPrefix[] = "bench/";
 // Between two heartbeats the two clocks drift by far less; time servers slew by at most 0.5 ms a second.
 constexpr std::int64_t kJumpMilliseconds = 2000;
 
@@ -42,121 +38,51 @@ bool jumped(const ClockReading& before, const ClockReading& now) {
   return std::llabs(byWall - byBoot) > kJumpMilliseconds;
 }
 
+// An act of the shop is seen by every job, so its taking back has to be seen by every job as well.
+void takeBackOnBenchToo(std::vector<EventDraft>& drafts, const KeptJobs& jobs) {
+  std::vector<EventDraft> copies;
+  for (const EventDraft& draft : drafts) {
+    const core::base::Value* intent = draft.payload.find("intent");
+    if (draft.type != core::record::type::kUndone || draft.stream == EventDraft::Stream::Bench || !intent) continue;
+    if (!jobs.touchedBench(intent->asText())) continue;
+    copies.push_back(draft);
+    copies.back().stream = EventDraft::Stream::Bench;
+  }
+  drafts.insert(drafts.end(), copies.begin(), copies.end());
+}
+
 }  // namespace
 
 struct Workbench::Private {
-  // What is kept of a job besides its entry in the list.
-  struct Job {
-    std::vector<Event> events;
-    core::intents::TakeIn takenIn;
-    std::shared_ptr<const core::record::JobPlan> plan;
-    std::optional<JobState> state;
-  };
-
   Private(core::record::EventStore& eventStore, const clocks::Clock& machineClock, Library techniques,
           std::string deviceId)
-      : store(eventStore), clock(machineClock), library(std::move(techniques)), stamps(std::move(deviceId)) {}
+      : store(eventStore),
+        clock(machineClock),
+        library(std::move(techniques)),
+        stamps(std::move(deviceId)),
+        jobs(eventStore) {}
 
   core::record::EventStore& store;
   const clocks::Clock& clock;
   Library library;
   Stamps stamps;
-  std::vector<JobEntry> entries;
-  std::map<std::string, Job> jobs;
-  std::vector<Event> benchEvents;
+  KeptJobs jobs;
   core::waits::ClockLog clockLog;
   std::optional<ClockReading> lastHeartbeat;
   std::string lastZone;
   std::shared_ptr<const AlertSchedule> schedule = std::make_shared<AlertSchedule>();
   std::string lastIntentId;
 
-  JobEntry* entryOf(const std::string& jobId) {
-    const auto found = std::find_if(entries.begin(), entries.end(), [&](const auto& e) { return e.id == jobId; });
-    return found == entries.end() ? nullptr : &*found;
-  }
-
-  const JobState* stateOf(const std::string& jobId) const {
-    const auto found = jobs.find(jobId);
-    return found == jobs.end() || !found->second.state ? nullptr : &*found->second.state;
-  }
-
-  void refold(Job& job) {
-    std::vector<Event> events = job.events;
-    events.insert(events.end(), benchEvents.begin(), benchEvents.end());
-    job.state = core::record::fold(job.plan, std::move(events));
-  }
-
-  // Enters a job whose events are at hand into the list, with its state or its trouble.
-  void enter(const std::string& jobId, std::vector<Event> events) {
-    Job job;
-    job.events = std::move(events);
-    JobEntry entry;
-    entry.id = jobId;
-    const auto first = std::find_if(job.events.begin(), job.events.end(),
-                                    [](const Event& e) { return e.type == core::record::type::kJobTakenIn; });
-    std::optional<core::intents::TakeIn> takenIn;
-    if (first != job.events.end()) takenIn = readTakenIn(first->payload);
-    if (!takenIn) {
-      entry.trouble = Message("kept.taking-in-unreadable");
-    } else {
-      entry.title = takenIn->title;
-      entry.reference = takenIn->reference;
-      entry.jobHash = takenIn->jobHash;
-      auto plan = storedPlan(store, jobId, *takenIn);
-      job.takenIn = std::move(*takenIn);
-      if (!plan) {
-        entry.trouble = plan.error();
-      } else {
-        job.plan = plan.value();
-        refold(job);
-      }
-    }
-    entries.push_back(std::move(entry));
-    jobs.insert_or_assign(jobId, std::move(job));
-  }
-
-  void enterTroubled(const std::string& jobId, const Message& trouble) {
-    JobEntry entry;
-    entry.id = jobId;
-    entry.trouble = trouble;
-    entries.push_back(std::move(entry));
-    jobs.insert_or_assign(jobId, Job());
-  }
-
-  // Reads all streams; the bench's first, because every job is folded over them.
-  Message readStreams() {
-    auto streams = store.streams();
-    if (!streams) return streams.error();
-    for (const std::string& stream : streams.value()) {
-      if (!core::base::startsWith(stream, kBenchPrefix)) continue;
-      auto events = store.load(stream);
-      if (!events) return events.error();
-      benchEvents.insert(benchEvents.end(), events.value().begin(), events.value().end());
-    }
-    for (const std::string& stream : streams.value()) {
-      if (!core::base::startsWith(stream, kJobPrefix)) continue;
-      const std::string jobId = stream.substr(sizeof kJobPrefix - 1);
-      auto events = store.load(stream);
-      if (events) {
-        enter(jobId, std::move(events).value());
-      } else {
-        enterTroubled(jobId, events.error());
-      }
-    }
-    return {};
-  }
-
-  std::string newestIntentOfThisDevice() const {
-    const Event* newest = nullptr;
-    const auto look = [&](const std::vector<Event>& events) {
-      for (const Event& event : events) {
-        if (event.deviceId != stamps.deviceId()) continue;
-        if (newest == nullptr || core::record::before(*newest, event)) newest = &event;
-      }
-    };
-    look(benchEvents);
-    for (const auto& [id, job] : jobs) look(job.events);
-    return newest == nullptr ? "" : newest->intentId;
+  // Stamps and keeps; counts go on only where that worked.
+  core::base::Result<Stamps::Act, Message> keep(const std::string& jobId, const std::vector<EventDraft>& drafts,
+                                                const std::vector<core::record::StoredText>& texts,
+                                                const ClockReading& now) {
+    Stamps::Act act = stamps.stamp(jobId, drafts, now, clock.zone());
+    const auto kept = store.append(act.events, texts);
+    if (!kept) return kept.error();
+    stamps.goOnFrom(act.position);
+    lastIntentId = act.intentId;
+    return act;
   }
 
   Message readClockLog() {
@@ -171,9 +97,8 @@ struct Workbench::Private {
     const ClockReading now = clock.now();
     std::vector<std::vector<core::record::ScheduledAlert>> alerts;
     bool blade = false;
-    for (const auto& [id, job] : jobs) {
-      if (!job.state) continue;
-      const JobAt at(*job.state, clockLog, now);
+    for (const JobState* state : jobs.states()) {
+      const JobAt at(*state, clockLog, now);
       alerts.push_back(core::record::alertsOf(at));
       blade = blade || core::record::bladeInHand(at);
     }
@@ -191,15 +116,12 @@ Workbench::Workbench(core::record::EventStore& store, const clocks::Clock& clock
 Workbench::~Workbench() = default;
 
 Message Workbench::load() {
-  d->entries.clear();
-  d->jobs.clear();
-  d->benchEvents.clear();
-  auto position = d->store.position(d->stamps.deviceId());
+  const auto position = d->store.position(d->stamps.deviceId());
   if (!position) return position.error();
   d->stamps.goOnFrom(position.value());
   if (Message trouble = d->readClockLog(); !trouble.id.empty()) return trouble;
-  if (Message trouble = d->readStreams(); !trouble.id.empty()) return trouble;
-  d->lastIntentId = d->newestIntentOfThisDevice();
+  if (Message trouble = d->jobs.load(); !trouble.id.empty()) return trouble;
+  d->lastIntentId = d->jobs.newestIntentOf(d->stamps.deviceId());
   emit jobsChanged();
   return heartbeat();
 }
@@ -207,7 +129,7 @@ Message Workbench::load() {
 Workbench::TakenIn Workbench::takeIn(const std::string& text) {
   TakenIn result;
   const std::string hash = convert::contentHash(text);
-  for (const JobEntry& entry : d->entries) {
+  for (const JobEntry& entry : jobs()) {
     if (entry.jobHash != hash) continue;
     result.jobId = entry.id;
     result.already = true;
@@ -220,69 +142,52 @@ Workbench::TakenIn Workbench::takeIn(const std::string& text) {
 
   const ClockReading now = d->clock.now();
   const std::string jobId = convert::newUuid(now.utcMilliseconds);
-  Stamps::Act act = d->stamps.stamp(jobId, {core::record::takeInDraft(*ready.intent)}, now, d->clock.zone());
-  auto kept = d->store.append(act.events, ready.texts);
-  if (!kept) {
-    result.refusals.push_back(kept.error());
+  const auto act = d->keep(jobId, {core::record::takeInDraft(*ready.intent)}, ready.texts, now);
+  if (!act) {
+    result.refusals.push_back(act.error());
     return result;
   }
-  d->stamps.goOnFrom(act.position);
-  d->lastIntentId = act.intentId;
   const std::string& reference = ready.intent->reference;
-  result.sameReference =
-      !reference.empty() && std::any_of(d->entries.begin(), d->entries.end(),
-                                        [&](const JobEntry& entry) { return entry.reference == reference; });
+  result.sameReference = !reference.empty() && std::any_of(jobs().begin(), jobs().end(), [&](const JobEntry& entry) {
+    return entry.reference == reference;
+  });
   result.jobId = jobId;
-  d->enter(jobId, std::move(act.events));
+  d->jobs.enter(jobId, act.value().events);
   const bool rescheduled = d->reschedule();
   emit jobsChanged();
   if (rescheduled) emit scheduleChanged();
-  if (onCommitted) onCommitted(act.intentId);
+  if (onCommitted) onCommitted(act.value().intentId);
   return result;
 }
 
-const std::vector<JobEntry>& Workbench::jobs() const { return d->entries; }
+const std::vector<JobEntry>& Workbench::jobs() const { return d->jobs.entries(); }
 
-const JobState* Workbench::job(const std::string& jobId) const { return d->stateOf(jobId); }
+const JobState* Workbench::job(const std::string& jobId) const { return d->jobs.state(jobId); }
 
 JobAt Workbench::at(const std::string& jobId) const {
-  const JobState* state = d->stateOf(jobId);
+  const JobState* state = job(jobId);
   ENSURE(state != nullptr);
   return JobAt(*state, d->clockLog, d->clock.now());
 }
 
 Message Workbench::ask(const std::string& jobId, const core::intents::Intent& intent) {
-  const JobEntry* entry = d->entryOf(jobId);
+  const JobEntry* entry = d->jobs.entry(jobId);
   if (entry == nullptr) return Message("bench.no-such-job");
-  if (d->stateOf(jobId) == nullptr) return entry->trouble;
+  if (job(jobId) == nullptr) return entry->trouble;
 
   const JobAt now = at(jobId);
-  auto drafts = core::record::decide(now, intent);
-  if (!drafts) return drafts.error();
-  Stamps::Act act = d->stamps.stamp(jobId, drafts.value(), now.now(), d->clock.zone());
-  auto kept = d->store.append(act.events, {});
-  if (!kept) return kept.error();
-  d->stamps.goOnFrom(act.position);
-  d->lastIntentId = act.intentId;
+  auto decided = core::record::decide(now, intent);
+  if (!decided) return decided.error();
+  std::vector<EventDraft> drafts = std::move(decided).value();
+  takeBackOnBenchToo(drafts, d->jobs);
+  const auto act = d->keep(jobId, drafts, {}, now.now());
+  if (!act) return act.error();
 
-  bool ofBench = false;
-  Private::Job& asked = d->jobs.at(jobId);
-  for (Event& event : act.events) {
-    const bool bench = event.stream == d->stamps.benchStream();
-    ofBench = ofBench || bench;
-    (bench ? d->benchEvents : asked.events).push_back(std::move(event));
-  }
-  std::vector<std::string> changed = {jobId};
-  d->refold(asked);
-  for (auto& [id, other] : d->jobs) {
-    if (!ofBench || id == jobId || !other.state) continue;
-    d->refold(other);
-    changed.push_back(id);
-  }
+  const std::vector<std::string> changed = d->jobs.add(jobId, act.value().events);
   const bool rescheduled = d->reschedule();
   for (const std::string& id : changed) emit jobChanged(convert::toQt(id));
   if (rescheduled) emit scheduleChanged();
-  if (onCommitted) onCommitted(act.intentId);
+  if (onCommitted) onCommitted(act.value().intentId);
   return {};
 }
 
@@ -301,29 +206,26 @@ Message Workbench::heartbeat() {
   } else if (!d->lastZone.empty() && d->lastZone != zone) {
     kind = "zone";
   }
-  auto kept = d->store.logClock(d->stamps.deviceId(), kind, now);
+  const auto kept = d->store.logClock(d->stamps.deviceId(), kind, now);
   if (!kept) return kept.error();
   d->lastHeartbeat = now;
   d->lastZone = zone;
-  Message trouble = d->readClockLog();
+  const Message trouble = d->readClockLog();
   if (d->reschedule()) emit scheduleChanged();
   return trouble;
 }
 
 std::string Workbench::exportRecord(const std::string& jobId) const {
-  const auto found = d->jobs.find(jobId);
-  if (found == d->jobs.end()) return "";
-  const Private::Job& job = found->second;
-  std::vector<std::string> hashes = {job.takenIn.jobHash};
-  for (const auto& technique : job.takenIn.techniques) hashes.push_back(technique.hash);
+  if (d->jobs.entry(jobId) == nullptr) return "";
+  const core::intents::TakeIn& takenIn = d->jobs.takenIn(jobId);
+  std::vector<std::string> hashes = {takenIn.jobHash};
+  for (const auto& technique : takenIn.techniques) hashes.push_back(technique.hash);
   std::vector<core::record::StoredText> texts;
   for (const std::string& hash : hashes) {
-    auto text = d->store.text(hash);
+    const auto text = d->store.text(hash);
     if (text && text.value()) texts.push_back(*text.value());
   }
-  std::vector<Event> events = job.events;
-  events.insert(events.end(), d->benchEvents.begin(), d->benchEvents.end());
-  return recordJson(jobId, texts, std::move(events));
+  return recordJson(jobId, texts, d->jobs.eventsOf(jobId));
 }
 
 }  // namespace app::workbench

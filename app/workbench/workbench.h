@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "app/clocks/clock.h"
+#include "app/workbench/job_entry.h"
 #include "app/workbench/library.h"
 #include "core/base/problem.h"
 #include "core/record/alert_schedule.h"
@@ -18,15 +19,6 @@
 #include "core/record/job_state.h"
 
 namespace app::workbench {
-
-struct JobEntry {
-  std::string id;
-  std::string title;
-  std::string reference;
-  std::string jobHash;
-  // Not empty where the job cannot be opened (its texts are missing or no longer read): what to say.
-  core::base::Message trouble;
-};
 
 class Workbench : public QObject {
   Q_OBJECT
