@@ -1,0 +1,56 @@
+#pragma once
+// What the test server's null sink plays, as it was heard, and a second client that clicks at known instants.
+// All instants are nanoseconds of the boot-time clock.
+#include <atomic>
+#include <cstdint>
+#include <mutex>
+#include <optional>
+#include <thread>
+#include <vector>
+
+#include "tests/support/child_process.h"
+
+namespace tests {
+
+std::int64_t boottimeNow();
+void sleepUntil(std::int64_t boottime);
+
+inline constexpr int kRecordingRate = 48'000;
+
+class SoundRecording {
+ public:
+  SoundRecording();
+  ~SoundRecording();
+
+  bool waitForSamples(std::int64_t nanoseconds) const;
+  // In -1..1, one channel.
+  std::vector<float> samples() const;
+  // When a sample was taken up. The least delayed of all chunks gives the alignment, so the delay of recording
+  // itself is counted as if the sound had come later.
+  std::int64_t instantOf(std::size_t sample) const;
+  std::size_t sampleAt(std::int64_t instant) const;
+  // The first sample from `from` on, and before `until`, that is not silence.
+  std::optional<std::size_t> onset(std::int64_t from, std::int64_t until) const;
+
+ private:
+  void listen();
+
+  ChildProcess m_recorder;
+  mutable std::mutex m_mutex;
+  std::vector<float> m_samples;
+  std::int64_t m_start = INT64_MAX;  // instant of sample 0
+  std::thread m_thread;
+};
+
+// Stays connected, so that a click costs what the server costs and no start of a program.
+class ClickClient {
+ public:
+  ClickClient();
+  // Hands over a click of 2 ms and the silence that carries it out; returns when that was.
+  std::int64_t click();
+
+ private:
+  ChildProcess m_player;
+};
+
+}  // namespace tests

@@ -1,0 +1,55 @@
+#!/bin/sh
+# Runs a command beside a real sound server of its own, whose only output is a null sink named "bench".
+#   with_sound.sh [--empty] COMMAND [ARGUMENT...]
+# With --empty no server is started, only its place prepared: the command starts and ends servers itself.
+# The command finds the server through XDG_RUNTIME_DIR. Exits with the command's status; 77 where no server starts.
+set -u
+
+if [ "${1:-}" != "--inside" ]; then
+  folder=$(mktemp -d) || exit 77
+  status=0
+  env -u PULSE_SERVER -u PULSE_RUNTIME_PATH -u DISPLAY XDG_RUNTIME_DIR="$folder" XDG_STATE_HOME="$folder/state" \
+    XDG_CONFIG_HOME="$folder/config" dbus-run-session -- "$0" --inside "$@" || status=$?
+  rm -rf "$folder"
+  exit "$status"
+fi
+shift
+if [ "$1" = "--empty" ]; then
+  shift
+  exec "$@"
+fi
+
+pids=""
+finish() {
+  for pid in $pids; do
+    kill "$pid" 2>/dev/null
+  done
+  wait
+}
+trap finish EXIT
+
+log="$XDG_RUNTIME_DIR/server.log"
+for server in pipewire wireplumber pipewire-pulse; do
+  "$server" >>"$log" 2>&1 &
+  pids="$! $pids"
+done
+
+tries=0
+until pactl load-module module-null-sink sink_name=bench rate=48000 channels=2 >>"$log" 2>&1; do
+  tries=$((tries + 1))
+  if [ "$tries" -ge 100 ]; then
+    echo "no sound server came up:" >&2
+    cat "$log" >&2
+    exit 77
+  fi
+  sleep 0.1
+done
+tries=0
+until [ "$(pactl get-default-sink 2>>"$log")" = "bench" ]; do
+  pactl set-default-sink bench >>"$log" 2>&1
+  tries=$((tries + 1))
+  [ "$tries" -ge 50 ] && break
+  sleep 0.1
+done
+
+"$@"
