@@ -30,6 +30,7 @@ class MemoryEventStore : public core::record::EventStore {
   void replaceText(const std::string& hash, const std::string& body) { m_texts.at(hash).body = body; }
   void forgetText(const std::string& hash) { m_texts.erase(hash); }
   const std::vector<core::record::Event>& all() const { return m_events; }
+  const std::map<std::string, core::record::StoredText>& texts() const { return m_texts; }
 
  private:
   struct ClockLine {

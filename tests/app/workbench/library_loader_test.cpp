@@ -1,0 +1,82 @@
+#include <QTemporaryDir>
+
+#include "app/workbench/library_loader.h"
+#include "tests/app/workbench/bench.h"
+
+using app::workbench::loadLibrary;
+using namespace tests;
+
+namespace {
+
+std::string technique(const char* name) {
+  const auto text = readWholeFile(std::string(PROJECT_ROOT "/recipes/") + name + ".technique.json");
+  REQUIRE(text.has_value());
+  return *text;
+}
+
+void put(const QTemporaryDir& folder, const char* name, const std::string& text) {
+  REQUIRE(writeWholeFile(folder.filePath(name).toStdString(), text));
+}
+
+}  // namespace
+
+TEST_CASE("every technique delivered is read without a problem and with its text") {
+  const auto& loaded = tradeLibrary();
+  for (const auto& problem : loaded.problems) UNSCOPED_INFO(problem.file << core::base::dump(problem.problem));
+  CHECK(loaded.problems.empty());
+  REQUIRE_FALSE(loaded.library.texts.empty());
+  CHECK(loaded.library.texts.size() == loaded.library.catalogue.all().size());
+  CHECK(loaded.library.texts.at("cut-windows") == technique("cut-windows"));
+}
+
+TEST_CASE("a broken technique is told with its file and the others are there") {
+  QTemporaryDir folder;
+  put(folder, "broken.technique.json", "{ \"format\": ");
+  put(folder, "cut-windows.technique.json", technique("cut-windows"));
+  put(folder, "notes.json", "not a technique");
+  const auto loaded = loadLibrary(folder.path(), QString());
+  CHECK(loaded.library.texts.size() == 1);
+  REQUIRE(loaded.problems.size() == 1);
+  CHECK(loaded.problems[0].file == folder.filePath("broken.technique.json").toStdString());
+}
+
+TEST_CASE("a technique of the bench's own stands in for the delivered one") {
+  QTemporaryDir trade;
+  QTemporaryDir own;
+  put(trade, "cut-windows.technique.json", technique("cut-windows"));
+  put(trade, "final-look.technique.json", technique("final-look"));
+  put(own, "mine.technique.json", technique("cut-windows") + "\n");
+  const auto loaded = loadLibrary(trade.path(), own.path());
+  CHECK(loaded.problems.empty());
+  CHECK(loaded.library.texts.size() == 2);
+  CHECK(loaded.library.texts.at("cut-windows") == technique("cut-windows") + "\n");
+}
+
+TEST_CASE("a second file of one folder with the same id is told and left out") {
+  QTemporaryDir folder;
+  put(folder, "a.technique.json", technique("cut-windows"));
+  put(folder, "b.technique.json", technique("cut-windows") + "\n");
+  const auto loaded = loadLibrary(folder.path(), QString());
+  REQUIRE(loaded.problems.size() == 1);
+  CHECK(core::base::dump(loaded.problems[0].problem.message) ==
+        "technique.same-id id=cut-windows other=a.technique.json");
+  CHECK(loaded.library.texts.at("cut-windows") == technique("cut-windows"));
+}
+
+TEST_CASE("a folder of techniques that is not there is told, one of the bench's own need not be") {
+  QTemporaryDir folder;
+  const auto loaded = loadLibrary(folder.filePath("nowhere"), folder.filePath("nor here"));
+  REQUIRE(loaded.problems.size() == 1);
+  CHECK(loaded.problems[0].problem.message.id == "technique.folder-missing");
+}
+
+TEST_CASE("recipes are looked for where asked, and only there") {
+  QTemporaryDir folder;
+  CHECK(app::workbench::recipesFolder(folder.path()).value() == folder.path());
+  const auto missing = app::workbench::recipesFolder(folder.filePath("nowhere"));
+  REQUIRE_FALSE(missing.ok());
+  CHECK(missing.error().id == "recipes.not-found");
+  const auto found = app::workbench::recipesFolder(QString());
+  REQUIRE(found.ok());
+  CHECK_FALSE(loadLibrary(found.value(), QString()).library.texts.empty());
+}
