@@ -1,0 +1,140 @@
+// The bench without a face: a real program over the real store and the machine's own clocks, with its own
+// composition root. It works one job by script as fast as the record lets it, and acknowledges every act on a file
+// descriptor once it is kept. What it does next depends on the record alone, so that it goes on after a kill as if
+// nothing had happened.
+//
+//   scripted_bench work DATA JOB RECIPES FD   works on to the end: "ack <intent> <place>" a line
+//   scripted_bench state DATA JOB RECIPES     says where the job stands, one fact a line, and leaves
+#include <unistd.h>
+
+#include <QCoreApplication>
+#include <cstdio>
+#include <set>
+#include <string>
+
+#include "app/clocks/system_clock.h"
+#include "app/convert/text.h"
+#include "app/stores/data_dir.h"
+#include "app/stores/sqlite_event_store.h"
+#include "app/workbench/library_loader.h"
+#include "app/workbench/workbench.h"
+#include "core/record/bench_place.h"
+#include "tests/support/files.h"
+
+namespace {
+
+using app::workbench::Workbench;
+using core::record::BenchPlace;
+using core::record::JobAt;
+
+int fail(const std::string& what) {
+  std::fprintf(stderr, "scripted_bench: %s\n", what.c_str());
+  return 3;
+}
+
+// Kind and step or wait, without spaces.
+std::string placeText(const JobAt& job) {
+  const BenchPlace place = core::record::benchPlace(job);
+  const auto& steps = job.state().plan->workflow.steps;
+  switch (place.kind) {
+    case BenchPlace::Kind::Step: return "step:" + steps[*place.step].id;
+    case BenchPlace::Kind::Waiting: return "waiting:" + place.wait;
+    case BenchPlace::Kind::Missed: return "missed:" + place.wait;
+    case BenchPlace::Kind::Finished: return "finished";
+    case BenchPlace::Kind::Stuck: return "stuck";
+  }
+  return "";
+}
+
+std::size_t actsIn(const core::record::JobState& state) {
+  std::set<std::string> intents;
+  for (const auto& line : state.log) intents.insert(line.intentId);
+  return intents.size();
+}
+
+core::intents::Intent finish(const core::workflow::WorkflowStep& step) {
+  core::intents::FinishStep intent;
+  intent.step = step.id;
+  intent.checkAnswers.assign(step.checks.size(), "yes");
+  return intent;
+}
+
+// One in nine acts is taken back and done again; steps are begun before they are finished; waits are ended by touch.
+core::intents::Intent nextIntent(const JobAt& job) {
+  const core::record::JobState& state = job.state();
+  if (!state.lastUndo.empty()) return core::intents::Undo{state.lastUndo};
+  if (!state.lastIntent.empty() && actsIn(state) % 9 == 0) return core::intents::Undo{state.lastIntent};
+  const BenchPlace place = core::record::benchPlace(job);
+  if (place.kind == BenchPlace::Kind::Missed) return core::intents::MendMissed{place.wait};
+  if (place.kind == BenchPlace::Kind::Waiting) {
+    const bool window = state.waits.at(place.wait).wait->closes.has_value();
+    return core::intents::LookAt{place.wait, window ? core::intents::Verdict::Tacky : core::intents::Verdict::Dry};
+  }
+  const auto& step = state.plan->workflow.steps[*place.step];
+  if (state.steps[*place.step].status == core::record::StepStatus::Ahead) return core::intents::BeginStep{step.id};
+  return finish(step);
+}
+
+int work(Workbench& bench, const std::string& jobText, int descriptor) {
+  bench.onCommitted = [&](const std::string& intentId) {
+    const std::string line = "ack " + intentId + " " + placeText(bench.at(bench.jobs().back().id)) + "\n";
+    if (write(descriptor, line.data(), line.size()) != static_cast<ssize_t>(line.size())) _exit(4);
+  };
+  const auto taken = bench.takeIn(jobText);
+  for (const auto& refusal : taken.refusals) return fail(core::base::dump(refusal));
+  if (taken.jobId.empty()) return fail("the job was not taken in");
+  for (;;) {
+    const JobAt job = bench.at(taken.jobId);
+    const std::string place = placeText(job);
+    if (place == "finished") return 0;
+    if (place == "stuck") return fail("stuck");
+    core::base::Message refusal = bench.ask(taken.jobId, nextIntent(job));
+    // Beginning is refused where an open window would be missed meanwhile; the script is quicker than that.
+    if (refusal.id == "record.would-miss-window") {
+      const BenchPlace now = core::record::benchPlace(bench.at(taken.jobId));
+      refusal = bench.ask(taken.jobId, finish(bench.job(taken.jobId)->plan->workflow.steps[*now.step]));
+    }
+    if (!refusal.id.empty()) return fail(place + ": " + core::base::dump(refusal));
+  }
+}
+
+int sayState(const Workbench& bench) {
+  if (bench.jobs().empty()) {
+    std::puts("place none");
+    return 0;
+  }
+  const std::string job = bench.jobs().back().id;
+  if (bench.job(job) == nullptr) return fail(core::base::dump(bench.jobs().back().trouble));
+  const JobAt at = bench.at(job);
+  std::printf("place %s\n", placeText(at).c_str());
+  for (const auto& [id, run] : at.state().waits) {
+    const core::waits::WaitState state = at.waitState(run);
+    const auto left = state.opens.likely - state.elapsed.time;
+    std::printf("wait %s %s %lld %lld %zu %d\n", id.c_str(), run.step->id.c_str(),
+                static_cast<long long>(left.inMilliseconds()),
+                static_cast<long long>(run.wait->opens.likely.inMilliseconds()), run.looks.size(),
+                state.elapsed.certain ? 1 : 0);
+  }
+  return 0;
+}
+
+}  // namespace
+
+int main(int argc, char* argv[]) {
+  QCoreApplication application(argc, argv);
+  const QStringList words = QCoreApplication::arguments();
+  const bool works = words.size() == 6 && words[1] == "work";
+  if (!works && !(words.size() == 5 && words[1] == "state")) return 2;
+  const auto folder = app::stores::dataDirectory(words[2]);
+  if (!folder) return fail(core::base::dump(folder.error()));
+  auto store = app::stores::SqliteEventStore::open(app::stores::recordFile(folder.value()));
+  if (!store) return fail(core::base::dump(store.error()));
+  const auto text = tests::readWholeFile(app::convert::fromQt(words[3]));
+  if (!text) return fail("no job file");
+  const app::clocks::SystemClock clock;
+  Workbench bench(*store.value(), clock, app::workbench::loadLibrary(words[4], QString()).library,
+                  store.value()->deviceId());
+  const auto trouble = bench.load();
+  if (!trouble.id.empty()) return fail(core::base::dump(trouble));
+  return works ? work(bench, *text, words[5].toInt()) : sayState(bench);
+}
