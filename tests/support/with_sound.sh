@@ -2,11 +2,11 @@
 # Runs a command beside a real sound server of its own, whose only output is a null sink named "bench".
 #   with_sound.sh [--empty] COMMAND [ARGUMENT...]
 # With --empty no server is started, only its place prepared: the command starts and ends servers itself.
-# The command finds the server through XDG_RUNTIME_DIR. Exits with the command's status; 77 where no server starts.
+# The command finds the server through XDG_RUNTIME_DIR. Exits with the command's status; 3 where no server starts.
 set -u
 
 if [ "${1:-}" != "--inside" ]; then
-  folder=$(mktemp -d) || exit 77
+  folder=$(mktemp -d) || exit 3
   status=0
   env -u PULSE_SERVER -u PULSE_RUNTIME_PATH -u DISPLAY XDG_RUNTIME_DIR="$folder" XDG_STATE_HOME="$folder/state" \
     XDG_CONFIG_HOME="$folder/config" dbus-run-session -- "$0" --inside "$@" || status=$?
@@ -40,7 +40,7 @@ until pactl load-module module-null-sink sink_name=bench rate=48000 channels=2 >
   if [ "$tries" -ge 100 ]; then
     echo "no sound server came up:" >&2
     cat "$log" >&2
-    exit 77
+    exit 3
   fi
   sleep 0.1
 done
@@ -48,7 +48,10 @@ tries=0
 until [ "$(pactl get-default-sink 2>>"$log")" = "bench" ]; do
   pactl set-default-sink bench >>"$log" 2>&1
   tries=$((tries + 1))
-  [ "$tries" -ge 50 ] && break
+  if [ "$tries" -ge 50 ]; then
+    echo "the null sink did not become the default output" >&2
+    exit 3
+  fi
   sleep 0.1
 done
 
