@@ -1,3 +1,4 @@
+# shellcheck shell=sh
 # Sourced by app/run, tests/run and tests/long/run: installs what is missing of the named sections of
 # app/packages.txt. Asks apt for nothing where nothing is missing.
 

@@ -1,11 +1,11 @@
 #!/bin/sh
 # Proves the two commands of the README on a machine with nothing on it: a bare root of the named release is made in a
 # folder, a clean clone is put in, and both commands are run there, as root or as a user with sudo.
-#   tests/long/bare_root.sh FOLDER [bookworm|trixie] [root|user]
+#   tests/long/bare_root.sh [FOLDER [bookworm|trixie [root|user]]]   (FOLDER: build/bare unless given)
 # Needs root and debootstrap. Asks the packages of the mirror this machine itself uses. Leaves the folder behind.
 set -eu
 root=$(cd "$(dirname "$0")/../.." && pwd)
-folder=$1
+folder=${1:-$root/build/bare}
 release=${2:-bookworm}
 who=${3:-root}
 if [ "$(id -u)" != 0 ]; then
@@ -15,7 +15,7 @@ fi
 . "$root/app/set_up.sh"
 set_up long
 
-mirror=$(sed -n 's/^URIs: *\(.*\)$/\1/p; s/^deb \([^ ]*\) .*/\1/p' /etc/apt/sources.list /etc/apt/sources.list.d/*debian* \
+mirror=$(sed -n 's/^URIs: *\(.*\)$/\1/p; s/^deb \(\[[^]]*\] *\)\{0,1\}\([^ ]*\) .*/\2/p' /etc/apt/sources.list /etc/apt/sources.list.d/*debian* \
   2>/dev/null | grep -v security | head -n 1)
 mkdir -p "$folder"
 [ -e "$folder/etc/debian_version" ] || debootstrap --variant=minbase "$release" "$folder" "$mirror"
