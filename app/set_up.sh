@@ -30,7 +30,13 @@ set_up() {
       echo "This needs packages that are not here. Install them as root, then run this again:$missing" >&2
       exit 3
     fi
-    as_root=sudo
+    # With a password on file it is quiet; at a terminal it may ask; elsewhere it must not hang.
+    if sudo -n true 2>/dev/null || [ -t 0 ]; then
+      as_root=sudo
+    else
+      echo "sudo wants a password and there is nobody to ask. Install these as root, then run this again:$missing" >&2
+      exit 3
+    fi
   fi
   echo "Installing:$missing"
   $as_root apt-get update -q </dev/null || { echo "apt-get update failed." >&2; exit 3; }
