@@ -4,6 +4,7 @@
 #include <cstdlib>
 #include <optional>
 #include <utility>
+#include <variant>
 
 #include "app/convert/content_hash.h"
 #include "app/convert/text.h"
@@ -89,6 +90,18 @@ struct Workbench::Private {
     auto log = store.clockLog(stamps.deviceId());
     if (!log) return log.error();
     clockLog = std::move(log).value();
+    return {};
+  }
+
+  // An act of the shop cannot be taken back while a later act of any job rests on it.
+  Message restingElsewhere(const std::string& jobId, const core::intents::Intent& intent, const ClockReading& now) {
+    const auto* undo = std::get_if<core::intents::Undo>(&intent);
+    if (undo == nullptr || !jobs.touchedBench(undo->intentId)) return {};
+    for (const JobState* state : jobs.states()) {
+      if (state->plan->id == jobId) continue;
+      const auto there = core::record::decide(JobAt(*state, clockLog, now), intent);
+      if (!there && there.error().id == "record.others-rest-on-it") return there.error();
+    }
     return {};
   }
 
@@ -178,6 +191,7 @@ Message Workbench::ask(const std::string& jobId, const core::intents::Intent& in
   const JobAt now = at(jobId);
   auto decided = core::record::decide(now, intent);
   if (!decided) return decided.error();
+  if (Message resting = d->restingElsewhere(jobId, intent, now.now()); !resting.id.empty()) return resting;
   std::vector<EventDraft> drafts = std::move(decided).value();
   takeBackOnBenchToo(drafts, d->jobs);
   const auto act = d->keep(jobId, drafts, {}, now.now());

@@ -1,6 +1,8 @@
 #include <QObject>
+#include <algorithm>
 
 #include "core/base/json.h"
+#include "core/base/text.h"
 #include "core/record/decide.h"
 #include "tests/app/workbench/bench.h"
 
@@ -128,6 +130,29 @@ TEST_CASE("a preparation of the shop done in one job is done in the other") {
   REQUIRE(bench.refusal(first, core::intents::Undo{bench.work.lastIntentId()}) == "");
   CHECK(bench.work.at(first).isDone(*index));
   CHECK(bench.work.at(second).isDone(*index));
+}
+
+TEST_CASE("a preparation that another job has built on is not taken back, naming what rests on it") {
+  MemoryEventStore store;
+  Bench bench(store);
+  const std::string first = bench.takeIn(demoJob());
+  const std::string second = bench.takeIn(demoJob() + "\n");
+  const auto ofBench = [&] { return store.all().back().stream == "bench/tablet"; };
+  for (int acts = 0; !ofBench(); ++acts) {
+    REQUIRE(acts < 500);
+    bench.goOn(first);
+  }
+  const std::string act = bench.work.lastIntentId();
+  std::string refusal;
+  for (int acts = 0; refusal.empty(); ++acts) {
+    REQUIRE(acts < 500);
+    bench.goOn(second);
+    refusal = bench.refusal(first, core::intents::Undo{act});
+    if (refusal.empty()) REQUIRE(bench.refusal(first, core::intents::Undo{bench.work.lastIntentId()}) == "");
+  }
+  CHECK(core::base::startsWith(refusal, "record.others-rest-on-it steps="));
+  const auto& log = bench.work.job(first)->log;
+  CHECK(std::none_of(log.begin(), log.end(), [&](const auto& line) { return line.intentId == act && line.voided; }));
 }
 
 TEST_CASE("waits go on through a reboot by the wall clock and the last heartbeat") {
