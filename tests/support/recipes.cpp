@@ -45,6 +45,21 @@ core::craft::Catalogue shippedTechniques(const std::vector<std::string>& leftOut
 
 std::string demoJobText() { return fileText(std::string(PROJECT_ROOT) + "/recipes/jobs/pilots-chart.job.json"); }
 
+std::string demoJobWith(const std::string& from, const std::string& to) {
+  const std::string text = demoJobText();
+  INFO(from);
+  REQUIRE(text.find(from) != std::string::npos);
+  return core::base::replaceAll(text, from, to);
+}
+
+std::vector<std::string> problemLines(const std::string& jobText) {
+  std::vector<std::string> lines;
+  for (const auto& problem : core::design::readDesign(jobText).problems.sorted()) {
+    lines.push_back(core::base::dump(problem));
+  }
+  return lines;
+}
+
 core::design::Design designOf(const std::string& jobText) {
   auto read = core::design::readDesign(jobText);
   for (const auto& problem : read.problems.sorted()) UNSCOPED_INFO(core::base::dump(problem));

@@ -15,6 +15,10 @@ core::craft::Catalogue shippedTechniques(const std::vector<std::string>& leftOut
 // Adds a technique from its text; fails the test where it does not read.
 void addTechnique(core::craft::Catalogue& catalogue, const std::string& text);
 std::string demoJobText();
+// The demo job with every `from` in its text put for `to`; fails the test where there is none.
+std::string demoJobWith(const std::string& from, const std::string& to);
+// Every problem and notice of a job, in order, a line each.
+std::vector<std::string> problemLines(const std::string& jobText);
 core::design::Design designOf(const std::string& jobText);
 // Composed or the test fails with the reasons.
 core::workflow::Workflow composed(const core::design::Design& design, const core::craft::Catalogue& catalogue);

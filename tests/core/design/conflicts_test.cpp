@@ -10,56 +10,43 @@ using namespace tests;
 
 namespace {
 
-std::vector<std::string> problems(const std::string& text) {
-  std::vector<std::string> lines;
-  for (const auto& problem : design::readDesign(text).problems.sorted()) lines.push_back(base::dump(problem));
-  return lines;
-}
-
-std::string changed(const std::string& from, const std::string& to) {
-  const std::string text = demoJobText();
-  INFO(from);
-  REQUIRE(text.find(from) != std::string::npos);
-  return base::replaceAll(text, from, to);
-}
-
 using Lines = std::vector<std::string>;
 
 }  // namespace
 
 TEST_CASE("the demo jobs have no conflicts", "[conflicts]") {
-  CHECK(problems(demoJobText()).empty());
-  CHECK(problems(fileText(std::string(PROJECT_ROOT) + "/recipes/jobs/heron.job.json")).empty());
+  CHECK(problemLines(demoJobText()).empty());
+  CHECK(problemLines(fileText(std::string(PROJECT_ROOT) + "/recipes/jobs/heron.job.json")).empty());
 }
 
 TEST_CASE("a reveal narrower than the bevel says by how much", "[conflicts]") {
-  CHECK(problems(changed(R"("reveal": "6 mm")", R"("reveal": "1.5 mm")")) ==
+  CHECK(problemLines(demoJobWith(R"("reveal": "6 mm")", R"("reveal": "1.5 mm")")) ==
         Lines{"/mount/boards/1/reveal job.reveal-within-bevel board=under reveal=1.5mm bevel=2mm by=0.5mm"});
 }
 
 TEST_CASE("a reveal that leaves no flat at all is refused too", "[conflicts]") {
-  CHECK(problems(changed(R"("reveal": "6 mm")", R"("reveal": "2 mm")")).size() == 1);
+  CHECK(problemLines(demoJobWith(R"("reveal": "6 mm")", R"("reveal": "2 mm")")).size() == 1);
 }
 
 TEST_CASE("a band wider than the board says where and by how much", "[conflicts]") {
-  const auto lines = problems(changed(R"("width": "14 mm")", R"("width": "60 mm")"));
+  const auto lines = problemLines(demoJobWith(R"("width": "14 mm")", R"("width": "60 mm")"));
   REQUIRE_FALSE(lines.empty());
   CHECK(lines.front() == "/bands/0/width job.beyond-mount id=inner side=top by=1.5mm");
   CHECK(lines.size() == 2);  // and the line outside it
 }
 
 TEST_CASE("an overlap that closes the window, a sheet that does not reach", "[conflicts]") {
-  CHECK(problems(changed(R"("overlap": "3 mm")", R"("overlap": "121 mm")")) ==
+  CHECK(problemLines(demoJobWith(R"("overlap": "3 mm")", R"("overlap": "121 mm")")) ==
         Lines{"/mount/window/overlap job.overlap-closes-window overlap=121mm shown=240mm by=2mm"});
-  CHECK(problems(changed(R"("left": "10 mm")", R"("left": "20.5 mm")")) ==
+  CHECK(problemLines(demoJobWith(R"("left": "10 mm")", R"("left": "20.5 mm")")) ==
         Lines{"/artwork/sheet/width job.shown-beyond-sheet sheet=330mm needed=330.5mm by=0.5mm"});
 }
 
 TEST_CASE("every conflict is told at once, in the order of the document", "[conflicts]") {
-  std::string text = changed(R"("reveal": "6 mm")", R"("reveal": "1 mm")");
+  std::string text = demoJobWith(R"("reveal": "6 mm")", R"("reveal": "1 mm")");
   text = base::replaceAll(text, R"("width": "14 mm")", R"("width": "80 mm")");
   text = base::replaceAll(text, R"("keepOff")", R"("keepof")");
-  const auto lines = problems(text);
+  const auto lines = problemLines(text);
   REQUIRE(lines.size() == 4);
   CHECK(base::startsWith(lines[0], "/mount/boards/1/reveal "));
   CHECK(base::startsWith(lines[1], "/bands/0/width "));
@@ -69,36 +56,36 @@ TEST_CASE("every conflict is told at once, in the order of the document", "[conf
 
 TEST_CASE("a line may cover the edge it follows, but nothing else", "[conflicts]") {
   const std::string inside = R"("along": "band:inner.inner", "gap": "0 mm", "width": "1 mm")";
-  CHECK(problems(changed(inside, R"("along": "band:inner.inner", "gap": "-1 mm", "width": "1 mm")")).empty());
-  CHECK(problems(changed(inside, R"("along": "band:inner.inner", "gap": "-1.1 mm", "width": "1 mm")")) ==
+  CHECK(problemLines(demoJobWith(inside, R"("along": "band:inner.inner", "gap": "-1 mm", "width": "1 mm")")).empty());
+  CHECK(problemLines(demoJobWith(inside, R"("along": "band:inner.inner", "gap": "-1.1 mm", "width": "1 mm")")) ==
         Lines{"/lines/1/gap job.gap-beyond-width gap=-1.1mm width=1mm"});
-  CHECK(problems(changed(inside, R"("along": "window", "gap": "9.5 mm", "width": "1 mm")")) ==
+  CHECK(problemLines(demoJobWith(inside, R"("along": "window", "gap": "9.5 mm", "width": "1 mm")")) ==
         Lines{"/lines/1 job.overlap first=inside second=inner by=0.5mm"});
-  CHECK(problems(changed(inside, R"("along": "band:inner.outer", "gap": "0.4 mm", "width": "1 mm")")) ==
+  CHECK(problemLines(demoJobWith(inside, R"("along": "band:inner.outer", "gap": "0.4 mm", "width": "1 mm")")) ==
         Lines{"/lines/1 job.overlap first=inside second=outside by=0.6mm"});
-  CHECK(problems(changed(inside, R"("along": "band:inner.inner", "gap": "9.5 mm", "width": "1 mm")")) ==
+  CHECK(problemLines(demoJobWith(inside, R"("along": "band:inner.inner", "gap": "9.5 mm", "width": "1 mm")")) ==
         Lines{"/lines/1/gap job.line-over-window line=inside by=0.5mm"});
 }
 
 TEST_CASE("two fields on one ground overlap, by an area", "[conflicts]") {
   const std::string leaf = R"("leaf": [)";
   const auto lines =
-      problems(changed(leaf, leaf + R"({"id": "all", "region": "face", "method": "laid", "size": "water"}, )"));
+      problemLines(demoJobWith(leaf, leaf + R"({"id": "all", "region": "face", "method": "laid", "size": "water"}, )"));
   REQUIRE(lines.size() == 1);
   CHECK(base::startsWith(lines.front(), "/leaf/1/region job.leaf-overlap first=field second=all area=66085"));
 }
 
 TEST_CASE("dry ends must pass the mitre and leave something to glue", "[conflicts]") {
   const std::string trim = R"("trim": "6 mm")";
-  CHECK(problems(changed(trim, trim + R"(, "dryEnd": "15.9 mm")")) ==
+  CHECK(problemLines(demoJobWith(trim, trim + R"(, "dryEnd": "15.9 mm")")) ==
         Lines{"/bands/0/dryEnd job.dry-end-too-short band=inner dryEnd=15.9mm least=16mm by=0.1mm"});
-  CHECK(problems(changed(trim, trim + R"(, "dryEnd": "16 mm")")).empty());
-  CHECK(problems(changed(trim, trim + R"(, "dryEnd": "150 mm")")) ==
+  CHECK(problemLines(demoJobWith(trim, trim + R"(, "dryEnd": "16 mm")")).empty());
+  CHECK(problemLines(demoJobWith(trim, trim + R"(, "dryEnd": "150 mm")")) ==
         Lines{"/bands/0/dryEnd job.dry-ends-meet band=inner dryEnd=150mm side=297mm by=3mm"});
 }
 
 TEST_CASE("a directional paper is told that its corners cannot mirror, and the job stands", "[conflicts]") {
-  const auto read = design::readDesign(changed(R"("motif": "mirror")", R"("motif": "directional")"));
+  const auto read = design::readDesign(demoJobWith(R"("motif": "mirror")", R"("motif": "directional")"));
   REQUIRE(read.design);
   const auto lines = read.problems.sorted();
   REQUIRE(lines.size() == 1);
@@ -107,8 +94,9 @@ TEST_CASE("a directional paper is told that its corners cannot mirror, and the j
 }
 
 TEST_CASE("borders too small for the outer size asked for", "[conflicts]") {
-  const auto lines = problems(changed(R"({ "sides": "70 mm", "weighting": "4:3" })",
-                                      R"({ "outer": { "width": "310 mm", "height": "400 mm" }, "weighting": "4:3" })"));
+  const auto lines =
+      problemLines(demoJobWith(R"({ "sides": "70 mm", "weighting": "4:3" })",
+                               R"({ "outer": { "width": "310 mm", "height": "400 mm" }, "weighting": "4:3" })"));
   REQUIRE_FALSE(lines.empty());
   CHECK(lines.front() == "/artwork/sheet/width job.sheet-beyond-mount sheet=330mm mount=310mm by=10mm");
   CHECK(std::count_if(lines.begin(), lines.end(), [](const std::string& line) {

@@ -10,28 +10,16 @@ using namespace tests;
 
 namespace {
 
-std::vector<std::string> problems(const std::string& text) {
-  std::vector<std::string> lines;
-  for (const auto& problem : design::readDesign(text).problems.sorted()) lines.push_back(base::dump(problem));
-  return lines;
-}
-
-std::string chart(const std::string& from, const std::string& to) {
-  const std::string text = demoJobText();
-  INFO(from);
-  REQUIRE(text.find(from) != std::string::npos);
-  return base::replaceAll(text, from, to);
-}
-
 using Lines = std::vector<std::string>;
 
 }  // namespace
 
 TEST_CASE("unknown keys, keys given twice and missing keys each stand at their place", "[job]") {
-  CHECK(problems(chart(R"("client")", R"("customer")")) == Lines{"/customer read.unknown-key key=customer"});
-  CHECK(problems(chart(R"("trim": "6 mm")", R"("trim": "6 mm", "trim": "7 mm")")) ==
+  CHECK(problemLines(demoJobWith(R"("client")", R"("customer")")) == Lines{"/customer read.unknown-key key=customer"});
+  CHECK(problemLines(demoJobWith(R"("trim": "6 mm")", R"("trim": "6 mm", "trim": "7 mm")")) ==
         Lines{"/bands/0/trim json.key-twice key=trim"});
-  CHECK(problems(chart(R"("thickness": "2.0 mm", )", "")) == Lines{"/mount/boards/1 read.missing-key key=thickness"});
+  CHECK(problemLines(demoJobWith(R"("thickness": "2.0 mm", )", "")) ==
+        Lines{"/mount/boards/1 read.missing-key key=thickness"});
 }
 
 TEST_CASE("lengths are read to the letter", "[job]") {
@@ -39,69 +27,72 @@ TEST_CASE("lengths are read to the letter", "[job]") {
        {"6",        "6mm",           "6  mm", "+6 mm", ".5 mm", "5. mm", "1e1 mm", "6,5 mm",     "1/2 mm",   "1/3 in",
         "1/128 in", "0.00000015 mm", "6 m",   "",      " 6 mm", "6 mm ", "-6 mm",  "10000.1 mm", "1 9/8 in", "٣ mm"}) {
     INFO(bad);
-    const auto lines = problems(chart(R"("trim": "6 mm")", R"("trim": ")" + std::string(bad) + "\""));
+    const auto lines = problemLines(demoJobWith(R"("trim": "6 mm")", R"("trim": ")" + std::string(bad) + "\""));
     REQUIRE(lines.size() >= 1);
     CHECK(base::startsWith(lines.front(), "/bands/0/trim length."));
   }
   for (const char* good : {"6 mm", "0 mm", "0.6 cm", "1/4 in", "0 1/4 in", "0-1/4 in", "0.25 in", "6.000001 mm"}) {
     INFO(good);
-    CHECK(problems(chart(R"("trim": "6 mm")", R"("trim": ")" + std::string(good) + "\"")).empty());
+    CHECK(problemLines(demoJobWith(R"("trim": "6 mm")", R"("trim": ")" + std::string(good) + "\"")).empty());
   }
 }
 
 TEST_CASE("a length as a bare number is refused in words", "[job]") {
-  CHECK(problems(chart(R"("trim": "6 mm")", R"("trim": 6)")) == Lines{"/bands/0/trim length.not-text"});
+  CHECK(problemLines(demoJobWith(R"("trim": "6 mm")", R"("trim": 6)")) == Lines{"/bands/0/trim length.not-text"});
 }
 
 TEST_CASE("sizes of nothing are refused, distances of nothing are not", "[job]") {
-  CHECK(problems(chart(R"("thickness": "2.0 mm")", R"("thickness": "0 mm")")) ==
+  CHECK(problemLines(demoJobWith(R"("thickness": "2.0 mm")", R"("thickness": "0 mm")")) ==
         Lines{"/mount/boards/1/thickness length.not-positive text=0 mm"});
-  CHECK(problems(chart(R"("offset": "10 mm")", R"("offset": "-0.0 mm")")).size() == 1);  // the line inside hangs over
-  CHECK(problems(chart(R"("overlap": "3 mm")", R"("overlap": "0 mm")")).empty());
+  CHECK(problemLines(demoJobWith(R"("offset": "10 mm")", R"("offset": "-0.0 mm")")).size() ==
+        1);  // the line inside hangs over
+  CHECK(problemLines(demoJobWith(R"("overlap": "3 mm")", R"("overlap": "0 mm")")).empty());
 }
 
 TEST_CASE("ids are checked and may not be shared or reserved", "[job]") {
   for (const char* bad : {"Top", "1st", "under_mount", "", "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa"}) {
-    const auto lines = problems(chart(R"("id": "under")", R"("id": ")" + std::string(bad) + "\""));
+    const auto lines = problemLines(demoJobWith(R"("id": "under")", R"("id": ")" + std::string(bad) + "\""));
     INFO(bad);
     REQUIRE_FALSE(lines.empty());
     CHECK(lines.front() == "/mount/boards/1/id job.bad-id id=" + std::string(bad));
   }
-  CHECK(problems(chart(R"("id": "under")", R"("id": "leaf")")).front() == "/mount/boards/1/id job.reserved-id id=leaf");
-  CHECK(problems(chart(R"("id": "under")", R"("id": "inside")")).front() == "/lines/1/id job.id-twice id=inside");
+  CHECK(problemLines(demoJobWith(R"("id": "under")", R"("id": "leaf")")).front() ==
+        "/mount/boards/1/id job.reserved-id id=leaf");
+  CHECK(problemLines(demoJobWith(R"("id": "under")", R"("id": "inside")")).front() ==
+        "/lines/1/id job.id-twice id=inside");
 }
 
 TEST_CASE("what later versions bring is read strictly and refused by name", "[job]") {
-  CHECK(problems(chart(R"("shape": "rectangle")", R"("shape": "oval")")) ==
+  CHECK(problemLines(demoJobWith(R"("shape": "rectangle")", R"("shape": "oval")")) ==
         Lines{"/mount/window/shape job.not-yet what=shape \"oval\""});
-  CHECK(problems(chart(R"("shape": "rectangle")", R"("shape": "arch", "head": "pointed")")).size() == 2);
-  CHECK(problems(chart(R"("shape": "rectangle")", R"("shape": "blob")")) ==
+  CHECK(problemLines(demoJobWith(R"("shape": "rectangle")", R"("shape": "arch", "head": "pointed")")).size() == 2);
+  CHECK(problemLines(demoJobWith(R"("shape": "rectangle")", R"("shape": "blob")")) ==
         Lines{"/mount/window/shape read.unknown-word word=blob words=rectangle, rounded, scalloped, chamfered, oval, "
               "round, arch"});
   CHECK(
-      problems(chart(
+      problemLines(demoJobWith(
           R"("package":)",
           R"("washes": [{"id": "tint", "colour": "grey", "along": "window", "gap": "1 mm", "width": "2 mm"}], "package":)")) ==
       Lines{"/washes/0 job.not-yet what=wash"});
-  CHECK(problems(chart(
+  CHECK(problemLines(demoJobWith(
             R"("package":)",
             R"("stock": [{"id": "sheet", "kind": "board", "width": "815 mm", "height": "1120 mm"}], "package":)")) ==
         Lines{"/stock/0 job.not-yet what=stock"});
-  CHECK(problems(chart(R"("region": "outside:inner")", R"("region": "spandrel:none")")) ==
+  CHECK(problemLines(demoJobWith(R"("region": "outside:inner")", R"("region": "spandrel:none")")) ==
         Lines{"/leaf/0/region job.not-yet what=leaf on a spandrel"});
 }
 
 TEST_CASE("another format is one problem, not a hundred", "[job]") {
-  CHECK(problems(R"({"format": "mountwright-job/2", "anything": 1})") == Lines{"/format job.wrong-format"});
-  CHECK(problems("[]") == Lines{" read.expected-object"});
-  CHECK(problems("7") == Lines{" read.expected-object"});
+  CHECK(problemLines(R"({"format": "mountwright-job/2", "anything": 1})") == Lines{"/format job.wrong-format"});
+  CHECK(problemLines("[]") == Lines{" read.expected-object"});
+  CHECK(problemLines("7") == Lines{" read.expected-object"});
 }
 
 TEST_CASE("a syntax error is one line with its place and ends the reading", "[job]") {
-  const auto lines = problems("{\n  \"format\": \"mountwright-job/1\",\n  \"title\": }\n");
+  const auto lines = problemLines("{\n  \"format\": \"mountwright-job/1\",\n  \"title\": }\n");
   CHECK(lines == Lines{"3:12 json.syntax"});
-  CHECK(problems(demoJobText() + "x").size() == 1);
-  CHECK(problems("").size() == 1);
+  CHECK(problemLines(demoJobText() + "x").size() == 1);
+  CHECK(problemLines("").size() == 1);
 }
 
 TEST_CASE("every truncation of a job is a message and nothing worse", "[job]") {
@@ -115,19 +106,21 @@ TEST_CASE("every truncation of a job is a message and nothing worse", "[job]") {
 }
 
 TEST_CASE("room, spread, weighting and dates are checked", "[job]") {
-  CHECK(problems(chart(R"("19 C")", R"("19")")) == Lines{"/room/temperature temperature.malformed"});
-  CHECK(problems(chart(R"("58 %")", R"("140 %")")) == Lines{"/room/humidity humidity.out-of-range percent=140"});
-  CHECK(problems(chart(R"("2026-12-11")", R"("2026-02-30")")) == Lines{"/due job.bad-date text=2026-02-30"});
+  CHECK(problemLines(demoJobWith(R"("19 C")", R"("19")")) == Lines{"/room/temperature temperature.malformed"});
+  CHECK(problemLines(demoJobWith(R"("58 %")", R"("140 %")")) ==
+        Lines{"/room/humidity humidity.out-of-range percent=140"});
+  CHECK(problemLines(demoJobWith(R"("2026-12-11")", R"("2026-02-30")")) == Lines{"/due job.bad-date text=2026-02-30"});
   for (const char* bad : {"4;3", "0:3", "4:", "+3", "-4:3", "1e1:3", "heavy"}) {
-    CHECK(base::startsWith(problems(chart(R"("4:3")", "\"" + std::string(bad) + "\"")).front(),
+    CHECK(base::startsWith(problemLines(demoJobWith(R"("4:3")", "\"" + std::string(bad) + "\"")).front(),
                            "/mount/borders/weighting job.bad-weighting"));
   }
-  CHECK(problems(chart(R"("4:3")", R"("+6 mm")")).empty());
-  CHECK(problems(chart(R"("4:3")", R"("equal")")).empty());
+  CHECK(problemLines(demoJobWith(R"("4:3")", R"("+6 mm")")).empty());
+  CHECK(problemLines(demoJobWith(R"("4:3")", R"("equal")")).empty());
 }
 
 TEST_CASE("a band that cannot be read does not make its followers unknown", "[job]") {
-  const auto lines = problems(chart(R"("width": "14 mm")", R"("width": "14")"));
+  const auto lines = problemLines(demoJobWith(R"("width": "14 mm")", R"("width": "14")"));
   CHECK(lines == Lines{"/bands/0/width length.no-unit text=14"});
-  CHECK(problems(chart("band:inner.outer", "band:other.outer")) == Lines{"/lines/0/along job.no-such-band id=other"});
+  CHECK(problemLines(demoJobWith("band:inner.outer", "band:other.outer")) ==
+        Lines{"/lines/0/along job.no-such-band id=other"});
 }
