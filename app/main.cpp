@@ -1,0 +1,202 @@
+// The composition root: the machine's clocks, the record's file, the techniques, the alerts and the screens meet
+// here and nowhere else.
+#include <QFile>
+#include <QGuiApplication>
+#include <QScreen>
+#include <QTimer>
+#include <iostream>
+#include <memory>
+#include <optional>
+
+#include "app/alerts/alerts.h"
+#include "app/clocks/system_clock.h"
+#include "app/commands/command_line.h"
+#include "app/commands/commands.h"
+#include "app/convert/text.h"
+#include "app/face/face.h"
+#include "app/stores/data_dir.h"
+#include "app/stores/sqlite_event_store.h"
+#include "app/viewmodels/desk.h"
+#include "app/words/words.h"
+#include "app/workbench/library_loader.h"
+#include "app/workbench/workbench.h"
+
+namespace {
+
+constexpr int kHeartbeat = 30'000;  // milliseconds
+constexpr int kRefresh = 5'000;
+
+QString said(const core::base::Message& message) {
+  return app::words::text(message, core::units::UnitSystem::Millimetres);
+}
+
+void complain(const QString& text) { std::cerr << text.toStdString() << '\n'; }
+
+QString soundTrouble(app::alerts::Alerts::Sound sound) {
+  using Sound = app::alerts::Alerts::Sound;
+  switch (sound) {
+    case Sound::NoDevice: return QCoreApplication::translate("bench", "No sound device: watch the shelf.");
+    case Sound::Stalled: return QCoreApplication::translate("bench", "The sound has stalled: watch the shelf.");
+    case Sound::Muted: return QCoreApplication::translate("bench", "The sound is muted: watch the shelf.");
+    case Sound::Starting:
+    case Sound::Ready: break;
+  }
+  return {};
+}
+
+bool hasDisplay() {
+#ifdef Q_OS_LINUX
+  return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+         qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+#else
+  return true;
+#endif
+}
+
+// What stands between the program and a bench that can be worked; empty where nothing does.
+struct Opened {
+  std::unique_ptr<core::record::EventStore> store;
+  std::string deviceId;
+  core::base::Message trouble;
+};
+
+// A store for the time a trouble is on the screen: keeps nothing and says so.
+class NoStore : public core::record::EventStore {
+ public:
+  explicit NoStore(core::base::Message why) : m_why(std::move(why)) {}
+  template <typename Value>
+  using Result = core::base::Result<Value, core::record::StoreError>;
+  Result<core::record::Done> append(const std::vector<core::record::Event>&,
+                                    const std::vector<core::record::StoredText>&) override {
+    return m_why;
+  }
+  Result<std::vector<core::record::Event>> load(const std::string&) override { return m_why; }
+  Result<std::vector<std::string>> streams() override { return m_why; }
+  Result<std::optional<core::record::StoredText>> text(const std::string&) override { return m_why; }
+  Result<Position> position(const std::string&) override { return m_why; }
+  Result<core::record::Done> logClock(const std::string&, const std::string&,
+                                      const core::waits::ClockReading&) override {
+    return m_why;
+  }
+  Result<core::waits::ClockLog> clockLog(const std::string&) override { return m_why; }
+
+ private:
+  core::base::Message m_why;
+};
+
+Opened openStore(const QString& option, QString& folder) {
+  Opened opened;
+  const auto data = app::stores::dataDirectory(option);
+  if (!data.ok()) {
+    opened.trouble = data.error();
+  } else {
+    folder = data.value();
+    auto store = app::stores::SqliteEventStore::open(app::stores::recordFile(folder));
+    if (store.ok()) {
+      opened.deviceId = store.value()->deviceId();
+      opened.store = std::move(store).value();
+    } else {
+      opened.trouble = store.error();
+    }
+  }
+  if (!opened.store) opened.store = std::make_unique<NoStore>(opened.trouble);
+  return opened;
+}
+
+// Takes the files in; the last one that can be opened is the job on the bench.
+std::string takeIn(app::workbench::Workbench& workbench, const QStringList& files) {
+  std::string job;
+  for (const QString& name : files) {
+    QFile file(name);
+    if (!file.open(QIODevice::ReadOnly)) {
+      complain(QCoreApplication::translate("bench", "%1 cannot be read: %2").arg(name, file.errorString()));
+      continue;
+    }
+    const auto taken = workbench.takeIn(app::convert::fromBytes(file.readAll()));
+    for (const auto& problem : taken.problems) complain(name + QStringLiteral(": ") + said(problem.message));
+    for (const auto& refusal : taken.refusals) complain(name + QStringLiteral(": ") + said(refusal));
+    if (!taken.jobId.empty()) job = taken.jobId;
+  }
+  return job;
+}
+
+int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bool selfTest) {
+  if (selfTest && !hasDisplay()) qputenv("QT_QPA_PLATFORM", "offscreen");
+  if (!hasDisplay()) {
+    complain(QCoreApplication::translate("bench", "There is no display to open the bench on."));
+    return app::commands::kUnreadable;
+  }
+  QGuiApplication application(argc, argv);
+  QCoreApplication::setApplicationName(QStringLiteral("mountwright"));
+
+  const app::clocks::SystemClock clock;
+  QString folder;
+  Opened opened = openStore(line.data, folder);
+  app::workbench::Library library;
+  const auto recipes = app::workbench::recipesFolder(line.recipes);
+  if (recipes.ok()) {
+    auto loaded =
+        app::workbench::loadLibrary(recipes.value(), folder.isEmpty() ? QString() : app::stores::ownTechniques(folder));
+    for (const auto& problem : loaded.problems) {
+      complain(app::convert::toQt(problem.file) + QStringLiteral(": ") + said(problem.problem.message));
+    }
+    library = std::move(loaded.library);
+  } else {
+    complain(said(recipes.error()));
+  }
+
+  app::workbench::Workbench workbench(*opened.store, clock, std::move(library), opened.deviceId);
+  if (opened.trouble.id.empty()) opened.trouble = workbench.load();
+  std::string job;
+  if (opened.trouble.id.empty()) job = takeIn(workbench, line.files);
+
+  app::viewmodels::Desk desk(workbench, clock);
+  if (!job.empty()) desk.bench().selectJob(job);
+  if (!opened.trouble.id.empty()) desk.bench().setTrouble(said(opened.trouble));
+
+  app::face::Face face(desk);
+  const bool clean = face.load(app::face::dotsPerMillimetre(QGuiApplication::primaryScreen()));
+  for (const QString& warning : face.warnings()) complain(warning);
+  if (face.window() == nullptr) return app::commands::kUnreadable;
+  if (selfTest) return clean ? app::commands::kDone : app::commands::kUnreadable;
+
+  app::alerts::Alerts alerts([&clock] { return clock.now().boottimeNanoseconds; });
+  QObject::connect(&workbench, &app::workbench::Workbench::scheduleChanged, &alerts,
+                   [&] { alerts.publish(workbench.schedule()); });
+  QObject::connect(&alerts, &app::alerts::Alerts::dueChanged, &desk, [&desk] { desk.refresh(); });
+  QObject::connect(&alerts, &app::alerts::Alerts::soundChanged, &desk,
+                   [&desk](app::alerts::Alerts::Sound sound) { desk.bench().setSoundTrouble(soundTrouble(sound)); });
+  QObject::connect(&desk.bench(), &app::viewmodels::BenchViewModel::handsFree, &alerts,
+                   &app::alerts::Alerts::releaseHeld);
+  QObject::connect(&face, &app::face::Face::pedalPressed, &alerts, &app::alerts::Alerts::releaseHeld);
+  desk.bench().setSoundTrouble(soundTrouble(alerts.sound()));
+  alerts.publish(workbench.schedule());
+  desk.keepFresh(kRefresh);
+
+  QTimer heartbeat;
+  QObject::connect(&heartbeat, &QTimer::timeout, &workbench, [&workbench] { workbench.heartbeat(); });
+  if (opened.trouble.id.empty()) heartbeat.start(kHeartbeat);
+  workbench.heartbeat();
+
+  face.window()->showMaximized();
+  return QGuiApplication::exec();
+}
+
+}  // namespace
+
+int main(int argc, char* argv[]) {
+  QStringList arguments;
+  bool selfTest = false;
+  for (int i = 1; i < argc; ++i) {
+    const QString argument = QString::fromLocal8Bit(argv[i]);
+    if (argument == QLatin1String("--self-test")) {
+      selfTest = true;
+    } else {
+      arguments << argument;
+    }
+  }
+  const app::commands::CommandLine line = app::commands::parseCommandLine(arguments);
+  if (app::commands::opensBench(line)) return openBench(argc, argv, line, selfTest);
+  const QCoreApplication application(argc, argv);
+  return app::commands::run(line, std::cout, std::cerr);
+}

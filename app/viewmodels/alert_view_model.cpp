@@ -1,0 +1,112 @@
+#include "app/viewmodels/alert_view_model.h"
+
+#include <algorithm>
+
+#include "app/convert/text.h"
+#include "app/viewmodels/names.h"
+#include "app/viewmodels/times.h"
+#include "app/words/words.h"
+
+namespace app::viewmodels {
+
+using convert::toQt;
+using core::units::Duration;
+
+AlertViewModel::AlertViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent)
+    : QObject(parent), m_workbench(workbench), m_clock(clock) {}
+
+void AlertViewModel::refresh() {
+  m_up = false;
+  m_waiting = 0;
+  const auto schedule = m_workbench.schedule();
+  if (schedule) {
+    if (!schedule->bladeInHand) m_released = false;
+    const std::int64_t now = m_clock.now().boottimeNanoseconds;
+    const core::record::ScheduledAlert* chosen = nullptr;
+    for (const core::record::ScheduledAlert& alert : schedule->alerts) {
+      if (alert.dueBoottimeNanoseconds > now || m_workbench.job(alert.job) == nullptr) continue;
+      if (chosen != nullptr) ++m_waiting;
+      if (chosen == nullptr || (alert.high() && !chosen->high())) chosen = &alert;
+    }
+    if (chosen != nullptr && (!schedule->bladeInHand || m_released)) {
+      m_alert = *chosen;
+      m_up = true;
+    }
+  }
+  if (m_up) {
+    show(m_workbench.at(m_alert.job));
+  } else {
+    m_identity.clear();
+  }
+  emit changed();
+}
+
+void AlertViewModel::releaseHeld() {
+  m_released = true;
+  refresh();
+}
+
+void AlertViewModel::show(const core::record::JobAt& job) {
+  const auto found = job.state().waits.find(m_alert.wait);
+  if (found == job.state().waits.end()) {
+    m_up = false;
+    return;
+  }
+  const core::record::RunningWait& run = found->second;
+  const core::waits::WaitState state = job.waitState(run);
+  const auto& workflow = job.state().plan->workflow;
+  m_identity = toQt(m_alert.job + '|' + m_alert.wait + '|' + std::string(core::intents::name(m_alert.alert)));
+  const QString title = toQt(job.state().plan->design.job.title).section(QLatin1Char(','), 0, 0);
+  m_piece = title + QStringLiteral(" · ") + toQt(run.wait->title);
+  m_test = toQt(run.wait->test);
+  m_window = run.wait->closes.has_value();
+  m_canLook = job.matters(run);
+  const auto gated = job.gatedStep(run);
+  if (m_alert.high() && gated) {
+    m_act = tr("Now: %1").arg(toQt(workflow.steps[*gated].title));
+  } else {
+    m_act = m_window ? tr("Test for tack") : tr("Test by touch");
+  }
+  m_sure.clear();
+  m_likely.clear();
+  m_sureShare = 0;
+  if (state.closes) {
+    const Duration sure = std::max(Duration(), state.closes->early - state.elapsed.time);
+    const Duration likely = std::max(Duration(), state.closes->likely - state.elapsed.time);
+    m_sure = tr("%1 sure").arg(roughly(sure));
+    m_likely = tr("%1 likely").arg(roughly(likely));
+    if (likely > Duration()) m_sureShare = std::clamp(sure.inMinutes() / likely.inMinutes(), 0.0, 1.0);
+  } else {
+    m_likely = tr("likely ready %1").arg(leftText(state.opens.early, state.opens.late, state.elapsed.time));
+  }
+  if (!m_alert.certain) m_likely = tr("may be due: how long this bench was off is not known");
+}
+
+void AlertViewModel::hear() {
+  if (!m_up) return;
+  m_workbench.ask(m_alert.job, core::intents::Hear{m_alert.wait, m_alert.alert});
+  refresh();
+}
+
+void AlertViewModel::answer(core::intents::Verdict verdict) {
+  if (!m_up || !m_canLook) return;
+  m_workbench.ask(m_alert.job, core::intents::LookAt{m_alert.wait, verdict});
+  refresh();
+}
+
+void AlertViewModel::notYet() { answer(core::intents::Verdict::NotYet); }
+
+void AlertViewModel::ready() {
+  const std::string job = m_alert.job;
+  answer(m_window ? core::intents::Verdict::Tacky : core::intents::Verdict::Dry);
+  emit goTo(job);
+}
+
+void AlertViewModel::pastIt() {
+  const std::string job = m_alert.job;
+  if (!m_window) return;
+  answer(core::intents::Verdict::PastIt);
+  emit goTo(job);
+}
+
+}  // namespace app::viewmodels

@@ -1,0 +1,79 @@
+#pragma once
+// The alert that is up, of whatever job: which piece, what is sure and what is likely of the time, the touch test.
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QString>
+
+#include "app/workbench/workbench.h"
+
+namespace app::viewmodels {
+
+class AlertViewModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("handed down by the program")
+  Q_PROPERTY(bool up READ up NOTIFY changed FINAL)
+  Q_PROPERTY(QString identity READ identity NOTIFY changed FINAL)  // changes when another alert takes the screen
+  Q_PROPERTY(bool high READ high NOTIFY changed FINAL)
+  Q_PROPERTY(QString piece READ piece NOTIFY changed FINAL)  // which piece and which wait
+  Q_PROPERTY(QString act READ act NOTIFY changed FINAL)
+  Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
+  Q_PROPERTY(QString sure READ sure NOTIFY changed FINAL)  // what nine in ten leave; "" where nothing closes
+  Q_PROPERTY(QString likely READ likely NOTIFY changed FINAL)
+  Q_PROPERTY(double sureShare READ sureShare NOTIFY changed FINAL)  // of the bar, 0 to 1
+  Q_PROPERTY(bool canLook READ canLook NOTIFY changed FINAL)
+  Q_PROPERTY(bool window READ window NOTIFY changed FINAL)   // tacky and past it; otherwise dry
+  Q_PROPERTY(int waiting READ waiting NOTIFY changed FINAL)  // further alerts behind this one
+
+ public:
+  AlertViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
+
+  void refresh();
+  // While a blade is in the hand nothing covers the step; this lets through what waits.
+  void releaseHeld();
+
+  bool up() const { return m_up; }
+  QString identity() const { return m_identity; }
+  bool high() const { return m_alert.high(); }
+  QString piece() const { return m_piece; }
+  QString act() const { return m_act; }
+  QString test() const { return m_test; }
+  QString sure() const { return m_sure; }
+  QString likely() const { return m_likely; }
+  double sureShare() const { return m_sureShare; }
+  bool canLook() const { return m_canLook; }
+  bool window() const { return m_window; }
+  int waiting() const { return m_waiting; }
+
+  Q_INVOKABLE void hear();
+  Q_INVOKABLE void notYet();
+  // Tacky or dry: goes to that job.
+  Q_INVOKABLE void ready();
+  Q_INVOKABLE void pastIt();
+
+ signals:
+  void changed();
+  void goTo(const std::string& jobId);
+
+ private:
+  void show(const core::record::JobAt& job);
+  void answer(core::intents::Verdict verdict);
+
+  workbench::Workbench& m_workbench;
+  const clocks::Clock& m_clock;
+  core::record::ScheduledAlert m_alert;
+  bool m_up = false;
+  bool m_released = false;
+  QString m_identity;
+  QString m_piece;
+  QString m_act;
+  QString m_test;
+  QString m_sure;
+  QString m_likely;
+  double m_sureShare = 0;
+  bool m_canLook = false;
+  bool m_window = false;
+  int m_waiting = 0;
+};
+
+}  // namespace app::viewmodels

@@ -1,0 +1,330 @@
+#include "app/viewmodels/bench_view_model.h"
+
+#include <algorithm>
+
+#include "app/convert/text.h"
+#include "app/viewmodels/names.h"
+#include "app/viewmodels/times.h"
+#include "app/words/words.h"
+#include "core/record/offers.h"
+#include "core/sheets/piece.h"
+
+namespace app::viewmodels {
+
+using convert::toQt;
+using core::record::BenchPlace;
+using core::record::JobAt;
+using core::units::Duration;
+
+namespace {
+
+// The thing a drawing knows: "inner.top" of "inner.top", "inner.corner.tl" of it, the field of its part.
+std::string drawnThing(const std::string& thing) { return thing.substr(0, thing.find('#')); }
+
+QString unitless(double amount) { return QString::number(amount, 'g', 3); }
+
+}  // namespace
+
+BenchViewModel::BenchViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent)
+    : QObject(parent),
+      m_workbench(workbench),
+      m_clock(clock),
+      m_look([this](const core::intents::Intent& intent) { ask(intent); }) {}
+
+void BenchViewModel::selectJob(const std::string& jobId) {
+  if (m_jobId != jobId) m_refusal.clear();
+  m_jobId = jobId;
+  refresh();
+}
+
+void BenchViewModel::setTrouble(const QString& trouble) {
+  m_trouble = trouble;
+  refresh();
+}
+
+void BenchViewModel::setSoundTrouble(const QString& trouble) {
+  m_soundTrouble = trouble;
+  emit changed();
+}
+
+void BenchViewModel::refresh() {
+  m_kind = Kind::NoJob;
+  m_step = nullptr;
+  m_done = m_all = 0;
+  m_jobTitle.clear();
+  m_above.clear();
+  m_next.clear();
+  m_detail.clear();
+  m_wait.clear();
+  m_undo.clear();
+  m_redo.clear();
+  m_reports.clear();
+  m_faultsSeen.clear();
+  m_mends.clear();
+  m_canBegin = m_begun = false;
+  m_drawing = {};
+  m_title = tr("No job on the bench");
+  const auto& jobs = m_workbench.jobs();
+  const auto entry =
+      std::find_if(jobs.begin(), jobs.end(), [this](const workbench::JobEntry& job) { return job.id == m_jobId; });
+  const core::record::JobState* state = m_workbench.job(m_jobId);
+  if (!m_trouble.isEmpty()) {
+    m_kind = Kind::Trouble;
+    m_title = tr("The record cannot be used");
+    m_detail = m_trouble;
+  } else if (state != nullptr) {
+    const JobAt job = m_workbench.at(m_jobId);
+    showPlace(job);
+    showOffers(job);
+    m_look.show(&job);
+  } else if (entry != jobs.end()) {
+    m_kind = Kind::Trouble;
+    m_jobTitle = toQt(entry->title);
+    m_title = tr("This job cannot be opened");
+    m_detail = words::text(entry->trouble, core::units::UnitSystem::Millimetres);
+  } else {
+    m_detail = tr("Choose one under Jobs.");
+  }
+  if (state == nullptr || !m_trouble.isEmpty()) m_look.show(nullptr);
+  m_figure.show(state == nullptr ? nullptr : &state->plan->design, m_kind == Kind::Step ? m_step : nullptr);
+  emit changed();
+}
+
+void BenchViewModel::showPlace(const JobAt& job) {
+  const core::record::JobPlan& plan = *job.state().plan;
+  const BenchPlace place = core::record::benchPlace(job);
+  m_jobTitle = toQt(plan.design.job.title);
+  m_done = place.done;
+  m_all = place.all;
+  m_wait = place.wait;
+  if (place.step) {
+    m_step = &plan.workflow.steps[*place.step];
+    m_begun = job.state().steps[*place.step].status == core::record::StepStatus::Begun;
+  }
+  if (place.next) m_next = tr("next: %1").arg(toQt(plan.workflow.steps[*place.next].title));
+  showAbove(job, place);
+  switch (place.kind) {
+    case BenchPlace::Kind::Step:
+      m_kind = Kind::Step;
+      m_title = toQt(m_step->title);
+      break;
+    case BenchPlace::Kind::Waiting:
+      m_kind = Kind::Waiting;
+      showWaiting(job, place.wait);
+      break;
+    case BenchPlace::Kind::Missed:
+      m_kind = Kind::Missed;
+      m_title = tr("Missed: %1").arg(toQt(m_step->title));
+      m_detail = toQt(plan.workflow.findWait(place.wait).wait->missedSay);
+      break;
+    case BenchPlace::Kind::Finished:
+      m_kind = Kind::Finished;
+      m_title = tr("Every step is done");
+      m_detail = tr("The record holds what was done, and when.");
+      break;
+    case BenchPlace::Kind::Stuck:
+      m_kind = Kind::Stuck;
+      m_title = tr("Nothing can be started");
+      m_detail =
+          tr("No step has what it needs and nothing is drying. Take back the last act, or ask again after "
+             "looking at the piece.");
+      break;
+  }
+  const auto side =
+      m_step != nullptr && m_step->up == core::craft::WayUp::Back ? core::sheets::Side::Back : core::sheets::Side::Face;
+  m_drawing.piece = std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(plan.design, side));
+  const core::workflow::WorkflowStep* shown =
+      m_kind == Kind::Waiting ? plan.workflow.findWait(place.wait).step : m_step;
+  if (shown != nullptr) m_drawing.worked = drawnThing(shown->thing);
+}
+
+void BenchViewModel::showWaiting(const JobAt& job, const std::string& waitId) {
+  const core::record::RunningWait& run = job.state().waits.at(waitId);
+  const auto state = job.waitState(run);
+  const std::int64_t now = job.now().utcMilliseconds;
+  m_title = tr("Wait: %1").arg(toQt(run.wait->title));
+  const Duration untilEarly = state.opens.early - state.elapsed.time;
+  QStringList parts;
+  if (!run.step->thingName.empty()) parts << capitalised(toQt(run.step->thingName)) + QLatin1Char('.');
+  parts << tr("Likely ready in %1.").arg(leftText(state.opens.early, state.opens.late, state.elapsed.time));
+  if (untilEarly > Duration()) {
+    parts << tr("First look at %1.").arg(clockTime(now + untilEarly.inMilliseconds(), now, m_clock.zone()));
+  }
+  if (!state.elapsed.certain) parts << tr("How long this bench was off is not known: look sooner.");
+  if (!run.wait->test.empty()) parts << toQt(run.wait->test);
+  m_detail = parts.join(QLatin1Char(' '));
+}
+
+void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
+  const auto& workflow = job.state().plan->workflow;
+  if (!job.state().lastUndo.empty()) {
+    const auto& log = job.state().log;
+    const auto taken = std::find_if(log.rbegin(), log.rend(), [](const core::record::LogLine& line) {
+      return line.voided && line.type != core::record::type::kUndone && line.type != core::record::type::kStepBegun;
+    });
+    if (taken != log.rend()) {
+      const core::workflow::WorkflowStep* step = workflow.find(taken->step);
+      const auto wait = workflow.findWait(taken->step);
+      const std::string what = step != nullptr ? step->title : wait.wait != nullptr ? wait.wait->title : taken->type;
+      m_above = tr("Taken back: %1").arg(toQt(what));
+      return;
+    }
+  }
+  if (!place.lastDone) return;
+  m_above = tr("done %1: %2")
+                .arg(clockTime(place.lastDoneAt.utcMilliseconds, job.now().utcMilliseconds, m_clock.zone()),
+                     toQt(workflow.steps[*place.lastDone].title));
+}
+
+void BenchViewModel::showOffers(const JobAt& job) {
+  for (const core::record::Offer& offer : core::record::offers(job)) {
+    if (const auto* undo = std::get_if<core::intents::Undo>(&offer.intent)) {
+      (undo->intentId == job.state().lastUndo ? m_redo : m_undo) = undo->intentId;
+    }
+    if (const auto* report = std::get_if<core::intents::ReportFault>(&offer.intent)) {
+      for (const auto& fault : job.state().plan->workflow.find(report->step)->faults) {
+        if (fault.id != report->fault) continue;
+        m_reports.push_back(*report);
+        m_faultsSeen << capitalised(toQt(fault.seen));
+        m_mends << toQt(fault.mend);
+      }
+    }
+    if (std::holds_alternative<core::intents::BeginStep>(offer.intent)) {
+      // Beginning is worth a word of its own only where something hangs on it.
+      const auto index = job.state().plan->workflow.indexOf(m_step->id);
+      m_canBegin = m_step->uninterruptible || m_step->hands == core::craft::Hands::Blade ||
+                   (index && job.gate(*index) != nullptr);
+    }
+  }
+}
+
+bool BenchViewModel::ask(const core::intents::Intent& intent) {
+  const core::base::Message refused = m_workbench.ask(m_jobId, intent);
+  const core::record::JobState* state = m_workbench.job(m_jobId);
+  const auto units = state == nullptr ? core::units::UnitSystem::Millimetres : state->plan->design.job.units;
+  m_refusal = refused.id.empty() ? QString() : words::text(refused, units);
+  refresh();
+  return refused.id.empty();
+}
+
+QString BenchViewModel::stepId() const { return m_step == nullptr ? QString() : toQt(m_step->id); }
+
+QString BenchViewModel::progress() const {
+  return m_kind == Kind::Step ? tr("step %1 of %2").arg(m_done + 1).arg(m_all)
+         : m_all > 0          ? tr("%1 of %2 done").arg(m_done).arg(m_all)
+                              : QString();
+}
+
+QString BenchViewModel::thing() const { return m_step == nullptr ? QString() : toQt(m_step->thingName); }
+
+QString BenchViewModel::lies() const {
+  if (m_step == nullptr || m_step->up == core::craft::WayUp::None) return tr("marked corner: see the drawing");
+  const QString corner =
+      m_step->up == core::craft::WayUp::Back ? tr("marked corner top right") : tr("marked corner top left");
+  return words::wayUp(m_step->up) + QStringLiteral(" · ") + corner;
+}
+
+QString BenchViewModel::hands() const { return m_step == nullptr ? QString() : words::hands(m_step->hands); }
+
+QStringList BenchViewModel::sentences() const {
+  QStringList list;
+  if (m_step != nullptr) {
+    for (const std::string& sentence : m_step->sentences) list << toQt(sentence);
+  }
+  return list;
+}
+
+QString BenchViewModel::good() const { return m_step == nullptr ? QString() : toQt(m_step->good); }
+QString BenchViewModel::trap() const { return m_step == nullptr ? QString() : toQt(m_step->trap); }
+
+QStringList BenchViewModel::tools() const {
+  QStringList list;
+  if (m_step == nullptr) return list;
+  for (const std::string& tool : m_step->tools) list << toQt(tool);
+  for (const auto& material : m_step->materials) {
+    QString text = toQt(material.what);
+    if (material.amount) text += QStringLiteral(", %1 %2").arg(unitless(*material.amount), toQt(material.unit));
+    list << text;
+  }
+  return list;
+}
+
+QStringList BenchViewModel::checks() const {
+  QStringList list;
+  if (m_step == nullptr) return list;
+  const auto* state = m_workbench.job(m_jobId);
+  for (const auto& check : m_step->checks) {
+    QString text = toQt(check.ask);
+    const auto* figure = state == nullptr ? nullptr : state->plan->design.figures.find(check.figure);
+    if (figure != nullptr) text += QStringLiteral(" %1").arg(toQt(figure->display));
+    if (!check.within.empty()) {
+      text += check.within == "as computed" ? tr(", as computed") : tr(", within %1").arg(toQt(check.within));
+    }
+    list << text;
+  }
+  return list;
+}
+
+QString BenchViewModel::cautionWord() const {
+  return hasCaution() ? words::signalWord(m_step->cautions.front().word) : QString();
+}
+QString BenchViewModel::cautionHazard() const {
+  return hasCaution() ? toQt(m_step->cautions.front().hazard) : QString();
+}
+QString BenchViewModel::cautionSign() const {
+  if (m_step == nullptr) return {};
+  for (const auto& caution : m_step->cautions) {
+    if (!caution.sign.empty()) return toQt(caution.sign);
+  }
+  return {};
+}
+
+QString BenchViewModel::cautionText() const {
+  QStringList list;
+  if (m_step != nullptr) {
+    for (const auto& caution : m_step->cautions) list << toQt(caution.text);
+  }
+  return list.join(QLatin1Char(' '));
+}
+
+bool BenchViewModel::finish() {
+  if (m_kind != Kind::Step) return false;
+  core::intents::FinishStep intent;
+  intent.step = m_step->id;
+  for (const auto& check : m_step->checks) {
+    intent.checkAnswers.push_back(check.within.empty() ? "yes" : "within " + check.within);
+  }
+  const bool kept = ask(intent);
+  if (kept) emit handsFree();
+  return kept;
+}
+
+bool BenchViewModel::begin() { return m_kind == Kind::Step && ask(core::intents::BeginStep{m_step->id}); }
+bool BenchViewModel::takeBack() { return !m_undo.empty() && ask(core::intents::Undo{m_undo}); }
+bool BenchViewModel::putBack() { return !m_redo.empty() && ask(core::intents::Undo{m_redo}); }
+bool BenchViewModel::takeUpMissed() { return m_kind == Kind::Missed && ask(core::intents::MendMissed{m_wait}); }
+
+bool BenchViewModel::wasBegunInTime() {
+  if (m_kind != Kind::Missed) return false;
+  core::intents::FinishStep intent;
+  intent.step = m_step->id;
+  intent.begunInTime = true;
+  for (const auto& check : m_step->checks) {
+    intent.checkAnswers.push_back(check.within.empty() ? "yes" : "within " + check.within);
+  }
+  return ask(intent);
+}
+
+bool BenchViewModel::report(int fault) {
+  if (fault < 0 || fault >= static_cast<int>(m_reports.size())) return false;
+  const core::intents::ReportFault intent = m_reports[static_cast<std::size_t>(fault)];
+  return ask(intent);
+}
+
+void BenchViewModel::forgetRefusal() {
+  if (m_refusal.isEmpty()) return;
+  m_refusal.clear();
+  emit changed();
+}
+
+}  // namespace app::viewmodels

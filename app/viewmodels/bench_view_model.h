@@ -1,0 +1,156 @@
+#pragma once
+// The job on the bench, ready to show: where the maker is, the step, what may be asked now.
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QString>
+#include <QStringList>
+#include <optional>
+
+#include "app/viewmodels/figure_view_model.h"
+#include "app/viewmodels/look_view_model.h"
+#include "app/viewmodels/piece_drawing.h"
+#include "app/workbench/workbench.h"
+
+namespace app::viewmodels {
+
+class BenchViewModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("handed down by the program")
+
+ public:
+  enum class Kind { NoJob, Step, Waiting, Missed, Finished, Stuck, Trouble };
+  Q_ENUM(Kind)
+
+ private:
+  Q_PROPERTY(app::viewmodels::BenchViewModel::Kind kind READ kind NOTIFY changed FINAL)
+  Q_PROPERTY(QString jobTitle READ jobTitle NOTIFY changed FINAL)
+  Q_PROPERTY(QString stepId READ stepId NOTIFY changed FINAL)      // "" where no step is shown
+  Q_PROPERTY(QString progress READ progress NOTIFY changed FINAL)  // "step 13 of 58"
+  Q_PROPERTY(QString above READ above NOTIFY changed FINAL)        // last thing done, or taken back
+  Q_PROPERTY(QString title READ title NOTIFY changed FINAL)        // the act, or what the bench has to say instead
+  Q_PROPERTY(QString thing READ thing NOTIFY changed FINAL)
+  Q_PROPERTY(QString next READ next NOTIFY changed FINAL)
+  Q_PROPERTY(
+      QString detail READ detail NOTIFY changed FINAL)     // waiting, missed, trouble: the sentences under the title
+  Q_PROPERTY(QString lies READ lies NOTIFY changed FINAL)  // "face up · marked corner top left"
+  Q_PROPERTY(QString hands READ hands NOTIFY changed FINAL)
+  Q_PROPERTY(QStringList sentences READ sentences NOTIFY changed FINAL)
+  Q_PROPERTY(QString good READ good NOTIFY changed FINAL)
+  Q_PROPERTY(QString trap READ trap NOTIFY changed FINAL)
+  Q_PROPERTY(QStringList tools READ tools NOTIFY changed FINAL)  // and materials with their amounts
+  Q_PROPERTY(QStringList checks READ checks NOTIFY changed FINAL)
+  Q_PROPERTY(QStringList faults READ faults NOTIFY changed FINAL)
+  Q_PROPERTY(QStringList mends READ mends NOTIFY changed FINAL)
+  Q_PROPERTY(bool hasCaution READ hasCaution NOTIFY changed FINAL)
+  Q_PROPERTY(QString cautionWord READ cautionWord NOTIFY changed FINAL)
+  Q_PROPERTY(QString cautionHazard READ cautionHazard NOTIFY changed FINAL)
+  Q_PROPERTY(QString cautionSign READ cautionSign NOTIFY changed FINAL)
+  Q_PROPERTY(QString cautionText READ cautionText NOTIFY changed FINAL)
+  Q_PROPERTY(bool canBegin READ canBegin NOTIFY changed FINAL)
+  Q_PROPERTY(bool begun READ begun NOTIFY changed FINAL)
+  Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
+  Q_PROPERTY(bool canPutBack READ canPutBack NOTIFY changed FINAL)
+  Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
+  Q_PROPERTY(QString soundTrouble READ soundTrouble NOTIFY changed FINAL)
+  Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
+  Q_PROPERTY(app::viewmodels::FigureViewModel* figure READ figure CONSTANT FINAL)
+  Q_PROPERTY(app::viewmodels::LookViewModel* look READ look CONSTANT FINAL)
+
+ public:
+  BenchViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
+
+  const std::string& jobId() const { return m_jobId; }
+  void selectJob(const std::string& jobId);
+  // The record cannot be used at all: this is what the screens say.
+  void setTrouble(const QString& trouble);
+  // Said on the bench as long as it lasts; "" for none.
+  void setSoundTrouble(const QString& trouble);
+  // Reads everything again from the workbench, with the clock of now.
+  void refresh();
+
+  Kind kind() const { return m_kind; }
+  QString jobTitle() const { return m_jobTitle; }
+  QString stepId() const;
+  QString progress() const;
+  QString above() const { return m_above; }
+  QString title() const { return m_title; }
+  QString thing() const;
+  QString next() const { return m_next; }
+  QString detail() const { return m_detail; }
+  QString lies() const;
+  QString hands() const;
+  QStringList sentences() const;
+  QString good() const;
+  QString trap() const;
+  QStringList tools() const;
+  QStringList checks() const;
+  QStringList faults() const { return m_faultsSeen; }
+  QStringList mends() const { return m_mends; }
+  bool hasCaution() const { return m_step != nullptr && !m_step->cautions.empty(); }
+  QString cautionWord() const;
+  QString cautionHazard() const;
+  QString cautionSign() const;
+  QString cautionText() const;
+  bool canBegin() const { return m_canBegin; }
+  bool begun() const { return m_begun; }
+  bool canUndo() const { return !m_undo.empty(); }
+  bool canPutBack() const { return !m_redo.empty(); }
+  QString refusal() const { return m_refusal; }
+  QString soundTrouble() const { return m_soundTrouble; }
+  PieceDrawing drawing() const { return m_drawing; }
+  FigureViewModel* figure() { return &m_figure; }
+  LookViewModel* look() { return &m_look; }
+
+  // Every check answered as the step asks it. Return whether the act was kept.
+  Q_INVOKABLE bool finish();
+  Q_INVOKABLE bool begin();
+  Q_INVOKABLE bool takeBack();
+  Q_INVOKABLE bool putBack();
+  Q_INVOKABLE bool takeUpMissed();
+  Q_INVOKABLE bool wasBegunInTime();
+  // Faults of the step shown and of the last one done, as `faults` lists them.
+  Q_INVOKABLE bool report(int fault);
+  Q_INVOKABLE void forgetRefusal();
+
+ signals:
+  void changed();
+  // A step was finished or taken up: what was held back while hands were busy may come.
+  void handsFree();
+
+ private:
+  void showPlace(const core::record::JobAt& job);
+  void showWaiting(const core::record::JobAt& job, const std::string& waitId);
+  void showAbove(const core::record::JobAt& job, const core::record::BenchPlace& place);
+  void showOffers(const core::record::JobAt& job);
+  bool ask(const core::intents::Intent& intent);
+
+  workbench::Workbench& m_workbench;
+  const clocks::Clock& m_clock;
+  std::string m_jobId;
+  Kind m_kind = Kind::NoJob;
+  const core::workflow::WorkflowStep* m_step = nullptr;  // the step shown; of the job's plan
+  std::size_t m_done = 0;
+  std::size_t m_all = 0;
+  QString m_jobTitle;
+  QString m_title;
+  QString m_above;
+  QString m_next;
+  QString m_detail;
+  QString m_refusal;
+  QString m_soundTrouble;
+  QString m_trouble;
+  std::string m_wait;
+  std::string m_undo;
+  std::string m_redo;
+  std::vector<core::intents::ReportFault> m_reports;
+  QStringList m_faultsSeen;
+  QStringList m_mends;
+  bool m_canBegin = false;
+  bool m_begun = false;
+  PieceDrawing m_drawing;
+  FigureViewModel m_figure;
+  LookViewModel m_look;
+};
+
+}  // namespace app::viewmodels

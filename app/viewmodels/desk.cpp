@@ -1,0 +1,36 @@
+#include "app/viewmodels/desk.h"
+
+namespace app::viewmodels {
+
+Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent)
+    : QObject(parent),
+      m_bench(workbench, clock),
+      m_shelf(workbench, clock),
+      m_alert(workbench, clock),
+      m_jobs(workbench, clock) {
+  connect(&workbench, &workbench::Workbench::jobChanged, this, &Desk::refresh);
+  connect(&workbench, &workbench::Workbench::jobsChanged, this, &Desk::refresh);
+  connect(&workbench, &workbench::Workbench::scheduleChanged, &m_alert, &AlertViewModel::refresh);
+  connect(&m_timer, &QTimer::timeout, this, &Desk::refresh);
+  connect(&m_jobs, &JobsModel::chosen, &m_bench, &BenchViewModel::selectJob);
+  connect(&m_alert, &AlertViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
+  connect(&m_bench, &BenchViewModel::handsFree, &m_alert, &AlertViewModel::refresh);
+  if (!workbench.jobs().empty()) m_bench.selectJob(workbench.jobs().front().id);
+  refresh();
+}
+
+void Desk::refresh() {
+  m_bench.refresh();
+  m_shelf.refresh();
+  m_alert.refresh();
+  m_jobs.refresh();
+}
+
+QVariantMap Desk::initialProperties() {
+  return {{QStringLiteral("bench"), QVariant::fromValue(&m_bench)},
+          {QStringLiteral("shelf"), QVariant::fromValue(&m_shelf)},
+          {QStringLiteral("alert"), QVariant::fromValue(&m_alert)},
+          {QStringLiteral("jobs"), QVariant::fromValue(&m_jobs)}};
+}
+
+}  // namespace app::viewmodels

@@ -1,0 +1,39 @@
+#pragma once
+// Everything the screens are shown, made once over a workbench and kept up to date together.
+#include <QObject>
+#include <QTimer>
+#include <QVariantMap>
+
+#include "app/viewmodels/alert_view_model.h"
+#include "app/viewmodels/bench_view_model.h"
+#include "app/viewmodels/jobs_model.h"
+#include "app/viewmodels/shelf_model.h"
+
+namespace app::viewmodels {
+
+class Desk : public QObject {
+  Q_OBJECT
+
+ public:
+  Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
+
+  BenchViewModel& bench() { return m_bench; }
+  ShelfModel& shelf() { return m_shelf; }
+  AlertViewModel& alert() { return m_alert; }
+  JobsModel& jobs() { return m_jobs; }
+
+  void refresh();
+  // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
+  void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
+  // What Main.qml asks to be given: bench, shelf, alert, jobs.
+  QVariantMap initialProperties();
+
+ private:
+  QTimer m_timer;
+  BenchViewModel m_bench;
+  ShelfModel m_shelf;
+  AlertViewModel m_alert;
+  JobsModel m_jobs;
+};
+
+}  // namespace app::viewmodels

@@ -1,0 +1,132 @@
+#include "app/viewmodels/figure_view_model.h"
+
+#include <array>
+
+#include "app/convert/text.h"
+#include "app/words/words.h"
+#include "core/sheets/piece.h"
+
+namespace app::viewmodels {
+
+using convert::toQt;
+using core::design::Figure;
+using core::design::FigureUnit;
+
+void FigureViewModel::show(const core::design::Design* design, const core::workflow::WorkflowStep* step) {
+  if (m_step != step) m_index = 0;
+  m_design = design;
+  m_step = step;
+  emit changed();
+}
+
+int FigureViewModel::total() const { return m_step == nullptr ? 0 : static_cast<int>(m_step->figures.size()); }
+
+const Figure* FigureViewModel::figureAt(int index) const {
+  if (m_design == nullptr || index < 0 || index >= total()) return nullptr;
+  return m_design->figures.find(m_step->figures[static_cast<std::size_t>(index)].id);
+}
+
+QString FigureViewModel::sign() const {
+  const Figure* figure = current();
+  if (figure == nullptr || figure->unit != FigureUnit::Millimetre) return {};
+  QString text;
+  if (figure->shown.approximate) text += QStringLiteral("≈");
+  if (figure->shown.negative) text += QStringLiteral("−");
+  return text;
+}
+
+QString FigureViewModel::whole() const {
+  const Figure* figure = current();
+  if (figure == nullptr) return {};
+  if (figure->unit == FigureUnit::Millimetre) return toQt(figure->shown.whole);
+  // Other units are shown as one text; the unit is its last word.
+  const QString display = toQt(figure->display);
+  const qsizetype space = display.lastIndexOf(QLatin1Char(' '));
+  return space < 0 ? display : display.left(space);
+}
+
+QString FigureViewModel::numerator() const {
+  const Figure* figure = current();
+  if (figure == nullptr || figure->shown.denominator == 0) return {};
+  return QString::number(figure->shown.numerator);
+}
+
+QString FigureViewModel::denominator() const {
+  const Figure* figure = current();
+  if (figure == nullptr || figure->shown.denominator == 0) return {};
+  return QString::number(figure->shown.denominator);
+}
+
+QString FigureViewModel::unit() const {
+  const Figure* figure = current();
+  if (figure == nullptr) return {};
+  if (figure->unit == FigureUnit::Millimetre) return toQt(figure->shown.unit);
+  const QString display = toQt(figure->display);
+  const qsizetype space = display.lastIndexOf(QLatin1Char(' '));
+  return space < 0 ? QString() : display.mid(space + 1);
+}
+
+QString FigureViewModel::twin() const {
+  const Figure* figure = current();
+  if (figure == nullptr || figure->unit != FigureUnit::Millimetre || figure->shown.unit != "in") return {};
+  return toQt(
+      core::units::lengthText(figure->value, core::units::UnitSystem::Millimetres, core::units::Rounding::Nearest));
+}
+
+QString FigureViewModel::plainOf(const Figure* figure) { return figure == nullptr ? QString() : toQt(figure->display); }
+
+QString FigureViewModel::count() const {
+  if (current() == nullptr) return {};
+  const int pieces = m_step->figures[static_cast<std::size_t>(m_index)].count;
+  if (pieces < 2) return {};
+  const std::array<QString, 7> words = {QString(),      QString(),      tr("two off"), tr("three off"),
+                                        tr("four off"), tr("five off"), tr("six off")};
+  const auto place = static_cast<std::size_t>(pieces);
+  return place < words.size() ? words[place] : tr("%1 off").arg(pieces);
+}
+
+QString FigureViewModel::datum() const {
+  if (current() == nullptr) return {};
+  const std::string& from = m_step->figures[static_cast<std::size_t>(m_index)].from;
+  return from.empty() ? words::figureDatum(*current()) : toQt(from);
+}
+
+QString FigureViewModel::label() const { return current() == nullptr ? QString() : words::figureLabel(*current()); }
+
+QString FigureViewModel::origin() const {
+  if (current() == nullptr) return {};
+  return current()->entered ? tr("as entered") : tr("computed");
+}
+
+QString FigureViewModel::following() const { return plainOf(figureAt(m_index + 1)); }
+
+QString FigureViewModel::place() const {
+  return total() < 2 ? QString() : tr("%1 of %2").arg(m_index + 1).arg(total());
+}
+
+PieceDrawing FigureViewModel::drawing() const {
+  if (current() == nullptr) return {};
+  const auto dimension = core::sheets::drawFigure(*m_design, current()->id);
+  if (!dimension) return {};
+  PieceDrawing drawing;
+  drawing.piece = std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(*m_design, dimension->side));
+  drawing.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(dimension->primitives);
+  drawing.worked = current()->element;
+  return drawing;
+}
+
+bool FigureViewModel::forward() {
+  if (m_index + 1 >= total()) return false;
+  ++m_index;
+  emit changed();
+  return true;
+}
+
+bool FigureViewModel::back() {
+  if (m_index == 0) return false;
+  --m_index;
+  emit changed();
+  return true;
+}
+
+}  // namespace app::viewmodels

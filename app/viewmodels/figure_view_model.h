@@ -1,0 +1,76 @@
+#pragma once
+// The numbers of one step, one at a time, in the order of use.
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QString>
+
+#include "app/viewmodels/piece_drawing.h"
+#include "core/design/design.h"
+#include "core/workflow/workflow.h"
+
+namespace app::viewmodels {
+
+class FigureViewModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("handed down by the program")
+  Q_PROPERTY(int total READ total NOTIFY changed FINAL)
+  Q_PROPERTY(int index READ index NOTIFY changed FINAL)
+  Q_PROPERTY(bool present READ present NOTIFY changed FINAL)
+  Q_PROPERTY(QString sign READ sign NOTIFY changed FINAL)    // "≈", "−" or nothing
+  Q_PROPERTY(QString whole READ whole NOTIFY changed FINAL)  // "" for a bare fraction
+  Q_PROPERTY(QString numerator READ numerator NOTIFY changed FINAL)
+  Q_PROPERTY(QString denominator READ denominator NOTIFY changed FINAL)
+  Q_PROPERTY(QString unit READ unit NOTIFY changed FINAL)
+  Q_PROPERTY(QString twin READ twin NOTIFY changed FINAL)    // an inch figure in millimetres; "" else
+  Q_PROPERTY(QString plain READ plain NOTIFY changed FINAL)  // in one line, for a key
+  Q_PROPERTY(QString count READ count NOTIFY changed FINAL)  // "two off"; "" for one
+  Q_PROPERTY(QString datum READ datum NOTIFY changed FINAL)
+  Q_PROPERTY(QString label READ label NOTIFY changed FINAL)
+  Q_PROPERTY(QString origin READ origin NOTIFY changed FINAL)        // entered or computed
+  Q_PROPERTY(QString following READ following NOTIFY changed FINAL)  // the next number in one line; "" after the last
+  Q_PROPERTY(QString place READ place NOTIFY changed FINAL)          // "1 of 5"
+  Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
+
+ public:
+  using QObject::QObject;
+
+  // Begins with the first number where the step is another one. `design` outlives this, or is null.
+  void show(const core::design::Design* design, const core::workflow::WorkflowStep* step);
+
+  int total() const;
+  int index() const { return m_index; }
+  bool present() const { return current() != nullptr; }
+  QString sign() const;
+  QString whole() const;
+  QString numerator() const;
+  QString denominator() const;
+  QString unit() const;
+  QString twin() const;
+  QString plain() const { return plainOf(current()); }
+  QString count() const;
+  QString datum() const;
+  QString label() const;
+  QString origin() const;
+  QString following() const;
+  QString place() const;
+  PieceDrawing drawing() const;
+
+  // Return whether there was another number to go to.
+  Q_INVOKABLE bool forward();
+  Q_INVOKABLE bool back();
+
+ signals:
+  void changed();
+
+ private:
+  const core::design::Figure* figureAt(int index) const;
+  const core::design::Figure* current() const { return figureAt(m_index); }
+  static QString plainOf(const core::design::Figure* figure);
+
+  const core::design::Design* m_design = nullptr;
+  const core::workflow::WorkflowStep* m_step = nullptr;
+  int m_index = 0;
+};
+
+}  // namespace app::viewmodels

@@ -1,0 +1,63 @@
+#pragma once
+// The jobs on this bench, a page at a time.
+#include <QtQml/qqmlregistration.h>
+#include <QAbstractListModel>
+#include <QString>
+#include <vector>
+
+#include "app/workbench/workbench.h"
+
+namespace app::viewmodels {
+
+class JobsModel : public QAbstractListModel {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("handed down by the program")
+  Q_PROPERTY(int count READ count NOTIFY changed FINAL)  // on this page
+  Q_PROPERTY(int page READ page NOTIFY changed FINAL)
+  Q_PROPERTY(int pages READ pages NOTIFY changed FINAL)
+  Q_PROPERTY(QString place READ place NOTIFY changed FINAL)  // "page 2 of 3"; "" for a single page
+
+ public:
+  enum Role { Title = Qt::UserRole + 1, Where, Runs };
+  static constexpr int kPageSize = 2;
+
+  JobsModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
+
+  void refresh();
+
+  int count() const { return rowCount(); }
+  int page() const { return m_page; }
+  int pages() const;
+  QString place() const;
+
+  int rowCount(const QModelIndex& parent = {}) const override;
+  QVariant data(const QModelIndex& index, int role) const override;
+  QHash<int, QByteArray> roleNames() const override;
+
+  // `row` on this page.
+  Q_INVOKABLE void choose(int row);
+  // Goes round at the end.
+  Q_INVOKABLE void turnPage();
+
+ signals:
+  void changed();
+  void chosen(const std::string& jobId);
+
+ private:
+  struct Row {
+    std::string id;
+    QString title;
+    QString where;  // step reached and the act
+    QString runs;   // what runs, or that nothing does
+  };
+  Row rowOf(const workbench::JobEntry& entry) const;
+  std::size_t first() const { return static_cast<std::size_t>(m_page) * kPageSize; }
+
+  workbench::Workbench& m_workbench;
+  const clocks::Clock& m_clock;
+  std::vector<Row> m_rows;
+  int m_page = 0;
+};
+
+}  // namespace app::viewmodels

@@ -1,0 +1,28 @@
+#pragma once
+// A drawing on its way to the item that paints it.
+#include <QtQml/qqmlregistration.h>
+#include <QMetaType>
+#include <QObject>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "core/sheets/drawing.h"
+
+namespace app::viewmodels {
+
+struct PieceDrawing {
+  Q_GADGET
+  QML_VALUE_TYPE(pieceDrawing)
+
+ public:
+  std::shared_ptr<const core::sheets::Drawing> piece;                     // null: nothing to paint
+  std::shared_ptr<const std::vector<core::sheets::Primitive>> dimension;  // laid over it
+  std::string worked;  // the thing whose elements are inked; "" for none
+
+  friend bool operator==(const PieceDrawing&, const PieceDrawing&) = default;
+};
+
+}  // namespace app::viewmodels
+
+Q_DECLARE_METATYPE(app::viewmodels::PieceDrawing)

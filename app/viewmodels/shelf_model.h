@@ -1,0 +1,66 @@
+#pragma once
+// Every running wait of every job on one time axis from now; what happens next comes first.
+#include <QtQml/qqmlregistration.h>
+#include <QAbstractListModel>
+#include <QStringList>
+#include <vector>
+
+#include "app/workbench/workbench.h"
+
+namespace app::viewmodels {
+
+// The axis runs from 0 (now) to 1 and is compressed towards its far end, so that a tack window of minutes and a
+// rest of days stand on the same one.
+class ShelfModel : public QAbstractListModel {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("handed down by the program")
+  Q_PROPERTY(int count READ count NOTIFY changed FINAL)
+  Q_PROPERTY(QStringList tickNames READ tickNames NOTIFY changed FINAL)
+  Q_PROPERTY(QList<double> tickPlaces READ tickPlaces NOTIFY changed FINAL)
+  // The next thing to happen in one line, for two metres; "" where nothing runs.
+  Q_PROPERTY(QString nextLine READ nextLine NOTIFY changed FINAL)
+
+ public:
+  enum Role { Name = Qt::UserRole + 1, Said, From, To, Dots, Open, Late };
+
+  ShelfModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
+
+  void refresh();
+
+  int count() const { return static_cast<int>(m_rows.size()); }
+  QStringList tickNames() const { return m_tickNames; }
+  QList<double> tickPlaces() const { return m_tickPlaces; }
+  QString nextLine() const;
+
+  int rowCount(const QModelIndex& parent = {}) const override;
+  QVariant data(const QModelIndex& index, int role) const override;
+  QHash<int, QByteArray> roleNames() const override;
+
+ signals:
+  void changed();
+
+ private:
+  struct Row {
+    QString name;  // which piece and what it does
+    QString said;  // its state in words: "10 to 25 min", "open now"
+    double fromMinutes = 0;
+    double toMinutes = 0;
+    std::vector<double> dotMinutes;
+    bool open = false;  // likely true now
+    bool late = false;  // past the likely end
+    double nextMinutes = 0;
+  };
+  Row rowOf(const core::record::JobAt& job, const core::record::RunningWait& run, const QString& tag) const;
+  void makeAxis();
+  double place(double minutes) const;
+
+  workbench::Workbench& m_workbench;
+  const clocks::Clock& m_clock;
+  std::vector<Row> m_rows;
+  double m_horizon = 60;
+  QStringList m_tickNames;
+  QList<double> m_tickPlaces;
+};
+
+}  // namespace app::viewmodels

@@ -1,0 +1,190 @@
+import QtQuick
+import QtQuick.Window
+import Mountwright.Alert
+import Mountwright.Bench
+import Mountwright.FarFace
+import Mountwright.Jobs
+import Mountwright.Number
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// All navigation: which screen is up, and what Done, Back and Heard do there, by key and by pedal.
+Window {
+    id: root
+
+    required property BenchViewModel bench
+    required property ShelfModel shelf
+    required property AlertViewModel alert
+    required property JobsModel jobs
+    required property double dotsPerMm
+
+    property string screen: "bench"
+    property bool lamp: false
+    readonly property string shown: alert.up ? "alert" : screen
+
+    width: 1280
+    height: 800
+    color: Theme.paper
+    title: qsTr("Mountwright")
+
+    onShownChanged: Touch.guard()
+    onLampChanged: Theme.lamp = lamp
+    onDotsPerMmChanged: Metrics.dotsPerMm = dotsPerMm
+    Component.onCompleted: Metrics.dotsPerMm = dotsPerMm
+
+    Connections {
+        target: root.alert
+        function onIdentityChanged() {
+            Touch.guard();
+        }
+    }
+    Timer {
+        id: leftAlone
+        interval: Touch.farAfter
+        running: root.shown === "bench" && root.bench.stepId !== ""
+        onTriggered: root.screen = "far"
+    }
+
+    // A key, a touch or a pedal: somebody is there.
+    function noticed() {
+        if (leftAlone.running)
+            leftAlone.restart();
+    }
+    function finish() {
+        bench.finish();
+        screen = "bench";
+    }
+    function done() {
+        bench.forgetRefusal();
+        if (screen === "checks")
+            checks.allSeen ? finish() : checks.turn();
+        else if (screen === "mend" || screen === "far" || screen === "jobs")
+            screen = "bench";
+        else if (bench.kind === BenchViewModel.Step && bench.checks.length > 0)
+            screen = "checks";
+        else
+            finish();
+    }
+    function back() {
+        if (bench.refusal !== "" && screen === "bench")
+            bench.forgetRefusal();
+        else if (screen !== "bench")
+            screen = "bench";
+        else
+            bench.takeBack();
+    }
+    // By pedal.
+    function pedalForward() {
+        if (alert.up)
+            return;
+        if (screen === "number") {
+            if (!bench.figure.forward())
+                screen = "bench";
+        } else if (bench.kind === BenchViewModel.Missed && screen === "bench") {
+            bench.takeUpMissed();
+        } else {
+            done();
+        }
+    }
+    function pedalBack() {
+        if (alert.up)
+            return;
+        if (screen !== "number" || !bench.figure.back())
+            back();
+    }
+    function heard() {
+        if (alert.up)
+            alert.hear();
+    }
+
+    BenchScreen {
+        anchors.fill: parent
+        visible: root.shown === "bench"
+        bench: root.bench
+        shelf: root.shelf
+        onBack: root.back()
+        onDone: root.done()
+        onMoreAsked: root.screen = "more"
+        onNumberAsked: root.screen = "number"
+        onLookAsked: root.screen = "look"
+        onJobsAsked: root.screen = "jobs"
+    }
+    MorePage {
+        anchors.fill: parent
+        visible: root.shown === "more"
+        bench: root.bench
+        shelf: root.shelf
+        onBack: root.back()
+        onDone: root.done()
+        onFaultsAsked: root.screen = "faults"
+        onJobsAsked: root.screen = "jobs"
+        onFarAsked: root.screen = "far"
+    }
+    ChecksPage {
+        id: checks
+        anchors.fill: parent
+        visible: root.shown === "checks"
+        bench: root.bench
+        shelf: root.shelf
+        onBack: root.back()
+        onDone: root.done()
+    }
+    LookPage {
+        anchors.fill: parent
+        visible: root.shown === "look"
+        look: root.bench.look
+        shelf: root.shelf
+        onBack: root.back()
+        onDone: root.done()
+        onAnswered: root.screen = "bench"
+    }
+    FaultsPage {
+        anchors.fill: parent
+        visible: root.shown === "faults"
+        bench: root.bench
+        shelf: root.shelf
+        onBack: root.back()
+        onDone: root.done()
+        onChosen: mend => {
+            mendPage.mend = mend;
+            root.screen = "mend";
+        }
+    }
+    MendPage {
+        id: mendPage
+        anchors.fill: parent
+        visible: root.shown === "mend"
+        shelf: root.shelf
+        onBack: root.back()
+        onDone: root.done()
+    }
+    NumberScreen {
+        anchors.fill: parent
+        visible: root.shown === "number"
+        figure: root.bench.figure
+        onBack: root.back()
+        onDone: root.done()
+        onStepAsked: root.screen = "bench"
+    }
+    FarFace {
+        anchors.fill: parent
+        visible: root.shown === "far"
+        bench: root.bench
+        shelf: root.shelf
+        onTouched: root.screen = "bench"
+    }
+    JobsScreen {
+        anchors.fill: parent
+        visible: root.shown === "jobs"
+        jobs: root.jobs
+        onBack: root.back()
+        onFarAsked: root.screen = "far"
+        onLightAsked: root.lamp = !root.lamp
+        onChosen: root.screen = "bench"
+    }
+    AlertScreen {
+        anchors.fill: parent
+        visible: root.shown === "alert"
+        alert: root.alert
+    }
+}

@@ -1,0 +1,60 @@
+import QtQuick
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// The bench's fixed frame: Back and Done in their corners, further keys above Done, the shelf between.
+Item {
+    id: root
+
+    required property ShelfModel shelf
+    default property alias content: room.data
+    // Keys above Done, lowest first.
+    property alias keys: column.data
+    property bool doneFilled: true
+
+    signal back
+    signal done
+
+    Item {
+        id: room
+        x: Metrics.edge
+        y: Metrics.edge
+        width: root.width - Metrics.corner - Metrics.edge - x - Metrics.mm(4)
+        height: root.height - y - Metrics.corner - Metrics.edge - Metrics.mm(3)
+    }
+    TouchKey {
+        objectName: "back"
+        x: Metrics.edge
+        y: root.height - height - Metrics.edge
+        width: Metrics.corner
+        height: Metrics.corner
+        legend: qsTr("Back")
+        onActed: root.back()
+    }
+    ShelfView {
+        shelf: root.shelf
+        x: Metrics.edge + Metrics.corner + Metrics.mm(4)
+        y: root.height - height - Metrics.edge
+        width: root.width - 2 * x
+        height: Metrics.corner
+    }
+    Column {
+        id: column
+        anchors.right: done.right
+        anchors.bottom: done.top
+        anchors.bottomMargin: Metrics.gap
+        spacing: Metrics.gap
+    }
+    TouchKey {
+        id: done
+        objectName: "done"
+        x: root.width - width - Metrics.edge
+        y: root.height - height - Metrics.edge
+        width: Metrics.corner
+        height: Metrics.corner
+        legend: qsTr("Done")
+        filled: root.doneFilled
+        onActed: root.done()
+    }
+}

@@ -1,0 +1,11 @@
+import QtQuick
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+PieceItem {
+    ink: Theme.ink
+    pencil: Theme.pencil
+    worked: Theme.worked
+    ground: Theme.paper
+    hairline: Metrics.hairline
+}

@@ -1,0 +1,112 @@
+import QtQuick
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// The shelf: what runs, in the order in which it happens, on one axis from now.
+Item {
+    id: root
+
+    required property ShelfModel shelf
+    readonly property double axisLeft: width * 0.5
+    readonly property double axisWidth: width - axisLeft - Metrics.mm(1)
+    readonly property double room: height - axis.height
+    property int hidden: 0
+
+    function settle() {
+        let top = 0;
+        let over = 0;
+        for (let i = 0; i < rows.count; ++i) {
+            const row = rows.itemAt(i);
+            if (row === null)
+                return;
+            row.y = top;
+            top += row.height + Metrics.mm(0.5);
+            row.shown = top <= root.room;
+            if (!row.shown)
+                over += 1;
+        }
+        hidden = over;
+    }
+
+    onRoomChanged: Qt.callLater(settle)
+
+    Words {
+        visible: root.shelf.count === 0
+        y: (root.height - height) / 2
+        text: qsTr("Nothing is drying.")
+        color: Theme.quiet
+        font.pixelSize: Metrics.label
+    }
+    Repeater {
+        id: rows
+        model: root.shelf
+        onCountChanged: Qt.callLater(root.settle)
+
+        ShelfRow {
+            property bool shown: true
+
+            visible: shown
+            width: root.width - Metrics.mm(1)
+            axisLeft: root.axisLeft
+            onHeightChanged: Qt.callLater(root.settle)
+            Component.onCompleted: Qt.callLater(root.settle)
+        }
+    }
+    Item {
+        id: axis
+        visible: root.shelf.count > 0
+        width: root.width
+        height: Metrics.mm(7)
+        y: root.height - height
+
+        Words {
+            id: more
+            visible: root.hidden > 0
+            anchors.bottom: parent.bottom
+            text: qsTr("and %1 more").arg(root.hidden)
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+            lineHeight: 1
+        }
+        Rectangle {
+            x: root.axisLeft
+            width: root.axisWidth
+            height: Metrics.hairline
+            color: Theme.quiet
+        }
+        Words {
+            id: now
+            x: root.axisLeft
+            anchors.bottom: parent.bottom
+            text: qsTr("now")
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+            lineHeight: 1
+        }
+        Repeater {
+            model: root.shelf.tickNames
+
+            Words {
+                required property string modelData
+                required property int index
+                readonly property double place: root.shelf.tickPlaces[index]
+
+                x: Math.min(root.axisLeft + place * root.axisWidth - width / 2, root.width - width)
+                visible: x > now.x + now.width + Metrics.mm(1)
+                anchors.bottom: parent.bottom
+                text: modelData
+                color: Theme.quiet
+                font.pixelSize: Metrics.label
+                lineHeight: 1
+
+                Rectangle {
+                    x: parent.width / 2
+                    width: Metrics.hairline
+                    height: Metrics.mm(1.2)
+                    color: Theme.quiet
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,109 @@
+import QtQuick
+import Mountwright.Components
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// One step at a time, at arm's length.
+CornerFrame {
+    id: root
+
+    required property BenchViewModel bench
+
+    signal moreAsked
+    signal numberAsked
+    signal lookAsked
+    signal jobsAsked
+
+    readonly property bool isStep: bench.kind === BenchViewModel.Step
+    readonly property bool isMissed: bench.kind === BenchViewModel.Missed
+    readonly property bool isEmpty: bench.kind === BenchViewModel.NoJob || bench.kind === BenchViewModel.Trouble
+    doneFilled: isStep
+
+    keys: [
+        TouchKey {
+            objectName: "putBack"
+            visible: root.bench.canPutBack
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("Put back")
+            onActed: root.bench.putBack()
+        },
+        TouchKey {
+            objectName: "begin"
+            visible: root.bench.canBegin && !root.bench.canPutBack
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legend: qsTr("Begin")
+            onActed: root.bench.begin()
+        },
+        TouchKey {
+            objectName: "inTime"
+            visible: root.isMissed && !root.bench.canPutBack
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("Begun in time")
+            onActed: root.bench.wasBegunInTime()
+        },
+        TouchKey {
+            objectName: "look"
+            visible: root.bench.look.present && !root.bench.canBegin && !root.bench.canPutBack && !root.isMissed
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legend: qsTr("Look")
+            onActed: root.lookAsked()
+        },
+        TouchKey {
+            objectName: "takeUp"
+            visible: root.isMissed
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("Take it up")
+            onActed: root.bench.takeUpMissed()
+        },
+        TouchKey {
+            objectName: "number"
+            visible: root.bench.figure.present
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("Number")
+            hint: root.bench.figure.place
+            onActed: root.numberAsked()
+        },
+        TouchKey {
+            objectName: "more"
+            visible: !root.isEmpty
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legend: qsTr("More")
+            onActed: root.moreAsked()
+        },
+        TouchKey {
+            objectName: "jobs"
+            visible: root.isEmpty
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legend: qsTr("Jobs")
+            onActed: root.jobsAsked()
+        }
+    ]
+
+    PiecePane {
+        id: piece
+        visible: !root.isEmpty
+        bench: root.bench
+        width: parent.width * 0.34
+        height: parent.height
+    }
+    StepPane {
+        id: step
+        bench: root.bench
+        x: piece.visible ? parent.width * 0.34 + Metrics.mm(4) : 0
+        width: parent.width - x
+        height: parent.height
+    }
+}

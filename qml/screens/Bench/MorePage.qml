@@ -1,0 +1,88 @@
+import QtQuick
+import Mountwright.Components
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// The step's second page: how, what good looks like, the trap, what is needed.
+CornerFrame {
+    id: root
+
+    required property BenchViewModel bench
+
+    signal faultsAsked
+    signal jobsAsked
+    signal farAsked
+
+    function paragraphs(): var {
+        const all = [];
+        for (const sentence of bench.sentences)
+            all.push(sentence);
+        if (bench.good !== "")
+            all.push(qsTr("Good: %1").arg(bench.good));
+        if (bench.trap !== "")
+            all.push(qsTr("Trap: %1").arg(bench.trap));
+        if (bench.tools.length > 0)
+            all.push(qsTr("Lay out: %1.").arg(bench.tools.join("; ")));
+        for (const check of bench.checks)
+            all.push(qsTr("Check: %1").arg(check));
+        if (all.length === 0)
+            all.push(bench.detail);
+        return all;
+    }
+    function turn() {
+        text.page = (text.page + 1) % text.pages;
+    }
+
+    keys: [
+        TouchKey {
+            objectName: "faults"
+            visible: root.bench.faults.length > 0
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("Went wrong")
+            onActed: root.faultsAsked()
+        },
+        TouchKey {
+            objectName: "jobs"
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legend: qsTr("Jobs")
+            onActed: root.jobsAsked()
+        },
+        TouchKey {
+            objectName: "turn"
+            visible: text.pages > 1
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legend: qsTr("Turn")
+            hint: qsTr("%1 of %2").arg(text.page + 1).arg(text.pages)
+            onActed: root.turn()
+        },
+        TouchKey {
+            objectName: "far"
+            visible: text.pages < 2
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("Far face")
+            onActed: root.farAsked()
+        }
+    ]
+
+    Words {
+        id: heading
+        width: parent.width
+        text: root.bench.title
+        font.bold: true
+    }
+    PagedText {
+        id: text
+        anchors.top: heading.bottom
+        anchors.topMargin: Metrics.mm(2)
+        anchors.bottom: parent.bottom
+        width: parent.width
+        paragraphs: root.paragraphs()
+    }
+}

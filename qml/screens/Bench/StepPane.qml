@@ -1,0 +1,90 @@
+import QtQuick
+import Mountwright.Components
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// The step: last thing done above, the act, its one number, the caution before the hand moves, the next below.
+Item {
+    id: root
+
+    required property BenchViewModel bench
+    readonly property bool fits: pane.fits
+
+    FitPane {
+        id: pane
+        anchors.fill: parent
+        anchors.bottomMargin: next.height
+        spacing: level === 0 ? Metrics.mm(2.5) : Metrics.mm(1)
+        key: root.bench.stepId + root.bench.title + root.bench.above + root.bench.detail + root.bench.figure.index + root.bench.refusal
+
+        Words {
+            objectName: "above"
+            width: parent.width
+            visible: text !== ""
+            text: root.bench.above
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+        }
+        Words {
+            objectName: "refusal"
+            width: parent.width
+            visible: text !== ""
+            text: root.bench.refusal
+            color: Theme.worked
+            font.bold: true
+        }
+        Words {
+            objectName: "title"
+            width: parent.width
+            text: root.bench.title
+            font.bold: true
+            font.pixelSize: pane.level === 0 ? Metrics.title * 1.2 : pane.level === 1 ? Metrics.title : Metrics.text
+        }
+        Words {
+            objectName: "detail"
+            width: parent.width
+            visible: text !== ""
+            text: root.bench.detail
+        }
+        Flow {
+            width: parent.width
+            visible: root.bench.figure.present
+            spacing: Metrics.mm(3)
+
+            StepNumber {
+                id: number
+                figure: root.bench.figure
+                wholeSize: pane.level < 2 ? Metrics.figure * 1.25 : Metrics.figure
+            }
+            Words {
+                height: number.height
+                verticalAlignment: Text.AlignVCenter
+                visible: text !== ""
+                text: root.bench.figure.count
+                color: Theme.worked
+                font.bold: true
+                wrapMode: Text.NoWrap
+            }
+        }
+        Words {
+            width: parent.width
+            visible: root.bench.figure.present
+            text: [root.bench.figure.label, root.bench.figure.datum, root.bench.figure.place].filter(t => t !== "").join(" · ")
+            font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
+        }
+        CautionBox {
+            width: parent.width
+            bench: root.bench
+        }
+    }
+    Words {
+        id: next
+        objectName: "next"
+        anchors.bottom: root.bottom
+        width: root.width
+        text: [root.bench.progress, root.bench.next].filter(t => t !== "").join(" · ")
+        color: Theme.quiet
+        font.pixelSize: Metrics.label
+    }
+}

@@ -1,0 +1,85 @@
+import QtQuick
+import Mountwright.Components
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// The act, the number, the next thing to happen, for two metres. Any touch goes back to the bench.
+Item {
+    id: root
+
+    required property BenchViewModel bench
+    required property ShelfModel shelf
+    readonly property double distance: Metrics.farDistance
+
+    signal touched
+
+    FitPane {
+        id: pane
+        x: Metrics.mm(4)
+        y: Metrics.mm(2)
+        width: root.width - 2 * x
+        height: rule.y - y
+        spacing: Metrics.mm(1)
+        key: root.bench.title + root.bench.figure.index + next.text
+        tightest: 2
+
+        Words {
+            width: parent.width
+            text: root.bench.title
+            font.bold: true
+            font.pixelSize: pane.level === 0 ? Metrics.farText * 1.2 : pane.level === 1 ? Metrics.farText : Metrics.farLabel
+            lineHeight: 0.85
+        }
+        Flow {
+            width: parent.width
+            visible: root.bench.figure.present
+            spacing: Metrics.mm(5)
+
+            StepNumber {
+                id: number
+                figure: root.bench.figure
+                wholeSize: Metrics.farFigure
+                unitSize: Metrics.farText
+            }
+            Words {
+                height: number.height
+                verticalAlignment: Text.AlignVCenter
+                visible: text !== ""
+                text: root.bench.figure.count
+                color: Theme.worked
+                font.pixelSize: Metrics.farLabel
+                wrapMode: Text.NoWrap
+            }
+        }
+    }
+    Rectangle {
+        id: rule
+        x: Metrics.mm(4)
+        y: next.y - Metrics.mm(1)
+        width: root.width - 2 * x
+        height: Metrics.hairline
+        color: Theme.rule
+    }
+    Words {
+        id: next
+        x: Metrics.mm(4)
+        y: root.height - height - Metrics.mm(1)
+        width: root.width - 2 * x
+        text: root.shelf.nextLine === "" ? qsTr("Nothing is drying.") : root.shelf.nextLine
+        color: Theme.calm
+        font.pixelSize: Metrics.farLabel
+        font.bold: true
+        lineHeight: 0.85
+    }
+    MouseArea {
+        property bool counts: false
+
+        anchors.fill: parent
+        onPressed: counts = !Touch.guarded()
+        onReleased: {
+            if (counts)
+                root.touched();
+        }
+    }
+}

@@ -1,0 +1,90 @@
+import QtQuick
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// The jobs on this bench, two at a time.
+Item {
+    id: root
+
+    required property JobsModel jobs
+
+    signal back
+    signal farAsked
+    signal lightAsked
+    signal chosen
+
+    readonly property double rowHeight: (height - Metrics.corner - 2 * Metrics.edge - 2 * Metrics.gap) / 2
+
+    Words {
+        visible: root.jobs.count === 0
+        x: Metrics.mm(4)
+        y: Metrics.mm(6)
+        width: root.width - 2 * x
+        text: qsTr("No job on this bench yet. Start the program with a job file to take it in.")
+    }
+    Repeater {
+        model: root.jobs
+
+        JobKey {
+            objectName: "job" + index
+            x: Metrics.edge
+            y: Metrics.edge + index * (root.rowHeight + Metrics.gap)
+            width: root.width - 2 * x
+            height: root.rowHeight
+            onActed: {
+                root.jobs.choose(index);
+                root.chosen();
+            }
+        }
+    }
+    TouchKey {
+        id: back
+        objectName: "back"
+        x: Metrics.edge
+        y: root.height - height - Metrics.edge
+        width: Metrics.corner
+        height: Metrics.corner
+        legend: qsTr("Back")
+        onActed: root.back()
+    }
+    Row {
+        anchors.right: parent.right
+        anchors.rightMargin: Metrics.edge
+        anchors.verticalCenter: back.verticalCenter
+        spacing: Metrics.gap
+
+        Words {
+            anchors.verticalCenter: parent.verticalCenter
+            visible: text !== ""
+            text: root.jobs.place
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+            wrapMode: Text.NoWrap
+        }
+        TouchKey {
+            objectName: "turn"
+            visible: root.jobs.pages > 1
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legend: qsTr("Turn")
+            onActed: root.jobs.turnPage()
+        }
+        TouchKey {
+            objectName: "far"
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("Far face")
+            onActed: root.farAsked()
+        }
+        TouchKey {
+            objectName: "lamp"
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: Theme.lamp ? qsTr("By day") : qsTr("By lamp")
+            onActed: root.lightAsked()
+        }
+    }
+}

@@ -1,0 +1,135 @@
+import QtQuick
+import Mountwright.Components
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// One figure alone, for two metres; the pedal goes through the step's figures in the order of use.
+Item {
+    id: root
+
+    required property FigureViewModel figure
+    readonly property double distance: Metrics.farDistance
+
+    signal back
+    signal done
+    signal stepAsked
+
+    FitPane {
+        id: pane
+        x: Metrics.mm(4)
+        y: Metrics.mm(2)
+        width: root.width - 2 * x
+        height: root.height - y - Metrics.corner - Metrics.edge - Metrics.mm(2)
+        spacing: 0
+        tightest: 2
+        key: root.figure.label + root.figure.datum + root.figure.index
+
+        Words {
+            width: parent.width
+            text: root.figure.label
+            color: Theme.quiet
+            font.pixelSize: Metrics.farLabel
+            lineHeight: 0.85
+        }
+        Item {
+            width: parent.width
+            height: number.height
+
+            StepNumber {
+                id: number
+                figure: root.figure
+                wholeSize: pane.level === 0 ? Metrics.farFigure * 1.15 : Metrics.farFigure
+                unitSize: Metrics.farText
+            }
+            PieceView {
+                visible: width > Metrics.mm(25)
+                x: number.width + Metrics.mm(6)
+                width: parent.width - x
+                height: parent.height
+                drawing: root.figure.drawing
+            }
+        }
+        Words {
+            width: parent.width
+            text: [root.figure.count, root.figure.datum, root.figure.twin === "" ? root.figure.origin : root.figure.twin].filter(t => t !== "").join(" · ")
+            font.pixelSize: pane.level === 0 ? Metrics.farText : Metrics.farLabel
+            lineHeight: 0.85
+        }
+    }
+    TouchKey {
+        id: back
+        objectName: "back"
+        x: Metrics.edge
+        y: root.height - height - Metrics.edge
+        width: Metrics.corner
+        height: Metrics.corner
+        legend: qsTr("Back")
+        onActed: root.back()
+    }
+    Row {
+        anchors.verticalCenter: back.verticalCenter
+        anchors.left: back.right
+        anchors.leftMargin: Metrics.gap
+        spacing: Metrics.gap
+
+        TouchKey {
+            objectName: "previous"
+            visible: root.figure.total > 1
+            width: Metrics.benchKey
+            height: Metrics.benchKey
+            legend: "‹"
+            legendSize: Metrics.title
+            onActed: root.figure.back()
+        }
+        Column {
+            visible: root.figure.total > 1
+            anchors.verticalCenter: parent.verticalCenter
+
+            Words {
+                anchors.horizontalCenter: parent.horizontalCenter
+                text: root.figure.place
+                font.bold: true
+                wrapMode: Text.NoWrap
+            }
+            Words {
+                anchors.horizontalCenter: parent.horizontalCenter
+                visible: root.figure.following !== ""
+                text: qsTr("then %1").arg(root.figure.following)
+                color: Theme.quiet
+                font.pixelSize: Metrics.label
+                wrapMode: Text.NoWrap
+            }
+        }
+        TouchKey {
+            objectName: "following"
+            visible: root.figure.total > 1
+            width: Metrics.benchKey
+            height: Metrics.benchKey
+            legend: "›"
+            legendSize: Metrics.title
+            onActed: root.figure.forward()
+        }
+    }
+    TouchKey {
+        objectName: "step"
+        anchors.right: done.left
+        anchors.rightMargin: Metrics.gap
+        anchors.verticalCenter: done.verticalCenter
+        width: Metrics.benchKey
+        height: Metrics.benchKey
+        legend: qsTr("Step")
+        onActed: root.stepAsked()
+    }
+    TouchKey {
+        id: done
+        objectName: "done"
+        x: root.width - width - Metrics.edge
+        y: root.height - height - Metrics.edge
+        width: Metrics.corner
+        height: Metrics.corner
+        legend: qsTr("Done")
+        filled: true
+        onActed: root.done()
+    }
+}

@@ -1,0 +1,53 @@
+pragma Singleton
+import QtQuick
+
+// Every size on the glass: millimetres by the screen's real dots, text by the angle at which it is seen.
+QtObject {
+    id: root
+
+    property double dotsPerMm: 5.9
+    // How far away the tablet stands, and how far it must still be read from, in mm.
+    property double distance: 800
+    property double farDistance: 2000
+
+    readonly property string family: {
+        const wanted = ["Noto Sans", "DejaVu Sans Condensed", "DejaVu Sans"];
+        const there = Qt.fontFamilies();
+        for (const name of wanted) {
+            if (there.includes(name))
+                return name;
+        }
+        return Qt.application.font.family;
+    }
+    readonly property TextMetrics capital: TextMetrics {
+        font.family: root.family
+        font.pixelSize: 1000
+        text: "H"
+    }
+    readonly property double capShare: capital.tightBoundingRect.height / 1000
+
+    // Font size in pixels whose capitals subtend `minutes` of arc at `away` mm (h = 6.283 D a / 21600).
+    function letters(minutes: double, away: double): int {
+        return Math.ceil(6.283 * away * minutes / 21600 * dotsPerMm / capShare);
+    }
+    function mm(millimetres: double): double {
+        return Math.ceil(millimetres * dotsPerMm);
+    }
+
+    readonly property int label: letters(16.2, distance)
+    readonly property int text: letters(22.2, distance)
+    readonly property int title: letters(27, distance)
+    readonly property int figure: letters(45.5, distance)
+    readonly property int farLabel: letters(16.2, farDistance)
+    readonly property int farText: letters(22.2, farDistance)
+    readonly property int farFigure: letters(45.5, farDistance)
+
+    readonly property double corner: mm(30)
+    readonly property double benchKey: mm(25)
+    readonly property double key: mm(20)
+    readonly property double gap: mm(6)
+    readonly property double edge: mm(2)
+    readonly property double sign: mm(16)
+    readonly property double hairline: Math.max(1, dotsPerMm / 5)
+    readonly property double radius: mm(2)
+}
