@@ -1,0 +1,60 @@
+// Pictures of every screen and state, in both lights and at both sizes of tablet: mountwright_gallery FOLDER
+#include <QDir>
+#include <QGuiApplication>
+#include <QImage>
+#include <QQuickItem>
+#include <QTest>
+#include <cstdio>
+
+#include "app/face/face.h"
+#include "tests/app/gallery/states.h"
+
+namespace {
+
+constexpr double kTabletWidth = 217;  // mm
+
+bool paint(const tests::State& state, const QSize& size, bool lamp, const QDir& folder) {
+  tests::Stage stage(state.jobs);
+  if (!state.reach(stage)) {
+    std::fprintf(stderr, "%s was not reached\n", state.name.c_str());
+    return false;
+  }
+  app::face::Face face(stage.desk());
+  const bool clean = face.load(size.width() / kTabletWidth);
+  for (const QString& warning : face.warnings()) std::fprintf(stderr, "%s\n", qPrintable(warning));
+  if (!clean) return false;
+  face.window()->resize(size);
+  // An alert that is due as well would stand in front of what is to be seen.
+  while (state.screen != "alert" && stage.desk().alert().up()) stage.desk().alert().hear();
+  if (state.screen != "alert") face.window()->setProperty("screen", QString::fromStdString(state.screen));
+  face.window()->setProperty("lamp", lamp);
+  face.window()->show();
+  QTest::qWait(120);
+  const QString name = QStringLiteral("%1-%2-%3.png")
+                           .arg(QString::fromStdString(state.name))
+                           .arg(size.width())
+                           .arg(lamp ? QStringLiteral("lamp") : QStringLiteral("day"));
+  return face.window()->grabWindow().save(folder.filePath(name));
+}
+
+}  // namespace
+
+int main(int argc, char* argv[]) {
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  qputenv("QT_QUICK_BACKEND", "software");
+  QGuiApplication application(argc, argv);
+  if (argc < 2) {
+    std::fprintf(stderr, "mountwright_gallery FOLDER [STATE]\n");
+    return 2;
+  }
+  const QDir folder(QString::fromLocal8Bit(argv[1]));
+  if (!folder.mkpath(QStringLiteral("."))) return 3;
+  bool all = true;
+  for (const tests::State& state : tests::states()) {
+    if (argc > 2 && state.name != argv[2]) continue;
+    for (const QSize& size : {QSize(1280, 800), QSize(1920, 1200)}) {
+      for (const bool lamp : {false, true}) all = paint(state, size, lamp, folder) && all;
+    }
+  }
+  return all ? 0 : 1;
+}

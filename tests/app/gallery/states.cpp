@@ -1,0 +1,133 @@
+#include "tests/app/gallery/states.h"
+
+#include <QObject>
+
+#include "app/workbench/library_loader.h"
+#include "tests/support/files.h"
+
+namespace tests {
+namespace {
+
+using app::viewmodels::BenchViewModel;
+using Kind = BenchViewModel::Kind;
+
+constexpr int kMostSteps = 2000;
+constexpr std::int64_t kMinute = 60'000;
+
+bool kindIs(Stage& stage, Kind kind) {
+  return stage.workUntil([&] { return stage.desk().bench().kind() == kind; });
+}
+
+}  // namespace
+
+Stage::Stage(const std::vector<std::string>& jobs) {
+  const QString recipes = QStringLiteral(PROJECT_ROOT "/recipes");
+  auto loaded = app::workbench::loadLibrary(recipes, QString());
+  m_workbench = std::make_unique<app::workbench::Workbench>(m_store, m_clock, std::move(loaded.library), "bench-1");
+  static_cast<void>(m_workbench->load());
+  for (const std::string& job : jobs) {
+    const auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/" + job + ".job.json");
+    if (text) static_cast<void>(m_workbench->takeIn(*text));
+  }
+  m_desk = std::make_unique<app::viewmodels::Desk>(*m_workbench, m_clock);
+}
+
+bool Stage::workUntil(const std::function<bool()>& there) {
+  BenchViewModel& bench = m_desk->bench();
+  for (int i = 0; i < kMostSteps; ++i) {
+    if (there()) return true;
+    if (bench.kind() == Kind::Step) {
+      if (!bench.finish()) return false;
+      m_clock.advance(kMinute);
+    } else if (bench.kind() == Kind::Missed) {
+      bench.takeUpMissed();
+    } else if (bench.kind() == Kind::Waiting) {
+      m_clock.advance(5 * kMinute);
+    } else {
+      return there();
+    }
+    m_desk->refresh();
+  }
+  return false;
+}
+
+const std::vector<State>& states() {
+  static const std::vector<std::string> kChart = {"pilots-chart"};
+  static const std::vector<std::string> kHeron = {"heron"};
+  static const std::vector<std::string> kBoth = {"heron", "pilots-chart"};
+  static const auto kFirst = [](Stage&) { return true; };
+  static const auto kCaution = [](Stage& stage) {
+    return stage.workUntil(
+        [&] { return stage.desk().bench().hasCaution() && stage.desk().bench().figure()->present(); });
+  };
+  static const auto kFraction = [](Stage& stage) {
+    return stage.workUntil([&] {
+      const auto* figure = stage.desk().bench().figure();
+      return !figure->denominator().isEmpty() && !figure->whole().isEmpty() && figure->total() > 1;
+    });
+  };
+  static const auto kAlert = [](bool high) {
+    return [high](Stage& stage) {
+      return stage.workUntil([&] {
+        if (!stage.desk().alert().up()) return false;
+        if (stage.desk().alert().high() == high) return true;
+        stage.desk().alert().hear();
+        return false;
+      });
+    };
+  };
+  static const std::vector<State> kStates = {
+      {"bench-first", "bench", kChart, kFirst},
+      {"bench-caution", "bench", kChart, kCaution},
+      {"bench-inches", "bench", kHeron, kFraction},
+      {"bench-waiting", "bench", kChart, [](Stage& s) { return kindIs(s, Kind::Waiting); }},
+      {"bench-missed", "bench", kHeron,
+       [](Stage& s) {
+         return s.workUntil([&] {
+           s.clock().advance(40 * kMinute);
+           s.desk().refresh();
+           return s.desk().bench().kind() == Kind::Missed;
+         });
+       }},
+      {"bench-finished", "bench", kHeron, [](Stage& s) { return kindIs(s, Kind::Finished); }},
+      {"bench-taken-back", "bench", kChart,
+       [](Stage& s) {
+         int left = 4;
+         return s.workUntil([&] { return left-- == 0; }) && s.desk().bench().takeBack();
+       }},
+      {"bench-no-sound", "bench", kChart,
+       [](Stage& s) {
+         s.desk().bench().setSoundTrouble(QObject::tr("No sound device: watch the shelf."));
+         return kCaution(s);
+       }},
+      {"bench-store-trouble",
+       "bench",
+       {},
+       [](Stage& s) {
+         s.desk().bench().setTrouble(QStringLiteral(
+             "/home/maker/record.sqlite is damaged or cut short. It was left as it is: keep a copy of it before "
+             "anything else."));
+         return true;
+       }},
+      {"bench-empty", "bench", {}, kFirst},
+      {"more", "more", kChart, kCaution},
+      {"more-inches", "more", kHeron, kFraction},
+      {"checks", "checks", kChart,
+       [](Stage& s) { return s.workUntil([&] { return !s.desk().bench().checks().isEmpty(); }); }},
+      {"look", "look", kChart,
+       [](Stage& s) { return s.workUntil([&] { return s.desk().bench().look()->present(); }); }},
+      {"faults", "faults", kChart,
+       [](Stage& s) { return s.workUntil([&] { return s.desk().bench().faults().size() > 1; }); }},
+      {"number", "number", kChart, kCaution},
+      {"number-inches", "number", kHeron, kFraction},
+      {"far", "far", kChart, kCaution},
+      {"far-inches", "far", kHeron, kFraction},
+      {"alert-medium", "alert", kHeron, kAlert(false)},
+      {"alert-high", "alert", kHeron, kAlert(true)},
+      {"jobs", "jobs", kBoth, kFirst},
+      {"jobs-empty", "jobs", {}, kFirst},
+  };
+  return kStates;
+}
+
+}  // namespace tests

@@ -1,0 +1,43 @@
+#pragma once
+// A bench in memory brought into every state the screens have to show.
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "app/viewmodels/desk.h"
+#include "app/workbench/workbench.h"
+#include "tests/support/fake_clock.h"
+#include "tests/support/memory_event_store.h"
+
+namespace tests {
+
+class Stage {
+ public:
+  // Takes in these jobs of the recipes folder ("heron", "pilots-chart").
+  explicit Stage(const std::vector<std::string>& jobs);
+
+  app::viewmodels::Desk& desk() { return *m_desk; }
+  FakeClock& clock() { return m_clock; }
+  app::workbench::Workbench& workbench() { return *m_workbench; }
+
+  // Finishes what is shown, letting minutes go by where nothing can be started, until `there`. False where that never
+  // happens.
+  bool workUntil(const std::function<bool()>& there);
+
+ private:
+  FakeClock m_clock;
+  MemoryEventStore m_store;
+  std::unique_ptr<app::workbench::Workbench> m_workbench;
+  std::unique_ptr<app::viewmodels::Desk> m_desk;
+};
+
+struct State {
+  std::string name;
+  std::string screen;  // of Main.qml
+  std::vector<std::string> jobs;
+  std::function<bool(Stage&)> reach;
+};
+
+const std::vector<State>& states();
+
+}  // namespace tests
