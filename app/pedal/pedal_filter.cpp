@@ -1,6 +1,7 @@
 #include "app/pedal/pedal_filter.h"
 
 #include <QKeyEvent>
+#include <QTouchEvent>
 
 namespace app::pedal {
 namespace {
@@ -26,46 +27,54 @@ std::optional<Pedal> pedalOf(int key) {
 PedalFilter::PedalFilter(QObject* parent) : QObject(parent) {
   m_clock.start();
   m_hold.setSingleShot(true);
-  m_hold.setInterval(kLongPress);
+  m_hold.setInterval(static_cast<int>(kLongPress));
   m_hold.setTimerType(Qt::PreciseTimer);
-  connect(&m_hold, &QTimer::timeout, this, [this] { tell(m_keys.held(m_clock.elapsed())); });
+  connect(&m_hold, &QTimer::timeout, this, [this] { tell(m_keys.held(m_clock.elapsed()), Pedal::Forward); });
 }
+
+void PedalFilter::alertAppeared() { m_keys.alertAppeared(m_clock.elapsed()); }
 
 void PedalFilter::setAlertUp(bool up) {
   if (up == m_alertUp) return;
   m_alertUp = up;
   if (up) {
-    m_keys.alertAppeared(m_clock.elapsed());
+    alertAppeared();
   } else {
     m_keys.alertWent();
   }
 }
 
 bool PedalFilter::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() != QEvent::KeyPress && event->type() != QEvent::KeyRelease) {
-    return QObject::eventFilter(watched, event);
+  switch (event->type()) {
+    case QEvent::KeyPress:
+    case QEvent::KeyRelease: break;
+    case QEvent::MouseButtonPress:
+    case QEvent::TouchBegin: emit noticed(); return QObject::eventFilter(watched, event);
+    case QEvent::TouchUpdate: return static_cast<const QTouchEvent&>(*event).points().size() >= kPalmContacts;
+    default: return QObject::eventFilter(watched, event);
   }
-  const auto* key = static_cast<QKeyEvent*>(event);
-  const auto pedal = pedalOf(key->key());
+  const auto& key = static_cast<const QKeyEvent&>(*event);
+  const auto pedal = pedalOf(key.key());
   if (!pedal) return QObject::eventFilter(watched, event);
   // A held key repeats; the foot did not.
-  if (key->isAutoRepeat()) return true;
+  if (key.isAutoRepeat()) return true;
   if (event->type() == QEvent::KeyPress) {
     m_keys.pressed(*pedal, m_clock.elapsed());
     m_hold.start();
-    emit stirred();
+    emit noticed();
+    emit pressed();
   } else {
-    tell(m_keys.released(*pedal, m_clock.elapsed()));
+    tell(m_keys.released(*pedal, m_clock.elapsed()), *pedal);
   }
   return true;
 }
 
-void PedalFilter::tell(std::optional<PedalAct> act) {
+void PedalFilter::tell(std::optional<PedalAct> act, Pedal pedal) {
   if (!act) return;
   switch (*act) {
-    case PedalAct::Forward: emit forward(); return;
+    case PedalAct::Forward: pedal == Pedal::Enter ? emit done() : emit forward(); return;
     case PedalAct::Back: emit back(); return;
-    case PedalAct::Heard: emit heard(); return;
+    case PedalAct::Heard: emit acknowledge(); return;
   }
 }
 

@@ -1,8 +1,11 @@
 #pragma once
-// Pedals arrive as keys of a keyboard: this takes them out of the window's key events and tells what was meant.
+// Pedals arrive as keys of a keyboard: this takes them out of the window's key events and tells what was meant. It
+// also keeps a palm or a sleeve (three contacts and more) away from the screen.
 #include <QElapsedTimer>
 #include <QObject>
 #include <QTimer>
+
+#include <optional>
 
 #include "app/pedal/pedal_keys.h"
 
@@ -12,23 +15,27 @@ class PedalFilter : public QObject {
   Q_OBJECT
 
  public:
+  static constexpr int kPalmContacts = 3;
+
   explicit PedalFilter(QObject* parent = nullptr);
 
-  // Whether the alert fills the screen: Enter means Heard then, and the first press is guarded.
+  // An alert took the screen: the first press now was meant for what stood there before.
+  void alertAppeared();
+  // Whether an alert is up: Enter means Heard then.
   void setAlertUp(bool up);
+
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  signals:
   void forward();
   void back();
-  void heard();
-  // Any pedal went down: somebody is there, and what a blade held back may come.
-  void stirred();
-
- protected:
-  bool eventFilter(QObject* watched, QEvent* event) override;
+  void done();         // Enter where no alert is up
+  void acknowledge();  // Heard
+  void noticed();      // any sign of somebody: a key, a touch
+  void pressed();      // a pedal went down, whatever comes of it
 
  private:
-  void tell(std::optional<PedalAct> act);
+  void tell(std::optional<PedalAct> act, Pedal pedal);
 
   PedalKeys m_keys;
   QElapsedTimer m_clock;
