@@ -1,0 +1,128 @@
+// The whole demo job on the real screens by real input, and what is asserted is the record it left.
+#include <QThread>
+
+#include <functional>
+#include <set>
+
+#include "tests/app/drive/driven_bench.h"
+#include "tests/support/catch.h"
+#include "tests/support/recipes.h"
+
+using core::base::Value;
+using tests::DrivenBench;
+using tests::textOf;
+
+namespace {
+
+// BenchViewModel::Kind
+enum Kind { NoJob, Step, Waiting, Missed, Finished };
+
+const char* const kJob = PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json";
+
+int kindOf(const Value& state) { return static_cast<int>(state.find("kind")->asInteger()); }
+
+// Works until the bench says the piece is finished. `forward` is one press of Done, `heard` answers an alert.
+void workThrough(DrivenBench& bench, const std::function<void(const Value&)>& forward,
+                 const std::function<void(const Value&)>& heard) {
+  int idle = 0;
+  int presses = 0;
+  for (Value state = bench.state(); kindOf(state) != Finished || textOf(state, "screen") != "bench";
+       state = bench.state()) {
+    INFO(core::base::writeJson(state, 0));
+    REQUIRE(kindOf(state) != NoJob);
+    REQUIRE(kindOf(state) != Missed);
+    REQUIRE(textOf(state, "refusal").empty());
+    REQUIRE(presses < 2000);
+    if (textOf(state, "screen") == "alert") {
+      heard(state);
+      ++presses;
+    } else if (kindOf(state) == Waiting && textOf(state, "screen") == "bench") {
+      REQUIRE(++idle < 4000);
+      bench.advance(10);
+    } else {
+      forward(state);
+      ++presses;
+    }
+  }
+}
+
+// Every step done once, none before those that must come before it.
+void requireWholeRecord(const Value& exported) {
+  const auto design = tests::designOf(tests::demoJobText());
+  const auto workflow = tests::composed(design, tests::shippedTechniques());
+  std::set<std::string> done;
+  std::size_t events = 0;
+  for (const Value& event : exported.find("events")->items()) {
+    ++events;
+    if (textOf(event, "type") != "StepDone") continue;
+    const std::string step = textOf(*event.find("payload"), "step");
+    const auto index = workflow.indexOf(step);
+    INFO(step);
+    REQUIRE(index);
+    for (const std::size_t before : workflow.steps[*index].before) CHECK(done.contains(workflow.steps[before].id));
+    CHECK(done.insert(step).second);
+  }
+  CHECK(done.size() == workflow.steps.size());
+  CHECK(events > done.size());
+}
+
+}  // namespace
+
+TEST_CASE("the demo job is finished by touch alone", "[touch]") {
+  DrivenBench bench(QString::fromLatin1(kJob));
+  std::string last;
+  const auto click = [&](const Value& state, const char* legend) {
+    const std::string screen = textOf(state, "screen") + textOf(state, "alert");
+    if (screen != last) bench.letGuardPass();
+    last = screen;
+    INFO(core::base::writeJson(state, 0));
+    REQUIRE(bench.click(legend));
+    QThread::msleep(300);  // the same key again so soon would be the same touch
+  };
+  workThrough(
+      bench, [&](const Value& state) { click(state, "Done"); }, [&](const Value& state) { click(state, "Heard"); });
+  requireWholeRecord(bench.exported());
+}
+
+TEST_CASE("the demo job is finished by pedal keys alone", "[pedal]") {
+  DrivenBench bench(QString::fromLatin1(kJob));
+  int turn = 0;
+  // Any of the keys a pedal may send.
+  const char* const forward[] = {"Page_Down", "Right", "Down", "space", "Return"};
+  const auto press = [&](const Value&) { bench.key(forward[turn++ % 5]); };
+  const auto heard = [&](const Value&) {
+    bench.letGuardPass();
+    if (turn++ % 2 == 0) {
+      bench.key("Return");
+    } else {
+      bench.key("Page_Down", 850);
+    }
+  };
+  workThrough(bench, press, heard);
+  requireWholeRecord(bench.exported());
+}
+
+TEST_CASE("a step taken back by pedal and done again stands once, and the act taken back stays in the record",
+          "[pedal]") {
+  DrivenBench bench(QString::fromLatin1(kJob));
+  const std::string first = textOf(bench.state(), "step");
+  while (textOf(bench.state(), "step") == first) bench.key("Page_Down");
+  QThread::msleep(300);
+  for (int i = 0; i < 4 && textOf(bench.state(), "step") != first; ++i) {
+    bench.key("Page_Up");
+    QThread::msleep(300);
+  }
+  REQUIRE(textOf(bench.state(), "step") == first);
+  while (textOf(bench.state(), "step") == first) {
+    bench.key("Right");
+    QThread::msleep(300);
+  }
+  int done = 0;
+  int undone = 0;
+  for (const Value& event : bench.exported().find("events")->items()) {
+    done += textOf(event, "type") == "StepDone" ? 1 : 0;
+    undone += textOf(event, "type") == "Undone" ? 1 : 0;
+  }
+  CHECK(done == 2);
+  CHECK(undone == 1);
+}

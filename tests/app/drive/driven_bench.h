@@ -1,0 +1,39 @@
+#pragma once
+// The other side of the test bench's socket, and hands that reach it only through the X server.
+#include <QLocalSocket>
+#include <QProcess>
+#include <QTemporaryDir>
+
+#include <string>
+
+#include "core/base/json.h"
+
+namespace tests {
+
+class DrivenBench {
+ public:
+  // Starts the bench on one job; fails the test where it does not come up.
+  explicit DrivenBench(const QString& job, int width = 1280, int height = 800);
+  ~DrivenBench();
+
+  core::base::Value state();
+  core::base::Value exported();
+  void advance(double minutes);
+  // A real click on the key of that legend, if it is there; a real key of the keyboard.
+  bool click(const std::string& legend);
+  void key(const char* name, int holdMilliseconds = 120);
+  // Waits until the screen takes touches again after it changed.
+  void letGuardPass();
+
+ private:
+  std::string ask(const std::string& line);
+  void hand(const QStringList& arguments);
+
+  QTemporaryDir m_folder;
+  QProcess m_process;
+  QLocalSocket m_socket;
+};
+
+std::string textOf(const core::base::Value& value, const char* key);
+
+}  // namespace tests

@@ -1,0 +1,118 @@
+// The bench with a clock that stands still until told otherwise, and a socket to ask it what it shows. Everything
+// else is the program's own: screens, view models, workbench, SQLite file. Nothing here acts for the maker.
+//   mountwright_test_bench DATABASE SOCKET WIDTH HEIGHT JOB...
+// One line a request: "advance MINUTES", "state", "export", "quit"; one line an answer.
+#include <QDir>
+#include <QGuiApplication>
+#include <QLocalServer>
+#include <QLocalSocket>
+#include <QQuickItem>
+
+#include <cstdio>
+#include <fstream>
+#include <sstream>
+
+#include "app/convert/text.h"
+#include "app/face/face.h"
+#include "app/stores/sqlite_event_store.h"
+#include "app/viewmodels/desk.h"
+#include "app/workbench/library_loader.h"
+#include "app/workbench/workbench.h"
+#include "core/base/json.h"
+#include "tests/support/fake_clock.h"
+
+namespace {
+
+using core::base::Value;
+
+constexpr double kTabletWidth = 217;  // mm of the screen that is played
+
+void collectKeys(const QQuickItem* item, Value& keys) {
+  if (!item->isVisible()) return;
+  if (item->property("isKey").toBool() && item->isEnabled()) {
+    const QRectF place = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+    keys.append(Value::object()
+                    .set("legend", Value::text(item->property("legend").toString().toStdString()))
+                    .set("x", Value::number(place.center().x()))
+                    .set("y", Value::number(place.center().y())));
+  }
+  for (const QQuickItem* child : item->childItems()) collectKeys(child, keys);
+}
+
+std::string stateOf(const app::face::Face& face, app::viewmodels::Desk& desk) {
+  Value keys = Value::array();
+  collectKeys(face.window()->contentItem(), keys);
+  Value state = Value::object();
+  state.set("screen", Value::text(face.window()->property("shown").toString().toStdString()));
+  state.set("kind", Value::integer(static_cast<int>(desk.bench().kind())));
+  state.set("step", Value::text(desk.bench().stepId().toStdString()));
+  state.set("title", Value::text(desk.bench().title().toStdString()));
+  state.set("refusal", Value::text(desk.bench().refusal().toStdString()));
+  state.set("alert", Value::text(desk.alert().identity().toStdString()));
+  state.set("keys", std::move(keys));
+  return core::base::writeJson(state, 0);
+}
+
+int complain(const char* what) {
+  std::fprintf(stderr, "test bench: %s\n", what);
+  return 3;
+}
+
+}  // namespace
+
+int main(int count, char** arguments) {
+  QGuiApplication application(count, arguments);
+  const QStringList given = QGuiApplication::arguments();
+  if (given.size() < 6) return complain("wrong use");
+  tests::FakeClock clock;
+  auto store = app::stores::SqliteEventStore::open(given[1]);
+  if (!store) return complain(store.error().id.c_str());
+  auto library = app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), QString());
+  app::workbench::Workbench workbench(*store.value(), clock, library.library, store.value()->deviceId());
+  if (!workbench.load().id.empty()) return complain("the record does not load");
+  for (const QString& path : given.mid(5)) {
+    std::ifstream file(path.toStdString(), std::ios::binary);
+    std::ostringstream text;
+    text << file.rdbuf();
+    if (workbench.takeIn(text.str()).jobId.empty()) return complain("a job was not taken in");
+  }
+  app::viewmodels::Desk desk(workbench, clock);
+  app::face::Face face(desk);
+  const int width = given[3].toInt();
+  const int height = given[4].toInt();
+  if (!face.load(width / kTabletWidth)) {
+    std::fprintf(stderr, "%s\n", face.warnings().join(QLatin1Char('\n')).toUtf8().constData());
+    return complain("the screens do not load");
+  }
+  face.window()->setGeometry(0, 0, width, height);
+  face.window()->show();
+
+  QLocalServer server;
+  if (!server.listen(given[2])) return complain("no socket");
+  QObject::connect(&server, &QLocalServer::newConnection, &application, [&] {
+    QLocalSocket* socket = server.nextPendingConnection();
+    QObject::connect(socket, &QLocalSocket::readyRead, socket, [&, socket] {
+      while (socket->canReadLine()) {
+        const QString line = QString::fromUtf8(socket->readLine()).trimmed();
+        std::string answer = "ok";
+        if (line.startsWith(QLatin1String("advance "))) {
+          clock.advance(static_cast<std::int64_t>(line.section(QLatin1Char(' '), 1).toDouble() * 60'000));
+          desk.refresh();
+        } else if (line == QLatin1String("state")) {
+          answer = stateOf(face, desk);
+        } else if (line == QLatin1String("export")) {
+          const auto parsed = core::base::parseJson(workbench.exportRecord(workbench.jobs().front().id));
+          answer = core::base::writeJson(parsed.root, 0);
+        } else if (line == QLatin1String("quit")) {
+          QCoreApplication::quit();
+        }
+        socket->write(answer.c_str());
+        socket->write("\n");
+        socket->flush();
+      }
+    });
+  });
+  std::printf("ready\n");
+  std::fflush(stdout);
+  return QGuiApplication::exec();
+}
