@@ -1,6 +1,7 @@
 #include "app/workbench/stored_plan.h"
 
 #include "app/convert/content_hash.h"
+#include "app/words/words.h"
 #include "core/base/json.h"
 #include "core/craft/catalogue.h"
 #include "core/craft/technique_reader.h"
@@ -75,7 +76,7 @@ Result<std::shared_ptr<const JobPlan>, Message> storedPlan(core::record::EventSt
     }
     catalogue.add(std::move(*technique.technique));
   }
-  auto workflow = core::workflow::compose(*read.design, catalogue);
+  auto workflow = core::workflow::compose(*read.design, catalogue, words::thingWords());
   if (!workflow) {
     const auto& problems = workflow.error();
     return Message("kept.does-not-compose").with("detail", problems.empty() ? "" : core::base::dump(problems.front()));
