@@ -46,13 +46,13 @@ Canvas {
     function warn(c: var) {
         triangle(c);
         c.lineCap = "round";
-        if (sign === "W022") { // an edge above a finger
-            line(c, [34, 70, 66, 70], 9);
+        if (sign === "W022") { // a knife, point up
+            line(c, [33, 80, 44, 64], 12);
             c.beginPath();
-            c.moveTo(44, 34);
-            c.lineTo(56, 34);
-            c.lineTo(53, 62);
-            c.lineTo(47, 58);
+            c.moveTo(46, 55);
+            c.lineTo(63, 28);
+            c.lineTo(64, 50);
+            c.lineTo(56, 63);
             c.closePath();
             c.fill();
         } else if (sign === "W021") { // a flame over its base line
