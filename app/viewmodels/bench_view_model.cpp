@@ -218,7 +218,7 @@ QString BenchViewModel::progress() const {
 QString BenchViewModel::thing() const { return m_step == nullptr ? QString() : toQt(m_step->thingName); }
 
 QString BenchViewModel::lies() const {
-  if (m_step == nullptr || m_step->up == core::craft::WayUp::None) return tr("marked corner: see the drawing");
+  if (m_step == nullptr || m_step->up == core::craft::WayUp::None) return {};
   const QString corner =
       m_step->up == core::craft::WayUp::Back ? tr("marked corner top right") : tr("marked corner top left");
   return words::wayUp(m_step->up) + QStringLiteral(" · ") + corner;

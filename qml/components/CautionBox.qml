@@ -32,13 +32,8 @@ Rectangle {
 
         Words {
             width: parent.width
-            text: root.bench.cautionWord + (root.bench.cautionHazard === "" ? "" : "  " + root.bench.cautionHazard)
-            font.bold: true
-            font.pixelSize: root.textSize
-        }
-        Words {
-            width: parent.width
-            text: root.bench.cautionText
+            text: "<b>%1 %2</b>&nbsp; %3".arg(root.bench.cautionWord).arg(root.bench.cautionHazard).arg(root.bench.cautionText)
+            textFormat: Text.StyledText
             font.pixelSize: root.textSize
         }
     }

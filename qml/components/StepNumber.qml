@@ -63,8 +63,7 @@ Row {
         }
     }
     Words {
-        anchors.baseline: whole.visible ? whole.baseline : undefined
-        anchors.verticalCenter: whole.visible ? undefined : parent.verticalCenter
+        y: whole.visible ? whole.y + whole.baselineOffset - baselineOffset : (root.height - height) / 2
         text: root.figure.unit
         color: root.ink
         font.pixelSize: root.unitSize

@@ -19,7 +19,7 @@ Rectangle {
         y: Metrics.mm(1)
         width: root.width - 2 * x
         height: root.height - y - Metrics.corner - Metrics.edge - Metrics.mm(3)
-        tightest: 2
+        tightest: 3
         spacing: level === 0 ? Metrics.mm(2) : 0
         key: root.alert.identity + root.alert.likely
 
@@ -40,7 +40,7 @@ Rectangle {
         }
         Words {
             width: parent.width
-            visible: text !== ""
+            visible: text !== "" && pane.level < 3
             text: root.alert.test
             color: Theme.onAlert
             font.pixelSize: pane.level < 2 ? Metrics.farText : Metrics.farLabel

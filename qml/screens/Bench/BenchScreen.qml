@@ -97,13 +97,19 @@ CornerFrame {
         visible: !root.isEmpty
         bench: root.bench
         width: parent.width * 0.34
-        height: parent.height
+        height: caution.y - (caution.visible ? Metrics.mm(2) : 0)
     }
     StepPane {
         id: step
         bench: root.bench
         x: piece.visible ? parent.width * 0.34 + Metrics.mm(4) : 0
         width: parent.width - x
-        height: parent.height
+        height: piece.height
+    }
+    CautionBox {
+        id: caution
+        y: parent.height - height
+        width: parent.width
+        bench: root.bench
     }
 }

@@ -44,7 +44,7 @@ CornerFrame {
 
                 objectName: "fault" + index
                 width: parent.width
-                height: Metrics.benchKey
+                height: Metrics.key
                 legend: modelData
                 legendSize: Metrics.text
                 onActed: {

@@ -39,6 +39,7 @@ CornerFrame {
             objectName: "notYet"
             width: Metrics.corner
             height: Metrics.benchKey
+            legendSize: Metrics.label
             legend: qsTr("Not yet")
             onActed: {
                 root.look.notYet();

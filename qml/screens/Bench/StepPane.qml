@@ -70,12 +70,8 @@ Item {
         Words {
             width: parent.width
             visible: root.bench.figure.present
-            text: [root.bench.figure.label, root.bench.figure.datum, root.bench.figure.place].filter(t => t !== "").join(" · ")
+            text: [pane.level < 3 ? root.bench.figure.label : "", root.bench.figure.datum].filter(t => t !== "").join(" · ")
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
-        }
-        CautionBox {
-            width: parent.width
-            bench: root.bench
         }
     }
     Words {
