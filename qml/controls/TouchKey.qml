@@ -53,21 +53,26 @@ Rectangle {
     MouseArea {
         id: area
 
-        property double pressedAt: 0
-        property double lockedUntil: 0
         property bool counts: false
 
         anchors.fill: parent
         onPressed: {
-            pressedAt = Date.now();
-            counts = !Touch.guarded() && pressedAt >= lockedUntil;
+            counts = !Touch.guarded() && !lockout.running;
+            contact.restart();
         }
         onReleased: {
-            const now = Date.now();
-            if (!counts || !containsMouse || now - pressedAt < Touch.shortestContact)
+            if (!counts || !containsMouse || contact.running)
                 return;
-            lockedUntil = now + Touch.sameKeyLockout;
+            lockout.restart();
             root.acted();
         }
+    }
+    Timer {
+        id: contact
+        interval: Touch.shortestContact
+    }
+    Timer {
+        id: lockout
+        interval: Touch.sameKeyLockout
     }
 }

@@ -9,13 +9,16 @@ QtObject {
     property int sameKeyLockout: 350
     property int screenGuard: 700
     property int farAfter: 60000
-    property double guardedUntil: 0
+    // A timer and not the wall clock: a clock that is set back would leave every key dead.
+    readonly property Timer guardTimer: Timer {
+        interval: root.screenGuard
+    }
 
     // A screen changed or an alert appeared.
     function guard() {
-        guardedUntil = Date.now() + screenGuard;
+        guardTimer.restart();
     }
     function guarded(): bool {
-        return Date.now() < guardedUntil;
+        return guardTimer.running;
     }
 }
