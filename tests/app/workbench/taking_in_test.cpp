@@ -1,4 +1,5 @@
 #include "app/convert/content_hash.h"
+#include "app/words/words.h"
 #include "app/workbench/stored_plan.h"
 #include "core/base/text.h"
 #include "core/workflow/compose.h"
@@ -21,7 +22,7 @@ TEST_CASE("a job taken in is the job its file and the library make, before and a
   const std::string text = demoJob(GENERATE("pilots-chart", "heron"));
   const auto design = core::design::readDesign(text).design;
   REQUIRE(design.has_value());
-  const auto composed = core::workflow::compose(*design, tradeLibrary().library.catalogue);
+  const auto composed = core::workflow::compose(*design, tradeLibrary().library.catalogue, app::words::thingWords());
   REQUIRE(composed.ok());
   MemoryEventStore store;
   std::string job;
