@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
@@ -29,7 +31,7 @@ Item {
         hidden = over;
     }
 
-    onRoomChanged: Qt.callLater(settle)
+    onRoomChanged: Later.call(settle)
 
     Words {
         visible: root.shelf.count === 0
@@ -41,7 +43,7 @@ Item {
     Repeater {
         id: rows
         model: root.shelf
-        onCountChanged: Qt.callLater(root.settle)
+        onCountChanged: Later.call(root.settle)
 
         ShelfRow {
             property bool shown: true
@@ -49,8 +51,8 @@ Item {
             visible: shown
             width: root.width - Metrics.mm(1)
             axisLeft: root.axisLeft
-            onHeightChanged: Qt.callLater(root.settle)
-            Component.onCompleted: Qt.callLater(root.settle)
+            onHeightChanged: Later.call(root.settle)
+            Component.onCompleted: Later.call(root.settle)
         }
     }
     Item {

@@ -17,17 +17,17 @@ Item {
     }
     function again() {
         level = 0;
-        Qt.callLater(settle);
+        Later.call(settle);
     }
 
     onKeyChanged: again()
     onHeightChanged: again()
     onWidthChanged: again()
-    onLevelChanged: Qt.callLater(settle)
+    onLevelChanged: Later.call(settle)
 
     Column {
         id: column
         width: root.width
-        onImplicitHeightChanged: Qt.callLater(root.settle)
+        onImplicitHeightChanged: Later.call(root.settle)
     }
 }

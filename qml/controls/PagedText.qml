@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Mountwright.Theme
 
@@ -32,9 +34,9 @@ Item {
 
     onParagraphsChanged: {
         page = 0;
-        Qt.callLater(settle);
+        Later.call(settle);
     }
-    onHeightChanged: Qt.callLater(settle)
+    onHeightChanged: Later.call(settle)
 
     Repeater {
         id: rows
@@ -47,7 +49,7 @@ Item {
             width: root.width
             visible: onPage === root.page
             text: modelData
-            onHeightChanged: Qt.callLater(root.settle)
+            onHeightChanged: Later.call(root.settle)
         }
     }
 }

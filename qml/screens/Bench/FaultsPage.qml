@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Mountwright.Components
 import Mountwright.Controls
@@ -36,16 +38,15 @@ CornerFrame {
         spacing: Metrics.gap
 
         Repeater {
-            model: root.bench.faults.slice(root.first, root.first + root.atOnce)
+            model: Math.min(root.atOnce, root.bench.faults.length - root.first)
 
             TouchKey {
-                required property string modelData
                 required property int index
 
                 objectName: "fault" + index
                 width: parent.width
                 height: Metrics.key
-                legend: modelData
+                legend: root.bench.faults[root.first + index]
                 legendSize: Metrics.text
                 onActed: {
                     const at = root.first + index;

@@ -33,7 +33,7 @@ Item {
         id: lies
         anchors.bottom: root.bottom
         width: root.width
-        text: [root.bench.lies, root.bench.hands].filter(t => t !== "").join("\n")
+        text: root.bench.lies + (root.bench.lies !== "" && root.bench.hands !== "" ? "\n" : "") + root.bench.hands
         color: Theme.quiet
         font.pixelSize: Metrics.label
     }

@@ -70,7 +70,9 @@ Item {
         Words {
             width: parent.width
             visible: root.bench.figure.present
-            text: [pane.level < 3 ? root.bench.figure.label : "", root.bench.figure.datum].filter(t => t !== "").join(" · ")
+            text: pane.level < 3 && root.bench.figure.label !== "" && root.bench.figure.datum !== ""
+                ? root.bench.figure.label + " · " + root.bench.figure.datum
+                : root.bench.figure.datum + (pane.level < 3 ? root.bench.figure.label : "")
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
         }
     }
@@ -79,7 +81,7 @@ Item {
         objectName: "next"
         anchors.bottom: root.bottom
         width: root.width
-        text: [root.bench.progress, root.bench.next].filter(t => t !== "").join(" · ")
+        text: root.bench.progress + (root.bench.progress !== "" && root.bench.next !== "" ? " · " : "") + root.bench.next
         color: Theme.quiet
         font.pixelSize: Metrics.label
     }

@@ -51,8 +51,11 @@ Item {
             }
         }
         Words {
+            readonly property string end: root.figure.twin === "" ? root.figure.origin : root.figure.twin
+            readonly property string middle: root.figure.datum + (root.figure.datum !== "" && end !== "" ? " · " : "") + end
+
             width: parent.width
-            text: [root.figure.count, root.figure.datum, root.figure.twin === "" ? root.figure.origin : root.figure.twin].filter(t => t !== "").join(" · ")
+            text: root.figure.count + (root.figure.count !== "" && middle !== "" ? " · " : "") + middle
             font.pixelSize: pane.level === 0 ? Metrics.farText : Metrics.farLabel
             lineHeight: 0.85
         }
