@@ -104,6 +104,10 @@ QString FigureViewModel::place() const {
   return total() < 2 ? QString() : tr("%1 of %2").arg(m_index + 1).arg(total());
 }
 
+QString FigureViewModel::shortPlace() const {
+  return total() < 2 ? QString() : QStringLiteral("%1/%2").arg(m_index + 1).arg(total());
+}
+
 PieceDrawing FigureViewModel::drawing() const {
   if (current() == nullptr) return {};
   const auto dimension = core::sheets::drawFigure(*m_design, current()->id);

@@ -27,9 +27,10 @@ class FigureViewModel : public QObject {
   Q_PROPERTY(QString count READ count NOTIFY changed FINAL)  // "two off"; "" for one
   Q_PROPERTY(QString datum READ datum NOTIFY changed FINAL)
   Q_PROPERTY(QString label READ label NOTIFY changed FINAL)
-  Q_PROPERTY(QString origin READ origin NOTIFY changed FINAL)        // entered or computed
-  Q_PROPERTY(QString following READ following NOTIFY changed FINAL)  // the next number in one line; "" after the last
-  Q_PROPERTY(QString place READ place NOTIFY changed FINAL)          // "1 of 5"
+  Q_PROPERTY(QString origin READ origin NOTIFY changed FINAL)          // entered or computed
+  Q_PROPERTY(QString following READ following NOTIFY changed FINAL)    // the next number in one line; "" after the last
+  Q_PROPERTY(QString place READ place NOTIFY changed FINAL)            // "1 of 5"
+  Q_PROPERTY(QString shortPlace READ shortPlace NOTIFY changed FINAL)  // "1/3": where there is no room for words
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
 
  public:
@@ -54,6 +55,7 @@ class FigureViewModel : public QObject {
   QString origin() const;
   QString following() const;
   QString place() const;
+  QString shortPlace() const;
   PieceDrawing drawing() const;
 
   // Return whether there was another number to go to.

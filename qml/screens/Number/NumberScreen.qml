@@ -85,32 +85,22 @@ Item {
             legendSize: Metrics.title
             onActed: root.figure.back()
         }
-        Column {
+        Words {
             visible: root.figure.total > 1
             anchors.verticalCenter: parent.verticalCenter
-
-            Words {
-                anchors.horizontalCenter: parent.horizontalCenter
-                text: root.figure.place
-                font.bold: true
-                wrapMode: Text.NoWrap
-            }
-            Words {
-                anchors.horizontalCenter: parent.horizontalCenter
-                visible: root.figure.following !== ""
-                text: qsTr("then %1").arg(root.figure.following)
-                color: Theme.quiet
-                font.pixelSize: Metrics.label
-                wrapMode: Text.NoWrap
-            }
+            text: root.figure.shortPlace
+            font.bold: true
+            font.pixelSize: Metrics.farLabel
+            wrapMode: Text.NoWrap
         }
         TouchKey {
             objectName: "following"
             visible: root.figure.total > 1
-            width: Metrics.benchKey
+            width: Metrics.mm(38)
             height: Metrics.benchKey
             legend: "›"
             legendSize: Metrics.title
+            hint: root.figure.following
             onActed: root.figure.forward()
         }
     }
