@@ -1,0 +1,202 @@
+// Every screen and state on a tablet 217 mm wide, at both sizes and in both lights, measured as a maker meets it.
+#if __has_include(<catch2/catch_session.hpp>)
+#include <catch2/catch_session.hpp>
+#else
+#define CATCH_CONFIG_RUNNER
+#endif
+#include "tests/support/catch.h"
+
+#include <QGuiApplication>
+#include <QTest>
+
+#include "app/face/face.h"
+#include "tests/app/gallery/states.h"
+#include "tests/app/measure/shown.h"
+
+namespace {
+
+constexpr double kTabletWidth = 217;   // mm
+constexpr double kHairsbreadth = 0.1;  // mm: half a pixel of the coarser tablet
+
+struct Visit {
+  const tests::State* state;
+  QSize size;
+  bool lamp;
+  double dotsPerMm;
+  tests::Shown shown;
+  QString title;
+  QString whole;  // of the figure being worked, "" where none is
+};
+
+// All of them are looked at once; the tests below each ask one thing of every one.
+const std::vector<Visit>& visits() {
+  static const std::vector<Visit> all = [] {
+    std::vector<Visit> made;
+    for (const tests::State& state : tests::states()) {
+      for (const QSize& size : {QSize(1280, 800), QSize(1920, 1200)}) {
+        for (const bool lamp : {false, true}) {
+          tests::Stage stage(state.jobs);
+          INFO(state.name);
+          REQUIRE(state.reach(stage));
+          app::face::Face face(stage.desk());
+          const double dots = size.width() / kTabletWidth;
+          REQUIRE(face.load(dots));
+          face.window()->resize(size);
+          while (state.screen != "alert" && stage.desk().alert().up()) stage.desk().alert().hear();
+          if (state.screen != "alert") face.window()->setProperty("screen", QString::fromStdString(state.screen));
+          face.window()->setProperty("lamp", lamp);
+          face.window()->show();
+          QTest::qWait(120);
+          const QImage picture = face.window()->grabWindow();
+          const auto* figure = stage.desk().bench().figure();
+          made.push_back({&state, size, lamp, dots, tests::look(face.window()->contentItem(), picture),
+                          stage.desk().bench().title(), figure->present() ? figure->whole() : QString()});
+        }
+      }
+    }
+    return made;
+  }();
+  return all;
+}
+
+std::string about(const Visit& visit) {
+  return visit.state->name + ' ' + std::to_string(visit.size.width()) + (visit.lamp ? " lamp" : " day");
+}
+
+double gapBetween(const QRectF& a, const QRectF& b) {
+  const double across = std::max(a.left() - b.right(), b.left() - a.right());
+  const double down = std::max(a.top() - b.bottom(), b.top() - a.bottom());
+  return std::max(across, down);
+}
+
+bool isCorner(const tests::ShownKey& key) {
+  return key.name == QLatin1String("back") || key.name == QLatin1String("done") || key.name == QLatin1String("heard");
+}
+
+}  // namespace
+
+TEST_CASE("keys are large enough for a knuckle and stand apart", "[measure]") {
+  for (const Visit& visit : visits()) {
+    const auto& keys = visit.shown.keys;
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+      INFO(about(visit) << ' ' << keys[i].legend.toStdString() << ' ' << keys[i].name.toStdString());
+      const double least = isCorner(keys[i]) ? 30 : 20;
+      CHECK(keys[i].place.width() / visit.dotsPerMm >= least - kHairsbreadth);
+      CHECK(keys[i].place.height() / visit.dotsPerMm >= least - kHairsbreadth);
+      for (std::size_t j = i + 1; j < keys.size(); ++j) {
+        INFO("and " << keys[j].legend.toStdString());
+        CHECK(gapBetween(keys[i].place, keys[j].place) / visit.dotsPerMm >= 6 - kHairsbreadth);
+      }
+    }
+  }
+}
+
+TEST_CASE("no screen has more than six targets", "[measure]") {
+  for (const Visit& visit : visits()) {
+    INFO(about(visit));
+    CHECK(visit.shown.keys.size() <= 6);
+  }
+}
+
+TEST_CASE("Back and Done never move", "[measure]") {
+  for (const Visit& visit : visits()) {
+    for (const tests::ShownKey& key : visit.shown.keys) {
+      INFO(about(visit) << ' ' << key.name.toStdString());
+      const double edge = 2 * visit.dotsPerMm + 1.5;
+      if (key.name == QLatin1String("back")) CHECK(key.place.left() <= edge);
+      if (key.name == QLatin1String("done")) CHECK(visit.size.width() - key.place.right() <= edge);
+      if (key.name == QLatin1String("back") || key.name == QLatin1String("done")) {
+        CHECK(visit.size.height() - key.place.bottom() <= edge);
+      }
+    }
+  }
+}
+
+TEST_CASE("no text is under sixteen minutes of arc, and the act not under twenty-two", "[measure]") {
+  int titles = 0;
+  for (const Visit& visit : visits()) {
+    for (const tests::ShownText& text : visit.shown.texts) {
+      INFO(about(visit) << " \"" << text.text.toStdString() << "\" " << text.pixelSize << " px");
+      const double minutes = tests::minutesOfArc(text.capPixels / visit.dotsPerMm, text.awayMm);
+      CHECK(minutes >= 16);
+      if (text.text == visit.title && visit.state->screen == "bench") {
+        ++titles;
+        CHECK(minutes >= 22);
+      }
+    }
+  }
+  CHECK(titles > 20);
+}
+
+TEST_CASE("the figure being worked subtends 45 minutes of arc as it is really drawn", "[measure]") {
+  int figures = 0;
+  for (const Visit& visit : visits()) {
+    const bool shows =
+        visit.state->screen == "bench" || visit.state->screen == "number" || visit.state->screen == "far";
+    if (!shows || visit.whole.isEmpty()) continue;
+    for (const tests::ShownText& text : visit.shown.texts) {
+      if (text.text != visit.whole) continue;
+      ++figures;
+      INFO(about(visit) << ' ' << text.text.toStdString() << ' ' << text.pixelSize << " px");
+      const double height = tests::inkHeight(visit.shown.picture, text) / visit.dotsPerMm;
+      // The ragged edge of a digit costs up to a pixel.
+      CHECK(tests::minutesOfArc(height + 1 / visit.dotsPerMm, text.awayMm) >= 45);
+    }
+  }
+  CHECK(figures > 20);
+}
+
+TEST_CASE("every text stands seven to one against its ground", "[measure]") {
+  for (const Visit& visit : visits()) {
+    for (const tests::ShownText& text : visit.shown.texts) {
+      INFO(about(visit) << " \"" << text.text.toStdString() << '"');
+      CHECK(tests::contrast(text.ink, tests::groundOf(visit.shown.picture, text.place)) >= 7);
+    }
+  }
+}
+
+TEST_CASE("nothing is cut off and nothing covers a key", "[measure]") {
+  for (const Visit& visit : visits()) {
+    const QRectF window(QPointF(0, 0), QSizeF(visit.size));
+    INFO(about(visit));
+    CHECK(visit.shown.panesFit);
+    for (const tests::ShownKey& key : visit.shown.keys) {
+      INFO(key.legend.toStdString());
+      CHECK(window.contains(key.place));
+    }
+    for (const tests::ShownText& text : visit.shown.texts) {
+      INFO('"' << text.text.toStdString() << '"');
+      CHECK(text.fits);
+      CHECK(window.adjusted(-1, -1, 1, 1).contains(text.place));
+      for (const tests::ShownKey& key : visit.shown.keys) {
+        INFO("key " << key.legend.toStdString());
+        const QRectF both = key.place.intersected(text.place);
+        if (text.inKey && both.width() > 0) {
+          CHECK(key.place.adjusted(-1, -1, 1, 1).contains(text.place));
+        } else {
+          // A line's own leading may reach under a key; its letters may not.
+          CHECK((both.width() <= 1 || both.height() <= text.pixelSize * 0.2));
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("no text lies on another", "[measure]") {
+  for (const Visit& visit : visits()) {
+    const auto& texts = visit.shown.texts;
+    for (std::size_t i = 0; i < texts.size(); ++i) {
+      for (std::size_t j = i + 1; j < texts.size(); ++j) {
+        INFO(about(visit) << " \"" << texts[i].text.toStdString() << "\" and \"" << texts[j].text.toStdString() << '"');
+        const QRectF both = texts[i].place.intersected(texts[j].place);
+        const double leading = std::min(texts[i].pixelSize, texts[j].pixelSize) * 0.3;
+        CHECK((both.width() <= 1 || both.height() <= leading));
+      }
+    }
+  }
+}
+
+int main(int argc, char* argv[]) {
+  QGuiApplication application(argc, argv);
+  return Catch::Session().run(argc, argv);
+}

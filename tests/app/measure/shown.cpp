@@ -1,0 +1,109 @@
+#include "tests/app/measure/shown.h"
+
+#include <QFontMetricsF>
+#include <QHash>
+
+#include <algorithm>
+#include <cmath>
+
+namespace tests {
+namespace {
+
+double channel(double value) { return value <= 0.04045 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4); }
+
+double luminance(const QColor& colour) {
+  return 0.2126 * channel(colour.redF()) + 0.7152 * channel(colour.greenF()) + 0.0722 * channel(colour.blueF());
+}
+
+double apart(const QColor& a, const QColor& b) {
+  return std::abs(a.red() - b.red()) + std::abs(a.green() - b.green()) + std::abs(a.blue() - b.blue());
+}
+
+bool isKey(const QQuickItem* item) { return item->property("isKey").toBool(); }
+
+ShownText textOf(const QQuickItem* item, double away, bool inKey) {
+  ShownText shown;
+  shown.text = item->property("text").toString();
+  shown.inKey = inKey;
+  shown.awayMm = inKey ? 800 : away;
+  const QFont font = item->property("font").value<QFont>();
+  shown.pixelSize = font.pixelSize();
+  shown.capPixels = QFontMetricsF(font).capHeight();
+  shown.ink = item->property("color").value<QColor>();
+  const double width = item->property("contentWidth").toDouble();
+  const double height = item->property("contentHeight").toDouble();
+  // Of a single line only the letters need the room: its leading may reach beyond. Sizes are rounded up to pixels.
+  const double needed = item->property("lineCount").toInt() == 1 ? shown.capPixels : height;
+  shown.fits = width <= item->width() + 1.5 && needed <= item->height() + 1.5 && !item->property("truncated").toBool();
+  const int alignment = item->property("effectiveHorizontalAlignment").toInt();
+  double x = 0;
+  if (alignment == Qt::AlignHCenter) x = (item->width() - width) / 2;
+  if (alignment == Qt::AlignRight) x = item->width() - width;
+  const bool middle = item->property("verticalAlignment").toInt() == Qt::AlignVCenter;
+  const double y = middle ? (item->height() - height) / 2 : 0;
+  shown.place = item->mapRectToScene(QRectF(x, y, width, height));
+  return shown;
+}
+
+void collect(const QQuickItem* item, double away, bool inKey, Shown& shown) {
+  if (!item->isVisible() || item->opacity() == 0) return;
+  if (const QVariant distance = item->property("distance"); distance.isValid()) away = distance.toDouble();
+  if (const QVariant fits = item->property("fits"); fits.isValid() && !fits.toBool()) shown.panesFit = false;
+  if (isKey(item)) {
+    shown.keys.push_back({item->property("legend").toString(), item->objectName(),
+                          item->mapRectToScene(QRectF(0, 0, item->width(), item->height()))});
+    inKey = true;
+  }
+  if (item->inherits("QQuickText") && !item->property("text").toString().isEmpty()) {
+    shown.texts.push_back(textOf(item, away, inKey));
+  }
+  for (const QQuickItem* child : item->childItems()) collect(child, away, inKey, shown);
+}
+
+}  // namespace
+
+Shown look(QQuickItem* root, const QImage& picture) {
+  Shown shown;
+  shown.picture = picture;
+  collect(root, 800, false, shown);
+  return shown;
+}
+
+double minutesOfArc(double heightMm, double awayMm) { return heightMm * 21600 / (6.283 * awayMm); }
+
+double contrast(const QColor& a, const QColor& b) {
+  // By value: a pair of references to these would outlive them.
+  const std::pair<double, double> sorted = std::minmax({luminance(a), luminance(b)});
+  const auto [dark, light] = sorted;
+  return (light + 0.05) / (dark + 0.05);
+}
+
+QColor groundOf(const QImage& picture, const QRectF& place) {
+  const QRect area = place.toAlignedRect().adjusted(-2, -2, 2, 2).intersected(picture.rect());
+  QHash<QRgb, int> counts;
+  for (int y = area.top(); y <= area.bottom(); ++y) {
+    for (int x = area.left(); x <= area.right(); ++x) ++counts[picture.pixel(x, y)];
+  }
+  const auto most = std::max_element(counts.begin(), counts.end());
+  return most == counts.end() ? QColor() : QColor(most.key());
+}
+
+double inkHeight(const QImage& picture, const ShownText& text) {
+  const QColor ground = groundOf(picture, text.place);
+  const QRect area = text.place.toAlignedRect().intersected(picture.rect());
+  int first = -1;
+  int last = -1;
+  for (int y = area.top(); y <= area.bottom(); ++y) {
+    bool inked = false;
+    for (int x = area.left(); x <= area.right() && !inked; ++x) {
+      const QColor pixel(picture.pixel(x, y));
+      inked = apart(pixel, text.ink) < apart(pixel, ground);
+    }
+    if (!inked) continue;
+    if (first < 0) first = y;
+    last = y;
+  }
+  return first < 0 ? 0 : last - first + 1;
+}
+
+}  // namespace tests
