@@ -82,6 +82,9 @@ Window {
                 screen = "bench";
         } else if (bench.kind === BenchViewModel.Missed && screen === "bench") {
             bench.takeUpMissed();
+        } else if (screen === "bench" && bench.canBegin && bench.refusal === "") {
+            // What holds a blade or cannot wait is taken up by the first press; refused, the next press goes on.
+            bench.begin();
         } else {
             done();
         }
