@@ -2,6 +2,7 @@
 // here and nowhere else.
 #include <QFile>
 #include <QGuiApplication>
+#include <QLockFile>
 #include <QScreen>
 #include <QTimer>
 #include <iostream>
@@ -55,6 +56,8 @@ bool hasDisplay() {
 
 // What stands between the program and a bench that can be worked; empty where nothing does.
 struct Opened {
+  // Two programs on one record would write under one device's numbers: the second is told, and writes nothing.
+  std::unique_ptr<QLockFile> lock;
   std::unique_ptr<core::record::EventStore> store;
   std::string deviceId;
   core::base::Message trouble;
@@ -91,6 +94,14 @@ Opened openStore(const QString& option, QString& folder) {
     opened.trouble = data.error();
   } else {
     folder = data.value();
+    opened.lock = std::make_unique<QLockFile>(app::stores::recordFile(folder) + QStringLiteral(".lock"));
+    // A lock whose program has died is taken over; age alone says nothing, a bench stands open for weeks.
+    opened.lock->setStaleLockTime(0);
+    if (!opened.lock->tryLock(0) && opened.lock->error() == QLockFile::LockFailedError) {
+      opened.trouble = core::base::Message("store.in-use").with("path", folder.toStdString());
+      opened.store = std::make_unique<NoStore>(opened.trouble);
+      return opened;
+    }
     auto store = app::stores::SqliteEventStore::open(app::stores::recordFile(folder));
     if (store.ok()) {
       opened.deviceId = store.value()->deviceId();

@@ -21,6 +21,9 @@ const std::vector<Entry>& benchEntries() {
       {"store.damaged",
        QT_TRANSLATE_NOOP(
            "words", "{path} is damaged or cut short. It was left as it is: keep a copy of it before anything else.")},
+      {"store.in-use",
+       QT_TRANSLATE_NOOP(
+           "words", "Another bench already works with the record in {path}. Close it, or open this one with --data.")},
       {"store.locked",
        QT_TRANSLATE_NOOP("words", "{path} is in use by another program. Close that one and try again.")},
       {"store.read-only-file",
