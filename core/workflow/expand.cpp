@@ -50,6 +50,12 @@ std::vector<WorkflowFigure> expandFigures(const std::vector<craft::StepFigure>& 
   return expanded;
 }
 
+// How many parts share what the whole thing takes; 1 where the step is not done for a part.
+double partsOf(const Subject& subject) {
+  if (subject.thing == nullptr || subject.kind != ThingKind::Part) return 1;
+  return base::parseDecimal(subject.thing->properties.at("of")).value_or(1);
+}
+
 WorkflowMaterial expandMaterial(const craft::Material& material, const Subject& subject, const Things& things,
                                 const design::Design& design) {
   WorkflowMaterial expanded;
@@ -61,7 +67,7 @@ WorkflowMaterial expandMaterial(const craft::Material& material, const Subject& 
   if (amount.figure.empty()) {
     expanded.amount = amount.factor;
   } else if (const auto* figure = design.figures.find(expandFigure(amount.figure, subject, things))) {
-    expanded.amount = figure->value * amount.factor;
+    expanded.amount = figure->value * amount.factor / partsOf(subject);
   }
   return expanded;
 }

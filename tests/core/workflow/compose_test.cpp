@@ -198,6 +198,23 @@ TEST_CASE("a large field is split so that each part fits its window", "[workflow
   CHECK(workflow.steps[3].needs == std::vector<std::string>{"field#3.sown"});
 }
 
+TEST_CASE("the parts of a field share what the field takes", "[workflow]") {
+  craft::Catalogue catalogue;
+  addTechnique(
+      catalogue,
+      oneStepTechnique(
+          "sow", R"("this.sown")",
+          R"("when": {"each": "leaf"}, "repeat": {"area": "leaf.this.area", "each": "20000 mm2", "source": "common practice"})",
+          R"("each": "part", "materials": [{"what": "size", "amount": {"figure": "leaf.owner.size", "factor": 1, "unit": "ml",
+             "source": "common practice"}}], )"));
+  const auto design = designOf(demoJobText());
+  const auto workflow = composed(design, catalogue);
+  double shared = 0;
+  for (const auto& step : workflow.steps) shared += step.materials.at(0).amount.value();
+  CHECK(workflow.steps.size() == 4);
+  CHECK(shared == Approx(design.figures.find("leaf.field.size")->value));
+}
+
 TEST_CASE("what is in reach is what touches or lies inside", "[workflow]") {
   craft::Catalogue catalogue;
   addTechnique(catalogue, oneStepTechnique("line", R"("this.dry")", R"("when": {"each": "line"})", ""));
