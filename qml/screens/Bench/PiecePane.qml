@@ -15,14 +15,13 @@ Item {
         objectName: "noSound"
         width: root.width
         visible: text !== ""
-        height: visible ? implicitHeight : 0
         text: root.bench.soundTrouble
         color: Theme.worked
         font.pixelSize: Metrics.label
         font.bold: true
     }
     PieceView {
-        anchors.top: noSound.bottom
+        anchors.top: noSound.visible ? noSound.bottom : root.top
         anchors.topMargin: noSound.visible ? Metrics.mm(2) : 0
         anchors.bottom: lies.top
         anchors.bottomMargin: Metrics.mm(2)
