@@ -67,9 +67,10 @@ const std::vector<Entry>& jobEntries() {
            "a region is \"face\", \"outside:BAND\", \"inside:BAND\", \"on:BAND\", \"spandrel:ID\" or \"bevel:BOARD\"")},
       {"job.board-count", QT_TRANSLATE_NOOP("words", "a mount has 1 to 3 boards, not {count}")},
       {"job.reveal-on-outermost", QT_TRANSLATE_NOOP("words", "the outermost board has no reveal")},
-      {"job.reveal-within-bevel", QT_TRANSLATE_NOOP("words",
-                                                    "{board} board: the reveal of {reveal} leaves nothing flat beside "
-                                                    "the bevel of {bevel}; it needs more than {by} more")},
+      {"job.reveal-within-bevel",
+       QT_TRANSLATE_NOOP("words",
+                         "{board} board: the reveal of {reveal} leaves nothing flat beside the bevel of {bevel}; it "
+                         "must be wider than the bevel and is {by} short of it")},
       {"job.no-overlap", QT_TRANSLATE_NOOP("words", "the window needs an overlap, or a margin for a float")},
       {"job.overlap-and-margin", QT_TRANSLATE_NOOP("words", "a window has an overlap or a margin, not both")},
       {"job.overlap-closes-window", QT_TRANSLATE_NOOP("words",
