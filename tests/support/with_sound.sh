@@ -14,6 +14,14 @@ if [ "${1:-}" != "--inside" ]; then
   exit "$status"
 fi
 shift
+
+# No Bluetooth: its monitor wants a login manager and takes the session manager down where there is none. The first
+# form is read by its releases before 0.5, the second from then on.
+mkdir -p "$XDG_CONFIG_HOME/wireplumber/bluetooth.lua.d" "$XDG_CONFIG_HOME/wireplumber/wireplumber.conf.d"
+echo 'bluez_monitor.enabled = false' >"$XDG_CONFIG_HOME/wireplumber/bluetooth.lua.d/80-none.lua"
+echo 'wireplumber.profiles = { main = { monitor.bluez = disabled, support.logind = disabled } }' \
+  >"$XDG_CONFIG_HOME/wireplumber/wireplumber.conf.d/80-none.conf"
+
 if [ "$1" = "--empty" ]; then
   shift
   exec "$@"
