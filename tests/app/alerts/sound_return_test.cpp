@@ -69,7 +69,7 @@ bool heard(Alerts& alerts) {
 
 }  // namespace
 
-TEST_CASE("a sound server that comes late, goes and comes back, and its devices, are followed", "[return]") {
+TEST_CASE("a sound server that comes late, and its devices that come and go, are followed", "[return]") {
   using Sound = Alerts::Sound;
   Alerts alerts(boottimeNow);
   CHECK(becomes(alerts, Sound::NoDevice, 2));
@@ -85,6 +85,19 @@ TEST_CASE("a sound server that comes late, goes and comes back, and its devices,
     plugIn();
     CHECK(becomes(alerts, Sound::Ready, 3));
     CHECK(heard(alerts));
+  }
+  CHECK(becomes(alerts, Sound::NoDevice, 3));
+}
+
+// How quickly a stopped server is noticed, and whether the multimedia library finds one that was away for a moment,
+// is a race inside that library: it goes wrong in some of these runs, and the bench then says that sound has stalled.
+TEST_CASE("a server that hangs or goes for a moment is taken up again", "[restart]") {
+  using Sound = Alerts::Sound;
+  Alerts alerts(boottimeNow);
+  {
+    Server server;
+    plugIn();
+    CHECK(becomes(alerts, Sound::Ready, 5));
     server.send(SIGSTOP);
     CHECK(becomes(alerts, Sound::Stalled, 7));
     server.send(SIGCONT);
