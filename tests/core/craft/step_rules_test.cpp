@@ -34,6 +34,8 @@ TEST_CASE("Each rule of a step's words fails at its place") {
        "/steps/0/feet read.unknown-key"},
       {"wrong hands", R"("hands": "blade")", R"("hands": "knife")", "/steps/0/hands read.unknown-word"},
       {"a side that is none", R"("up": "back")", R"("up": "left")", "/steps/0/up read.unknown-word"},
+      {"an act nobody has drawn", R"("act": "cutStrips")", R"("act": "cutstrips")", "/steps/0/act technique.unknown-act"},
+      {"an act that is no word", R"("act": "cutStrips")", R"("act": ["cutStrips"])", "/steps/0/act read.expected-text"},
       {"an unknown resource", R"("resource": "press")", R"("resource": "oven")", "/steps/1/resource read.unknown-word"},
       {"an id given twice", R"("id": "smooth")", R"("id": "cut-strip")", "/steps/2/id technique.duplicate-id"},
       {"a malformed id", R"("id": "smooth")", R"("id": "smooth it")", "/steps/2/id technique.malformed-id"},
