@@ -62,7 +62,16 @@ std::string_view name(Act act) {
 }
 
 const std::vector<Act>& allActs() {
-  static const std::vector<Act> kActs = {Act::Measure, Act::Square, Act::MarkOut, Act::MarkCorners, Act::Note, Act::CutSquare, Act::CutBevel, Act::CutCurve, Act::CutStrips, Act::Refit, Act::Register, Act::JoinBoards, Act::Press, Act::TapeEdge, Act::FluidEdge, Act::BrushBevel, Act::Peel, Act::RubOff, Act::BrushStrip, Act::FitStrips, Act::LayStrip, Act::Mitre, Act::CloseCorner, Act::LaySpandrel, Act::RuleLine, Act::FloodWash, Act::FrameField, Act::SizeField, Act::ScatterLeaf, Act::LayLeaf, Act::Burnish, Act::SweepLeaf, Act::RubOver, Act::Rags, Act::Weigh, Act::Stir, Act::Cook, Act::Strain, Act::SetOut, Act::Clean, Act::TryPatch, Act::Look, Act::PutAway, Act::GumCloth, Act::PlaceWork, Act::TearHinge, Act::Hinge, Act::Rest, Act::Stack, Act::SealEdge, Act::FitFrame};
+  static const std::vector<Act> kActs = {
+      Act::Measure,    Act::Square,    Act::MarkOut,    Act::MarkCorners, Act::Note,        Act::CutSquare,
+      Act::CutBevel,   Act::CutCurve,  Act::CutStrips,  Act::Refit,       Act::Register,    Act::JoinBoards,
+      Act::Press,      Act::TapeEdge,  Act::FluidEdge,  Act::BrushBevel,  Act::Peel,        Act::RubOff,
+      Act::BrushStrip, Act::FitStrips, Act::LayStrip,   Act::Mitre,       Act::CloseCorner, Act::LaySpandrel,
+      Act::RuleLine,   Act::FloodWash, Act::FrameField, Act::SizeField,   Act::ScatterLeaf, Act::LayLeaf,
+      Act::Burnish,    Act::SweepLeaf, Act::RubOver,    Act::Rags,        Act::Weigh,       Act::Stir,
+      Act::Cook,       Act::Strain,    Act::SetOut,     Act::Clean,       Act::TryPatch,    Act::Look,
+      Act::PutAway,    Act::GumCloth,  Act::PlaceWork,  Act::TearHinge,   Act::Hinge,       Act::Rest,
+      Act::Stack,      Act::SealEdge,  Act::FitFrame};
   return kActs;
 }
 

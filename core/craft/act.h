@@ -71,8 +71,8 @@ enum class Act {
   FitFrame,
 };
 
-const std::vector<Act>& allActs();       // in the order above
-std::string_view name(Act act);          // "cutBevel"
+const std::vector<Act>& allActs();  // in the order above
+std::string_view name(Act act);     // "cutBevel"
 std::optional<Act> act(std::string_view word);
 
 }  // namespace core::craft

@@ -64,8 +64,7 @@ TEST_CASE("The schema knows every key the reader takes") {
 TEST_CASE("The schema lists exactly the acts the reader knows") {
   std::vector<std::string> inSchema;
   const Value root = schema();
-  for (const Value& word :
-       root.find("$defs")->find("step")->find("properties")->find("act")->find("enum")->items()) {
+  for (const Value& word : root.find("$defs")->find("step")->find("properties")->find("act")->find("enum")->items()) {
     inSchema.push_back(word.asText());
   }
   std::vector<std::string> known;
