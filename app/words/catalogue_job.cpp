@@ -149,6 +149,50 @@ const std::vector<Entry>& jobEntries() {
       {"job.wash-between-two",
        QT_TRANSLATE_NOOP("words",
                          "a wash lies between two lines, written such as [\"line:inside\", \"line:outside\"]")},
+
+      {"shape.corner-too-large",
+       QT_TRANSLATE_NOOP("words",
+                         "corners of {value} meet each other: half the shorter side, {most}, is the limit, and this "
+                         "is {by} beyond it")},
+      {"shape.round-not-square",
+       QT_TRANSLATE_NOOP("words",
+                         "a round window is as wide as it is high, but this opening is {width} by {height}: {by} "
+                         "apart; an oval takes both")},
+      {"shape.head-too-high",
+       QT_TRANSLATE_NOOP("words",
+                         "the head rises {value} above its springing line and the opening is {most} high: {by} too "
+                         "much")},
+      {"shape.rise-too-high",
+       QT_TRANSLATE_NOOP("words",
+                         "a rise of {value} is {by} too high for this head at this width: the limit is {most}")},
+      {"shape.rise-too-low",
+       QT_TRANSLATE_NOOP("words",
+                         "a rise of {value} is {by} too low for this head at this width: it must be above {least}")},
+      {"shape.radius-too-large",
+       QT_TRANSLATE_NOOP("words", "a radius of {value} is {by} too large for this head: the limit is {most}")},
+      {"shape.radius-too-small",
+       QT_TRANSLATE_NOOP("words",
+                         "a radius of {value} is {by} too small for this head, whose sides would dip below the "
+                         "springing line: it must be above {least}")},
+      {"shape.lobes-apart",
+       QT_TRANSLATE_NOOP("words",
+                         "with its centre {value} up, the top lobe stands clear of the side lobes: it must be below "
+                         "{most}, so {by} lower")},
+      {"shape.lobe-swallowed",
+       QT_TRANSLATE_NOOP("words",
+                         "with its centre {value} up, the top lobe vanishes within the side lobes: it must be above "
+                         "{least}, so {by} higher")},
+
+      {"outline.malformed",
+       QT_TRANSLATE_NOOP("words",
+                         "word {word}: \"from\", \"line\", \"arc\" or \"oval\" with its numbers belongs here")},
+      {"outline.arc-off-circle",
+       QT_TRANSLATE_NOOP("words", "before word {word}: the ends of this arc do not lie on its circle at its sweep")},
+      {"outline.bad-oval",
+       QT_TRANSLATE_NOOP("words",
+                         "before word {word}: this oval does not begin where the outline is, or is not smooth")},
+      {"outline.open", QT_TRANSLATE_NOOP("words", "the outline does not come back to where it began")},
+      {"outline.too-long", QT_TRANSLATE_NOOP("words", "the outline is longer than a mebibyte of text")},
   };
   return kEntries;
 }

@@ -104,6 +104,9 @@ Made ogee(double span, double rise, double radius) {
   // Both radii together, where the upper centres stand at the level of the apex.
   const double sum = rise * rise / span + span / 4;
   const bool low = rise < span / 2;
+  // Lower still, and no radius is both small enough to stay under the apex and large enough not to dip.
+  const double lowest = (1 - std::sqrt(3.0) / 2) * span;
+  if (rise <= lowest) return tooLow("rise", "shape.rise-too-low", rise, lowest);
   const double most = low ? std::min(sum, rise) : sum;
   if (radius >= most) return tooHigh("radius", "shape.radius-too-large", radius, most);
   // Under half the span the reverse curve dips; it must not dip below the springing line.
@@ -134,13 +137,13 @@ Made trefoil(double span, double side, double top, double up) {
   const double apart = std::hypot(c, up);
   const auto upFor = [&](double distance) { return std::sqrt(std::max(0.0, distance * distance - c * c)); };
   if (apart >= side + top) return tooHigh("topCentre", "shape.lobes-apart", up, upFor(side + top));
-  if (apart <= std::fabs(side - top)) return tooLow("topCentre", "shape.lobe-swallowed", up, upFor(side - top));
+  // Where the side lobes meet each other on the axis, if they do: a top lobe must cover that point.
+  const double meeting = upFor(side);
+  if (apart <= std::fabs(side - top)) return tooLow("topCentre", "shape.lobe-swallowed", up, meeting - top);
   const double lean = std::acos(std::clamp((apart * apart + side * side - top * top) / (2 * apart * side), -1.0, 1.0));
   const double angle = std::atan2(up, -c) - lean;
   const Point cusp = above(c + side * std::cos(angle), side * std::sin(angle));
   if (cusp.x <= 0) {
-    // The side lobes meet each other on the axis, above or below the top one.
-    const double meeting = std::sqrt(std::max(0.0, side * side - c * c));
     if (up < meeting) return tooLow("topCentre", "shape.lobe-swallowed", up, meeting - top);
     return tooHigh("topCentre", "shape.lobes-apart", up, meeting + top);
   }

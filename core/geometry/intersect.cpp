@@ -5,8 +5,10 @@
 namespace core::geometry {
 namespace {
 
-// Circles and lines this near to touching are taken to touch.
+// Circles and lines this near to touching may touch.
 constexpr double kTouch = 1e-9;
+// And this near they do: to cross them would be to take the root of rounding alone.
+constexpr double kTangent = 1e-12;
 
 std::vector<Point> meet(const Straight& a, const Straight& b) {
   const Point u = a.to - a.from;
@@ -24,7 +26,7 @@ std::vector<Point> meet(const Straight& line, const Arc& arc) {
   const double off = distance(foot, arc.centre);
   if (off > arc.radius + kTouch) return {};
   const double square = arc.radius * arc.radius - off * off;
-  if (square <= 0) return {foot};
+  if (square <= 0 || arc.radius - off <= kTangent) return {foot};
   const Point half = std::sqrt(square) * along;
   return {foot - half, foot + half};
 }
@@ -38,7 +40,8 @@ std::vector<Point> meet(const Arc& a, const Arc& b) {
   const double along = (apart * apart + a.radius * a.radius - b.radius * b.radius) / (2 * apart);
   const Point foot = a.centre + along * unit;
   const double square = a.radius * a.radius - along * along;
-  if (square <= 0) return {foot};
+  const bool tangent = a.radius + b.radius - apart <= kTangent || apart - std::fabs(a.radius - b.radius) <= kTangent;
+  if (square <= 0 || tangent) return {foot};
   const Point half = std::sqrt(square) * Point{-unit.y, unit.x};
   return {foot - half, foot + half};
 }

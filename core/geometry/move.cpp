@@ -14,6 +14,13 @@ namespace {
 // Nearer than this, ends are one point (mm).
 constexpr double kSame = 1e-9;
 constexpr double kFarthestMeeting = 4;  // times the distance moved
+// Ends nearer than the root of this times the distance moved are joined half way: the corner they make turns so little
+// that the point lies within 1e-11 mm of both pieces, where crossing them would lose it in rounding.
+constexpr double kHardlyTurns = 1e-11;  // mm
+// What a corner that hardly turns leaves beyond its crossing is too short to be told by its distance (times the
+// distance moved, and times the piece).
+constexpr double kShortTail = 0.05;
+constexpr double kShortTailOfPiece = 0.25;
 
 using Kind = MoveProblem::Kind;
 
@@ -91,12 +98,39 @@ std::optional<Point> meeting(const Segment& one, const Segment& next, Point corn
   return nearest;
 }
 
-// Sets the end of one piece and the start of the next to one point.
+double turnAbout(Point centre, Point from, Point to) {
+  return std::atan2(cross(from - centre, to - centre), dot(from - centre, to - centre));
+}
+
+// Sets the end of one piece and the start of the next to a point of both, less than half a turn from where they are.
 void join(Segment& one, Segment& next, Point point) {
   if (auto* straight = std::get_if<Straight>(&one)) straight->to = point;
-  if (auto* arc = std::get_if<Arc>(&one)) arc->to = point;
+  if (auto* arc = std::get_if<Arc>(&one)) {
+    arc->sweep += turnAbout(arc->centre, arc->to, point);
+    arc->to = point;
+  }
   if (auto* straight = std::get_if<Straight>(&next)) straight->from = point;
-  if (auto* arc = std::get_if<Arc>(&next)) arc->from = point;
+  if (auto* arc = std::get_if<Arc>(&next)) {
+    arc->sweep -= turnAbout(arc->centre, arc->from, point);
+    arc->from = point;
+  }
+}
+
+// The point at which two moved pieces cross close by a corner that closes.
+std::optional<Point> crossingAtTail(const Segment& one, const Segment& next, double d) {
+  const double shorter = std::min(lengthOf(one), lengthOf(next));
+  double least = std::min(kShortTail * std::fabs(d), kShortTailOfPiece * shorter);
+  std::optional<Point> nearest;
+  for (const Point& point : carrierMeetings(one, next)) {
+    const double away = std::max(distance(point, endOf(one)), distance(point, startOf(next)));
+    if (away > least) continue;
+    const bool within =
+        dot(endOf(one) - point, directionAtEnd(one)) >= 0 && dot(point - startOf(next), directionAtStart(next)) >= 0;
+    if (!within) continue;
+    least = away;
+    nearest = point;
+  }
+  return nearest;
 }
 
 // The moved pieces in order, closed at every corner that opens; where they cross they are left as they are.
@@ -109,12 +143,16 @@ std::vector<Segment> joined(const std::vector<Segment>& before, std::vector<Segm
     Segment& next = pieces[(i + 1) % count];
     const Point corner = endOf(before[i]);
     const Point end = endOf(one);
-    if (distance(end, startOf(next)) <= kSame) {
-      join(one, next, end);
+    const double gap = distance(end, startOf(next));
+    if (gap <= kSame || gap * gap <= kHardlyTurns * std::fabs(d)) {
+      join(one, next, gap <= kSame ? end : 0.5 * (end + startOf(next)));
       continue;
     }
     const bool opens = (turnBetween(before[i], before[(i + 1) % count]) > 0) == (d > 0);
-    if (!opens) continue;
+    if (!opens) {
+      if (const auto point = crossingAtTail(one, next, d)) join(one, next, *point);
+      continue;
+    }
     if (const auto point = meeting(one, next, corner, kFarthestMeeting * std::fabs(d))) {
       one = withEnd(one, *point);
       next = withStart(next, *point);
@@ -153,7 +191,11 @@ base::Result<Outline, MoveProblem> moved(const Outline& outline, double d) {
   if (d == 0 || outline.empty()) return outline;
   std::vector<Segment> pieces;
   for (const Segment& segment : outline.segments()) {
-    if (const auto* oval = std::get_if<OvalArc>(&segment)) return movedOval(*oval, d);
+    if (const auto* oval = std::get_if<OvalArc>(&segment)) {
+      const bool alone = outline.segments().size() == 1 && std::fabs(oval->sweep) >= 2 * std::numbers::pi;
+      if (!alone) return MoveProblem{Kind::Parts, 0};
+      return movedOval(*oval, d);
+    }
     const auto piece = alongNormal(segment, d);
     if (!piece) return MoveProblem{Kind::ArcVanishes, std::get<Arc>(segment).radius};
     pieces.push_back(*piece);

@@ -50,7 +50,8 @@ bool isRectangle(const Outline& outline);
 // segment comes back to `from`. An outline without segments is the empty text.
 std::string outlineText(const Outline& outline);
 // Reads that form. Refuses what is no number or beyond 100 m, arcs whose ends are more than 1e-6 mm off their circle
-// or their sweep, ovals whose curve is not smooth, and outlines that do not close. The message tells the word's number.
+// or their sweep, ovals whose curve is not smooth, and outlines that do not close; what closes within 1e-6 mm is closed
+// to the bit. The message tells the number of the word at which reading stopped.
 base::Result<Outline, base::Message> parseOutline(std::string_view text);
 
 }  // namespace core::geometry

@@ -66,10 +66,25 @@ class Reader {
       }
     }
     if (segments.empty() || distance(at, from) > kGap) return wrong("outline.open");
+    if (!std::holds_alternative<OvalArc>(segments.back())) {
+      setEnd(segments.back(), startOf(segments.front()));
+    } else {
+      setStart(segments.front(), at);
+    }
     return Outline(std::move(segments));
   }
 
  private:
+  static void setStart(Segment& segment, Point point) {
+    if (auto* straight = std::get_if<Straight>(&segment)) straight->from = point;
+    if (auto* arc = std::get_if<Arc>(&segment)) arc->from = point;
+  }
+
+  static void setEnd(Segment& segment, Point point) {
+    if (auto* straight = std::get_if<Straight>(&segment)) straight->to = point;
+    if (auto* arc = std::get_if<Arc>(&segment)) arc->to = point;
+  }
+
   bool word(std::string_view wanted) {
     if (m_next >= m_words.size() || m_words[m_next] != wanted) return false;
     ++m_next;
@@ -90,7 +105,8 @@ class Reader {
 
   static bool isTrue(const Arc& arc) {
     constexpr double kTurn = 2 * std::numbers::pi;
-    if (arc.radius <= 0 || arc.sweep == 0 || std::fabs(arc.sweep) > kTurn + 1e-12) return false;
+    if (arc.radius <= kGap || arc.sweep == 0 || std::fabs(arc.sweep) > kTurn + 1e-12) return false;
+    if (arc.from == arc.to && std::fabs(arc.sweep) < kTurn / 2) return false;
     if (std::fabs(distance(arc.centre, arc.from) - arc.radius) > kGap) return false;
     const double angle = std::atan2(arc.from.y - arc.centre.y, arc.from.x - arc.centre.x) + arc.sweep;
     const Point led{arc.centre.x + arc.radius * std::cos(angle), arc.centre.y + arc.radius * std::sin(angle)};

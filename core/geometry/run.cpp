@@ -55,7 +55,9 @@ void cutOval(const OvalArc& oval, Run run, std::vector<Run>& runs) {
   const std::vector<double> turns = turnsBetween(low, low + std::fabs(oval.sweep));
   for (std::size_t i = 0; i + 1 < turns.size(); ++i) {
     const Point a = oval::pointAt(oval, turns[i]);
-    const Point b = oval::pointAt(oval, turns[i + 1]);
+    // A whole turn comes back to the bit: no height may fall between the last run and the first.
+    const bool closes = i + 2 == turns.size() && std::fabs(oval.sweep) >= 2 * kHalfTurn;
+    const Point b = oval::pointAt(oval, closes ? turns.front() : turns[i + 1]);
     run.top = std::min(a.y, b.y);
     run.bottom = std::max(a.y, b.y);
     run.low = a.y <= b.y ? turns[i] : turns[i + 1];

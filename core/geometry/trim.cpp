@@ -77,6 +77,29 @@ bool isFarEnough(const Outline& from, const Segment& part, double d) {
   return from.distanceTo(pointAt(part, 0.5)) >= std::fabs(d) - kTooNear;
 }
 
+// Parts that lie on one another: of two that run the same way one is kept, of two that run against each other none.
+void dropDoubled(std::vector<Segment>& parts) {
+  const auto same = [](Point a, Point b) { return distance(a, b) <= kSameCorner; };
+  std::vector<bool> dropped(parts.size(), false);
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    for (std::size_t k = i + 1; k < parts.size() && !dropped[i]; ++k) {
+      if (dropped[k]) continue;
+      const bool along = same(startOf(parts[i]), startOf(parts[k])) && same(endOf(parts[i]), endOf(parts[k]));
+      const bool against = same(startOf(parts[i]), endOf(parts[k])) && same(endOf(parts[i]), startOf(parts[k]));
+      if (!(along || against) || !same(pointAt(parts[i], 0.5), pointAt(parts[k], 0.5))) continue;
+      // What is shorter than a corner is neither.
+      if (along && against) continue;
+      dropped[k] = true;
+      if (against) dropped[i] = true;
+    }
+  }
+  std::vector<Segment> kept;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    if (!dropped[i]) kept.push_back(parts[i]);
+  }
+  parts = std::move(kept);
+}
+
 // Follows kept parts from corner to corner. Every part is used once; returns loops.
 std::optional<std::vector<std::vector<Segment>>> loops(std::vector<Segment> parts) {
   std::vector<std::vector<Segment>> found;
@@ -150,6 +173,7 @@ base::Result<Outline, MoveProblem> trimmed(const Outline& from, const std::vecto
   std::vector<Segment> parts;
   for (std::size_t i = 0; i < pieces.size(); ++i) cutUp(pieces[i], cuts[i], parts);
   std::erase_if(parts, [&](const Segment& part) { return !isFarEnough(from, part, d); });
+  dropDoubled(parts);
   if (parts.empty()) return MoveProblem{Kind::Nothing, 0};
   auto found = loops(std::move(parts));
   if (!found || found->size() != 1) return MoveProblem{Kind::Parts, 0};

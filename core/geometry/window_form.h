@@ -24,7 +24,7 @@ struct WindowForm {
   double springing = 0;
 };
 
-// What does not fit, at which key of the entry, and what would: "shape.rise-too-high rise=.. most=.. by=..".
+// What does not fit, at which key of the entry, and what would: "shape.rise-too-high value=.. most=.. by=..".
 struct ShapeProblem {
   std::string key;
   base::Message message;
