@@ -112,8 +112,6 @@ void collectSettingOut(Collector& out, const Layout& layout, std::size_t board) 
     out.length("radius", arc.radius);
     out.other("sweep", arc.sweep, FigureUnit::Degree, 1, "\u00b0");
     collectPoint(out, layout, "centre.", arc.centre);
-    collectPoint(out, layout, "start.", arc.start);
-    collectPoint(out, layout, "end.", arc.end);
   }
   for (const SettingPoint& point : setting.points) {
     out.part("point", point.number);

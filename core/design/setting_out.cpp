@@ -41,17 +41,17 @@ SettingOut settingOut(const Layout& layout, std::size_t board) {
   SettingOut out;
   if (!layout.shaped) return out;
   const std::vector<Segment>& segments = layout.boards[board].sightOutline.segments();
-  for (std::size_t i = 0; i < segments.size(); ++i) {
-    const Segment& segment = segments[i];
+  const int count = static_cast<int>(segments.size());
+  for (int i = 0; i < count; ++i) {
+    const Segment& segment = segments[static_cast<std::size_t>(i)];
     if (const auto* oval = std::get_if<OvalArc>(&segment)) {
       addOval(*oval, board + 1 == layout.boards.size(), out);
-    } else if (const auto* arc = std::get_if<Arc>(&segment)) {
-      out.arcs.push_back({static_cast<int>(out.arcs.size()) + 1, arc->centre, arc->from, arc->to, arc->radius,
-                          std::fabs(arc->sweep) * kDegrees});
-    } else {
-      const Segment& before = segments[(i + segments.size() - 1) % segments.size()];
-      if (std::holds_alternative<Arc>(before)) continue;
-      out.points.push_back({static_cast<int>(out.points.size()) + 1, geometry::startOf(segment)});
+      continue;
+    }
+    out.points.push_back({i + 1, geometry::startOf(segment)});
+    if (const auto* arc = std::get_if<Arc>(&segment)) {
+      out.arcs.push_back({static_cast<int>(out.arcs.size()) + 1, arc->centre, arc->radius,
+                          std::fabs(arc->sweep) * kDegrees, i + 1, (i + 1) % count + 1});
     }
   }
   return out;

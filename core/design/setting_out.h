@@ -1,6 +1,7 @@
 #pragma once
-// What a maker needs to draw a board's opening on its back with compass and rule: every arc by its centre, radius and
-// ends, every corner that no arc ends at, and of an oval its axes, foci and points along it.
+// What a maker needs to draw a board's opening on its back with compass and rule: every joint and corner of the
+// outline as a point, every arc by its centre, radius and the points it runs between, and of an oval its axes, foci and
+// points along it.
 #include <optional>
 #include <vector>
 
@@ -8,17 +9,19 @@
 
 namespace core::design {
 
-// Points stand on the mount as seen from the face; fromAxis and fromSpringing tell them from the back.
-struct SettingArc {
-  int number = 0;  // from the springing point on the marked corner's side, over the head
-  geometry::Point centre, start, end;
-  double radius = 0;
-  double sweep = 0;  // degrees, > 0
-};
-
+// Numbered from the springing point on the marked corner's side, over the head. They stand on the mount as seen from
+// the face; fromAxis and fromSpringing tell them from the back.
 struct SettingPoint {
   int number = 0;
   geometry::Point at;
+};
+
+struct SettingArc {
+  int number = 0;
+  geometry::Point centre;
+  double radius = 0;
+  double sweep = 0;      // degrees, > 0
+  int from = 0, to = 0;  // numbers of points; the same for a whole circle
 };
 
 // Of the innermost board alone: only its opening is an ellipse, the others run parallel to one.

@@ -218,15 +218,18 @@ TEST_CASE("the setting-out draws the opening again", "[shaped][setting-out]") {
       REQUIRE_FALSE(setting.arcs.empty());
       double perimeter = 0;
       for (const auto& arc : setting.arcs) {
-        CHECK(geometry::distance(arc.centre, arc.start) == Approx(arc.radius).epsilon(1e-12));
-        CHECK(geometry::distance(arc.centre, arc.end) == Approx(arc.radius).epsilon(1e-12));
+        for (const int point : {arc.from, arc.to}) {
+          const auto at = setting.points[static_cast<std::size_t>(point) - 1].at;
+          CHECK(geometry::distance(arc.centre, at) == Approx(arc.radius).epsilon(1e-12));
+        }
         perimeter += arc.radius * arc.sweep * pi / 180;
       }
       // Two jambs and a sill are left.
       const auto& sight = design.layout.boards[board].sightAt;
       perimeter += sight.right - sight.left + 2 * (sight.bottom - design.layout.springing);
       CHECK(perimeter == Approx(design.layout.boards[board].sightPerimeter).epsilon(1e-12));
-      CHECK(setting.points.size() == 2);
+      // Joints and springing points, and two corners of the sill.
+      CHECK(setting.points.size() == setting.arcs.size() + 3);
     }
   }
 }
@@ -234,15 +237,15 @@ TEST_CASE("the setting-out draws the opening again", "[shaped][setting-out]") {
 TEST_CASE("setting-out is told from the back", "[shaped][setting-out]") {
   const auto design = designOf(job(kOgee));
   // The first arc begins at the springing point left of the centre line seen from the face: right, from the back.
-  const auto* start = design.figures.find("board.top.arc.1.start.fromAxis");
+  const auto* start = design.figures.find("board.top.point.1.fromAxis");
   REQUIRE(start != nullptr);
-  CHECK(start->kind == "board.arc.start.fromAxis.right");
+  CHECK(start->kind == "board.point.fromAxis.right");
   CHECK(start->value == Approx(106));
-  CHECK(value(design, "board.top.arc.1.start.left") == Approx(value(design, "board.top.mark.left")));
-  CHECK(value(design, "board.top.arc.1.start.fromSpringing") == Approx(0).margin(1e-9));
-  const auto* apex = design.figures.find("board.top.arc.2.end.fromSpringing");
+  CHECK(value(design, "board.top.point.1.left") == Approx(value(design, "board.top.mark.left")));
+  CHECK(value(design, "board.top.point.1.fromSpringing") == Approx(0).margin(1e-9));
+  const auto* apex = design.figures.find("board.top.point.3.fromSpringing");
   REQUIRE(apex != nullptr);
-  CHECK(apex->kind == "board.arc.end.fromSpringing.above");
+  CHECK(apex->kind == "board.point.fromSpringing.above");
   CHECK(design.figures.find("board.top.axis")->value == Approx(186));
 }
 

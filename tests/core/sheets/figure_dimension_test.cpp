@@ -2,7 +2,7 @@
 #include <set>
 
 #include "core/sheets/piece.h"
-#include "tests/support/worked_example.h"
+#include "tests/support/shaped_example.h"
 
 using namespace core::sheets;
 
@@ -56,6 +56,33 @@ TEST_CASE("every length lies on the drawing except totals, depths, slopes and wh
     INFO(figure.id);
     const bool placed = figure.unit == core::design::FigureUnit::Millimetre && without.count(figure.kind) == 0;
     CHECK(drawFigure(design, figure.id).has_value() == placed);
+  }
+}
+
+TEST_CASE("of a shaped window every length is drawn as long as it is, or is none of the drawing") {
+  // Ways round, depths and strings have no place; nor has a distance of nothing.
+  const std::set<std::string> without = {
+      "board.thickness", "board.sight.perimeter", "board.face.perimeter", "board.bevel.slope",
+      "line.total",      "rebate.width",          "rebate.height",        "rebate.depth",
+      "package.depth",   "band.corner.phase",     "board.oval.string"};
+  for (const std::string& form : tests::shapedForms()) {
+    const auto design = tests::designOf(tests::shapedExample(form));
+    INFO(form);
+    for (const auto& figure : design.figures.all()) {
+      if (figure.unit != core::design::FigureUnit::Millimetre || std::fabs(figure.value) < 1e-9) continue;
+      INFO(figure.id);
+      const auto dimension = drawFigure(design, figure.id);
+      REQUIRE(dimension.has_value() == (without.count(figure.kind) == 0));
+      if (!dimension) continue;
+      double drawnLength = 0;
+      for (const Primitive& primitive : dimension->primitives) {
+        const auto* stroke = std::get_if<Stroke>(&primitive.shape);
+        if (primitive.role != Role::Dimension || stroke == nullptr) continue;
+        drawnLength = lengthOf(*stroke);
+        break;
+      }
+      CHECK(drawnLength == Approx(std::fabs(figure.value)).margin(1e-6));
+    }
   }
 }
 

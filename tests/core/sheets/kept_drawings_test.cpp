@@ -2,7 +2,7 @@
 #include "core/sheets/piece.h"
 #include "core/sheets/svg.h"
 #include "tests/support/golden.h"
-#include "tests/support/worked_example.h"
+#include "tests/support/shaped_example.h"
 
 using namespace core::sheets;
 
@@ -38,4 +38,16 @@ TEST_CASE("the drawings of the heron are what they were when they were looked at
   tests::checkGolden(PROJECT_ROOT, "sheets/heron.face.txt", dump(drawPiece(design, Side::Face)));
   tests::checkGolden(PROJECT_ROOT, "sheets/heron.back.txt", dump(drawPiece(design, Side::Back)));
   tests::checkGolden(PROJECT_ROOT, "sheets/heron.figures.txt", dimensions(design));
+}
+
+TEST_CASE("the drawings of shaped windows are what they were when they were looked at") {
+  for (const std::string& form : tests::shapedForms()) {
+    const auto design = tests::designOf(tests::shapedExample(form));
+    // "arch, ogee" of `"shape": "arch", "head": "ogee", ...`.
+    std::string name = design.job.window.form.shape == core::geometry::Shape::Arch ? form.substr(26) : form.substr(10);
+    name = name.substr(0, name.find('"'));
+    INFO(name);
+    tests::checkGolden(PROJECT_ROOT, "sheets/tide-" + name + ".face.txt", dump(drawPiece(design, Side::Face)));
+    tests::checkGolden(PROJECT_ROOT, "sheets/tide-" + name + ".back.txt", dump(drawPiece(design, Side::Back)));
+  }
 }
