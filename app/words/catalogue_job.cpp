@@ -172,16 +172,17 @@ const std::vector<Entry>& jobEntries() {
        QT_TRANSLATE_NOOP("words", "a radius of {value} is {by} too large for this head: the limit is {most}")},
       {"shape.radius-too-small",
        QT_TRANSLATE_NOOP("words",
-                         "a radius of {value} is {by} too small for this head, whose sides would dip below the "
-                         "springing line: it must be above {least}")},
+                         "a radius of {value} is {by} too small for this head at this width: it must be above "
+                         "{least}")},
       {"shape.lobes-apart",
        QT_TRANSLATE_NOOP("words",
                          "with its centre {value} up, the top lobe stands clear of the side lobes: it must be below "
                          "{most}, so {by} lower")},
-      {"shape.lobe-swallowed",
-       QT_TRANSLATE_NOOP("words",
-                         "with its centre {value} up, the top lobe vanishes within the side lobes: it must be above "
-                         "{least}, so {by} higher")},
+      {"shape.lobe-too-low",
+       QT_TRANSLATE_NOOP(
+           "words",
+           "with its centre {value} up, the top lobe stands lower than the side lobes: it must be {least} "
+           "at least, so {by} higher")},
 
       {"outline.malformed",
        QT_TRANSLATE_NOOP("words",

@@ -135,18 +135,26 @@ Made trefoil(double span, double side, double top, double up) {
   if (top > span / 2) return tooHigh("topRadius", "shape.radius-too-large", top, span / 2);
   const double c = span / 2 - side;
   const double apart = std::hypot(c, up);
-  const auto upFor = [&](double distance) { return std::sqrt(std::max(0.0, distance * distance - c * c)); };
-  if (apart >= side + top) return tooHigh("topCentre", "shape.lobes-apart", up, upFor(side + top));
-  // Where the side lobes meet each other on the axis, if they do: a top lobe must cover that point.
-  const double meeting = upFor(side);
-  if (apart <= std::fabs(side - top)) return tooLow("topCentre", "shape.lobe-swallowed", up, meeting - top);
+  // A top lobe so small would come clear of the side lobes before it stood as high as they do.
+  const double smallest = c * c / (4 * side);
+  if (top < side && top <= smallest) return tooLow("topRadius", "shape.radius-too-small", top, smallest);
+  if (apart >= side + top) {
+    const double reach = side + top;
+    return tooHigh("topCentre", "shape.lobes-apart", up, std::sqrt(std::max(0.0, reach * reach - c * c)));
+  }
+  const auto lobeTooLow = [&] { return tooLow("topCentre", "shape.lobe-too-low", up, side - top); };
+  if (apart <= std::fabs(side - top)) return lobeTooLow();
   const double lean = std::acos(std::clamp((apart * apart + side * side - top * top) / (2 * apart * side), -1.0, 1.0));
   const double angle = std::atan2(up, -c) - lean;
   const Point cusp = above(c + side * std::cos(angle), side * std::sin(angle));
   if (cusp.x <= 0) {
-    if (up < meeting) return tooLow("topCentre", "shape.lobe-swallowed", up, meeting - top);
+    // The side lobes meet each other on the axis, above or below the top one.
+    const double meeting = std::sqrt(std::max(0.0, side * side - c * c));
+    if (up < meeting) return lobeTooLow();
     return tooHigh("topCentre", "shape.lobes-apart", up, meeting + top);
   }
+  // The side lobes pass their own highest points, above the crown.
+  if (angle > std::numbers::pi / 2 && up + top < side) return lobeTooLow();
   const Point centre = above(0, up);
   return crowned(arcAbout(centre, above(0, up + top), cusp, true), {arcAbout({c, 0}, cusp, {span / 2, 0}, true)},
                  up + top, span / 2);

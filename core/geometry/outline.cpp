@@ -38,10 +38,7 @@ Rectangle Outline::bounds() const {
 bool Outline::contains(Point point) const {
   std::vector<Run> runs;
   for (const Segment& segment : m_segments) cutIntoRuns(segment, 0, runs);
-  const auto toTheRight = std::count_if(runs.begin(), runs.end(), [&](const Run& run) {
-    return run.top <= point.y && point.y < run.bottom && run.xAt(point.y) > point.x;
-  });
-  return toTheRight % 2 == 1;
+  return isWithin(runs, point);
 }
 
 double Outline::distanceTo(Point point) const {

@@ -191,6 +191,15 @@ void cutIntoRuns(const Segment& segment, std::size_t outline, std::vector<Run>& 
   }
 }
 
+bool isWithin(const std::vector<Run>& runs, Point point) {
+  bool within = false;
+  for (const Run& run : runs) {
+    if (point.y < run.top || point.y >= run.bottom || point.x >= run.right) continue;
+    if (point.x < run.left || run.xAt(point.y) > point.x) within = !within;
+  }
+  return within;
+}
+
 void addCrossings(const Run& a, const Run& b, std::vector<double>& heights) {
   if (a.bottom <= b.top || b.bottom <= a.top || a.right < b.left || b.right < a.left) return;
   const bool straightA = std::holds_alternative<Straight>(*a.segment);

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "core/geometry/intersect.h"
+#include "core/geometry/run.h"
 
 namespace core::geometry::detail {
 namespace {
@@ -73,8 +74,11 @@ void cutUp(const Segment& piece, std::vector<Cut>& cuts, std::vector<Segment>& p
   parts.push_back(cuts.empty() ? piece : between(piece, from, {1, endOf(piece)}));
 }
 
-bool isFarEnough(const Outline& from, const Segment& part, double d) {
-  return from.distanceTo(pointAt(part, 0.5)) >= std::fabs(d) - kTooNear;
+// Whether a moved part lies on its own side of the outline, no nearer than the distance: a corner extended far may have
+// come out on the other side.
+bool isInPlace(const Outline& from, const std::vector<Run>& runs, const Segment& part, double d) {
+  const Point middle = pointAt(part, 0.5);
+  return from.distanceTo(middle) >= std::fabs(d) - kTooNear && isWithin(runs, middle) == (d < 0);
 }
 
 // Parts that lie on one another: of two that run the same way one is kept, of two that run against each other none.
@@ -100,8 +104,31 @@ void dropDoubled(std::vector<Segment>& parts) {
   parts = std::move(kept);
 }
 
-// Follows kept parts from corner to corner. Every part is used once; returns loops.
-std::optional<std::vector<std::vector<Segment>>> loops(std::vector<Segment> parts) {
+// Parts that lead nowhere or come from nowhere: what a corner extended far has cut off from the rest.
+void dropLoose(std::vector<Segment>& parts) {
+  const auto leads = [&](const Segment& one, const Segment& next) {
+    return distance(endOf(one), startOf(next)) <= kSameCorner;
+  };
+  for (std::size_t before = 0; before != parts.size();) {
+    before = parts.size();
+    const std::vector<Segment> all = parts;
+    std::erase_if(parts, [&](const Segment& part) {
+      const bool goes = std::any_of(all.begin(), all.end(), [&](const Segment& next) { return leads(part, next); });
+      return !goes || std::none_of(all.begin(), all.end(), [&](const Segment& one) { return leads(one, part); });
+    });
+  }
+}
+
+// Clockwise from the end of one part into the next, -pi to pi.
+double turnInto(const Segment& one, const Segment& next) {
+  const Point a = directionAtEnd(one);
+  const Point b = directionAtStart(next);
+  return std::atan2(cross(a, b), dot(a, b));
+}
+
+// Follows kept parts from corner to corner, where several go on taking the one that keeps closest to the inside. Every
+// part is used once; returns loops.
+std::optional<std::vector<std::vector<Segment>>> loops(const std::vector<Segment>& parts) {
   std::vector<std::vector<Segment>> found;
   std::vector<bool> used(parts.size(), false);
   for (std::size_t first = 0; first < parts.size(); ++first) {
@@ -112,13 +139,9 @@ std::optional<std::vector<std::vector<Segment>>> loops(std::vector<Segment> part
     while (distance(endOf(loop.back()), begin) > kSameCorner) {
       const Point end = endOf(loop.back());
       std::size_t next = parts.size();
-      double least = kSameCorner;
       for (std::size_t i = 0; i < parts.size(); ++i) {
-        const double gap = distance(end, startOf(parts[i]));
-        if (!used[i] && gap <= least) {
-          least = gap;
-          next = i;
-        }
+        if (used[i] || distance(end, startOf(parts[i])) > kSameCorner) continue;
+        if (next == parts.size() || turnInto(loop.back(), parts[i]) > turnInto(loop.back(), parts[next])) next = i;
       }
       if (next == parts.size()) return std::nullopt;
       used[next] = true;
@@ -172,10 +195,18 @@ base::Result<Outline, MoveProblem> trimmed(const Outline& from, const std::vecto
   auto cuts = crossings(pieces);
   std::vector<Segment> parts;
   for (std::size_t i = 0; i < pieces.size(); ++i) cutUp(pieces[i], cuts[i], parts);
-  std::erase_if(parts, [&](const Segment& part) { return !isFarEnough(from, part, d); });
+  std::vector<Run> runs;
+  for (const Segment& segment : from.segments()) cutIntoRuns(segment, 0, runs);
+  std::erase_if(parts, [&](const Segment& part) { return !isInPlace(from, runs, part, d); });
   dropDoubled(parts);
+  dropLoose(parts);
   if (parts.empty()) return MoveProblem{Kind::Nothing, 0};
-  auto found = loops(std::move(parts));
+  auto found = loops(parts);
+  // Inwards no hole can come about: a loop the wrong way round is what corners extended far have cut off.
+  if (found && d < 0) {
+    std::erase_if(*found, [](const std::vector<Segment>& loop) { return Outline(loop).area() <= 0; });
+    if (found->empty()) return MoveProblem{Kind::Nothing, 0};
+  }
   if (!found || found->size() != 1) return MoveProblem{Kind::Parts, 0};
   mend(found->front());
   Outline outline(std::move(found->front()));

@@ -1,10 +1,13 @@
 #pragma once
-// Text kept under tests/golden, compared byte for byte. A mismatch leaves what was got beside it, ending in
-// ".fail", and fails with the first lines that differ. Renewed only when UPDATE_GOLDEN=1 is set, and then looked
-// at: a missing file is a failure like any other.
+// Text kept under tests/golden, compared byte for byte, or number for number where a margin is given. A mismatch leaves
+// what was got beside it, ending in ".fail", and fails with the first lines that differ. Renewed only when
+// UPDATE_GOLDEN=1 is set, and then looked at: a missing file is a failure like any other.
 #include <algorithm>
+#include <charconv>
+#include <cmath>
 #include <cstdio>
 #include <cstdlib>
+#include <sstream>
 #include <string>
 
 #include "core/base/text.h"
@@ -28,8 +31,25 @@ inline std::string differingLines(const std::string& expected, const std::string
   return text;
 }
 
+// Whether two texts are the same word for word, numbers being the same within a margin.
+inline bool sameButFor(double margin, const std::string& expected, const std::string& got) {
+  std::istringstream was(expected), is(got);
+  std::string before, after;
+  while (was >> before) {
+    if (!(is >> after)) return false;
+    if (before == after) continue;
+    double a = 0, b = 0;
+    const auto readA = std::from_chars(before.data(), before.data() + before.size(), a);
+    const auto readB = std::from_chars(after.data(), after.data() + after.size(), b);
+    const bool numbers = readA.ec == std::errc() && readA.ptr == before.data() + before.size() &&
+                         readB.ec == std::errc() && readB.ptr == after.data() + after.size();
+    if (!numbers || !(std::fabs(a - b) <= margin)) return false;
+  }
+  return !(is >> after);
+}
+
 // Requires PROJECT_ROOT. `name` is a path under tests/golden.
-inline void checkGolden(const std::string& root, const std::string& name, const std::string& got) {
+inline void checkGolden(const std::string& root, const std::string& name, const std::string& got, double margin = 0) {
   const std::string path = root + "/tests/golden/" + name;
   const char* update = std::getenv("UPDATE_GOLDEN");
   if (update != nullptr && std::string(update) == "1") {
@@ -37,7 +57,7 @@ inline void checkGolden(const std::string& root, const std::string& name, const 
     return;
   }
   const auto expected = readWholeFile(path);
-  if (expected && *expected == got) {
+  if (expected && (*expected == got || (margin > 0 && sameButFor(margin, *expected, got)))) {
     std::remove((path + ".fail").c_str());
     SUCCEED();
     return;

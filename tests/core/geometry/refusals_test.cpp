@@ -125,23 +125,30 @@ TEST_CASE("a trefoil's lobes are no wider than half the span", "[geometry]") {
   checkWhatFits(trefoil(50, 130, 120), 240, 330, "topRadius", "shape.radius-too-large");
 }
 
-TEST_CASE("a trefoil's top lobe stands neither clear of the side lobes nor within them", "[geometry]") {
+TEST_CASE("a trefoil's top lobe stands neither clear of the side lobes nor lower than they do", "[geometry]") {
   checkWhatFits(trefoil(50, 70, 200), 240, 530, "topCentre", "shape.lobes-apart");
+  checkWhatFits(trefoil(60, 40, 10), 240, 330, "topCentre", "shape.lobe-too-low");
   // Side lobes that meet each other on the axis, the top one above, below and within one of them.
   checkWhatFits(trefoil(110, 15, 160), 240, 530, "topCentre", "shape.lobes-apart");
-  checkWhatFits(trefoil(110, 15, 40), 240, 530, "topCentre", "shape.lobe-swallowed");
-  checkWhatFits(trefoil(110, 60, 5), 240, 530, "topCentre", "shape.lobe-swallowed");
-  checkWhatFits(trefoil(118, 60, 50), 240, 530, "topCentre", "shape.lobe-swallowed");
-  for (double side = 61; side < 120; side += 7) {
+  checkWhatFits(trefoil(110, 15, 40), 240, 530, "topCentre", "shape.lobe-too-low");
+  checkWhatFits(trefoil(110, 60, 5), 240, 530, "topCentre", "shape.lobe-too-low");
+  checkWhatFits(trefoil(118, 60, 50), 240, 530, "topCentre", "shape.lobe-too-low");
+  // So small that it would come clear of them before it stood as high.
+  checkWhatFits(trefoil(50, 23, 25.501), 240, 330, "topRadius", "shape.radius-too-small");
+  int checked = 0;
+  for (double side = 11; side < 120; side += 7) {
     for (double top = 3; top < side; top += 11) {
       INFO(side << ' ' << top);
-      const double meeting = std::sqrt(std::max(0.0, side * side - (120 - side) * (120 - side)));
-      if (meeting - top > 0.1) {
-        checkWhatFits(trefoil(side, top, (meeting - top) / 2), 240, 530, "topCentre", "shape.lobe-swallowed");
+      if (top <= (120 - side) * (120 - side) / (4 * side)) {
+        CHECK(refused(trefoil(side, top, 50), 240, 930).message.id == "shape.radius-too-small");
+        continue;
       }
-      checkWhatFits(trefoil(side, top, meeting + top + 200), 240, 930, "topCentre", "shape.lobes-apart");
+      checkWhatFits(trefoil(side, top, (side - top) / 2), 240, 930, "topCentre", "shape.lobe-too-low");
+      checkWhatFits(trefoil(side, top, side + top + 200), 240, 930, "topCentre", "shape.lobes-apart");
+      ++checked;
     }
   }
+  CHECK(checked > 30);
 }
 
 TEST_CASE("a head no opening is high enough for tells by how much", "[geometry]") {
