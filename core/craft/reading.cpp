@@ -119,9 +119,13 @@ std::optional<units::Span> readSpan(base::ObjectReader& object, Least least, Pro
   return units::Span{*early, *likely, *late};
 }
 
-std::string readFigure(const Node& node, const Scope& scope, Problems& problems) {
+std::string readFigure(const Node& node, const Scope& scope, Problems& problems, Figures which) {
   const auto pattern = base::readText(node, problems);
   if (!pattern) return {};
+  if (which == Figures::One && isFamily(*pattern)) {
+    report(problems, node, Message("technique.figure-family-not-here").with("figure", *pattern));
+    return {};
+  }
   if (!isFigureId(asFigureId(*pattern))) {
     report(problems, node, Message("technique.unknown-figure").with("figure", *pattern));
     return {};

@@ -13,6 +13,22 @@ using craft::ThingKind;
 // Room between things for the parts of each.
 constexpr int kOrderStep = 10'000;
 
+// Anything but four straight sides.
+bool isShaped(const design::Job& job) { return job.window.shape != design::Shape::Rectangle; }
+
+std::string_view word(design::Shape shape) {
+  switch (shape) {
+    case design::Shape::Rectangle: return "rectangle";
+    case design::Shape::Rounded: return "rounded";
+    case design::Shape::Scalloped: return "scalloped";
+    case design::Shape::Chamfered: return "chamfered";
+    case design::Shape::Oval: return "oval";
+    case design::Shape::Round: return "round";
+    case design::Shape::Arch: return "arch";
+  }
+  return "";
+}
+
 std::string_view word(design::Motif motif) {
   switch (motif) {
     case design::Motif::Mirror: return "mirror";
@@ -62,6 +78,14 @@ bool isOfKind(const Thing& thing, ThingKind kind) {
 
 }  // namespace
 
+bool isMeant(const Thing& thing, const craft::Where& where) {
+  return std::all_of(where.begin(), where.end(), [&](const auto& condition) {
+    const auto property = thing.properties.find(condition.first);
+    const std::string value = property == thing.properties.end() ? "" : property->second;
+    return std::find(condition.second.begin(), condition.second.end(), value) != condition.second.end();
+  });
+}
+
 Things::Things(const design::Design& design, const ThingWords& words) : m_design(design), m_words(words) {
   addBoards(design.job);
   addBands(design.job);
@@ -79,6 +103,8 @@ Thing& Things::add(Thing thing, const std::string& nameTemplate) {
 }
 
 void Things::addBoards(const design::Job& job) {
+  const std::string shape(word(job.window.shape));
+  const bool shaped = isShaped(job);
   for (std::size_t i = 0; i < job.boards.size(); ++i) {
     const design::Board& board = job.boards[i];
     Thing thing;
@@ -87,6 +113,8 @@ void Things::addBoards(const design::Job& job) {
     const bool first = i == 0;
     const bool last = i + 1 == job.boards.size();
     thing.properties["place"] = first && last ? "only" : first ? "outermost" : last ? "innermost" : "middle";
+    thing.properties["window"] = shaped ? "shaped" : "straight";
+    thing.properties["shape"] = shape;
     thing.properties["coloured"] = board.bevelColour ? "yes" : "no";
     if (board.bevelColour) thing.properties["colour"] = *board.bevelColour;
     add(std::move(thing), m_words.board);
@@ -138,6 +166,7 @@ void Things::addLines(const design::Job& job) {
     const bool window = line->along == design::Edge::Window;
     thing.properties = {{"colour", line->colour},
                         {"along", window ? "window" : "band"},
+                        {"course", window && isShaped(job) ? "curved" : "straight"},
                         {"edge", window                                   ? "window"
                                  : line->along == design::Edge::BandInner ? "inner"
                                                                           : "outer"}};

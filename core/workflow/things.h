@@ -33,6 +33,9 @@ struct Thing {
   int order = 0;  // place among all things: outermost board first, then innermost band, line, leaf
 };
 
+// Whether the thing has every wanted property.
+bool isMeant(const Thing& thing, const craft::Where& where);
+
 class Things {
  public:
   Things(const design::Design& design, const ThingWords& words);
