@@ -53,6 +53,8 @@ const std::vector<Entry>& jobEntries() {
       {"job.id-twice", QT_TRANSLATE_NOOP("words", "the id \"{id}\" is given twice")},
       {"job.no-such-band", QT_TRANSLATE_NOOP("words", "there is no band \"{id}\"")},
       {"job.no-such-board", QT_TRANSLATE_NOOP("words", "there is no board \"{id}\"")},
+      {"job.no-such-line", QT_TRANSLATE_NOOP("words", "there is no line \"{id}\"")},
+      {"job.no-such-spandrel", QT_TRANSLATE_NOOP("words", "there is no spandrel \"{id}\"")},
       {"job.not-yet", QT_TRANSLATE_NOOP("words", "not yet: this version does not work {what}")},
       {"job.bad-spread",
        QT_TRANSLATE_NOOP("words", "a spread is written such as \"100 ml/m2\", above 0 and at most 10000")},
@@ -114,7 +116,9 @@ const std::vector<Entry>& jobEntries() {
       {"job.leaf-nowhere", QT_TRANSLATE_NOOP("words", "leaf \"{leaf}\" has no area left")},
       {"job.leaf-overlap", QT_TRANSLATE_NOOP("words", "leaf \"{first}\" lies over leaf \"{second}\": {area} mm2")},
       {"job.leaf-twice", QT_TRANSLATE_NOOP("words", "leaf \"{first}\" and leaf \"{second}\" are on the same bevel")},
-      {"job.wash-between-two", QT_TRANSLATE_NOOP("words", "a wash lies between two lines")},
+      {"job.wash-between-two",
+       QT_TRANSLATE_NOOP("words",
+                         "a wash lies between two lines, written such as [\"line:inside\", \"line:outside\"]")},
   };
   return kEntries;
 }

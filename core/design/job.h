@@ -7,6 +7,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/geometry/shape.h"
 #include "core/units/angle.h"
 #include "core/units/climate.h"
 #include "core/units/length.h"
@@ -35,11 +36,12 @@ struct Artwork {
   Place sheetPlace;
 };
 
-enum class Shape { Rectangle, Rounded, Scalloped, Chamfered, Oval, Round, Arch };
+using geometry::Head;
+using geometry::Shape;
 
 struct Window {
   Place place;
-  Shape shape = Shape::Rectangle;
+  geometry::ShapeEntry form;
   // Exactly one of the two: the mount covers the shown part by `overlap`, or leaves `margin` of air round the
   // whole sheet (a float).
   bool floats = false;
@@ -116,6 +118,34 @@ struct Line {
   std::string colour;
 };
 
+// Paper round the head of the window, between it and a rectangular frame.
+struct Spandrel {
+  Place place;
+  std::string id;
+  std::string paper;
+  std::string frameBand;  // the frame is this band's inner edge; "": the face box moved out by frameOffset
+  Length frameOffset;
+  Length under;                              // tucked beyond the frame
+  bool fromSill = false;                     // down to the sill; otherwise above the springing line alone
+  Length shy = Length::nanometres(300'000);  // kept back from the face edge
+  Length trim;
+  std::optional<Grain> grain;
+};
+
+// A tinted panel between two lines, or following an edge as a line does.
+struct Wash {
+  Place place;
+  std::string id;
+  std::string colour;
+  bool between = false;
+  std::string lineA, lineB;  // between
+  Edge along = Edge::Window;
+  std::string band;  // of the edge, where it is a band's
+  Length gap;
+  Length width;
+  bool washFirst = false;  // before the lines; otherwise after them
+};
+
 enum class RegionKind { Face, Outside, Inside, On, Spandrel, Bevel };
 enum class LeafMethod { Scattered, Laid };
 enum class SizeKind { MethylCellulose, Starch, Water, Oil };
@@ -124,7 +154,7 @@ struct Leaf {
   Place place;
   std::string id;
   RegionKind region = RegionKind::Face;
-  std::string regionOf;  // band or board
+  std::string regionOf;  // band, board or spandrel
   LeafMethod method = LeafMethod::Laid;
   double coverage = 1;  // scattered
   SizeKind size = SizeKind::Water;
@@ -166,6 +196,8 @@ struct Job {
   Rebate rebate;
   std::vector<Band> bands;  // innermost first
   std::vector<Line> lines;
+  std::vector<Spandrel> spandrels;
+  std::vector<Wash> washes;
   std::vector<Leaf> leaf;
   Package package;
   std::map<std::string, std::string> techniques;  // role -> technique id

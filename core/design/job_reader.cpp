@@ -1,5 +1,7 @@
 #include "core/design/job_reader.h"
 
+#include <algorithm>
+
 #include "core/base/text.h"
 #include "core/design/job_reader_internal.h"
 
@@ -23,17 +25,17 @@ void readHeading(ObjectReader& root, Job& job, Problems& problems) {
   }
 }
 
-// Ids of bands the file names but that could not be read: what follows them is not told a second time.
-std::set<std::string> idsLeftOut(const Node& bands, const Job& job) {
-  std::set<std::string> ids;
-  if (!bands || bands.value->kind() != base::Value::Kind::Array) return ids;
-  for (const base::Value& band : bands.value->items()) {
-    if (band.kind() != base::Value::Kind::Object) continue;
-    const base::Value* id = band.find("id");
-    if (id != nullptr && id->kind() == base::Value::Kind::Text) ids.insert(id->asText());
+// Ids the file names in a list but that could not be read: what follows them is not told a second time.
+template <typename Item>
+void addLeftOut(const Node& list, const std::vector<Item>& read, std::set<std::string>& leftOut) {
+  if (!list || list.value->kind() != base::Value::Kind::Array) return;
+  for (const base::Value& item : list.value->items()) {
+    if (item.kind() != base::Value::Kind::Object) continue;
+    const base::Value* id = item.find("id");
+    if (id == nullptr || id->kind() != base::Value::Kind::Text) continue;
+    const bool known = std::any_of(read.begin(), read.end(), [&](const Item& one) { return one.id == id->asText(); });
+    if (!known) leftOut.insert(id->asText());
   }
-  for (const Band& band : job.bands) ids.erase(band.id);
-  return ids;
 }
 
 }  // namespace
@@ -55,10 +57,13 @@ ReadJob readJob(const base::ParsedJson& json, Problems& problems) {
   const bool artwork = detail::readArtwork(root, read.job, problems);
   const bool mount = detail::readMount(root, read.job, ids, problems);
   detail::readBands(root, read.job, ids, problems);
-  const std::set<std::string> leftOut = idsLeftOut(root.optional("bands"), read.job);
+  std::set<std::string> leftOut;
+  addLeftOut(root.optional("bands"), read.job.bands, leftOut);
   detail::readLines(root, read.job, ids, leftOut, problems);
-  detail::readSpandrels(root, ids, problems);
-  detail::readWashes(root, ids, problems);
+  addLeftOut(root.optional("lines"), read.job.lines, leftOut);
+  detail::readSpandrels(root, read.job, ids, leftOut, problems);
+  addLeftOut(root.optional("spandrels"), read.job.spandrels, leftOut);
+  detail::readWashes(root, read.job, ids, leftOut, problems);
   detail::readLeaf(root, read.job, ids, leftOut, problems);
   detail::readPackage(root, read.job, problems);
   detail::readStock(root, problems);

@@ -10,7 +10,7 @@ namespace core::design::detail {
 // Each returns false where something the layout rests on could not be read.
 bool readArtwork(ObjectReader& root, Job& job, Problems& problems);
 bool readMount(ObjectReader& root, Job& job, std::set<std::string>& ids, Problems& problems);
-// Bands, lines and leaf that could not be read are left out, along with what rests on them.
+// Bands, lines, spandrels, washes and leaf that could not be read are left out, along with what rests on them.
 void readBands(ObjectReader& root, Job& job, std::set<std::string>& ids, Problems& problems);
 void readLines(ObjectReader& root, Job& job, std::set<std::string>& ids, const std::set<std::string>& leftOut,
                Problems& problems);
@@ -19,12 +19,39 @@ void readLeaf(ObjectReader& root, Job& job, std::set<std::string>& ids, const st
 void readPackage(ObjectReader& root, Job& job, Problems& problems);
 void readTechniques(ObjectReader& root, Job& job, Problems& problems);
 void readRoom(ObjectReader& root, Job& job, Problems& problems);
+void readSpandrels(ObjectReader& root, Job& job, std::set<std::string>& ids, const std::set<std::string>& leftOut,
+                   Problems& problems);
+void readWashes(ObjectReader& root, Job& job, std::set<std::string>& ids, const std::set<std::string>& leftOut,
+                Problems& problems);
 // Read strictly, then refused as not yet worked.
-void readSpandrels(ObjectReader& root, std::set<std::string>& ids, Problems& problems);
-void readWashes(ObjectReader& root, std::set<std::string>& ids, Problems& problems);
 void readStock(ObjectReader& root, Problems& problems);
 void readWindow(ObjectReader& mount, Job& job, bool& readable, Problems& problems);
 
+// "window", "band:ID.inner", "band:ID.outer".
+bool readEdge(const Node& node, const Job& job, const std::set<std::string>& leftOut, Edge& along, std::string& band,
+              Problems& problems);
+// Whether one of that id was read. One that is named but could not be read is not told a second time.
+bool knownBand(const std::string& id, const Node& node, const Job& job, const std::set<std::string>& leftOut,
+               Problems& problems);
+bool knownSpandrel(const std::string& id, const Node& node, const Job& job, const std::set<std::string>& leftOut,
+                   Problems& problems);
+
 void notYet(const Node& node, std::string_view what, Problems& problems);
+
+// Calls `read` for each item of an optional list.
+template <typename Read>
+void forEach(ObjectReader& root, std::string_view key, Problems& problems, Read read) {
+  const auto items = base::readItems(root.optional(key), problems);
+  if (!items) return;
+  for (const Node& item : *items) read(item);
+}
+
+template <typename Enum>
+bool readWord(const Node& node, const std::vector<std::string>& words, Enum& target, Problems& problems) {
+  if (!node) return true;
+  const auto index = base::readChoice(node, words, problems);
+  if (index) target = static_cast<Enum>(*index);
+  return index.has_value();
+}
 
 }  // namespace core::design::detail

@@ -6,9 +6,14 @@ namespace {
 
 using base::Message;
 
-struct ShapeWord {
+struct LengthKey {
+  std::string key;
+  Length geometry::ShapeEntry::*target;
+};
+
+struct HeadWord {
   std::string word;
-  std::vector<std::string> lengths;  // parameters that are lengths
+  std::vector<LengthKey> lengths;
 };
 
 const std::vector<std::string>& shapeWords() {
@@ -17,41 +22,58 @@ const std::vector<std::string>& shapeWords() {
   return words;
 }
 
-const std::vector<ShapeWord>& headWords() {
-  static const std::vector<ShapeWord> words = {
+const std::vector<HeadWord>& headWords() {
+  using Entry = geometry::ShapeEntry;
+  static const LengthKey rise = {"rise", &Entry::rise};
+  static const LengthKey radius = {"radius", &Entry::radius};
+  static const std::vector<HeadWord> words = {
       {"round", {}},
-      {"segmental", {"rise"}},
-      {"pointed", {"rise"}},
-      {"fourCentred", {"rise", "radius"}},
-      {"basket", {"rise", "radius"}},
-      {"ogee", {"rise", "radius"}},
-      {"horseshoe", {"rise"}},
-      {"trefoil", {"sideRadius", "topRadius", "topCentre"}},
+      {"segmental", {rise}},
+      {"pointed", {rise}},
+      {"fourCentred", {rise, radius}},
+      {"basket", {rise, radius}},
+      {"ogee", {rise, radius}},
+      {"horseshoe", {rise}},
+      {"trefoil",
+       {{"sideRadius", &Entry::sideRadius}, {"topRadius", &Entry::topRadius}, {"topCentre", &Entry::topCentre}}},
       {"multifoil", {}},
   };
   return words;
 }
 
-void readHead(ObjectReader& window, Problems& problems) {
+// Returns whether the head and all its parameters could be read.
+bool readHead(ObjectReader& window, geometry::ShapeEntry& form, Problems& problems) {
   std::vector<std::string> names;
-  for (const ShapeWord& head : headWords()) names.push_back(head.word);
+  for (const HeadWord& head : headWords()) names.push_back(head.word);
   const auto index = base::readChoice(window.required("head"), names, problems);
   if (!index) {
     // Which parameters belong to it cannot be known: do not call them unknown as well.
     for (const char* key : {"rise", "radius", "angle", "sideRadius", "topRadius", "topCentre", "lobes"}) {
       (void)window.optional(key);
     }
-    return;
+    return false;
   }
-  for (const std::string& key : headWords()[*index].lengths) {
-    (void)readLength(window.required(key), LengthRange::Size, problems);
+  form.head = static_cast<Head>(*index);
+  bool good = true;
+  for (const LengthKey& key : headWords()[*index].lengths) {
+    const auto length = readLength(window.required(key.key), LengthRange::Size, problems);
+    if (length) form.*key.target = *length;
+    good = good && length;
   }
-  if (names[*index] == "fourCentred") (void)base::readNumber(window.required("angle"), problems, 1, 89);
-  if (names[*index] == "multifoil") {
+  if (form.head == Head::FourCentred) {
+    const auto angle = base::readNumber(window.required("angle"), problems, 1, 89);
+    if (angle) form.angle = *angle;
+    good = good && angle;
+  }
+  if (form.head == Head::Multifoil) {
     const Node lobes = window.required("lobes");
     const auto count = base::readInteger(lobes, problems, 3, 99);
-    if (count && *count % 2 == 0) base::report(problems, lobes, Message("job.even-lobes").with("lobes", *count));
+    const bool even = count && *count % 2 == 0;
+    if (even) base::report(problems, lobes, Message("job.even-lobes").with("lobes", *count));
+    if (count) form.lobes = static_cast<int>(*count);
+    good = good && count && !even;
   }
+  return good;
 }
 
 std::optional<Board> readBoard(const Node& node, bool outermost, std::set<std::string>& ids, Problems& problems) {
@@ -200,13 +222,18 @@ void readWindow(ObjectReader& mount, Job& job, bool& readable, Problems& problem
   job.window.place = placeOf(node);
   const Node shapeNode = reader.required("shape");
   const auto shape = base::readChoice(shapeNode, shapeWords(), problems);
+  geometry::ShapeEntry& form = job.window.form;
+  bool formRead = false;
   if (shape) {
-    job.window.shape = static_cast<Shape>(*shape);
-    const bool hasCorner = job.window.shape == Shape::Rounded || job.window.shape == Shape::Scalloped ||
-                           job.window.shape == Shape::Chamfered;
-    if (hasCorner) (void)readLength(reader.required("corner"), LengthRange::Size, problems);
-    if (job.window.shape == Shape::Arch) readHead(reader, problems);
-    if (job.window.shape != Shape::Rectangle) notYet(shapeNode, "shape \"" + shapeWords()[*shape] + "\"", problems);
+    form.shape = static_cast<Shape>(*shape);
+    formRead = true;
+    if (form.shape == Shape::Rounded || form.shape == Shape::Scalloped || form.shape == Shape::Chamfered) {
+      const auto corner = readLength(reader.required("corner"), LengthRange::Size, problems);
+      if (corner) form.corner = *corner;
+      formRead = corner.has_value();
+    }
+    if (form.shape == Shape::Arch) formRead = readHead(reader, form, problems);
+    if (form.shape != Shape::Rectangle) notYet(shapeNode, "shape \"" + shapeWords()[*shape] + "\"", problems);
   } else {
     for (const char* key :
          {"corner", "head", "rise", "radius", "angle", "sideRadius", "topRadius", "topCentre", "lobes"}) {
@@ -223,7 +250,7 @@ void readWindow(ObjectReader& mount, Job& job, bool& readable, Problems& problem
     job.window.floats = static_cast<bool>(margin);
     if (const auto distance = readLength(margin ? margin : overlap, LengthRange::Distance, problems)) {
       job.window.distance = *distance;
-      readable = shape && job.window.shape == Shape::Rectangle;
+      readable = formRead && form.shape == Shape::Rectangle;
     }
   }
   reader.finish();

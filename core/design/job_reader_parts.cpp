@@ -1,4 +1,4 @@
-// Bands, lines, leaf, package, techniques, room; and what is read but not worked yet.
+// Bands, lines, leaf, package, techniques, room; and stock, which is read but not worked yet.
 #include <algorithm>
 
 #include "core/base/text.h"
@@ -8,22 +8,6 @@ namespace core::design::detail {
 namespace {
 
 using base::Message;
-
-// Calls `read` for each item of an optional list.
-template <typename Read>
-void forEach(ObjectReader& root, std::string_view key, Problems& problems, Read read) {
-  const auto items = base::readItems(root.optional(key), problems);
-  if (!items) return;
-  for (const Node& item : *items) read(item);
-}
-
-template <typename Enum>
-bool readWord(const Node& node, const std::vector<std::string>& words, Enum& target, Problems& problems) {
-  if (!node) return true;
-  const auto index = base::readChoice(node, words, problems);
-  if (index) target = static_cast<Enum>(*index);
-  return index.has_value();
-}
 
 bool readOffset(const Node& node, Band& band, Problems& problems) {
   if (!node) return false;
@@ -85,34 +69,6 @@ std::optional<Band> readBand(const Node& node, std::set<std::string>& ids, Probl
   return band;
 }
 
-// Whether a band of that id was read. One that is named but could not be read is not told a second time.
-bool knownBand(const std::string& id, const Node& node, const Job& job, const std::set<std::string>& leftOut,
-               Problems& problems) {
-  for (const Band& band : job.bands) {
-    if (band.id == id) return true;
-  }
-  if (!leftOut.contains(id)) base::report(problems, node, Message("job.no-such-band").with("id", id));
-  return false;
-}
-
-// "window", "band:ID.inner", "band:ID.outer".
-bool readEdge(const Node& node, const Job& job, const std::set<std::string>& leftOut, Line& line, Problems& problems) {
-  if (!node) return false;
-  const std::string text = node.value->kind() == base::Value::Kind::Text ? node.value->asText() : "";
-  if (text == "window") return true;
-  constexpr std::string_view kPrefix = "band:";
-  constexpr std::size_t kSuffix = 6;  // ".inner", ".outer"
-  const bool inner = base::endsWith(text, ".inner");
-  if (!base::startsWith(text, kPrefix) || !(inner || base::endsWith(text, ".outer")) ||
-      text.size() < kPrefix.size() + kSuffix) {
-    base::report(problems, node, Message("job.bad-edge"));
-    return false;
-  }
-  line.along = inner ? Edge::BandInner : Edge::BandOuter;
-  line.band = text.substr(kPrefix.size(), text.size() - kPrefix.size() - kSuffix);
-  return knownBand(line.band, node, job, leftOut, problems);
-}
-
 std::optional<Line> readLine(const Node& node, const Job& job, std::set<std::string>& ids,
                              const std::set<std::string>& leftOut, Problems& problems) {
   ObjectReader reader(node, problems);
@@ -120,7 +76,7 @@ std::optional<Line> readLine(const Node& node, const Job& job, std::set<std::str
   Line line;
   line.place = placeOf(node);
   const auto id = readId(reader.required("id"), ids, problems);
-  const bool edge = readEdge(reader.required("along"), job, leftOut, line, problems);
+  const bool edge = readEdge(reader.required("along"), job, leftOut, line.along, line.band, problems);
   const auto width = readLength(reader.required("width"), LengthRange::Size, problems);
   const auto colour = base::readText(reader.required("colour"), problems);
   const Node gapNode = reader.optional("gap");
@@ -158,10 +114,7 @@ bool readRegion(const Node& node, const Job& job, const std::set<std::string>& l
     if (!base::startsWith(text, prefix)) continue;
     leaf.region = kind;
     leaf.regionOf = text.substr(prefix.size());
-    if (kind == RegionKind::Spandrel) {
-      notYet(node, "leaf on a spandrel", problems);
-      return false;
-    }
+    if (kind == RegionKind::Spandrel) return knownSpandrel(leaf.regionOf, node, job, leftOut, problems);
     if (kind != RegionKind::Bevel) return knownBand(leaf.regionOf, node, job, leftOut, problems);
     for (const Board& board : job.boards) {
       if (board.id == leaf.regionOf) return true;
@@ -311,54 +264,6 @@ void readRoom(ObjectReader& root, Job& job, Problems& problems) {
   if (!temperature) base::report(problems, reader.optional("temperature"), temperature.error());
   if (!humidity) base::report(problems, reader.optional("humidity"), humidity.error());
   if (temperature && humidity) job.room = Room{temperature.value(), humidity.value()};
-}
-
-void readSpandrels(ObjectReader& root, std::set<std::string>& ids, Problems& problems) {
-  forEach(root, "spandrels", problems, [&](const Node& node) {
-    ObjectReader reader(node, problems);
-    if (!reader.valid()) return;
-    notYet(node, "spandrel", problems);
-    (void)readId(reader.required("id"), ids, problems);
-    (void)base::readText(reader.required("paper"), problems);
-    const Node frameNode = reader.required("frame");
-    ObjectReader frame(frameNode, problems);
-    if (frame.valid()) {
-      const bool byBand = frame.has("band");
-      if (byBand) {
-        (void)base::readText(frame.required("band"), problems);
-      } else {
-        (void)readLength(frame.required("offset"), LengthRange::Distance, problems);
-      }
-      frame.finish();
-    }
-    for (const char* key : {"under", "shy", "trim"}) {
-      (void)readLength(reader.optional(key), LengthRange::Distance, problems);
-    }
-    (void)base::readChoice(reader.optional("from"), {"springing", "sill"}, problems);
-    (void)base::readChoice(reader.optional("grain"), {"along", "across", "any"}, problems);
-    reader.finish();
-  });
-}
-
-void readWashes(ObjectReader& root, std::set<std::string>& ids, Problems& problems) {
-  forEach(root, "washes", problems, [&](const Node& node) {
-    ObjectReader reader(node, problems);
-    if (!reader.valid()) return;
-    notYet(node, "wash", problems);
-    (void)readId(reader.required("id"), ids, problems);
-    (void)base::readText(reader.required("colour"), problems);
-    if (reader.has("between")) {
-      const Node between = reader.required("between");
-      const auto lines = base::readTexts(between, problems);
-      if (lines && lines->size() != 2) base::report(problems, between, Message("job.wash-between-two"));
-    } else {
-      (void)base::readText(reader.required("along"), problems);
-      (void)readLength(reader.required("gap"), LengthRange::Distance, problems);
-      (void)readLength(reader.required("width"), LengthRange::Size, problems);
-    }
-    (void)base::readChoice(reader.optional("order"), {"linesFirst", "washFirst"}, problems);
-    reader.finish();
-  });
 }
 
 void readStock(ObjectReader& root, Problems& problems) {

@@ -79,7 +79,7 @@ TEST_CASE("what later versions bring is read strictly and refused by name", "[jo
             R"("stock": [{"id": "sheet", "kind": "board", "width": "815 mm", "height": "1120 mm"}], "package":)")) ==
         Lines{"/stock/0 job.not-yet what=stock"});
   CHECK(problemLines(demoJobWith(R"("region": "outside:inner")", R"("region": "spandrel:none")")) ==
-        Lines{"/leaf/0/region job.not-yet what=leaf on a spandrel"});
+        Lines{"/leaf/0/region job.no-such-spandrel id=none"});
 }
 
 TEST_CASE("another format is one problem, not a hundred", "[job]") {
