@@ -23,10 +23,9 @@ constexpr std::array<std::string_view, 18> kPieceFigures = {
 
 // A number in an id is written N.
 constexpr std::array<std::string_view, 47> kBoardFigures = {
-    "thickness",   "sight.width",    "sight.height",  "face.width",  "face.height",  "sight.perimeter",
-    "sight.area",  "face.perimeter", "bevel.plan",    "bevel.slope", "bevel.area",   "reveal",
-    "reveal.flat", "border.top",     "border.bottom", "border.left", "border.right", "back.left",
-    "back.right",  "mark.left",      "mark.right",    "mark.top",    "mark.bottom",
+    "thickness", "sight.width", "sight.height", "face.width", "face.height", "sight.perimeter", "sight.area",
+    "face.perimeter", "bevel.plan", "bevel.slope", "bevel.area", "reveal", "reveal.flat", "border.top", "border.bottom",
+    "border.left", "border.right", "back.left", "back.right", "mark.left", "mark.right", "mark.top", "mark.bottom",
     // The setting-out of a shaped window, on the back.
     "axis", "springing", "arc.N.radius", "arc.N.sweep", "arc.N.centre.left", "arc.N.centre.top",
     "arc.N.centre.fromAxis", "arc.N.centre.fromSpringing", "arc.N.start.left", "arc.N.start.top",

@@ -34,8 +34,8 @@ std::vector<std::string> valuesOf(std::string_view property) {
   if (property == "edge") return {"inner", "outer", "window"};
   if (property == "window") return {"straight", "shaped"};
   if (property == "shape") {
-    return {"rectangle",   "rounded", "scalloped", "chamfered", "oval",      "round",   "segmental", "pointed",
-            "fourCentred", "basket",  "ogee",      "horseshoe", "trefoil", "multifoil"};
+    return {"rectangle", "rounded",     "scalloped", "chamfered", "oval",      "round",   "segmental",
+            "pointed",   "fourCentred", "basket",    "ogee",      "horseshoe", "trefoil", "multifoil"};
   }
   if (property == "course") return {"straight", "curved"};
   if (property == "from") return {"springing", "sill"};

@@ -52,7 +52,7 @@ void checkPlaceholders(const std::string& text, const Node& node, const Scope& s
 std::string asFigureId(const std::string& pattern) {
   std::vector<std::string> words = base::split(pattern, '.');
   if (words.size() > 1 && (words[1] == "this" || words[1] == "owner" || words[1] == "previous")) words[1] = "x";
-  if (words.back() == "axis") words.back() = "horizontal";
+  if (words.front() == "band" && words.back() == "axis") words.back() = "horizontal";
   return base::join(words, ".");
 }
 

@@ -18,17 +18,17 @@ namespace core::craft {
 
 // What a technique or a step is done for, once each.
 enum class ThingKind {
-  Once,    // the job as a whole
-  Board,   // outermost first
-  Bevel,   // a board whose bevel is coloured; the thing is the board
-  Band,    // innermost first
-  Strip,   // of a band: top, right, bottom, left; the thing is "<band>.<side>"
-  Corner,  // of a band: tl, tr, br, bl; the thing is "<band>.corner.<corner>"
-  Line,    // innermost first
+  Once,      // the job as a whole
+  Board,     // outermost first
+  Bevel,     // a board whose bevel is coloured; the thing is the board
+  Band,      // innermost first
+  Strip,     // of a band: top, right, bottom, left; the thing is "<band>.<side>"
+  Corner,    // of a band: tl, tr, br, bl; the thing is "<band>.corner.<corner>"
+  Line,      // innermost first
   Spandrel,  // in the order of the job
   Wash,      // in the order of the job
-  Leaf,    // a leaf field, in the order of the job
-  Part,    // of the technique's own thing, as its "repeat" splits it; the thing is "<thing>#<n>"
+  Leaf,      // a leaf field, in the order of the job
+  Part,      // of the technique's own thing, as its "repeat" splits it; the thing is "<thing>#<n>"
 };
 
 // Which things of a kind a quantified fact speaks of.
@@ -130,8 +130,8 @@ struct StepFigure {
   // Pattern of a figure id: "board.this.mark.left", "band.owner.strip.axis". With "*" as its last word it stands
   // for every figure whose id begins so, in the design's order: "board.this.arc.*". None is fine then.
   std::string figure;
-  int count = 1;       // how many pieces have this measure
-  std::string from;    // datum in words where it says more than the figure's own; may be empty
+  int count = 1;     // how many pieces have this measure
+  std::string from;  // datum in words where it says more than the figure's own; may be empty
 
   friend bool operator==(const StepFigure&, const StepFigure&) = default;
 };

@@ -48,10 +48,11 @@ std::optional<double> readArea(const Node& node, Problems& problems) {
 }  // namespace
 
 std::optional<When> readWhen(const Node& node, Problems& problems) {
-  static const std::vector<ThingKind> kEach = {ThingKind::Board, ThingKind::Bevel, ThingKind::Band, ThingKind::Line,
-                                               ThingKind::Spandrel, ThingKind::Wash, ThingKind::Leaf};
-  static const std::vector<ThingKind> kAny = {ThingKind::Board,  ThingKind::Bevel, ThingKind::Band, ThingKind::Strip,
-                                              ThingKind::Corner, ThingKind::Line, ThingKind::Spandrel, ThingKind::Wash, ThingKind::Leaf};
+  static const std::vector<ThingKind> kEach = {ThingKind::Board,    ThingKind::Bevel, ThingKind::Band, ThingKind::Line,
+                                               ThingKind::Spandrel, ThingKind::Wash,  ThingKind::Leaf};
+  static const std::vector<ThingKind> kAny = {ThingKind::Board,    ThingKind::Bevel,  ThingKind::Band,
+                                              ThingKind::Strip,    ThingKind::Corner, ThingKind::Line,
+                                              ThingKind::Spandrel, ThingKind::Wash,   ThingKind::Leaf};
   constexpr std::int64_t kMostThings = 1000;
   if (!node) return std::nullopt;
   ObjectReader object(node, problems);

@@ -113,9 +113,8 @@ std::string expandFigure(const std::string& pattern, const Subject& subject, con
       const std::string* id = idOf(part, subject, things);
       if (id == nullptr) return "";
       part = *id;
-    } else if (part == "axis" && subject.thing != nullptr) {
+    } else if (part == "axis" && subject.kind == ThingKind::Strip) {
       const auto side = subject.thing->properties.find("side");
-      if (side == subject.thing->properties.end()) return "";
       part = side->second == "top" || side->second == "bottom" ? "horizontal" : "vertical";
     }
   }

@@ -14,17 +14,33 @@ using craft::ThingKind;
 constexpr int kOrderStep = 10'000;
 
 // Anything but four straight sides.
-bool isShaped(const design::Job& job) { return job.window.shape != design::Shape::Rectangle; }
+bool isShaped(const design::Job& job) { return job.window.form.shape != design::Shape::Rectangle; }
 
-std::string_view word(design::Shape shape) {
-  switch (shape) {
+std::string_view word(design::Head head) {
+  switch (head) {
+    case design::Head::Round: return "round";
+    case design::Head::Segmental: return "segmental";
+    case design::Head::Pointed: return "pointed";
+    case design::Head::FourCentred: return "fourCentred";
+    case design::Head::Basket: return "basket";
+    case design::Head::Ogee: return "ogee";
+    case design::Head::Horseshoe: return "horseshoe";
+    case design::Head::Trefoil: return "trefoil";
+    case design::Head::Multifoil: return "multifoil";
+  }
+  return "";
+}
+
+// An arch is called by its head.
+std::string_view word(const geometry::ShapeEntry& form) {
+  switch (form.shape) {
     case design::Shape::Rectangle: return "rectangle";
     case design::Shape::Rounded: return "rounded";
     case design::Shape::Scalloped: return "scalloped";
     case design::Shape::Chamfered: return "chamfered";
     case design::Shape::Oval: return "oval";
     case design::Shape::Round: return "round";
-    case design::Shape::Arch: return "arch";
+    case design::Shape::Arch: return word(form.head);
   }
   return "";
 }
@@ -90,6 +106,8 @@ Things::Things(const design::Design& design, const ThingWords& words) : m_design
   addBoards(design.job);
   addBands(design.job);
   addLines(design.job);
+  addSpandrels(design.job);
+  addWashes(design.job);
   addLeaf(design.job);
 }
 
@@ -103,7 +121,7 @@ Thing& Things::add(Thing thing, const std::string& nameTemplate) {
 }
 
 void Things::addBoards(const design::Job& job) {
-  const std::string shape(word(job.window.shape));
+  const std::string shape(word(job.window.form));
   const bool shaped = isShaped(job);
   for (std::size_t i = 0; i < job.boards.size(); ++i) {
     const design::Board& board = job.boards[i];
@@ -136,21 +154,22 @@ void Things::addBands(const design::Job& job) {
                         {"repeat", band.repeat ? "yes" : "no"}};
     const Thing& owner = add(std::move(thing), m_words.band);
     const auto addOwned = [&](ThingKind kind, const std::string& id, const std::string& key, const std::string& place,
-                              const std::string& nameTemplate) {
+                              const std::string& value, const std::string& nameTemplate) {
       Thing owned;
       owned.id = id;
       owned.kind = kind;
       owned.owner = band.id;
       owned.properties = owner.properties;
-      owned.properties[key] = place;
+      owned.properties[key] = value;
       owned.words = {{key, placeWord(place)}, {"band", owner.words.at("name")}};
       add(std::move(owned), nameTemplate);
     };
     for (const char* side : {"top", "right", "bottom", "left"}) {
-      addOwned(ThingKind::Strip, band.id + '.' + side, "side", side, m_words.strip);
+      addOwned(ThingKind::Strip, band.id + '.' + side, "side", side, side, m_words.strip);
     }
-    for (const char* corner : {"tl", "tr", "br", "bl"}) {
-      addOwned(ThingKind::Corner, band.id + ".corner." + corner, "corner", corner, m_words.corner);
+    for (const auto& [corner, value] :
+         {std::pair{"tl", "top left"}, {"tr", "top right"}, {"br", "bottom right"}, {"bl", "bottom left"}}) {
+      addOwned(ThingKind::Corner, band.id + ".corner." + corner, "corner", corner, value, m_words.corner);
     }
   }
 }
@@ -171,6 +190,28 @@ void Things::addLines(const design::Job& job) {
                                  : line->along == design::Edge::BandInner ? "inner"
                                                                           : "outer"}};
     add(std::move(thing), m_words.line);
+  }
+}
+
+void Things::addSpandrels(const design::Job& job) {
+  for (const design::Spandrel& spandrel : job.spandrels) {
+    Thing thing;
+    thing.id = spandrel.id;
+    thing.kind = ThingKind::Spandrel;
+    thing.properties = {{"paper", spandrel.paper},
+                        {"from", spandrel.fromSill ? "sill" : "springing"},
+                        {"grain", std::string(word(spandrel.grain.value_or(design::Grain::Any)))}};
+    add(std::move(thing), m_words.spandrel);
+  }
+}
+
+void Things::addWashes(const design::Job& job) {
+  for (const design::Wash& wash : job.washes) {
+    Thing thing;
+    thing.id = wash.id;
+    thing.kind = ThingKind::Wash;
+    thing.properties = {{"colour", wash.colour}, {"order", wash.washFirst ? "washFirst" : "linesFirst"}};
+    add(std::move(thing), m_words.wash);
   }
 }
 
@@ -207,9 +248,9 @@ std::vector<const Thing*> Things::ownedBy(const std::string& owner, ThingKind ki
 }
 
 std::vector<const Thing*> Things::adjoining(const Thing& thing, ThingKind kind) const {
-  // A corner's two letters are the strips that meet in it.
+  // A corner is called by the strips that meet in it.
   const auto meets = [](const std::string& side, const std::string& corner) {
-    return corner.find(side.front()) != std::string::npos;
+    return corner.find(side) != std::string::npos;
   };
   std::vector<const Thing*> things = ownedBy(thing.owner, kind);
   std::erase_if(things, [&](const Thing* other) {
