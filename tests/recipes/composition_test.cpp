@@ -6,9 +6,10 @@
 #include "tests/recipes/made_up_jobs.h"
 #include "tests/recipes/shipped_techniques.h"
 #include "tests/support/catch.h"
+#include "tests/support/recipes.h"
 
 using namespace core;
-using tests::composedOf;
+using tests::composed;
 using tests::designOf;
 using tests::everything;
 using tests::MadeUp;
@@ -55,7 +56,7 @@ TEST_CASE("a technique composes alone on a job that switches it on") {
     if (technique->when.mode == craft::When::Mode::Needed) continue;
     ++met;
     INFO(technique->id);
-    const auto workflow = composedOf(designOf(tests::switchingOn(*technique)), catalogue);
+    const auto workflow = composed(designOf(tests::switchingOn(*technique)), catalogue);
     CHECK(techniquesIn(workflow).contains(technique->id));
     CHECK_FALSE(isMissed(workflow));
   }
@@ -68,7 +69,7 @@ TEST_CASE("every alternative of every role composes in the job that has everythi
   for (const MadeUp& job : everyChoice(catalogue)) {
     const auto& [role, id] = *job.techniques.begin();
     INFO(role << ": " << id << ", " << job.washOrder);
-    const auto techniques = techniquesIn(composedOf(designOf(job), catalogue));
+    const auto techniques = techniquesIn(composed(designOf(job), catalogue));
     met.insert(techniques.begin(), techniques.end());
     // Lines that follow a band are straight in any window; only a rectangle has a straight cut.
     CHECK(techniques.contains(id));
@@ -95,7 +96,7 @@ TEST_CASE("what masks, sizes, hinges and leafs has an alternative") {
 TEST_CASE("one pair of hands can work the job that has everything and miss no window") {
   const auto catalogue = shippedCatalogue();
   for (const std::string order : {"linesFirst", "washFirst"}) {
-    const auto rehearsal = workflow::rehearse(composedOf(designOf(everything(order)), catalogue));
+    const auto rehearsal = workflow::rehearse(composed(designOf(everything(order)), catalogue));
     for (const auto& event : rehearsal.events) {
       INFO(event.step << ' ' << event.other << ' ' << event.wait);
       CHECK(event.kind != workflow::RehearsalKind::Missed);

@@ -8,6 +8,7 @@
 #include "tests/recipes/made_up_jobs.h"
 #include "tests/recipes/shipped_techniques.h"
 #include "tests/support/catch.h"
+#include "tests/support/recipes.h"
 
 using namespace core;
 
@@ -62,7 +63,7 @@ std::shared_ptr<record::JobPlan> planOf(const tests::MadeUp& job, const craft::C
   auto plan = std::make_shared<record::JobPlan>();
   plan->id = "one";
   plan->design = tests::designOf(job);
-  plan->workflow = tests::composedOf(plan->design, catalogue);
+  plan->workflow = tests::composed(plan->design, catalogue);
   return plan;
 }
 
@@ -88,7 +89,7 @@ TEST_CASE("a fault of any technique brings back exactly the steps that make what
 TEST_CASE("no fault and no missed window ends a fact that nothing makes") {
   const auto catalogue = tests::shippedCatalogue();
   for (const std::string order : {"linesFirst", "washFirst"}) {
-    const auto workflow = tests::composedOf(tests::designOf(tests::everything(order)), catalogue);
+    const auto workflow = tests::composed(tests::designOf(tests::everything(order)), catalogue);
     for (const auto& step : workflow.steps) {
       for (const auto& fault : step.faults) {
         for (const std::string& fact : fault.ends) {

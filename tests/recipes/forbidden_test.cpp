@@ -6,6 +6,7 @@
 #include "tests/recipes/made_up_jobs.h"
 #include "tests/recipes/shipped_techniques.h"
 #include "tests/support/catch.h"
+#include "tests/support/recipes.h"
 
 using namespace core;
 using tests::composedJob;
@@ -20,7 +21,7 @@ const std::vector<std::pair<std::string, workflow::Workflow>>& jobs() {
       jobs.emplace_back(file, composedJob(file));
     const auto catalogue = tests::shippedCatalogue();
     for (const std::string order : {"linesFirst", "washFirst"}) {
-      jobs.emplace_back(order, tests::composedOf(tests::designOf(tests::everything(order)), catalogue));
+      jobs.emplace_back(order, tests::composed(tests::designOf(tests::everything(order)), catalogue));
     }
     return jobs;
   }();

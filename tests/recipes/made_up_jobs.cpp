@@ -4,7 +4,6 @@
 #include <vector>
 
 #include "core/base/text.h"
-#include "core/workflow/compose.h"
 #include "tests/support/catch.h"
 
 namespace tests {
@@ -142,15 +141,6 @@ core::design::Design designOf(const MadeUp& madeUp) {
     job.washes.back().washFirst = madeUp.washOrder == "washFirst";
   }
   return *std::move(read.design);
-}
-
-core::workflow::Workflow composedOf(const core::design::Design& design, const core::craft::Catalogue& catalogue) {
-  auto composed = core::workflow::compose(design, catalogue);
-  if (!composed) {
-    for (const auto& message : composed.error()) UNSCOPED_INFO(core::base::dump(message));
-  }
-  REQUIRE(composed);
-  return std::move(composed).value();
 }
 
 }  // namespace tests

@@ -5,7 +5,6 @@
 
 #include "core/craft/catalogue.h"
 #include "core/design/design.h"
-#include "core/workflow/workflow.h"
 
 namespace tests {
 
@@ -29,7 +28,5 @@ MadeUp switchingOn(const core::craft::Technique& technique);
 MadeUp everything(const std::string& washOrder);
 
 core::design::Design designOf(const MadeUp& madeUp);
-// Fails the test with every reason where it cannot be composed.
-core::workflow::Workflow composedOf(const core::design::Design& design, const core::craft::Catalogue& catalogue);
 
 }  // namespace tests

@@ -34,6 +34,17 @@ TEST_CASE("every fact a shipped technique needs is made by a shipped technique")
   }
 }
 
+TEST_CASE("the page of the format names every technique that has alternatives") {
+  const std::string page = textOf(std::string(RECIPES_DIR) + "/README.md");
+  const auto catalogue = shippedCatalogue();
+  for (const craft::Technique* technique : catalogue.all()) {
+    if (technique->role.empty()) continue;
+    INFO(technique->id);
+    CHECK(page.find("| `" + technique->role + "` |") != std::string::npos);
+    CHECK(page.find('`' + technique->id + '`') != std::string::npos);
+  }
+}
+
 TEST_CASE("no text of a technique gives a verdict that only a test or a label can give") {
   for (const std::string& name : filesEnding(RECIPES_DIR, ".technique.json")) {
     const std::string text = lowered(textOf(std::string(RECIPES_DIR) + '/' + name));

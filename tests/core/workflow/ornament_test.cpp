@@ -105,10 +105,9 @@ TEST_CASE("a family of figures is every figure that begins so, in the design's o
     craft::Catalogue catalogue;
     addTechnique(catalogue, oneStepTechnique("mark", R"("this.marked")", R"("when": {"each": "board"})",
                                              "\"figures\": [\"" + pattern + "\"], "));
+    const auto workflow = composed(designOf(demoJobText()), catalogue);
     std::vector<std::string> ids;
-    for (const auto& figure : composed(designOf(demoJobText()), catalogue).find("mark/act@under")->figures) {
-      ids.push_back(figure.id);
-    }
+    for (const auto& figure : workflow.find("mark/act@under")->figures) ids.push_back(figure.id);
     return ids;
   };
   CHECK(figures("board.this.mark.*") == std::vector<std::string>{"board.under.mark.left", "board.under.mark.right",
