@@ -7,6 +7,7 @@
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
 #include "core/record/offers.h"
+#include "core/sheets/act.h"
 #include "core/sheets/piece.h"
 
 namespace app::viewmodels {
@@ -63,6 +64,7 @@ void BenchViewModel::refresh() {
   m_mends.clear();
   m_canBegin = m_begun = false;
   m_drawing = {};
+  m_act = {};
   m_title = tr("No job on the bench");
   const auto& jobs = m_workbench.jobs();
   const auto entry =
@@ -136,6 +138,15 @@ void BenchViewModel::showPlace(const JobAt& job) {
   const core::workflow::WorkflowStep* shown =
       m_kind == Kind::Waiting ? plan.workflow.findWait(place.wait).step : m_step;
   if (shown != nullptr) m_drawing.worked = drawnThing(shown->thing);
+  showAct();
+}
+
+void BenchViewModel::showAct() {
+  if (m_step == nullptr || !m_step->act) return;
+  m_act.piece = std::make_shared<const core::sheets::Drawing>(core::sheets::drawAct(*m_step->act, m_step->up));
+  // Where the step is for the whole job and says no side up, the piece would stand there in pencil with nothing to
+  // tell.
+  if (m_kind == Kind::Step && m_step->thing.empty() && m_step->up == core::craft::WayUp::None) m_drawing = m_act;
 }
 
 void BenchViewModel::showWaiting(const JobAt& job, const std::string& waitId) {

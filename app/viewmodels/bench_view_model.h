@@ -53,7 +53,10 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(bool canPutBack READ canPutBack NOTIFY changed FINAL)
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
   Q_PROPERTY(QString soundTrouble READ soundTrouble NOTIFY changed FINAL)
+  // The piece; the act where a step works on nothing of the piece (paste, rags, the bench itself).
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
+  Q_PROPERTY(bool hasAct READ hasAct NOTIFY changed FINAL)
+  Q_PROPERTY(app::viewmodels::PieceDrawing act READ act NOTIFY changed FINAL)  // what the hand does in the step shown
   Q_PROPERTY(app::viewmodels::FigureViewModel* figure READ figure CONSTANT FINAL)
   Q_PROPERTY(app::viewmodels::LookViewModel* look READ look CONSTANT FINAL)
 
@@ -99,6 +102,8 @@ class BenchViewModel : public QObject {
   QString refusal() const { return m_refusal; }
   QString soundTrouble() const { return m_soundTrouble; }
   PieceDrawing drawing() const { return m_drawing; }
+  bool hasAct() const { return m_act.piece != nullptr; }
+  PieceDrawing act() const { return m_act; }
   FigureViewModel* figure() { return &m_figure; }
   LookViewModel* look() { return &m_look; }
 
@@ -122,6 +127,7 @@ class BenchViewModel : public QObject {
   void showPlace(const core::record::JobAt& job);
   void showWaiting(const core::record::JobAt& job, const std::string& waitId);
   void showAbove(const core::record::JobAt& job, const core::record::BenchPlace& place);
+  void showAct();
   void showOffers(const core::record::JobAt& job);
   bool ask(const core::intents::Intent& intent);
 
@@ -149,6 +155,7 @@ class BenchViewModel : public QObject {
   bool m_canBegin = false;
   bool m_begun = false;
   PieceDrawing m_drawing;
+  PieceDrawing m_act;
   FigureViewModel m_figure;
   LookViewModel m_look;
 };

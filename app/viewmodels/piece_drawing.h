@@ -16,7 +16,7 @@ struct PieceDrawing {
   QML_VALUE_TYPE(pieceDrawing)
 
  public:
-  std::shared_ptr<const core::sheets::Drawing> piece;                     // null: nothing to paint
+  std::shared_ptr<const core::sheets::Drawing> piece;                     // or act; null: nothing to paint
   std::shared_ptr<const std::vector<core::sheets::Primitive>> dimension;  // laid over it
   std::string worked;  // the thing whose elements are inked; "" for none
 

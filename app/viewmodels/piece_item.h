@@ -1,5 +1,5 @@
 #pragma once
-// Paints the piece from the core's drawing: what is worked in ink, the rest in pencil.
+// Paints a drawing of the core: of the piece, what is worked in ink and the rest in pencil; or of an act.
 #include <QtQml/qqmlregistration.h>
 #include <QColor>
 #include <QQuickPaintedItem>
@@ -27,8 +27,6 @@ class PieceItem : public QQuickPaintedItem {
   void changed();
 
  private:
-  void paintOne(QPainter* painter, const core::sheets::Primitive& primitive, double scale) const;
-
   PieceDrawing m_drawing;
   QColor m_ink;
   QColor m_pencil;

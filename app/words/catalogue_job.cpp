@@ -110,6 +110,36 @@ const std::vector<Entry>& jobEntries() {
        QT_TRANSLATE_NOOP("words", "line \"{line}\" comes out on the other side of band \"{band}\" by {by}")},
       {"job.line-onto-bevel", QT_TRANSLATE_NOOP("words", "line \"{line}\" reaches {by} onto the bevel")},
       {"job.line-over-window", QT_TRANSLATE_NOOP("words", "line \"{line}\" reaches over the window's edge by {by}")},
+      {"job.overlap-area", QT_TRANSLATE_NOOP("words", "\"{first}\" and \"{second}\" overlap by {area} mm2")},
+      {"job.spandrel-beyond-frame",
+       QT_TRANSLATE_NOOP("words", "spandrel \"{id}\": its edge beside the window reaches {by} beyond its frame")},
+      {"job.spandrel-nowhere",
+       QT_TRANSLATE_NOOP("words", "spandrel \"{id}\": nothing is left between the window and its frame")},
+      {"job.wash-nowhere",
+       QT_TRANSLATE_NOOP("words",
+                         "wash \"{id}\": lines \"{first}\" and \"{second}\" leave no room between them; they are {by} "
+                         "too near or touch")},
+      {"job.wash-over-window", QT_TRANSLATE_NOOP("words", "wash \"{id}\" reaches over the window's edge by {by}")},
+
+      {"shape.board-arc-vanishes",
+       QT_TRANSLATE_NOOP("words",
+                         "{board} board: {distance} further out, an arc of radius {radius} that cuts into the opening "
+                         "would vanish; the distance is {by} too much")},
+      {"shape.board-parts",
+       QT_TRANSLATE_NOOP("words", "{board} board: moved out by {distance}, the opening would close on itself")},
+      {"shape.board-nothing",
+       QT_TRANSLATE_NOOP("words", "{board} board: moved by {distance}, nothing is left of the opening")},
+      {"shape.follower-arc-vanishes",
+       QT_TRANSLATE_NOOP("words",
+                         "\"{id}\" cannot follow the window {distance} from its edge: an arc of radius {radius} would "
+                         "vanish")},
+      {"shape.follower-parts",
+       QT_TRANSLATE_NOOP("words",
+                         "\"{id}\" cannot follow the window {distance} from its edge: its path would meet itself")},
+      {"shape.follower-nothing",
+       QT_TRANSLATE_NOOP("words",
+                         "\"{id}\" cannot follow the window {distance} from its edge: nothing is left of its path")},
+
       {"job.coverage-of-laid", QT_TRANSLATE_NOOP("words", "laid leaf covers its whole field and has no coverage")},
       {"job.lap-beyond-leaf", QT_TRANSLATE_NOOP("words", "the lap is not less than the leaf")},
       {"job.keep-off-bevel", QT_TRANSLATE_NOOP("words", "leaf on a bevel has nothing to keep off")},
@@ -119,6 +149,50 @@ const std::vector<Entry>& jobEntries() {
       {"job.wash-between-two",
        QT_TRANSLATE_NOOP("words",
                          "a wash lies between two lines, written such as [\"line:inside\", \"line:outside\"]")},
+
+      {"shape.corner-too-large",
+       QT_TRANSLATE_NOOP("words",
+                         "corners of {value} meet each other: half the shorter side, {most}, is the limit, and this "
+                         "is {by} beyond it")},
+      {"shape.round-not-square",
+       QT_TRANSLATE_NOOP("words",
+                         "a round window is as wide as it is high, but this opening is {width} by {height}: {by} "
+                         "apart; an oval takes both")},
+      {"shape.head-too-high",
+       QT_TRANSLATE_NOOP("words",
+                         "the head rises {value} above its springing line and the opening is {most} high: {by} too "
+                         "much")},
+      {"shape.rise-too-high",
+       QT_TRANSLATE_NOOP("words",
+                         "a rise of {value} is {by} too high for this head at this width: the limit is {most}")},
+      {"shape.rise-too-low",
+       QT_TRANSLATE_NOOP("words",
+                         "a rise of {value} is {by} too low for this head at this width: it must be above {least}")},
+      {"shape.radius-too-large",
+       QT_TRANSLATE_NOOP("words", "a radius of {value} is {by} too large for this head: the limit is {most}")},
+      {"shape.radius-too-small",
+       QT_TRANSLATE_NOOP("words",
+                         "a radius of {value} is {by} too small for this head, whose sides would dip below the "
+                         "springing line: it must be above {least}")},
+      {"shape.lobes-apart",
+       QT_TRANSLATE_NOOP("words",
+                         "with its centre {value} up, the top lobe stands clear of the side lobes: it must be below "
+                         "{most}, so {by} lower")},
+      {"shape.lobe-swallowed",
+       QT_TRANSLATE_NOOP("words",
+                         "with its centre {value} up, the top lobe vanishes within the side lobes: it must be above "
+                         "{least}, so {by} higher")},
+
+      {"outline.malformed",
+       QT_TRANSLATE_NOOP("words",
+                         "word {word}: \"from\", \"line\", \"arc\" or \"oval\" with its numbers belongs here")},
+      {"outline.arc-off-circle",
+       QT_TRANSLATE_NOOP("words", "before word {word}: the ends of this arc do not lie on its circle at its sweep")},
+      {"outline.bad-oval",
+       QT_TRANSLATE_NOOP("words",
+                         "before word {word}: this oval does not begin where the outline is, or is not smooth")},
+      {"outline.open", QT_TRANSLATE_NOOP("words", "the outline does not come back to where it began")},
+      {"outline.too-long", QT_TRANSLATE_NOOP("words", "the outline is longer than a mebibyte of text")},
   };
   return kEntries;
 }

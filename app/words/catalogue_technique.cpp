@@ -54,6 +54,8 @@ const std::vector<Entry>& techniqueEntries() {
        QT_TRANSLATE_NOOP("words", "a tolerance is a length more than zero, or \"as computed\"")},
       {"technique.malformed-sign", QT_TRANSLATE_NOOP("words", "\"{sign}\" is no sign of ISO 7010 such as \"W022\"")},
       {"technique.sign-on-notice", QT_TRANSLATE_NOOP("words", "a NOTICE bears no sign")},
+      {"technique.unknown-act",
+       QT_TRANSLATE_NOOP("words", "no act is called \"{word}\"; the page of the technique format tells which are drawn")},
       {"technique.second-sign", QT_TRANSLATE_NOOP("words", "a step shows one sign at most")},
       {"technique.loose-brace", QT_TRANSLATE_NOOP("words", "a brace without its partner")},
       {"technique.unknown-placeholder",

@@ -64,7 +64,9 @@ QString text(const Message& message, UnitSystem units) {
 QString figureLabel(const core::design::Figure& figure) {
   const FigureWords* words = figureWordsOf(figure.kind);
   if (words == nullptr) return QString::fromStdString(figure.id);
-  return translated(words->label).replace(QStringLiteral("{id}"), QString::fromStdString(figure.element));
+  return translated(words->label)
+      .replace(QStringLiteral("{id}"), QString::fromStdString(figure.element))
+      .replace(QStringLiteral("{n}"), QString::number(figure.number));
 }
 
 QString figureDatum(const core::design::Figure& figure) {

@@ -63,6 +63,15 @@ Hands readHands(const Node& node, Problems& problems) {
   return index ? kHands[*index] : Hands::Clean;
 }
 
+// The words are too many to list in a message.
+std::optional<Act> readAct(const Node& node, Problems& problems) {
+  const auto word = base::readText(node, problems);
+  if (!word) return std::nullopt;
+  const std::optional<Act> known = act(*word);
+  if (!known) report(problems, node, Message("technique.unknown-act").with("word", *word));
+  return known;
+}
+
 void readSentences(const Node& node, const Scope& scope, Step& step, Problems& problems) {
   step.sentences = readPhrases(node, scope, kSentenceWords, problems);
   if (node && node.value->kind() == base::Value::Kind::Array && node.value->items().empty()) {
@@ -105,6 +114,7 @@ Step readStep(const Node& node, const Scope& technique, std::set<std::string>& i
   if (const auto side = base::readChoice(object.optional("up"), kSides, problems)) {
     step.up = *side == 0 ? WayUp::Face : WayUp::Back;
   }
+  step.act = readAct(object.optional("act"), problems);
   readWork(object.required("work"), step, problems);
   step.uninterruptible = base::readBoolean(object.optional("uninterruptible"), problems).value_or(false);
   if (const auto resource = base::readChoice(object.optional("resource"), kResources, problems)) {

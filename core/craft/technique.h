@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "core/craft/act.h"
 #include "core/units/climate.h"
 #include "core/units/duration.h"
 #include "core/units/span.h"
@@ -170,6 +171,7 @@ struct Step {
   std::vector<Caution> cautions;
   Hands hands = Hands::Clean;
   WayUp up = WayUp::None;
+  std::optional<Act> act;  // nothing: no drawing
   Span work;
   std::string workSource;
   bool uninterruptible = false;

@@ -4,6 +4,7 @@
 #include <numbers>
 
 #include "core/base/text.h"
+#include "core/design/setting_out.h"
 
 namespace core::design {
 namespace {
@@ -20,6 +21,7 @@ class Collector {
   void element(std::string group, std::string id) {
     m_group = std::move(group);
     m_element = std::move(id);
+    part("", 0);
   }
 
   Figure& length(const std::string& name, double value, Rounding rounding = Rounding::Nearest) {
@@ -43,6 +45,22 @@ class Collector {
         (figure.shown.approximate ? "\u2248 " : "") + units::lengthText(shown, m_system, Rounding::Nearest);
   }
 
+  // The next figures belong to a numbered part of the element: ids "<group>.<element>.<part>.<number>.<name>".
+  void part(std::string part, int number) {
+    m_part = std::move(part);
+    m_number = number;
+  }
+
+  // A distance from the centre line or the springing line: signed in value, shown without its sign, which the words
+  // of its kind tell instead.
+  void fromLine(const std::string& name, double value, std::string_view more, std::string_view less) {
+    Figure& figure = length(name, value);
+    const bool on = std::fabs(value) < 1e-9;
+    figure.kind += on ? ".on" : '.' + std::string(value > 0 ? more : less);
+    figure.shown = units::showLength(std::fabs(value), m_system, Rounding::Nearest);
+    figure.display = units::lengthText(std::fabs(value), m_system, Rounding::Nearest);
+  }
+
   void area(const std::string& name, double value) {
     Figure& figure = add(name, value, FigureUnit::SquareMillimetre);
     const double squareInches = value / (25.4 * 25.4);
@@ -58,8 +76,11 @@ class Collector {
   Figure& add(const std::string& name, double value, FigureUnit unit) {
     Figure figure;
     figure.element = m_element;
-    figure.kind = m_group.empty() ? name : m_group + '.' + name;
-    figure.id = m_group.empty() ? name : m_group + '.' + m_element + '.' + name;
+    figure.number = m_number;
+    const std::string part = m_part.empty() ? "" : m_part + '.';
+    const std::string number = m_number == 0 ? "" : std::to_string(m_number) + '.';
+    figure.kind = m_group.empty() ? name : m_group + '.' + part + name;
+    figure.id = m_group.empty() ? name : m_group + '.' + m_element + '.' + part + number + name;
     figure.value = value == 0 ? 0 : value;
     figure.unit = unit;
     m_figures.push_back(std::move(figure));
@@ -70,7 +91,47 @@ class Collector {
   UnitSystem m_system;
   std::string m_group;
   std::string m_element;
+  std::string m_part;
+  int m_number = 0;
 };
+
+// A point from the marked corner's two edges and from the centre and springing lines.
+void collectPoint(Collector& out, const Layout& layout, const std::string& prefix, geometry::Point point) {
+  out.length(prefix + "left", point.x);
+  out.length(prefix + "top", point.y);
+  out.fromLine(prefix + "fromAxis", fromAxis(layout, point), "right", "left");
+  out.fromLine(prefix + "fromSpringing", fromSpringing(layout, point), "above", "below");
+}
+
+void collectSettingOut(Collector& out, const Layout& layout, std::size_t board) {
+  const SettingOut setting = settingOut(layout, board);
+  out.length("axis", layout.axis);
+  out.length("springing", layout.springing);
+  for (const SettingArc& arc : setting.arcs) {
+    out.part("arc", arc.number);
+    out.length("radius", arc.radius);
+    out.other("sweep", arc.sweep, FigureUnit::Degree, 1, "\u00b0");
+    collectPoint(out, layout, "centre.", arc.centre);
+    collectPoint(out, layout, "start.", arc.start);
+    collectPoint(out, layout, "end.", arc.end);
+  }
+  for (const SettingPoint& point : setting.points) {
+    out.part("point", point.number);
+    collectPoint(out, layout, "", point.at);
+  }
+  out.part("oval", 0);
+  if (setting.oval) {
+    out.length("semiMajor", setting.oval->semiMajor);
+    out.length("semiMinor", setting.oval->semiMinor);
+    out.length("focus", setting.oval->focus);
+    out.length("string", setting.oval->string);
+  }
+  for (const SettingPoint& point : setting.ordinates) {
+    out.part("oval", point.number);
+    collectPoint(out, layout, "", point.at);
+  }
+  out.part("", 0);
+}
 
 void collectBoard(Collector& out, const BoardLayout& board, bool outermost) {
   out.element("board", board.id);
@@ -79,9 +140,9 @@ void collectBoard(Collector& out, const BoardLayout& board, bool outermost) {
   out.length("sight.height", board.sight.height, Rounding::Down);
   out.length("face.width", board.face.width);
   out.length("face.height", board.face.height);
-  out.length("sight.perimeter", board.sight.perimeter());
-  out.area("sight.area", board.sight.area());
-  out.length("face.perimeter", board.face.perimeter());
+  out.length("sight.perimeter", board.sightPerimeter);
+  out.area("sight.area", board.sightArea);
+  out.length("face.perimeter", board.facePerimeter);
   out.length("bevel.plan", board.bevelPlan);
   out.length("bevel.slope", board.bevelSlope);
   out.area("bevel.area", board.bevelArea);
@@ -140,17 +201,18 @@ void collectBand(Collector& out, const Band& band, const BandLayout& placed) {
   if (band.repeat) collectRepeat(out, band, placed);
 }
 
-void collectLine(Collector& out, const LineLayout& line, const Box& face) {
+void collectLine(Collector& out, const LineLayout& line) {
   out.element("line", line.id);
   out.length("horizontal", line.path.width);
   out.length("vertical", line.path.height);
-  out.length("total", line.path.perimeter());
+  out.length("total", line.total);
   out.length("offset", line.offset);
-  out.length("cornerMark", line.offset * std::numbers::sqrt2);
-  const double sides = (line.path.width - face.width) / 2;
-  const double topBottom = (line.path.height - face.height) / 2;
+  if (line.corners) out.length("cornerMark", line.offset * std::numbers::sqrt2);
+  const double sides = line.fromFaceSides;
+  const double topBottom = line.fromFaceTopBottom;
   out.length("fromFace.sides", sides);
   out.length("fromFace.topBottom", topBottom);
+  if (!line.corners) return;
   // A common distance is the diagonal of a square; hypot would lose the last bit of it.
   out.length("fromFaceCorner",
              sides == topBottom ? std::fabs(sides) * std::numbers::sqrt2 : std::hypot(sides, topBottom));
@@ -164,7 +226,10 @@ Figures::Figures(const Job& job, const Layout& layout, UnitSystem system) {
   out.length("visible.height", layout.visible.height, Rounding::Down);
   out.length("outer.width", layout.outerWidth, Rounding::Down);
   out.length("outer.height", layout.outerHeight, Rounding::Down);
-  for (std::size_t i = 0; i < layout.boards.size(); ++i) collectBoard(out, layout.boards[i], i == 0);
+  for (std::size_t i = 0; i < layout.boards.size(); ++i) {
+    collectBoard(out, layout.boards[i], i == 0);
+    if (layout.shaped) collectSettingOut(out, layout, i);
+  }
   out.element("", "");
   out.length("border.seen.top", layout.seenTop);
   out.length("border.seen.bottom", layout.seenBottom);
@@ -177,8 +242,18 @@ Figures::Figures(const Job& job, const Layout& layout, UnitSystem system) {
   out.length("art.left", layout.artLeft);
   out.length("art.top", layout.artTop);
   for (std::size_t i = 0; i < layout.bands.size(); ++i) collectBand(out, job.bands[i], layout.bands[i]);
-  const Box& face = layout.boards.front().face;
-  for (const LineLayout& line : layout.lines) collectLine(out, line, face);
+  for (const LineLayout& line : layout.lines) collectLine(out, line);
+  for (const SpandrelLayout& spandrel : layout.spandrels) {
+    out.element("spandrel", spandrel.id);
+    out.length("width", spandrel.paper.right - spandrel.paper.left);
+    out.length("height", spandrel.paper.bottom - spandrel.paper.top);
+    out.area("area", spandrel.area);
+  }
+  for (const WashLayout& wash : layout.washes) {
+    out.element("wash", wash.id);
+    out.length("width", wash.width);
+    out.area("area", wash.area);
+  }
   for (const LeafLayout& leaf : layout.leaf) {
     out.element("leaf", leaf.id);
     out.area("area", leaf.area);

@@ -233,7 +233,6 @@ void readWindow(ObjectReader& mount, Job& job, bool& readable, Problems& problem
       formRead = corner.has_value();
     }
     if (form.shape == Shape::Arch) formRead = readHead(reader, form, problems);
-    if (form.shape != Shape::Rectangle) notYet(shapeNode, "shape \"" + shapeWords()[*shape] + "\"", problems);
   } else {
     for (const char* key :
          {"corner", "head", "rise", "radius", "angle", "sideRadius", "topRadius", "topCentre", "lobes"}) {
@@ -250,7 +249,7 @@ void readWindow(ObjectReader& mount, Job& job, bool& readable, Problems& problem
     job.window.floats = static_cast<bool>(margin);
     if (const auto distance = readLength(margin ? margin : overlap, LengthRange::Distance, problems)) {
       job.window.distance = *distance;
-      readable = formRead && form.shape == Shape::Rectangle;
+      readable = formRead;
     }
   }
   reader.finish();

@@ -166,7 +166,6 @@ bool knownSpandrel(const std::string& id, const Node& node, const Job& job, cons
 void readSpandrels(ObjectReader& root, Job& job, std::set<std::string>& ids, const std::set<std::string>& leftOut,
                    Problems& problems) {
   forEach(root, "spandrels", problems, [&](const Node& node) {
-    notYet(node, "spandrel", problems);
     if (auto spandrel = readSpandrel(node, job, ids, leftOut, problems)) job.spandrels.push_back(*std::move(spandrel));
   });
 }
@@ -174,7 +173,6 @@ void readSpandrels(ObjectReader& root, Job& job, std::set<std::string>& ids, con
 void readWashes(ObjectReader& root, Job& job, std::set<std::string>& ids, const std::set<std::string>& leftOut,
                 Problems& problems) {
   forEach(root, "washes", problems, [&](const Node& node) {
-    notYet(node, "wash", problems);
     if (auto wash = readWash(node, job, ids, leftOut, problems)) job.washes.push_back(*std::move(wash));
   });
 }

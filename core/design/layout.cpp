@@ -10,70 +10,6 @@ namespace {
 using base::Message;
 using base::Millimetres;
 using detail::conflict;
-using detail::mm;
-
-// The opening of the innermost board, exact; and the conflicts of work and sheet.
-struct ExactBox {
-  Length width, height;
-  Box box() const { return {width.inMillimetres(), height.inMillimetres()}; }
-};
-
-ExactBox visibleOpening(const Job& job, base::Problems& problems) {
-  const Artwork& art = job.artwork;
-  const Sheet& sheet = art.sheet;
-  const std::string& sheetPointer = art.sheetPlace.pointer;
-  const auto within = [&](Length start, Length shown, Length whole, std::string_view key) {
-    const Length over = start + shown - whole;
-    if (over <= Length()) return;
-    conflict(problems, sheetPointer + '/' + std::string(key),
-             Message("job.shown-beyond-sheet")
-                 .with("sheet", mm(whole))
-                 .with("needed", mm(start + shown))
-                 .with("by", mm(over)));
-  };
-  within(sheet.left, art.width, sheet.width, "width");
-  within(sheet.top, art.height, sheet.height, "height");
-  const Length distance = job.window.distance;
-  if (job.window.floats) return {sheet.width + 2 * distance, sheet.height + 2 * distance};
-  const ExactBox opening{art.width - 2 * distance, art.height - 2 * distance};
-  const Length least = std::min(opening.width, opening.height);
-  if (least <= Length()) {
-    conflict(problems, job.window.place.pointer + "/overlap",
-             Message("job.overlap-closes-window")
-                 .with("overlap", mm(distance))
-                 .with("shown", mm(std::min(art.width, art.height)))
-                 .with("by", mm(-least)));
-  }
-  return opening;
-}
-
-void placeBoards(const Job& job, ExactBox opening, Layout& layout, base::Problems& problems) {
-  layout.boards.resize(job.boards.size());
-  for (std::size_t i = job.boards.size(); i-- > 0;) {
-    const Board& board = job.boards[i];
-    BoardLayout& placed = layout.boards[i];
-    placed.id = board.id;
-    placed.thickness = board.thickness.inMillimetres();
-    placed.sight = opening.box();
-    const bool square = board.bevelAngle.inDegrees() == 90;
-    placed.bevelPlan = square ? 0 : placed.thickness / board.bevelAngle.tangent();
-    placed.bevelSlope = placed.thickness / board.bevelAngle.sine();
-    placed.face = placed.sight.movedOut(placed.bevelPlan);
-    placed.bevelArea = (placed.sight.perimeter() + placed.face.perimeter()) / 2 * placed.bevelSlope;
-    if (i == 0) continue;
-    placed.reveal = board.reveal.inMillimetres();
-    placed.flatReveal = placed.reveal - placed.bevelPlan;
-    if (placed.flatReveal <= 0) {
-      conflict(problems, board.place.pointer + "/reveal",
-               Message("job.reveal-within-bevel")
-                   .with("board", board.id)
-                   .with("reveal", Millimetres{placed.reveal})
-                   .with("bevel", Millimetres{placed.bevelPlan})
-                   .with("by", Millimetres{-placed.flatReveal}));
-    }
-    opening = {opening.width + 2 * board.reveal, opening.height + 2 * board.reveal};
-  }
-}
 
 struct TopBorders {
   double top = 0, bottom = 0, left = 0, right = 0;
@@ -110,14 +46,12 @@ struct BorderMaker {
 void placeBorders(const Job& job, Layout& layout, base::Problems& problems) {
   const Box& topSight = layout.boards.front().sight;
   const TopBorders top = std::visit(BorderMaker{topSight}, job.borders.entry);
-  double reveals = 0;
-  for (BoardLayout& board : layout.boards) {
-    reveals += board.reveal;
-    board.borderTop = top.top + reveals;
-    board.borderBottom = top.bottom + reveals;
-    board.borderLeft = top.left + reveals;
-    board.borderRight = top.right + reveals;
-  }
+  BoardLayout& outermost = layout.boards.front();
+  outermost.borderTop = top.top;
+  outermost.borderBottom = top.bottom;
+  outermost.borderLeft = top.left;
+  outermost.borderRight = top.right;
+  detail::settleOpenings(layout);
   layout.outerWidth = topSight.width + top.left + top.right;
   layout.outerHeight = topSight.height + top.top + top.bottom;
   if (const auto* outer = std::get_if<OuterAndWeighting>(&job.borders.entry)) {
@@ -225,23 +159,23 @@ void conflict(base::Problems& problems, std::string pointer, Message message, ba
   problems.add(std::move(problem));
 }
 
-geometry::Rectangle mountRectangle(const Layout& layout) { return {0, 0, layout.outerWidth, layout.outerHeight}; }
-
-geometry::Rectangle faceRectangle(const Layout& layout) {
-  const Box& face = layout.boards.front().face;
-  return {layout.seenLeft, layout.seenTop, layout.seenLeft + face.width, layout.seenTop + face.height};
-}
+Rectangle mountRectangle(const Layout& layout) { return {0, 0, layout.outerWidth, layout.outerHeight}; }
+Rectangle faceRectangle(const Layout& layout) { return layout.boards.front().faceAt; }
 
 }  // namespace detail
 
 const BoardLayout* Layout::board(const std::string& id) const { return findById(boards, id); }
 const BandLayout* Layout::band(const std::string& id) const { return findById(bands, id); }
 const LineLayout* Layout::line(const std::string& id) const { return findById(lines, id); }
+const SpandrelLayout* Layout::spandrel(const std::string& id) const { return findById(spandrels, id); }
+const WashLayout* Layout::wash(const std::string& id) const { return findById(washes, id); }
 
 std::vector<std::string> Layout::inReachOf(const std::string& id) const {
   std::vector<std::pair<std::string, geometry::Ring>> rings;
   for (const BandLayout& band : bands) rings.emplace_back(band.id, band.ring);
   for (const LineLayout& line : lines) rings.emplace_back(line.id, line.ring);
+  for (const SpandrelLayout& spandrel : spandrels) rings.emplace_back(spandrel.id, spandrel.ring);
+  for (const WashLayout& wash : washes) rings.emplace_back(wash.id, wash.ring);
   for (const LeafLayout& field : leaf) {
     if (!field.onBevel) rings.emplace_back(field.id, field.ring);
   }
@@ -267,20 +201,22 @@ std::vector<std::string> Layout::linesFromWindow() const {
 Layout layOut(const Job& job, base::Problems& problems) {
   Layout layout;
   base::Problems found;
-  const ExactBox opening = visibleOpening(job, found);
+  const detail::ExactBox opening = detail::visibleOpening(job, found);
   layout.visible = opening.box();
-  if (opening.width <= Length() || opening.height <= Length()) {
+  const bool open = opening.width > Length() && opening.height > Length();
+  if (!open || !detail::makeOpenings(job, opening, layout, found)) {
     // Without an opening every further conflict would be a consequence of this one.
     problems.append(found);
     return layout;
   }
-  placeBoards(job, opening, layout, found);
   placeBorders(job, layout, found);
   placeWork(job, layout, found);
   placePackage(job, layout);
   detail::placeBands(job, layout, found);
   detail::placeLines(job, layout, found);
-  // Areas mean nothing while things overlap or hang over an edge.
+  // What lies between them, and areas, mean nothing while things overlap or hang over an edge.
+  if (!found.hasErrors()) detail::placeSpandrels(job, layout, found);
+  if (!found.hasErrors()) detail::placeWashes(job, layout, found);
   if (!found.hasErrors()) detail::placeLeaf(job, layout, found);
   problems.append(found);
   return layout;

@@ -8,17 +8,24 @@
 
 #include "core/base/problem.h"
 #include "core/design/job.h"
+#include "core/geometry/outline.h"
 #include "core/geometry/rectangle.h"
 
 namespace core::design {
 
 using geometry::Box;
+using geometry::Outline;
+using geometry::Rectangle;
 
+// Outlines and rectangles stand on the mount as seen from the face: mm from its top left corner, y downwards.
 struct BoardLayout {
   std::string id;
   double thickness = 0;
-  Box sight;  // opening at the back, where the cut is marked
-  Box face;   // opening at the face
+  Box sight;                          // box of the opening at the back, where the cut is marked
+  Box face;                           // box of the opening at the face
+  Rectangle sightAt, faceAt;          // where those boxes lie
+  Outline sightOutline, faceOutline;  // the openings themselves
+  double sightPerimeter = 0, sightArea = 0, facePerimeter = 0;
   double bevelPlan = 0;
   double bevelSlope = 0;
   double bevelArea = 0;
@@ -41,9 +48,33 @@ struct BandLayout {
 
 struct LineLayout {
   std::string id;
-  Box path;  // of the centre
+  Box path;  // box of the centre's path
+  Outline inner, centre, outer;
+  double total = 0;  // length of the centre's path
   double width = 0;
   double offset = 0;  // centre from the edge it follows
+  // Where it lies from the top board's face box; from the face outline itself where it follows a shaped window.
+  geometry::Ring ring;
+  bool curved = false;                              // follows a shaped window
+  bool corners = false;                             // its path has square corners
+  double fromFaceSides = 0, fromFaceTopBottom = 0;  // centre from the face edge, outwards
+};
+
+struct SpandrelLayout {
+  std::string id;
+  Rectangle frame;  // the rectangle it fills, without what is tucked under
+  Rectangle paper;  // the box of the cut piece
+  Outline cut;      // the piece as cut
+  Outline seen;     // what shows inside the frame
+  double area = 0;  // of the piece
+  geometry::Ring ring;
+};
+
+struct WashLayout {
+  std::string id;
+  double width = 0;  // the narrowest, where it is not the same all round
+  double area = 0;
+  Outline inner, outer;
   geometry::Ring ring;
 };
 
@@ -51,17 +82,23 @@ struct LeafLayout {
   std::string id;
   double area = 0;  // mm2
   double sheets = 0;
-  double size = 0;      // ml
-  geometry::Ring ring;  // the bounds of its region; unused for a bevel
+  double size = 0;       // ml
+  geometry::Ring ring;   // the bounds of its region; unused for a bevel
+  Outline outer, inner;  // of its region, kept off the outer edge; without what is left out inside
   bool onBevel = false;
 };
 
 struct Layout {
   Box visible;
+  bool shaped = false;   // the window is no plain rectangle
+  double axis = 0;       // the window's centre line, from the left edge of the mount
+  double springing = 0;  // where its curves begin above the jambs, from the top edge
   double outerWidth = 0, outerHeight = 0;
   std::vector<BoardLayout> boards;
   std::vector<BandLayout> bands;
   std::vector<LineLayout> lines;
+  std::vector<SpandrelLayout> spandrels;
+  std::vector<WashLayout> washes;
   std::vector<LeafLayout> leaf;
   double artLeft = 0, artTop = 0;
   double sheetWidth = 0, sheetHeight = 0;
@@ -73,7 +110,10 @@ struct Layout {
   const BoardLayout* board(const std::string& id) const;
   const BandLayout* band(const std::string& id) const;
   const LineLayout* line(const std::string& id) const;
-  // Ids of bands, lines and leaf fields that touch an element or lie inside its area, the element left out.
+  const SpandrelLayout* spandrel(const std::string& id) const;
+  const WashLayout* wash(const std::string& id) const;
+  // Ids of bands, lines, spandrels, washes and leaf fields that touch an element or lie inside its area, the element
+  // left out.
   std::vector<std::string> inReachOf(const std::string& id) const;
   // Lines by distance from the window, innermost first; ids.
   std::vector<std::string> linesFromWindow() const;

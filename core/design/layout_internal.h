@@ -1,5 +1,6 @@
 #pragma once
 // The steps of the layout, split by what they place. Only layout.cpp calls these.
+#include <optional>
 #include <string>
 
 #include "core/design/layout.h"
@@ -13,12 +14,51 @@ void conflict(base::Problems& problems, std::string pointer, base::Message messa
 
 inline base::Millimetres mm(Length length) { return {length.inMillimetres()}; }
 
-// The rectangle of the whole mount and that of the top board's face opening, in mm from the mount's top left.
-geometry::Rectangle mountRectangle(const Layout& layout);
-geometry::Rectangle faceRectangle(const Layout& layout);
+// The rectangle of the whole mount and the box of the top board's face opening, in mm from the mount's top left.
+Rectangle mountRectangle(const Layout& layout);
+Rectangle faceRectangle(const Layout& layout);
+
+// The box of the opening of the innermost board, exact.
+struct ExactBox {
+  Length width, height;
+  Box box() const { return {width.inMillimetres(), height.inMillimetres()}; }
+};
+ExactBox visibleOpening(const Job& job, base::Problems& problems);
+// The openings of all boards, innermost first, about the window's own centre line; placed on the mount once the
+// borders are known. Returns false where an outline could not be made: nothing else has a meaning then.
+bool makeOpenings(const Job& job, ExactBox opening, Layout& layout, base::Problems& problems);
+void settleOpenings(Layout& layout);
+
+// What a line, a wash or a leaf field is bounded by that follows the window: the top board's face outline moved
+// outwards. Adds an error at `pointer` and returns nothing where it cannot be moved so far.
+std::optional<Outline> roundWindow(const Layout& layout, double by, const std::string& pointer, const std::string& id,
+                                   base::Problems& problems);
+// Where a line or a band lies: its ring about the face box, or about the face outline where it is curved, and the box
+// of its outer edge.
+struct Lie {
+  geometry::Ring ring;
+  bool curved = false;
+  Rectangle reach;
+};
+// By how much two overlap: the least distance one would have to move for them to part; zero or less where they do
+// not. Exact for two of a kind; of a curved and a rectangular one, how far the curved one's box reaches over the
+// inner edge of the other.
+double overlapOf(const Layout& layout, const Lie& a, const Lie& b);
+// What follows an edge at a gap, as a line does or a wash.
+struct Followed {
+  Edge along = Edge::Window;
+  std::string band;
+  Length gap, width;
+};
+geometry::Ring ringOf(const Followed& followed, const Layout& layout);
+// Adds the error of hanging over the edge, or the notice of reaching under the frame's lip.
+void checkReach(const Job& job, const Layout& layout, const Rectangle& reach, const std::string& id,
+                const std::string& pointer, base::Problems& problems);
 
 void placeBands(const Job& job, Layout& layout, base::Problems& problems);
 void placeLines(const Job& job, Layout& layout, base::Problems& problems);
+void placeSpandrels(const Job& job, Layout& layout, base::Problems& problems);
+void placeWashes(const Job& job, Layout& layout, base::Problems& problems);
 void placeLeaf(const Job& job, Layout& layout, base::Problems& problems);
 
 }  // namespace core::design::detail

@@ -2,14 +2,14 @@
 #include <cmath>
 
 #include "core/design/layout_internal.h"
+#include "core/geometry/region.h"
 
 namespace core::design::detail {
 namespace {
 
 using base::Message;
-using geometry::FrameArea;
+using geometry::Patch;
 using geometry::Reach;
-using geometry::Rectangle;
 using geometry::Ring;
 
 constexpr Length kEverything = units::kLongestLength;
@@ -28,35 +28,88 @@ Ring regionRing(const Leaf& leaf, const Layout& layout) {
     case RegionKind::Outside: return {layout.band(leaf.regionOf)->ring.to, everything};
     case RegionKind::Inside: return {Reach(), layout.band(leaf.regionOf)->ring.from};
     case RegionKind::On: return layout.band(leaf.regionOf)->ring;
-    case RegionKind::Spandrel:
+    case RegionKind::Spandrel: return layout.spandrel(leaf.regionOf)->ring;
     case RegionKind::Bevel: break;
   }
   return {};
 }
 
 // The region from edge to edge of what bounds it, kept off its outer edge.
-FrameArea regionBounds(const Leaf& leaf, const Ring& ring, const Layout& layout) {
+void placeBounds(const Leaf& leaf, const Layout& layout, LeafLayout& placed) {
+  const double keepOff = leaf.keepOffEdge.inMillimetres();
+  if (leaf.region == RegionKind::Spandrel) {
+    const SpandrelLayout& spandrel = *layout.spandrel(leaf.regionOf);
+    Rectangle outer = movedIn(spandrel.frame, keepOff);
+    // Below it ends in the air, at a line nobody sees.
+    outer.bottom = spandrel.frame.bottom;
+    placed.outer = outer.empty() ? Outline() : geometry::outlineOf(outer);
+    return;
+  }
   const Rectangle face = faceRectangle(layout);
-  const bool toMountEdge = ring.to.sides == kEverything;
-  const Rectangle outer = toMountEdge ? mountRectangle(layout) : geometry::outside(face, ring.to);
-  return {movedIn(outer, leaf.keepOffEdge.inMillimetres()), geometry::outside(face, ring.from)};
+  const bool toMountEdge = placed.ring.to.sides == kEverything;
+  const Rectangle outer =
+      movedIn(toMountEdge ? mountRectangle(layout) : geometry::outside(face, placed.ring.to), keepOff);
+  placed.outer = outer.empty() ? Outline() : geometry::outlineOf(outer);
+  const bool fromWindow = leaf.region == RegionKind::Face || leaf.region == RegionKind::Inside;
+  placed.inner =
+      fromWindow ? layout.boards.front().faceOutline : geometry::outlineOf(geometry::outside(face, placed.ring.from));
+}
+
+// A line with what is kept off beside it.
+bool addLine(const Leaf& leaf, const LineLayout& line, const Layout& layout, std::vector<Patch>& areas,
+             base::Problems& problems) {
+  const Length k = leaf.keepOffLines;
+  const Reach from{line.ring.from.sides - k, line.ring.from.topBottom - k};
+  const Reach to{line.ring.to.sides + k, line.ring.to.topBottom + k};
+  if (k == Length()) {
+    areas.push_back({line.outer, line.inner});
+    return true;
+  }
+  if (!line.curved) {
+    const Rectangle face = faceRectangle(layout);
+    areas.push_back(
+        {geometry::outlineOf(geometry::outside(face, to)), geometry::outlineOf(geometry::outside(face, from))});
+    return true;
+  }
+  const std::string pointer = leaf.place.pointer + "/keepOff/lines";
+  auto outer = roundWindow(layout, to.sides.inMillimetres(), pointer, leaf.id, problems);
+  if (!outer) return false;
+  // Within the opening there is nothing to keep off.
+  Outline inner = layout.boards.front().faceOutline;
+  if (from.sides > Length()) {
+    auto moved = roundWindow(layout, from.sides.inMillimetres(), pointer, leaf.id, problems);
+    if (!moved) return false;
+    inner = std::move(*moved);
+  }
+  areas.push_back({std::move(*outer), std::move(inner)});
+  return true;
 }
 
 // Everything that lies inside the region and is not leafed.
-std::vector<FrameArea> leftOut(const Leaf& leaf, const Layout& layout) {
+std::optional<std::vector<Patch>> leftOut(const Leaf& leaf, const Layout& layout, base::Problems& problems) {
   const Rectangle face = faceRectangle(layout);
-  std::vector<FrameArea> areas;
+  std::vector<Patch> areas;
   for (const BandLayout& band : layout.bands) {
     if (leaf.region == RegionKind::On && leaf.regionOf == band.id) continue;
-    areas.push_back({geometry::outside(face, band.ring.to), geometry::outside(face, band.ring.from)});
+    areas.push_back({geometry::outlineOf(geometry::outside(face, band.ring.to)),
+                     geometry::outlineOf(geometry::outside(face, band.ring.from))});
   }
   for (const LineLayout& line : layout.lines) {
-    const Length k = leaf.keepOffLines;
-    const Reach from{line.ring.from.sides - k, line.ring.from.topBottom - k};
-    const Reach to{line.ring.to.sides + k, line.ring.to.topBottom + k};
-    areas.push_back({geometry::outside(face, to), geometry::outside(face, from)});
+    if (!addLine(leaf, line, layout, areas, problems)) return std::nullopt;
   }
+  for (const SpandrelLayout& spandrel : layout.spandrels) {
+    if (leaf.region == RegionKind::Spandrel && leaf.regionOf == spandrel.id) continue;
+    areas.push_back({spandrel.seen, {}});
+  }
+  for (const WashLayout& wash : layout.washes) areas.push_back({wash.outer, wash.inner});
   return areas;
+}
+
+// The patches a field lies in: of a spandrel also what of it shows.
+std::vector<Patch> within(const Leaf& leaf, const LeafLayout& placed, const Layout& layout) {
+  std::vector<Patch> patches = {{placed.outer, placed.inner}};
+  if (leaf.region == RegionKind::Spandrel) patches.push_back({layout.spandrel(leaf.regionOf)->seen, {}});
+  return patches;
 }
 
 double sheetsFor(const Leaf& leaf, double area) {
@@ -71,8 +124,8 @@ double sheetsFor(const Leaf& leaf, double area) {
 
 struct Field {
   const Leaf* leaf;
-  FrameArea bounds;
-  std::vector<FrameArea> without;
+  std::vector<Patch> within;
+  std::vector<Patch> without;
 };
 
 void checkAgainst(const Field& field, const Field& earlier, base::Problems& problems) {
@@ -84,9 +137,11 @@ void checkAgainst(const Field& field, const Field& earlier, base::Problems& prob
              Message("job.leaf-twice").with("first", field.leaf->id).with("second", earlier.leaf->id));
     return;
   }
-  std::vector<FrameArea> without = field.without;
+  std::vector<Patch> inside = field.within;
+  inside.insert(inside.end(), earlier.within.begin(), earlier.within.end());
+  std::vector<Patch> without = field.without;
   without.insert(without.end(), earlier.without.begin(), earlier.without.end());
-  both = geometry::area({field.bounds, earlier.bounds}, without);
+  both = geometry::area(inside, without);
   if (both <= kNothing) return;
   conflict(
       problems, field.leaf->place.pointer + "/region",
@@ -109,9 +164,12 @@ void placeLeaf(const Job& job, Layout& layout, base::Problems& problems) {
       }
     } else {
       placed.ring = regionRing(leaf, layout);
-      field.bounds = regionBounds(leaf, placed.ring, layout);
-      field.without = leftOut(leaf, layout);
-      placed.area = geometry::area({field.bounds}, field.without);
+      placeBounds(leaf, layout, placed);
+      auto without = leftOut(leaf, layout, problems);
+      if (!without) continue;
+      field.within = within(leaf, placed, layout);
+      field.without = std::move(*without);
+      placed.area = geometry::area(field.within, field.without);
     }
     if (placed.area <= kNothing) {
       conflict(problems, leaf.place.pointer + "/region", Message("job.leaf-nowhere").with("leaf", leaf.id));

@@ -1,6 +1,6 @@
 #pragma once
-// Rectangles and the rings between them. Everything on a rectangular mount but its outer edge is concentric with
-// the face opening, so a ring is two distances from that opening, one for the sides and one for top and bottom.
+// Rectangles and the rings between them. Bands, and the lines along them, are concentric with the box of the face
+// opening, so a ring is two distances from that box, one for the sides and one for top and bottom.
 #include <cstdint>
 #include <vector>
 
@@ -45,15 +45,5 @@ struct Rectangle {
 
 // The rectangle a distance outside a face opening that lies at `face`.
 Rectangle outside(const Rectangle& face, const Reach& reach);
-
-// The plane between two rectangles.
-struct FrameArea {
-  Rectangle outer;
-  Rectangle inner;  // may be empty
-};
-
-// Area (mm2) of what lies in all of `inside` and in none of `without`. Exact up to rounding of the last bits:
-// the plane is divided along every edge and each cell counted whole.
-double area(const std::vector<FrameArea>& inside, const std::vector<FrameArea>& without);
 
 }  // namespace core::geometry

@@ -41,8 +41,30 @@ std::string_view name(Role role) {
     case Role::Mark: return "mark";
     case Role::Dimension: return "dimension";
     case Role::DimensionText: return "dimensionText";
+    case Role::Section: return "section";
+    case Role::Sheet: return "sheet";
+    case Role::Tool: return "tool";
+    case Role::Blade: return "blade";
+    case Role::Film: return "film";
+    case Role::Waste: return "waste";
+    case Role::Motion: return "motion";
+    case Role::Guide: return "guide";
   }
   return "";
+}
+
+bool isOfAct(Role role) {
+  switch (role) {
+    case Role::Section:
+    case Role::Sheet:
+    case Role::Tool:
+    case Role::Blade:
+    case Role::Film:
+    case Role::Waste:
+    case Role::Motion:
+    case Role::Guide: return true;
+    default: return false;
+  }
 }
 
 std::string dump(const Primitive& primitive) {

@@ -26,7 +26,19 @@ enum class Role {
   Mark,       // marked corner
   Dimension,  // dimension line with its ends
   DimensionText,
+  // Of the drawings of acts (act.h). Closed shapes of these hide what was painted before them.
+  Section,  // the cut side of something solid
+  Sheet,    // a surface: board, paper, tissue, glass
+  Tool,
+  Blade,
+  Film,    // what the act lays, takes away or cuts; lets what lies under it show
+  Waste,   // hatching of what falls away
+  Motion,  // the way the hand goes, with its arrow's head
+  Guide,   // pencil: a mark, a hidden edge
 };
+
+// Whether a role is of the drawings of acts alone.
+bool isOfAct(Role role);
 
 // A closed ring between two rectangles (the inner may be empty), or a plain rectangle.
 struct Frame {

@@ -42,13 +42,44 @@ std::string_view ink(Role role) {
     case Role::BoardFace:
     case Role::BoardSight:
     case Role::Mitre: break;
+    default: break;  // of an act: actInk
   }
   return "fill=\"none\" stroke=\"#1B1F23\" stroke-width=\"0.25\"";
 }
 
-std::string path(Role role, const std::string& data, const std::string& element) {
-  return "<path class=\"" + std::string(name(role)) + "\" " + std::string(ink(role)) + " d=\"" + data + "\"><title>" +
-         escaped(element) + "</title></path>\n";
+// Drawings of acts: grey is the piece, outlined a tool, coloured what the hand lays and the way it goes.
+std::string actInk(Role role, bool closed) {
+  std::string_view fill = "none";
+  std::string_view stroke = "#1B1F23";
+  std::string_view width = "0.45";
+  switch (role) {
+    case Role::Section: fill = "#DDDBD5"; break;
+    case Role::Sheet: fill = "#FFFFFF"; break;
+    case Role::Tool:
+      fill = "#FFFFFF";
+      width = "0.6";
+      break;
+    case Role::Blade: fill = "#1B1F23"; break;
+    case Role::Film:
+    case Role::Motion:
+      fill = stroke = "#7A3410";
+      if (role == Role::Motion) width = "1.2";
+      break;
+    default:
+      stroke = "#8A8D90";
+      width = "0.3";
+      break;
+  }
+  std::string text = "fill=\"" + std::string(closed ? fill : "none") + "\" fill-rule=\"evenodd\"";
+  if (role == Role::Film) text += " fill-opacity=\"0.38\"";
+  return text + " stroke=\"" + std::string(stroke) + "\" stroke-width=\"" + std::string(width) +
+         "\" stroke-linejoin=\"round\" stroke-linecap=\"round\"";
+}
+
+std::string path(Role role, bool closed, const std::string& data, const std::string& element) {
+  const std::string style = isOfAct(role) ? actInk(role, closed) : std::string(ink(role));
+  return "<path class=\"" + std::string(name(role)) + "\" " + style + " d=\"" + data + "\"><title>" + escaped(element) +
+         "</title></path>\n";
 }
 
 struct ShapeSvg {
@@ -57,14 +88,14 @@ struct ShapeSvg {
   std::string operator()(const Frame& frame) const {
     std::string data = box(frame.outerFrom, frame.outerTo);
     if (frame.innerFrom != frame.innerTo) data += box(frame.innerFrom, frame.innerTo);
-    return path(primitive.role, data, primitive.element);
+    return path(primitive.role, true, data, primitive.element);
   }
   std::string operator()(const Stroke& stroke) const {
     if (stroke.points.empty()) return "";
     std::string data = moveTo(stroke.points.front());
     for (std::size_t i = 1; i < stroke.points.size(); ++i) data += lineTo(stroke.points[i]);
     if (stroke.closed) data += 'Z';
-    return path(primitive.role, data, primitive.element);
+    return path(primitive.role, stroke.closed, data, primitive.element);
   }
   std::string operator()(const Text& text) const {
     const double height = text.height > 0 ? text.height : kTextHeight;

@@ -163,6 +163,7 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
   step.cautions = source.cautions;
   step.hands = source.hands;
   step.up = source.up;
+  step.act = source.act;
   step.work = source.work;
   step.workSource = source.workSource;
   step.uninterruptible = source.uninterruptible;

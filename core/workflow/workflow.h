@@ -70,6 +70,7 @@ struct WorkflowStep {
   std::vector<craft::Caution> cautions;
   craft::Hands hands = craft::Hands::Clean;
   craft::WayUp up = craft::WayUp::None;
+  std::optional<craft::Act> act;
   units::Span work;
   std::string workSource;
   bool uninterruptible = false;

@@ -3,7 +3,8 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Mountwright.Theme
 
-// Paragraphs over as many pages as they need; none is cut.
+// Paragraphs over as many pages as they need; none is cut. On the first page those that begin above `besideHeight`
+// leave `beside` free at the right.
 Item {
     id: root
 
@@ -11,17 +12,30 @@ Item {
     property int page: 0
     property int pages: 1
     property double spacing: Metrics.mm(3)
+    property double beside: 0
+    property double besideHeight: 0
+    // Widths set here change heights; that is no reason to begin again.
+    property bool settling: false
 
     function settle() {
+        if (settling || width <= 0)
+            return;
+        settling = true;
+        place();
+        settling = false;
+    }
+    function place() {
         let top = 0;
         let at = 0;
         for (let i = 0; i < rows.count; ++i) {
             const row = rows.itemAt(i);
             if (row === null)
                 return;
+            row.width = at === 0 && top < root.besideHeight ? root.width - root.beside : root.width;
             if (top > 0 && top + row.height > root.height) {
                 at += 1;
                 top = 0;
+                row.width = root.width;
             }
             row.y = top;
             row.onPage = at;
@@ -37,6 +51,9 @@ Item {
         Later.call(settle);
     }
     onHeightChanged: Later.call(settle)
+    onWidthChanged: Later.call(settle)
+    onBesideChanged: Later.call(settle)
+    onBesideHeightChanged: Later.call(settle)
 
     Repeater {
         id: rows
@@ -44,12 +61,14 @@ Item {
 
         Words {
             required property string modelData
-            property int onPage: 0
+            property int onPage: -1
 
-            width: root.width
             visible: onPage === root.page
             text: modelData
-            onHeightChanged: Later.call(root.settle)
+            onHeightChanged: {
+                if (!root.settling)
+                    Later.call(root.settle);
+            }
         }
     }
 }

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <set>
 
 #include "core/base/text.h"
 #include "core/craft/technique_reader.h"
@@ -52,6 +53,28 @@ TEST_CASE("no text of a technique gives a verdict that only a test or a label ca
     CHECK_FALSE(speaksOf(text, "archival"));
     CHECK_FALSE(speaksOf(text, "conservation grade"));
     CHECK_FALSE(speaksOf(text, "safe"));
+  }
+}
+
+TEST_CASE("every shipped step names its act") {
+  const auto catalogue = shippedCatalogue();
+  for (const craft::Technique* technique : catalogue.all()) {
+    for (const craft::Step& step : technique->steps) {
+      INFO(technique->id << '/' << step.id);
+      CHECK(step.act.has_value());
+    }
+  }
+}
+
+TEST_CASE("a blade in the hand is a blade in the drawing") {
+  const std::set<craft::Act> cuts = {craft::Act::CutSquare, craft::Act::CutBevel, craft::Act::CutCurve,
+                                     craft::Act::CutStrips, craft::Act::Mitre,    craft::Act::Peel};
+  const auto catalogue = shippedCatalogue();
+  for (const craft::Technique* technique : catalogue.all()) {
+    for (const craft::Step& step : technique->steps) {
+      INFO(technique->id << '/' << step.id);
+      if (step.hands == craft::Hands::Blade) CHECK(cuts.contains(*step.act));
+    }
   }
 }
 

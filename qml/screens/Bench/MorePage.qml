@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The step's second page: how, what good looks like, the trap, what is needed.
+// The step's second page: how, with the act drawn beside it; what good looks like, the trap, what is needed.
 CornerFrame {
     id: root
 
@@ -83,6 +83,18 @@ CornerFrame {
         anchors.topMargin: Metrics.mm(2)
         anchors.bottom: parent.bottom
         width: parent.width
+        beside: root.bench.hasAct ? act.width + Metrics.mm(5) : 0
+        besideHeight: root.bench.hasAct ? act.height : 0
         paragraphs: root.paragraphs()
+    }
+    PieceView {
+        id: act
+        objectName: "act"
+        visible: root.bench.hasAct && text.page === 0
+        anchors.top: text.top
+        anchors.right: parent.right
+        width: Metrics.mm(76)
+        height: Metrics.mm(51)
+        drawing: root.bench.act
     }
 }

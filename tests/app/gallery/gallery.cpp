@@ -1,12 +1,14 @@
-// Pictures of every screen and state, in both lights and at both sizes of tablet: mountwright_gallery FOLDER
+// Pictures of every screen and state, in both lights and at both sizes of tablet, and of every act on two sheets:
+// mountwright_gallery FOLDER [STATE]
 #include <QDir>
 #include <QGuiApplication>
 #include <QImage>
 #include <QQuickItem>
-#include <QTest>
 #include <cstdio>
 
 #include "app/face/face.h"
+#include "tests/app/gallery/act_sheet.h"
+#include "tests/app/gallery/settled.h"
 #include "tests/app/gallery/states.h"
 
 namespace {
@@ -29,12 +31,11 @@ bool paint(const tests::State& state, const QSize& size, bool lamp, const QDir& 
   if (state.screen != "alert") face.window()->setProperty("screen", QString::fromStdString(state.screen));
   face.window()->setProperty("lamp", lamp);
   face.window()->show();
-  QTest::qWait(120);
   const QString name = QStringLiteral("%1-%2-%3.png")
                            .arg(QString::fromStdString(state.name))
                            .arg(size.width())
                            .arg(lamp ? QStringLiteral("lamp") : QStringLiteral("day"));
-  return face.window()->grabWindow().save(folder.filePath(name));
+  return tests::settledPicture(*face.window()).save(folder.filePath(name));
 }
 
 }  // namespace
@@ -50,6 +51,7 @@ int main(int argc, char* argv[]) {
   const QDir folder(QString::fromLocal8Bit(argv[1]));
   if (!folder.mkpath(QStringLiteral("."))) return 3;
   bool all = true;
+  if (argc < 3 || std::string_view(argv[2]) == "acts") all = tests::paintActs(folder);
   for (const tests::State& state : tests::states()) {
     if (argc > 2 && state.name != argv[2]) continue;
     for (const QSize& size : {QSize(1280, 800), QSize(1920, 1200)}) {

@@ -76,6 +76,14 @@ const std::vector<State>& states() {
       });
     };
   };
+  static const auto kAct = [](const QString& step) {
+    return [step](Stage& stage) {
+      return stage.workUntil([&] {
+        const BenchViewModel& bench = stage.desk().bench();
+        return bench.kind() == Kind::Step && bench.stepId().contains(step);
+      });
+    };
+  };
   static const std::vector<State> kStates = {
       {"bench-first", "bench", kChart, kFirst},
       {"bench-caution", "bench", kChart, kCaution},
@@ -112,6 +120,9 @@ const std::vector<State>& states() {
       {"bench-empty", "bench", {}, kFirst},
       {"more", "more", kChart, kCaution},
       {"more-inches", "more", kHeron, kFraction},
+      {"more-act", "more", kChart, kAct("/mitre@")},
+      {"more-act-long", "more", kChart, kAct("/gum-cloth")},
+      {"bench-act", "bench", kChart, kAct("/tear-hinges")},
       {"checks", "checks", kChart,
        [](Stage& s) { return s.workUntil([&] { return !s.desk().bench().checks().isEmpty(); }); }},
       {"look", "look", kChart,

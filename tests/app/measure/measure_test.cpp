@@ -7,9 +7,10 @@
 #include "tests/support/catch.h"
 
 #include <QGuiApplication>
-#include <QTest>
+#include <set>
 
 #include "app/face/face.h"
+#include "tests/app/gallery/settled.h"
 #include "tests/app/gallery/states.h"
 #include "tests/app/measure/shown.h"
 
@@ -46,8 +47,7 @@ const std::vector<Visit>& visits() {
           if (state.screen != "alert") face.window()->setProperty("screen", QString::fromStdString(state.screen));
           face.window()->setProperty("lamp", lamp);
           face.window()->show();
-          QTest::qWait(120);
-          const QImage picture = face.window()->grabWindow();
+          const QImage picture = tests::settledPicture(*face.window());
           const auto* figure = stage.desk().bench().figure();
           made.push_back({&state, size, lamp, dots, tests::look(face.window()->contentItem(), picture),
                           stage.desk().bench().title(), figure->present() ? figure->whole() : QString()});
@@ -194,6 +194,43 @@ TEST_CASE("no text lies on another", "[measure]") {
       }
     }
   }
+}
+
+TEST_CASE("beside the drawing of its act the second page of every step has room for its words", "[measure]") {
+  const QSize size(1280, 800);
+  tests::Stage stage({"pilots-chart"});
+  // The first strip speaks for the others.
+  std::set<QString> seen;
+  static_cast<void>(stage.workUntil([&] {
+    const auto& bench = stage.desk().bench();
+    if (bench.kind() != app::viewmodels::BenchViewModel::Kind::Step) return false;
+    if (!seen.insert(bench.stepId().section(QLatin1Char('@'), 0, 0)).second) return false;
+    while (stage.desk().alert().up()) stage.desk().alert().hear();
+    INFO(bench.stepId().toStdString());
+    // A face for each: one that followed the whole job would be painted at every minute of it.
+    app::face::Face face(stage.desk());
+    REQUIRE(face.load(size.width() / kTabletWidth));
+    face.window()->resize(size);
+    face.window()->setProperty("screen", QStringLiteral("more"));
+    face.window()->show();
+    tests::settledPicture(*face.window());
+    const auto* act = face.window()->findChild<QQuickItem*>(QStringLiteral("act"));
+    REQUIRE(act != nullptr);
+    CHECK(act->isVisible());
+    const QRectF place = act->mapRectToScene(QRectF(0, 0, act->width(), act->height()));
+    const tests::Shown shown = tests::look(face.window()->contentItem(), QImage());
+    int besides = 0;
+    for (const tests::ShownText& text : shown.texts) {
+      INFO('"' << text.text.toStdString() << '"');
+      CHECK(text.fits);
+      CHECK_FALSE(place.intersects(text.place.adjusted(1, 1, -1, -1)));
+      besides += bench.sentences().contains(text.text) ? 1 : 0;
+    }
+    // How it is done stands beside the drawing, whole.
+    CHECK(besides == bench.sentences().size());
+    return false;
+  }));
+  CHECK(seen.size() > 40);
 }
 
 int main(int argc, char* argv[]) {

@@ -71,6 +71,7 @@ TEST_CASE("A step is what its file says") {
   CHECK(step.cautions[1].word == core::craft::SignalWord::Notice);
   CHECK(step.hands == core::craft::Hands::Blade);
   CHECK(step.up == core::craft::WayUp::Back);
+  CHECK(step.act == core::craft::Act::CutStrips);
   CHECK(step.work == core::units::Span{Duration::minutes(2), Duration::minutes(3), Duration::minutes(6)});
   REQUIRE(step.needs.size() == 4);
   CHECK(step.needs[2].alternatives[0].every == ThingKind::Corner);

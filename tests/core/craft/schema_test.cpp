@@ -3,6 +3,8 @@
 #include <set>
 
 #include "core/base/json.h"
+#include "core/craft/act.h"
+#include "core/craft/technique_reader.h"
 #include "tests/core/craft/full_technique.h"
 #include "tests/support/catch.h"
 
@@ -57,6 +59,32 @@ TEST_CASE("The schema knows every key the reader takes") {
   // What the full technique cannot say beside what it says.
   inFile.insert({"always", "any", "atLeast", "needed", "scope", "keeps", "for"});
   CHECK(inSchema == inFile);
+}
+
+TEST_CASE("The schema lists exactly the acts the reader knows") {
+  std::vector<std::string> inSchema;
+  const Value root = schema();
+  for (const Value& word : root.find("$defs")->find("step")->find("properties")->find("act")->find("enum")->items()) {
+    inSchema.push_back(word.asText());
+  }
+  std::vector<std::string> known;
+  for (const core::craft::Act act : core::craft::allActs()) known.emplace_back(name(act));
+  CHECK(inSchema == known);
+}
+
+TEST_CASE("The page of the format tells what every act shows") {
+  std::ifstream file(PROJECT_ROOT "/recipes/README.md", std::ios::binary);
+  const std::string page{std::istreambuf_iterator<char>(file), {}};
+  for (const core::craft::Act act : core::craft::allActs()) {
+    INFO(name(act));
+    CHECK(page.find("\n| `" + std::string(name(act)) + "` | ") != std::string::npos);
+  }
+}
+
+TEST_CASE("A step that names no act has none") {
+  const auto read = core::craft::readTechnique(fullTechnique());
+  REQUIRE(read.technique);
+  CHECK_FALSE(read.technique->steps[1].act.has_value());
 }
 
 TEST_CASE("The reader asks for exactly the keys the schema requires of a step") {

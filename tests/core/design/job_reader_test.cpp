@@ -63,21 +63,45 @@ TEST_CASE("ids are checked and may not be shared or reserved", "[job]") {
 }
 
 TEST_CASE("what later versions bring is read strictly and refused by name", "[job]") {
-  CHECK(problemLines(demoJobWith(R"("shape": "rectangle")", R"("shape": "oval")")) ==
-        Lines{"/mount/window/shape job.not-yet what=shape \"oval\""});
-  CHECK(problemLines(demoJobWith(R"("shape": "rectangle")", R"("shape": "arch", "head": "pointed")")).size() == 2);
-  CHECK(problemLines(demoJobWith(R"("shape": "rectangle")", R"("shape": "blob")")) ==
-        Lines{"/mount/window/shape read.unknown-word word=blob words=rectangle, rounded, scalloped, chamfered, oval, "
-              "round, arch"});
-  CHECK(
-      problemLines(demoJobWith(
-          R"("package":)",
-          R"("washes": [{"id": "tint", "colour": "grey", "along": "window", "gap": "1 mm", "width": "2 mm"}], "package":)")) ==
-      Lines{"/washes/0 job.not-yet what=wash"});
   CHECK(problemLines(demoJobWith(
             R"("package":)",
             R"("stock": [{"id": "sheet", "kind": "board", "width": "815 mm", "height": "1120 mm"}], "package":)")) ==
         Lines{"/stock/0 job.not-yet what=stock"});
+}
+
+TEST_CASE("a window's form is read strictly", "[job]") {
+  const auto shape = [](const std::string& form) { return problemLines(demoJobWith(R"("shape": "rectangle")", form)); };
+  CHECK(shape(R"("shape": "oval")") == Lines{});
+  CHECK(shape(R"("shape": "blob")") ==
+        Lines{"/mount/window/shape read.unknown-word word=blob words=rectangle, rounded, scalloped, chamfered, oval, "
+              "round, arch"});
+  CHECK(shape(R"("shape": "arch", "head": "pointed")") == Lines{"/mount/window read.missing-key key=rise"});
+  CHECK(shape(R"("shape": "arch", "head": "round", "rise": "10 mm")") ==
+        Lines{"/mount/window/rise read.unknown-key key=rise"});
+  CHECK(shape(R"("shape": "arch", "head": "multifoil", "lobes": 4)") ==
+        Lines{"/mount/window/lobes job.even-lobes lobes=4"});
+  CHECK(shape(R"("shape": "rounded", "corner": "0 mm")") ==
+        Lines{"/mount/window/corner length.not-positive text=0 mm"});
+}
+
+TEST_CASE("spandrels and washes are read strictly", "[job]") {
+  const auto with = [](const std::string& part) {
+    return problemLines(demoJobWith(R"("package":)", part + R"(, "package":)"));
+  };
+  CHECK(with(R"("spandrels": [{"id": "head", "paper": "blue", "frame": {"band": "none"}}])") ==
+        Lines{"/spandrels/0/frame/band job.no-such-band id=none"});
+  CHECK(with(R"("spandrels": [{"id": "head", "paper": "blue", "frame": {"offset": "-1 mm"}}])") ==
+        Lines{"/spandrels/0/frame/offset length.negative text=-1 mm"});
+  CHECK(with(R"("spandrels": [{"id": "head", "paper": "blue", "frame": {"offset": "1 mm"}, "from": "apex"}])") ==
+        Lines{"/spandrels/0/from read.unknown-word word=apex words=springing, sill"});
+  CHECK(with(R"("washes": [{"id": "tint", "colour": "grey", "between": ["line:inside"]}])") ==
+        Lines{"/washes/0/between job.wash-between-two"});
+  CHECK(with(R"("washes": [{"id": "tint", "colour": "grey", "between": ["line:inside", "line:inside"]}])") ==
+        Lines{"/washes/0/between job.wash-between-two"});
+  CHECK(with(R"("washes": [{"id": "tint", "colour": "grey", "between": ["line:inside", "line:none"]}])") ==
+        Lines{"/washes/0/between/1 job.no-such-line id=none"});
+  CHECK(with(R"("washes": [{"id": "inside", "colour": "grey", "along": "window", "gap": "1 mm", "width": "2 mm"}])") ==
+        Lines{"/washes/0/id job.id-twice id=inside"});
   CHECK(problemLines(demoJobWith(R"("region": "outside:inner")", R"("region": "spandrel:none")")) ==
         Lines{"/leaf/0/region job.no-such-spandrel id=none"});
 }

@@ -1,0 +1,112 @@
+#include "app/viewmodels/drawing_painter.h"
+
+#include <QPainterPath>
+#include <algorithm>
+
+#include "core/sheets/piece.h"
+
+namespace app::viewmodels {
+namespace {
+
+using core::sheets::Primitive;
+using core::sheets::Role;
+
+struct Style {
+  QPen pen;
+  QBrush fill = Qt::NoBrush;
+};
+
+QPointF at(const core::sheets::Point& point, double scale) { return {point.x * scale, point.y * scale}; }
+
+// What is filled when it is worked: thin lines would vanish under an outline alone.
+bool isFilledWhenWorked(Role role) {
+  return role == Role::Band || role == Role::Line || role == Role::Leaf || role == Role::Bevel;
+}
+
+QColor mixed(const QColor& ground, const QColor& with, double share) {
+  const auto channel = [share](double a, double b) { return static_cast<float>(a + (b - a) * share); };
+  return QColor::fromRgbF(channel(ground.redF(), with.redF()), channel(ground.greenF(), with.greenF()),
+                          channel(ground.blueF(), with.blueF()));
+}
+
+QPen rounded(const QColor& colour, double width) { return {colour, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin}; }
+
+// Of an act: the piece in quiet greys, tools outlined in ink, colour only where the hand lays something or moves.
+Style styleOfAct(Role role, bool closed, const Inks& inks) {
+  QColor film = inks.worked;
+  film.setAlphaF(0.38F);
+  const auto filled = [closed](const QColor& colour) { return closed ? QBrush(colour) : QBrush(Qt::NoBrush); };
+  switch (role) {
+    case Role::Section: return {rounded(inks.ink, 1.5 * inks.hairline), filled(mixed(inks.ground, inks.pencil, 0.32))};
+    case Role::Sheet: return {rounded(inks.ink, 1.5 * inks.hairline), filled(mixed(inks.ground, inks.pencil, 0.05))};
+    case Role::Tool: return {rounded(inks.ink, 2 * inks.hairline), filled(inks.ground)};
+    case Role::Blade: return {rounded(inks.ink, 1.5 * inks.hairline), filled(inks.ink)};
+    case Role::Film: return {rounded(inks.worked, 1.5 * inks.hairline), filled(film)};
+    case Role::Motion: return {rounded(inks.worked, 4 * inks.hairline), filled(inks.worked)};
+    case Role::Waste: return {rounded(inks.pencil, inks.hairline)};
+    default: return {rounded(inks.pencil, inks.hairline)};
+  }
+}
+
+Style styleOf(const Primitive& primitive, bool worked, bool closed, const Inks& inks) {
+  if (isOfAct(primitive.role)) return styleOfAct(primitive.role, closed, inks);
+  const bool dimension = primitive.role == Role::Dimension || primitive.role == Role::DimensionText;
+  const bool mark = primitive.role == Role::Mark;
+  const QColor colour = worked || dimension ? inks.worked : mark ? inks.ink : inks.pencil;
+  Style style{QPen(colour, worked || dimension ? 3 * inks.hairline : inks.hairline)};
+  if (mark || (worked && closed && isFilledWhenWorked(primitive.role))) style.fill = colour;
+  return style;
+}
+
+void paintOne(QPainter& painter, const Primitive& primitive, bool worked, double scale, const Inks& inks) {
+  if (const auto* frame = std::get_if<core::sheets::Frame>(&primitive.shape)) {
+    QPainterPath path;
+    path.setFillRule(Qt::OddEvenFill);
+    path.addRect(QRectF(at(frame->outerFrom, scale), at(frame->outerTo, scale)));
+    if (frame->innerFrom != frame->innerTo) {
+      path.addRect(QRectF(at(frame->innerFrom, scale), at(frame->innerTo, scale)));
+    }
+    const Style style = styleOf(primitive, worked, true, inks);
+    painter.setPen(style.pen);
+    painter.setBrush(style.fill);
+    painter.drawPath(path);
+    return;
+  }
+  if (const auto* stroke = std::get_if<core::sheets::Stroke>(&primitive.shape)) {
+    QPolygonF points;
+    for (const core::sheets::Point& point : stroke->points) points << at(point, scale);
+    const Style style = styleOf(primitive, worked, stroke->closed, inks);
+    painter.setPen(style.pen);
+    painter.setBrush(style.fill);
+    if (stroke->closed) {
+      painter.drawPolygon(points);
+    } else {
+      painter.drawPolyline(points);
+    }
+  }
+  // Texts of the drawing are too small for the bench; the figure stands beside it instead.
+}
+
+}  // namespace
+
+void paintDrawing(QPainter& painter, const PieceDrawing& drawing, const QSizeF& room, const Inks& inks) {
+  if (!drawing.piece || drawing.piece->width <= 0 || drawing.piece->height <= 0) return;
+  painter.setRenderHint(QPainter::Antialiasing);
+  const double margin = 3 * inks.hairline;
+  const double scale = std::min((room.width() - 2 * margin) / drawing.piece->width,
+                                (room.height() - 2 * margin) / drawing.piece->height);
+  painter.translate((room.width() - drawing.piece->width * scale) / 2,
+                    (room.height() - drawing.piece->height * scale) / 2);
+  // Ink goes over pencil, so that no neighbour's edge runs across what is worked.
+  for (const bool inked : {false, true}) {
+    for (const Primitive& primitive : drawing.piece->primitives) {
+      const bool worked = !drawing.worked.empty() && core::sheets::belongsTo(primitive.element, drawing.worked);
+      if (worked == inked) paintOne(painter, primitive, worked, scale, inks);
+    }
+  }
+  if (drawing.dimension) {
+    for (const Primitive& primitive : *drawing.dimension) paintOne(painter, primitive, false, scale, inks);
+  }
+}
+
+}  // namespace app::viewmodels

@@ -1,0 +1,22 @@
+#pragma once
+// Ink and pencil for every drawing of the core: the only place that decides how a role looks on the glass.
+#include <QColor>
+#include <QPainter>
+#include <QSizeF>
+
+#include "app/viewmodels/piece_drawing.h"
+
+namespace app::viewmodels {
+
+struct Inks {
+  QColor ink;
+  QColor pencil;
+  QColor worked;
+  QColor ground;
+  double hairline = 1;  // width of a pencil line, in pixels; ink is three times that
+};
+
+// As large as fits `room`, in its middle.
+void paintDrawing(QPainter& painter, const PieceDrawing& drawing, const QSizeF& room, const Inks& inks);
+
+}  // namespace app::viewmodels

@@ -1,0 +1,45 @@
+#pragma once
+// What a maker needs to draw a board's opening on its back with compass and rule: every arc by its centre, radius and
+// ends, every corner that no arc ends at, and of an oval its axes, foci and points along it.
+#include <optional>
+#include <vector>
+
+#include "core/design/layout.h"
+
+namespace core::design {
+
+// Points stand on the mount as seen from the face; fromAxis and fromSpringing tell them from the back.
+struct SettingArc {
+  int number = 0;  // from the springing point on the marked corner's side, over the head
+  geometry::Point centre, start, end;
+  double radius = 0;
+  double sweep = 0;  // degrees, > 0
+};
+
+struct SettingPoint {
+  int number = 0;
+  geometry::Point at;
+};
+
+// Of the innermost board alone: only its opening is an ellipse, the others run parallel to one.
+struct SettingOval {
+  double semiMajor = 0, semiMinor = 0;
+  double focus = 0;   // each from the middle, along the longer axis
+  double string = 0;  // length of the loop round both foci and the pencil
+};
+
+struct SettingOut {
+  std::vector<SettingArc> arcs;
+  std::vector<SettingPoint> points;
+  std::optional<SettingOval> oval;
+  std::vector<SettingPoint> ordinates;  // of an oval, in the quarter right of the centre line and above, from the back
+};
+
+// The opening marked on the back: the sight outline. Empty for a plain rectangle.
+SettingOut settingOut(const Layout& layout, std::size_t board);
+
+// Signed, as seen from the back: right of the centre line and above the springing line are positive.
+double fromAxis(const Layout& layout, geometry::Point point);
+double fromSpringing(const Layout& layout, geometry::Point point);
+
+}  // namespace core::design

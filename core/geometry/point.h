@@ -1,0 +1,21 @@
+#pragma once
+// Points of a plane in millimetres: x to the right, y downwards, as everything on a mount is measured.
+#include <cmath>
+
+namespace core::geometry {
+
+struct Point {
+  double x = 0;
+  double y = 0;
+  friend constexpr Point operator+(Point a, Point b) { return {a.x + b.x, a.y + b.y}; }
+  friend constexpr Point operator-(Point a, Point b) { return {a.x - b.x, a.y - b.y}; }
+  friend constexpr Point operator*(double factor, Point p) { return {factor * p.x, factor * p.y}; }
+  friend constexpr bool operator==(Point, Point) = default;
+};
+
+constexpr double dot(Point a, Point b) { return a.x * b.x + a.y * b.y; }
+constexpr double cross(Point a, Point b) { return a.x * b.y - a.y * b.x; }
+inline double length(Point p) { return std::hypot(p.x, p.y); }
+inline double distance(Point a, Point b) { return length(b - a); }
+
+}  // namespace core::geometry
