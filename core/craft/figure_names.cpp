@@ -22,7 +22,7 @@ constexpr std::array<std::string_view, 18> kPieceFigures = {
     "rebate.height",      "rebate.depth",        "package.depth"};
 
 // A number in an id is written N.
-constexpr std::array<std::string_view, 47> kBoardFigures = {
+constexpr std::array<std::string_view, 51> kBoardFigures = {
     "thickness", "sight.width", "sight.height", "face.width", "face.height", "sight.perimeter", "sight.area",
     "face.perimeter", "bevel.plan", "bevel.slope", "bevel.area", "reveal", "reveal.flat", "border.top", "border.bottom",
     "border.left", "border.right", "back.left", "back.right", "mark.left", "mark.right", "mark.top", "mark.bottom",
@@ -31,7 +31,8 @@ constexpr std::array<std::string_view, 47> kBoardFigures = {
     "arc.N.centre.fromAxis", "arc.N.centre.fromSpringing", "arc.N.start.left", "arc.N.start.top",
     "arc.N.start.fromAxis", "arc.N.start.fromSpringing", "arc.N.end.left", "arc.N.end.top", "arc.N.end.fromAxis",
     "arc.N.end.fromSpringing", "point.N.left", "point.N.top", "point.N.fromAxis", "point.N.fromSpringing",
-    "oval.semiMajor", "oval.semiMinor", "oval.focus", "oval.string"};
+    "oval.semiMajor", "oval.semiMinor", "oval.focus", "oval.string", "oval.N.left", "oval.N.top", "oval.N.fromAxis",
+    "oval.N.fromSpringing"};
 
 constexpr std::array<std::string_view, 16> kBandFigures = {"inner.width",
                                                            "inner.height",

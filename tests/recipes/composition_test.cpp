@@ -71,8 +71,6 @@ TEST_CASE("every alternative of every role composes in the job that has everythi
     INFO(role << ": " << id << ", " << job.washOrder);
     const auto techniques = techniquesIn(composed(designOf(job), catalogue));
     met.insert(techniques.begin(), techniques.end());
-    // Lines that follow a band are straight in any window; only a rectangle has a straight cut.
-    CHECK(techniques.contains(id));
   }
   for (const craft::Technique* technique : catalogue.all()) {
     const auto window = technique->when.where.find("window");

@@ -59,12 +59,28 @@ std::string techniquesOf(const MadeUp& madeUp) {
   return '{' + core::base::join(choices, ", ") + '}';
 }
 
+std::string spandrelsOf(const MadeUp& madeUp) {
+  if (!madeUp.spandrel) return "[]";
+  const std::string frame = madeUp.bands > 0 ? R"({"band": "near"}, "under": "2 mm")" : R"({"offset": "20 mm"})";
+  return R"([{"id": "crown", "paper": "reed print", "frame": )" + frame + "}]";
+}
+
+std::string washesOf(const MadeUp& madeUp) {
+  if (madeUp.washOrder.empty()) return "[]";
+  return R"([{"id": "tide", "colour": "pale green", "along": ")" +
+         std::string(madeUp.bands > 1 ? "band:far.outer" : "window") +
+         R"(", "gap": "3 mm", "width": "8 mm", "order": ")" + madeUp.washOrder + "\"}]";
+}
+
 std::string textOf(const MadeUp& madeUp) {
   return R"({"format": "mountwright-job/1",
     "artwork": {"width": "200 mm", "height": "260 mm"},
-    "mount": {"window": {"shape": "rectangle", "overlap": "3 mm"}, "boards": )" +
-         boardsOf(madeUp) + R"(, "borders": {"sides": "110 mm", "weighting": "equal"}}, "bands": )" + bandsOf(madeUp) +
-         ", \"lines\": " + linesOf(madeUp) + ", \"leaf\": " + leafOf(madeUp) +
+    "mount": {"window": {"shape": )" +
+         std::string(madeUp.arched ? R"("arch", "head": "round")" : R"("rectangle")") +
+         R"(, "overlap": "3 mm"}, "boards": )" + boardsOf(madeUp) +
+         R"(, "borders": {"sides": "110 mm", "weighting": "equal"}}, "bands": )" + bandsOf(madeUp) +
+         ", \"lines\": " + linesOf(madeUp) + ", \"spandrels\": " + spandrelsOf(madeUp) +
+         ", \"washes\": " + washesOf(madeUp) + ", \"leaf\": " + leafOf(madeUp) +
          ", \"techniques\": " + techniquesOf(madeUp) + '}';
 }
 
@@ -113,7 +129,10 @@ MadeUp switchingOn(const core::craft::Technique& technique) {
 MadeUp everything(const std::string& washOrder) {
   MadeUp madeUp;
   madeUp.boards = 3;
-  madeUp.coloured = madeUp.arched = madeUp.lineAlongWindow = madeUp.lineAlongBand = madeUp.spandrel = true;
+  madeUp.coloured = madeUp.arched = madeUp.lineAlongBand = true;
+  // A spandrel covers the ground a line round the head would run on.
+  madeUp.spandrel = washOrder == "linesFirst";
+  madeUp.lineAlongWindow = !madeUp.spandrel;
   madeUp.bands = 2;
   madeUp.washOrder = washOrder;
   madeUp.leaf = {{"on:near", field("scattered", "methylCellulose")},
@@ -127,19 +146,6 @@ core::design::Design designOf(const MadeUp& madeUp) {
   auto read = core::design::readDesign(textOf(madeUp));
   for (const auto& problem : read.problems.sorted()) UNSCOPED_INFO(core::base::dump(problem));
   REQUIRE(read.design);
-  auto& job = read.design->job;
-  if (madeUp.arched) job.window.form.shape = core::design::Shape::Arch;
-  if (madeUp.spandrel) {
-    job.spandrels.emplace_back();
-    job.spandrels.back().id = "crown";
-    job.spandrels.back().paper = "reed print";
-  }
-  if (!madeUp.washOrder.empty()) {
-    job.washes.emplace_back();
-    job.washes.back().id = "tide";
-    job.washes.back().colour = "pale green";
-    job.washes.back().washFirst = madeUp.washOrder == "washFirst";
-  }
   return *std::move(read.design);
 }
 

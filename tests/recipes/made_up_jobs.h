@@ -24,7 +24,8 @@ struct MadeUp {
 // The smallest job that switches the technique on, by what its `when` asks for, and chooses it in its role.
 // A technique that waits to be needed has none of its own.
 MadeUp switchingOn(const core::craft::Technique& technique);
-// Three coloured boards under an arched window, two bands, lines, a spandrel, a wash and a field of leaf on each size.
+// Three coloured boards under an arched window, two bands, lines, a wash, a field of leaf on each size; round the head
+// a spandrel where the lines come first, a line where the wash does.
 MadeUp everything(const std::string& washOrder);
 
 core::design::Design designOf(const MadeUp& madeUp);
