@@ -1,6 +1,7 @@
 #include "app/viewmodels/drawing_painter.h"
 
 #include <QPainterPath>
+#include <QtMath>
 #include <algorithm>
 
 #include "core/sheets/piece.h"
@@ -20,7 +21,33 @@ QPointF at(const core::sheets::Point& point, double scale) { return {point.x * s
 
 // What is filled when it is worked: thin lines would vanish under an outline alone.
 bool isFilledWhenWorked(Role role) {
-  return role == Role::Band || role == Role::Line || role == Role::Leaf || role == Role::Bevel;
+  return role == Role::Band || role == Role::Line || role == Role::Spandrel || role == Role::Wash ||
+         role == Role::Leaf || role == Role::Bevel;
+}
+
+void addSegment(QPainterPath& path, const core::geometry::Segment& segment, double scale) {
+  if (const auto* arc = std::get_if<core::geometry::Arc>(&segment)) {
+    const QPointF centre = at(arc->centre, scale);
+    const double r = arc->radius * scale;
+    // Qt counts angles against the clock, the drawing with it.
+    const double start = -qRadiansToDegrees(std::atan2(arc->from.y - arc->centre.y, arc->from.x - arc->centre.x));
+    path.arcTo(QRectF(centre.x() - r, centre.y() - r, 2 * r, 2 * r), start, -qRadiansToDegrees(arc->sweep));
+    return;
+  }
+  if (std::holds_alternative<core::geometry::Straight>(segment)) {
+    path.lineTo(at(core::geometry::endOf(segment), scale));
+    return;
+  }
+  // A parallel curve of an ellipse: points a degree apart are nearer to it than a pixel.
+  constexpr int kPoints = 360;
+  for (int i = 1; i <= kPoints; ++i) path.lineTo(at(core::geometry::pointAt(segment, double(i) / kPoints), scale));
+}
+
+void addSegments(QPainterPath& path, const std::vector<core::geometry::Segment>& segments, bool closed, double scale) {
+  if (segments.empty()) return;
+  path.moveTo(at(core::geometry::startOf(segments.front()), scale));
+  for (const core::geometry::Segment& segment : segments) addSegment(path, segment, scale);
+  if (closed) path.closeSubpath();
 }
 
 QColor mixed(const QColor& ground, const QColor& with, double share) {
@@ -58,7 +85,27 @@ Style styleOf(const Primitive& primitive, bool worked, bool closed, const Inks& 
   return style;
 }
 
+void paintPath(QPainter& painter, const QPainterPath& path, const Style& style) {
+  painter.setPen(style.pen);
+  painter.setBrush(style.fill);
+  painter.drawPath(path);
+}
+
 void paintOne(QPainter& painter, const Primitive& primitive, bool worked, double scale, const Inks& inks) {
+  if (const auto* patch = std::get_if<core::geometry::Patch>(&primitive.shape)) {
+    QPainterPath path;
+    path.setFillRule(Qt::OddEvenFill);
+    addSegments(path, patch->outer.segments(), true, scale);
+    addSegments(path, patch->inner.segments(), true, scale);
+    paintPath(painter, path, styleOf(primitive, worked, true, inks));
+    return;
+  }
+  if (const auto* line = std::get_if<core::sheets::Path>(&primitive.shape)) {
+    QPainterPath path;
+    addSegments(path, line->segments, line->closed, scale);
+    paintPath(painter, path, styleOf(primitive, worked, line->closed, inks));
+    return;
+  }
   if (const auto* frame = std::get_if<core::sheets::Frame>(&primitive.shape)) {
     QPainterPath path;
     path.setFillRule(Qt::OddEvenFill);
@@ -66,10 +113,7 @@ void paintOne(QPainter& painter, const Primitive& primitive, bool worked, double
     if (frame->innerFrom != frame->innerTo) {
       path.addRect(QRectF(at(frame->innerFrom, scale), at(frame->innerTo, scale)));
     }
-    const Style style = styleOf(primitive, worked, true, inks);
-    painter.setPen(style.pen);
-    painter.setBrush(style.fill);
-    painter.drawPath(path);
+    paintPath(painter, path, styleOf(primitive, worked, true, inks));
     return;
   }
   if (const auto* stroke = std::get_if<core::sheets::Stroke>(&primitive.shape)) {

@@ -10,6 +10,7 @@ struct Point {
   friend constexpr Point operator+(Point a, Point b) { return {a.x + b.x, a.y + b.y}; }
   friend constexpr Point operator-(Point a, Point b) { return {a.x - b.x, a.y - b.y}; }
   friend constexpr Point operator*(double factor, Point p) { return {factor * p.x, factor * p.y}; }
+  friend constexpr Point operator*(Point p, double factor) { return factor * p; }
   friend constexpr bool operator==(Point, Point) = default;
 };
 

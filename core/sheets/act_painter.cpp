@@ -14,13 +14,8 @@ constexpr double kDash = 2;
 constexpr double kArcStep = 7.5;  // degrees
 
 double radians(double degrees) { return degrees * std::numbers::pi / 180; }
-double length(const Point& a) { return std::hypot(a.x, a.y); }
 
 }  // namespace
-
-Point operator+(const Point& a, const Point& b) { return {a.x + b.x, a.y + b.y}; }
-Point operator-(const Point& a, const Point& b) { return {a.x - b.x, a.y - b.y}; }
-Point operator*(const Point& a, double factor) { return {a.x * factor, a.y * factor}; }
 
 Points arc(const Point& centre, double across, double down, double from, double to) {
   const int steps = std::max(1, static_cast<int>(std::ceil(std::abs(to - from) / kArcStep)));

@@ -14,10 +14,6 @@ inline constexpr double kActHeight = 80;
 
 using Points = std::vector<Point>;
 
-Point operator+(const Point& a, const Point& b);
-Point operator-(const Point& a, const Point& b);
-Point operator*(const Point& a, double factor);
-
 // From `from` degrees to `to`, both ends included.
 Points arc(const Point& centre, double radius, double from, double to);
 Points arc(const Point& centre, double across, double down, double from, double to);

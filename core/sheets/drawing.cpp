@@ -9,6 +9,24 @@ namespace {
 std::string number(double value) { return base::fixedNumber(value, 3); }
 std::string at(const Point& point) { return number(point.x) + ',' + number(point.y); }
 
+struct SegmentText {
+  std::string operator()(const geometry::Straight& straight) const { return " line " + at(straight.to); }
+  std::string operator()(const geometry::Arc& arc) const {
+    return " arc " + at(arc.centre) + " r " + number(arc.radius) + " to " + at(arc.to) + " by " + number(arc.sweep);
+  }
+  std::string operator()(const geometry::OvalArc& oval) const {
+    return " oval " + at(oval.centre) + ' ' + number(oval.semiX) + 'x' + number(oval.semiY) + " out " +
+           number(oval.out) + " from " + number(oval.start) + " by " + number(oval.sweep);
+  }
+};
+
+std::string along(const std::vector<geometry::Segment>& segments) {
+  if (segments.empty()) return "";
+  std::string text = at(geometry::startOf(segments.front()));
+  for (const geometry::Segment& segment : segments) text += std::visit(SegmentText{}, segment);
+  return text;
+}
+
 struct ShapeText {
   std::string operator()(const Frame& frame) const {
     std::string text = "frame " + at(frame.outerFrom) + ' ' + at(frame.outerTo);
@@ -20,6 +38,12 @@ struct ShapeText {
     for (const Point& point : stroke.points) text += ' ' + at(point);
     return text;
   }
+  std::string operator()(const geometry::Patch& patch) const {
+    std::string text = "patch " + along(patch.outer.segments());
+    if (!patch.inner.empty()) text += " less " + along(patch.inner.segments());
+    return text;
+  }
+  std::string operator()(const Path& path) const { return (path.closed ? "loop " : "path ") + along(path.segments); }
   std::string operator()(const Text& text) const {
     return "text " + at(text.at) + ' ' + number(text.height) + " \"" + text.text + '"';
   }
@@ -36,9 +60,12 @@ std::string_view name(Role role) {
     case Role::Band: return "band";
     case Role::Mitre: return "mitre";
     case Role::Line: return "line";
+    case Role::Spandrel: return "spandrel";
+    case Role::Wash: return "wash";
     case Role::Leaf: return "leaf";
     case Role::Artwork: return "artwork";
     case Role::Mark: return "mark";
+    case Role::Setting: return "setting";
     case Role::Dimension: return "dimension";
     case Role::DimensionText: return "dimensionText";
     case Role::Section: return "section";

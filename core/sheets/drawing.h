@@ -5,13 +5,11 @@
 #include <variant>
 #include <vector>
 
+#include "core/geometry/region.h"
+
 namespace core::sheets {
 
-struct Point {
-  double x = 0;
-  double y = 0;
-  friend bool operator==(const Point&, const Point&) = default;
-};
+using geometry::Point;
 
 enum class Role {
   BoardEdge,   // outer edge of the mount
@@ -21,9 +19,12 @@ enum class Role {
   Band,
   Mitre,
   Line,
+  Spandrel,
+  Wash,
   Leaf,
   Artwork,    // the sheet, where the work is shown
   Mark,       // marked corner
+  Setting,    // centre line, springing line, centres and joints of arcs
   Dimension,  // dimension line with its ends
   DimensionText,
   // Of the drawings of acts (act.h). Closed shapes of these hide what was painted before them.
@@ -49,6 +50,11 @@ struct Stroke {
   std::vector<Point> points;
   bool closed = false;
 };
+// A line along straights and arcs.
+struct Path {
+  std::vector<geometry::Segment> segments;
+  bool closed = false;
+};
 struct Text {
   Point at;  // centre
   std::string text;
@@ -58,7 +64,8 @@ struct Text {
 struct Primitive {
   std::string element;  // "top", "inner", "inner.top", "outside", "field", "piece"
   Role role = Role::BoardEdge;
-  std::variant<Frame, Stroke, Text> shape;
+  // A patch is a frame between curved outlines.
+  std::variant<Frame, Stroke, Text, geometry::Patch, Path> shape;
 };
 
 enum class Side { Face, Back };

@@ -27,6 +27,12 @@ class Painter {
   void face() {
     artwork();
     for (std::size_t i = m_layout.boards.size(); i-- > 0;) boardFromFace(i);
+    for (const design::SpandrelLayout& spandrel : m_layout.spandrels) {
+      add(spandrel.id, Role::Spandrel, detail::between(spandrel.seen, {}));
+    }
+    for (const design::WashLayout& wash : m_layout.washes) {
+      add(wash.id, Role::Wash, detail::between(wash.outer, wash.inner));
+    }
     for (const bool onBand : {false, true}) {
       if (onBand) {
         for (const design::BandLayout& band : m_layout.bands) strips(band);
@@ -36,9 +42,7 @@ class Painter {
       }
     }
     for (const design::LineLayout& line : m_layout.lines) {
-      const Rectangle path = detail::around(detail::topFace(m_layout), line.path);
-      add(line.id, Role::Line,
-          detail::frame(detail::movedIn(path, -line.width / 2), detail::movedIn(path, line.width / 2)));
+      add(line.id, Role::Line, detail::between(line.outer, line.inner));
     }
     mark();
   }
@@ -46,7 +50,7 @@ class Painter {
   void back() {
     for (const design::BoardLayout& board : m_layout.boards) {
       add(board.id, Role::BoardEdge, detail::ring(detail::mount(m_layout)));
-      add(board.id, Role::BoardSight, detail::ring(detail::sightOf(board)));
+      add(board.id, Role::BoardSight, detail::along(board.sightOutline));
     }
     mark();
     m_drawing.side = Side::Back;
@@ -58,26 +62,33 @@ class Painter {
  private:
   template <typename Shape>
   void add(std::string element, Role role, Shape shape) {
-    m_drawing.primitives.push_back({std::move(element), role, std::move(shape)});
+    m_drawing.primitives.push_back({std::move(element), role, detail::Shape(std::move(shape))});
   }
 
   void artwork() {
-    const Rectangle opening = detail::sightOf(m_layout.boards.back());
+    const design::BoardLayout& innermost = m_layout.boards.back();
+    const Rectangle opening = detail::sightOf(innermost);
     const Rectangle sheet = detail::sheetOf(m_layout);
     const Rectangle seen{std::max(opening.left, sheet.left), std::max(opening.top, sheet.top),
                          std::min(opening.right, sheet.right), std::min(opening.bottom, sheet.bottom)};
-    add("art", Role::Artwork, detail::frame(seen, {}));
+    // A work that fills the opening shows in the opening's own form; a float shows whole.
+    const bool fills = seen.left == opening.left && seen.right == opening.right && seen.top == opening.top &&
+                       seen.bottom == opening.bottom;
+    if (fills) {
+      add("art", Role::Artwork, detail::between(innermost.sightOutline, {}));
+    } else {
+      add("art", Role::Artwork, detail::frame(seen, {}));
+    }
   }
 
   void boardFromFace(std::size_t index) {
     const design::BoardLayout& board = m_layout.boards[index];
-    const Rectangle reachesTo = index == 0 ? detail::mount(m_layout) : detail::sightOf(m_layout.boards[index - 1]);
-    const Rectangle face = detail::faceOf(board);
-    const Rectangle sight = detail::sightOf(board);
-    add(board.id, Role::BoardFace, detail::frame(reachesTo, face));
-    if (board.bevelPlan > 0) add(board.id, Role::Bevel, detail::frame(face, sight));
-    add(board.id, Role::BoardSight, detail::ring(sight));
-    if (index == 0) add(board.id, Role::BoardEdge, detail::ring(reachesTo));
+    const geometry::Outline edge = geometry::outlineOf(detail::mount(m_layout));
+    const geometry::Outline& reachesTo = index == 0 ? edge : m_layout.boards[index - 1].sightOutline;
+    add(board.id, Role::BoardFace, detail::between(reachesTo, board.faceOutline));
+    if (board.bevelPlan > 0) add(board.id, Role::Bevel, detail::between(board.faceOutline, board.sightOutline));
+    add(board.id, Role::BoardSight, detail::along(board.sightOutline));
+    if (index == 0) add(board.id, Role::BoardEdge, detail::along(edge));
   }
 
   void strips(const design::BandLayout& band) {
@@ -107,17 +118,12 @@ class Painter {
     const design::Leaf& entered = m_job.leaf[index];
     if (field.onBevel) {
       const design::BoardLayout& board = *m_layout.board(entered.regionOf);
-      add(field.id, Role::Leaf, detail::frame(detail::faceOf(board), detail::sightOf(board)));
-      return;
+      add(field.id, Role::Leaf, detail::between(board.faceOutline, board.sightOutline));
+    } else if (entered.region == design::RegionKind::Spandrel) {
+      add(field.id, Role::Leaf, detail::between(m_layout.spandrel(entered.regionOf)->seen, {}));
+    } else {
+      add(field.id, Role::Leaf, detail::between(field.outer, field.inner));
     }
-    const Rectangle face = detail::topFace(m_layout);
-    const Rectangle edge = detail::mount(m_layout);
-    // A region that goes to the mount's own edge is told by a reach beyond any mount.
-    Rectangle outer = geometry::outside(face, field.ring.to);
-    outer = {std::max(outer.left, edge.left), std::max(outer.top, edge.top), std::min(outer.right, edge.right),
-             std::min(outer.bottom, edge.bottom)};
-    outer = detail::movedIn(outer, entered.keepOffEdge.inMillimetres());
-    add(field.id, Role::Leaf, detail::frame(outer, geometry::outside(face, field.ring.from)));
   }
 
   void mark() {

@@ -6,12 +6,9 @@ namespace core::sheets::detail {
 
 Rectangle mount(const design::Layout& layout) { return {0, 0, layout.outerWidth, layout.outerHeight}; }
 
-Rectangle sightOf(const design::BoardLayout& board) {
-  return {board.borderLeft, board.borderTop, board.borderLeft + board.sight.width,
-          board.borderTop + board.sight.height};
-}
+Rectangle sightOf(const design::BoardLayout& board) { return board.sightAt; }
 
-Rectangle faceOf(const design::BoardLayout& board) { return movedIn(sightOf(board), -board.bevelPlan); }
+Rectangle faceOf(const design::BoardLayout& board) { return board.faceAt; }
 
 Rectangle topFace(const design::Layout& layout) { return faceOf(layout.boards.front()); }
 
@@ -49,6 +46,23 @@ Stroke ring(const Rectangle& r) {
   return {{{r.left, r.top}, {r.right, r.top}, {r.right, r.bottom}, {r.left, r.bottom}}, true};
 }
 
+namespace {
+
+bool isPlain(const geometry::Outline& outline) { return outline.empty() || geometry::isRectangle(outline); }
+Rectangle boxOf(const geometry::Outline& outline) { return outline.empty() ? Rectangle{} : outline.bounds(); }
+
+}  // namespace
+
+Shape between(const geometry::Outline& outer, const geometry::Outline& inner) {
+  if (isPlain(outer) && isPlain(inner)) return frame(boxOf(outer), boxOf(inner));
+  return geometry::Patch{outer, inner};
+}
+
+Shape along(const geometry::Outline& outline) {
+  if (isPlain(outline)) return ring(boxOf(outline));
+  return Path{outline.segments(), true};
+}
+
 Point turned(const Point& point, double width) { return {width - point.x, point.y}; }
 
 namespace {
@@ -65,6 +79,13 @@ struct Turner {
     for (Point& point : stroke.points) point = turned(point, width);
   }
   void operator()(Text& text) const { text.at = turned(text.at, width); }
+  void operator()(geometry::Patch& patch) const {
+    patch.outer = patch.outer.mirrored(width / 2);
+    patch.inner = patch.inner.mirrored(width / 2);
+  }
+  void operator()(Path& path) const {
+    path.segments = geometry::Outline(std::move(path.segments)).mirrored(width / 2).segments();
+  }
 
  private:
   void across(Point& from, Point& to) const {

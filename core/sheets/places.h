@@ -24,6 +24,12 @@ Rectangle followedBy(const design::Layout& layout, const design::Line& line);
 Frame frame(const Rectangle& outer, const Rectangle& inner);
 Stroke ring(const Rectangle& rectangle);
 
+// What lies between two outlines, and the line along one: a frame and a stroke where they are rectangles, so that a
+// plain mount is drawn of nothing but corners. An empty inner leaves no hole.
+using Shape = decltype(Primitive::shape);
+Shape between(const geometry::Outline& outer, const geometry::Outline& inner);
+Shape along(const geometry::Outline& outline);
+
 // The same seen from the other side of a mount of that width: left and right change places.
 Point turned(const Point& point, double width);
 void turn(std::vector<Primitive>& primitives, double width);

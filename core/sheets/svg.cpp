@@ -26,11 +26,45 @@ std::string box(const Point& from, const Point& to) {
   return moveTo(from) + lineTo({to.x, from.y}) + lineTo(to) + lineTo({from.x, to.y}) + 'Z';
 }
 
+// A parallel curve of an ellipse has no element of its own: points a degree apart stand for it.
+constexpr int kOvalPoints = 360;
+
+struct SegmentData {
+  std::string operator()(const geometry::Straight& straight) const { return lineTo(straight.to); }
+  std::string operator()(const geometry::Arc& arc) const {
+    // Two halves: ends that fall together would draw nothing.
+    const geometry::Segment whole = arc;
+    return half(arc, geometry::pointAt(whole, 0.5)) + half(arc, arc.to);
+  }
+  std::string operator()(const geometry::OvalArc& oval) const {
+    std::string data;
+    const geometry::Segment whole = oval;
+    for (int i = 1; i <= kOvalPoints; ++i) data += lineTo(geometry::pointAt(whole, double(i) / kOvalPoints));
+    return data;
+  }
+
+ private:
+  static std::string half(const geometry::Arc& arc, const Point& to) {
+    const std::string radius = number(arc.radius);
+    // Half of what is at most a whole turn is never the larger arc.
+    return "A" + radius + ' ' + radius + " 0 0 " + (arc.sweep > 0 ? "1 " : "0 ") + number(to.x) + ' ' + number(to.y);
+  }
+};
+
+std::string along(const std::vector<geometry::Segment>& segments, bool closed) {
+  if (segments.empty()) return "";
+  std::string data = moveTo(geometry::startOf(segments.front()));
+  for (const geometry::Segment& segment : segments) data += std::visit(SegmentData{}, segment);
+  return closed ? data + 'Z' : data;
+}
+
 // Presentation attributes rather than a style sheet: every reader of SVG 1.1 follows those.
 std::string_view ink(Role role) {
   switch (role) {
     case Role::Bevel:
     case Role::Band:
+    case Role::Spandrel:
+    case Role::Wash:
     case Role::Leaf:
       return "fill=\"#1B1F23\" fill-opacity=\"0.12\" fill-rule=\"evenodd\" stroke=\"#1B1F23\" stroke-width=\"0.25\"";
     case Role::Line:
@@ -38,6 +72,7 @@ std::string_view ink(Role role) {
     case Role::Artwork: return "fill=\"#1B1F23\" fill-opacity=\"0.05\"";
     case Role::Dimension: return "fill=\"none\" stroke=\"#7A3410\" stroke-width=\"0.5\"";
     case Role::DimensionText: return "fill=\"#7A3410\" font-family=\"sans-serif\"";
+    case Role::Setting: return "fill=\"none\" stroke=\"#505458\" stroke-width=\"0.2\" stroke-dasharray=\"4 1.5 1 1.5\"";
     case Role::BoardEdge:
     case Role::BoardFace:
     case Role::BoardSight:
@@ -96,6 +131,14 @@ struct ShapeSvg {
     for (std::size_t i = 1; i < stroke.points.size(); ++i) data += lineTo(stroke.points[i]);
     if (stroke.closed) data += 'Z';
     return path(primitive.role, stroke.closed, data, primitive.element);
+  }
+  std::string operator()(const geometry::Patch& patch) const {
+    const std::string data = along(patch.outer.segments(), true) + along(patch.inner.segments(), true);
+    return data.empty() ? "" : path(primitive.role, true, data, primitive.element);
+  }
+  std::string operator()(const Path& line) const {
+    const std::string data = along(line.segments, line.closed);
+    return data.empty() ? "" : path(primitive.role, line.closed, data, primitive.element);
   }
   std::string operator()(const Text& text) const {
     const double height = text.height > 0 ? text.height : kTextHeight;
