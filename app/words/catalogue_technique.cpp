@@ -28,7 +28,7 @@ const std::vector<Entry>& techniqueEntries() {
        QT_TRANSLATE_NOOP("words", "exactly one of \"always\", \"each\", \"any\", \"needed\" belongs here")},
       {"technique.when-false", QT_TRANSLATE_NOOP("words", "this can only be true; leave it out otherwise")},
       {"technique.at-least-without-any", QT_TRANSLATE_NOOP("words", "\"atLeast\" goes with \"any\" alone")},
-      {"technique.where-without-kind", QT_TRANSLATE_NOOP("words", "\"where\" goes with \"each\" or \"any\" alone")},
+      {"technique.where-without-kind", QT_TRANSLATE_NOOP("words", "\"where\" goes with \"each\", \"any\" or \"every\" alone")},
       {"technique.unknown-property",
        QT_TRANSLATE_NOOP("words", "a {kind} has no property \"{property}\"; it has: {words}")},
       {"technique.unknown-value",
@@ -64,6 +64,8 @@ const std::vector<Entry>& techniqueEntries() {
       {"technique.placeholder-without-thing",
        QT_TRANSLATE_NOOP("words", "a step done once has no \"{placeholder}\" to put in words")},
       {"technique.unknown-figure", QT_TRANSLATE_NOOP("words", "no design has a figure \"{figure}\"")},
+      {"technique.figure-family-not-here",
+       QT_TRANSLATE_NOOP("words", "\"{figure}\" stands for many figures; only a step's \"figures\" may")},
       {"technique.figure-of-other-thing", QT_TRANSLATE_NOOP("words", "\"{figure}\" is no figure of a {kind}")},
 
       {"technique.malformed-fact",

@@ -133,5 +133,7 @@ TEST_CASE("things are named as a maker says them") {
   const auto words = app::words::thingWords();
   CHECK(words.board == "{id} board");
   CHECK(words.strip == "{side} strip of {band}");
+  CHECK(words.spandrel == "{id} spandrel");
+  CHECK(words.wash == "{id} wash panel");
   CHECK(words.places.at("tl") == "top left");
 }
