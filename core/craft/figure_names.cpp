@@ -22,17 +22,15 @@ constexpr std::array<std::string_view, 18> kPieceFigures = {
     "rebate.height",      "rebate.depth",        "package.depth"};
 
 // A number in an id is written N.
-constexpr std::array<std::string_view, 51> kBoardFigures = {
+constexpr std::array<std::string_view, 43> kBoardFigures = {
     "thickness", "sight.width", "sight.height", "face.width", "face.height", "sight.perimeter", "sight.area",
     "face.perimeter", "bevel.plan", "bevel.slope", "bevel.area", "reveal", "reveal.flat", "border.top", "border.bottom",
     "border.left", "border.right", "back.left", "back.right", "mark.left", "mark.right", "mark.top", "mark.bottom",
     // The setting-out of a shaped window, on the back.
     "axis", "springing", "arc.N.radius", "arc.N.sweep", "arc.N.centre.left", "arc.N.centre.top",
-    "arc.N.centre.fromAxis", "arc.N.centre.fromSpringing", "arc.N.start.left", "arc.N.start.top",
-    "arc.N.start.fromAxis", "arc.N.start.fromSpringing", "arc.N.end.left", "arc.N.end.top", "arc.N.end.fromAxis",
-    "arc.N.end.fromSpringing", "point.N.left", "point.N.top", "point.N.fromAxis", "point.N.fromSpringing",
-    "oval.semiMajor", "oval.semiMinor", "oval.focus", "oval.string", "oval.N.left", "oval.N.top", "oval.N.fromAxis",
-    "oval.N.fromSpringing"};
+    "arc.N.centre.fromAxis", "arc.N.centre.fromSpringing", "point.N.left", "point.N.top", "point.N.fromAxis",
+    "point.N.fromSpringing", "oval.semiMajor", "oval.semiMinor", "oval.focus", "oval.string", "oval.N.left",
+    "oval.N.top", "oval.N.fromAxis", "oval.N.fromSpringing"};
 
 constexpr std::array<std::string_view, 16> kBandFigures = {"inner.width",
                                                            "inner.height",
@@ -56,7 +54,7 @@ constexpr std::array<std::string_view, 8> kLineFigures = {
     "fromFace.sides", "fromFace.topBottom", "fromFaceCorner"};
 
 constexpr std::array<std::string_view, 3> kSpandrelFigures = {"width", "height", "area"};
-constexpr std::array<std::string_view, 2> kWashFigures = {"width", "area"};
+constexpr std::array<std::string_view, 4> kWashFigures = {"width", "fromFace.sides", "fromFace.topBottom", "area"};
 constexpr std::array<std::string_view, 3> kLeafFigures = {"area", "sheets", "size"};
 
 // Whether the name is one of them, or with "*" as its last word the beginning of one.

@@ -250,6 +250,8 @@ Figures::Figures(const Job& job, const Layout& layout, UnitSystem system) {
   for (const WashLayout& wash : layout.washes) {
     out.element("wash", wash.id);
     out.length("width", wash.width);
+    out.length("fromFace.sides", wash.ring.from.sides.inMillimetres());
+    out.length("fromFace.topBottom", wash.ring.from.topBottom.inMillimetres());
     out.area("area", wash.area);
   }
   for (const LeafLayout& leaf : layout.leaf) {

@@ -17,12 +17,30 @@ using base::Millimetres;
 constexpr double kRounding = 1e-9;
 double settled(double measured, double exact) { return std::fabs(measured - exact) <= kRounding ? exact : measured; }
 
+std::string_view boardMessage(geometry::MoveProblem::Kind kind) {
+  switch (kind) {
+    case geometry::MoveProblem::Kind::ArcVanishes: return "shape.board-arc-vanishes";
+    case geometry::MoveProblem::Kind::Nothing: return "shape.board-nothing";
+    case geometry::MoveProblem::Kind::Parts: return "shape.board-parts";
+  }
+  return "shape.board-nothing";
+}
+
+std::string_view followerMessage(geometry::MoveProblem::Kind kind) {
+  switch (kind) {
+    case geometry::MoveProblem::Kind::ArcVanishes: return "shape.follower-arc-vanishes";
+    case geometry::MoveProblem::Kind::Nothing: return "shape.follower-nothing";
+    case geometry::MoveProblem::Kind::Parts: return "shape.follower-parts";
+  }
+  return "shape.follower-nothing";
+}
+
 std::optional<Outline> movedFor(const Outline& outline, double by, const std::string& board, std::string pointer,
                                 base::Problems& problems) {
   auto result = geometry::moved(outline, by);
   if (result) return std::move(result).value();
   conflict(problems, std::move(pointer),
-           Message("shape.board-" + std::string(geometry::name(result.error().kind)))
+           Message(boardMessage(result.error().kind))
                .with("board", board)
                .with("distance", Millimetres{by})
                .with("radius", Millimetres{result.error().room})
@@ -162,7 +180,7 @@ std::optional<Outline> roundWindow(const Layout& layout, double by, const std::s
   auto result = geometry::moved(layout.boards.front().faceOutline, by);
   if (result) return std::move(result).value();
   conflict(problems, pointer,
-           Message("shape.follower-" + std::string(geometry::name(result.error().kind)))
+           Message(followerMessage(result.error().kind))
                .with("id", id)
                .with("distance", Millimetres{by})
                .with("radius", Millimetres{result.error().room}));

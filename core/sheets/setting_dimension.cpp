@@ -64,8 +64,11 @@ bool Dimension::ofSpandrel(const design::SpandrelLayout& spandrel) {
 }
 
 bool Dimension::ofWash(const design::WashLayout& wash) {
-  if (!is("wash.width")) return false;
   const Rectangle inner = wash.inner.bounds();
+  const Rectangle face = topFace(m_layout);
+  if (is("wash.fromFace.sides")) return across(inner.left, face.left, sideLevel(wash.inner));
+  if (is("wash.fromFace.topBottom")) return down(face.bottom, inner.bottom, middleX(inner));
+  if (!is("wash.width")) return false;
   const Rectangle outer = wash.outer.bounds();
   const auto fits = [&](double gap) { return std::fabs(gap - m_figure.value) < 1e-6; };
   const double level = sideLevel(wash.inner);

@@ -158,7 +158,19 @@ TEST_CASE("a band wider than the board and a reveal narrower than the bevel say 
 
 TEST_CASE("what a later version works is refused by name") {
   const Commands commands;
-  checkRefused(commands, changed(workedExample(), "\"rectangle\"", "\"oval\""), "/mount/window/shape");
-  const auto lines = commands.problems(changed(workedExample(), "\"rectangle\"", "\"oval\""));
-  CHECK(tests::contains(lines[0], "not yet: "));
+  const std::string stocked =
+      changed(workedExample(), "\"package\":",
+              R"("stock": [{"id": "sheet", "kind": "board", "width": "815 mm", "height": "1120 mm"}], "package":)");
+  checkRefused(commands, stocked, "/stock/0");
+  CHECK(tests::contains(commands.problems(stocked)[0], "not yet: "));
+}
+
+TEST_CASE("a window that does not fit is told with what would") {
+  const Commands commands;
+  const auto lines =
+      commands.problems(changed(workedExample(), "\"rectangle\"", R"("arch", "head": "pointed", "rise": "240 mm")"));
+  REQUIRE(lines.size() == 1);
+  CHECK(tests::contains(lines[0], "a.job.json:/mount/window/rise: "));
+  CHECK(tests::contains(lines[0], "234.0 mm"));
+  CHECK(tests::contains(lines[0], "6.0 mm"));
 }

@@ -48,8 +48,8 @@ TEST_CASE("Every figure of a design is known by its id") {
         "springing",
         "arc.1.radius",
         "arc.12.centre.fromAxis",
-        "arc.2.end.fromSpringing",
-        "arc.2.start.left",
+        "arc.2.centre.fromSpringing",
+        "point.2.left",
         "point.3.fromAxis",
         "oval.semiMajor",
         "oval.string",
@@ -62,7 +62,7 @@ TEST_CASE("Every figure of a design is known by its id") {
        {"horizontal", "vertical", "total", "offset", "cornerMark", "fromFace.sides", "fromFace.topBottom",
         "fromFaceCorner"}},
       {"spandrel.crown.", {"width", "height", "area"}},
-      {"wash.sky.", {"width", "area"}},
+      {"wash.sky.", {"width", "fromFace.sides", "fromFace.topBottom", "area"}},
       {"leaf.field.", {"area", "sheets", "size"}},
   };
   for (const auto& [family, names] : families) {
