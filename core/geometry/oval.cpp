@@ -19,7 +19,7 @@ constexpr std::array<double, 5> kWeights = {0.295524224714752870, 0.269266719309
 // Steps of the quadrature: short enough for an ellipse twenty times as long as wide.
 constexpr double kStep = std::numbers::pi / 48;
 
-double speedOf(const OvalArc& o, double t) { return std::hypot(o.semiX * std::sin(t), o.semiY * std::cos(t)); }
+double speedOf(const OvalArc& o, double t) { return geometry::length({o.semiX * std::sin(t), o.semiY * std::cos(t)}); }
 
 template <typename Rate>
 double integral(double t0, double t1, Rate rate) {
