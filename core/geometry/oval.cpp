@@ -62,12 +62,19 @@ double length(const OvalArc& o, double t0, double t1) {
 
 double parameterAtY(const OvalArc& o, double y, double low, double high) {
   const bool rising = pointAt(o, high).y > pointAt(o, low).y;
-  // Halving alone: sixty steps use up the double, and nothing can run off.
-  for (int i = 0; i < 60; ++i) {
-    const double middle = (low + high) / 2;
-    ((pointAt(o, middle).y < y) == rising ? low : high) = middle;
+  double t = (low + high) / 2;
+  // By the tangent; halving wherever that would leave the bracket, so that nothing can run off.
+  for (int i = 0; i < 80; ++i) {
+    const double off = pointAt(o, t).y - y;
+    if (off == 0) return t;
+    ((off < 0) == rising ? low : high) = t;
+    double next = t - off / rateAt(o, t).y;
+    if (!(next > low && next < high)) next = (low + high) / 2;
+    const double step = std::fabs(next - t);
+    t = next;
+    if (step <= 1e-15) break;
   }
-  return (low + high) / 2;
+  return t;
 }
 
 double perimeter(double semiX, double semiY) {

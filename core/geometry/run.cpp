@@ -129,6 +129,11 @@ void crossArcs(const Run& a, const Run& b, std::vector<double>& heights) {
   }
 }
 
+// Parallel curves of one ellipse never cross.
+bool areParallel(const OvalArc& a, const OvalArc& b) {
+  return a.centre == b.centre && a.semiX == b.semiX && a.semiY == b.semiY;
+}
+
 // Any two runs, by where the difference of their x changes sign.
 void crossBySampling(const Run& a, const Run& b, std::vector<double>& heights) {
   constexpr int kSamples = 64;
@@ -220,6 +225,7 @@ void addCrossings(const Run& a, const Run& b, std::vector<double>& heights) {
   const bool straightB = std::holds_alternative<Straight>(*b.segment);
   const bool ovalA = std::holds_alternative<OvalArc>(*a.segment);
   const bool ovalB = std::holds_alternative<OvalArc>(*b.segment);
+  if (ovalA && ovalB && areParallel(std::get<OvalArc>(*a.segment), std::get<OvalArc>(*b.segment))) return;
   if (ovalA || ovalB) {
     crossBySampling(a, b, heights);
   } else if (straightA && straightB) {
