@@ -85,6 +85,17 @@ Style styleOf(const Primitive& primitive, bool worked, bool closed, const Inks& 
   return style;
 }
 
+// What of a dimension has to be seen: its lines.
+QRectF reachOf(const Primitive& primitive) {
+  const auto* stroke = std::get_if<core::sheets::Stroke>(&primitive.shape);
+  if (primitive.role != Role::Dimension || stroke == nullptr) return {};
+  QRectF reach;
+  for (const core::sheets::Point& point : stroke->points) {
+    reach = reach.united(QRectF(at(point, 1) - QPointF(0.5, 0.5), QSizeF(1, 1)));
+  }
+  return reach;
+}
+
 void paintPath(QPainter& painter, const QPainterPath& path, const Style& style) {
   painter.setPen(style.pen);
   painter.setBrush(style.fill);
@@ -136,11 +147,16 @@ void paintOne(QPainter& painter, const Primitive& primitive, bool worked, double
 void paintDrawing(QPainter& painter, const PieceDrawing& drawing, const QSizeF& room, const Inks& inks) {
   if (!drawing.piece || drawing.piece->width <= 0 || drawing.piece->height <= 0) return;
   painter.setRenderHint(QPainter::Antialiasing);
+  // A centre of an arc may lie off the piece: then the whole of the dimension is brought in with it.
+  QRectF seen(0, 0, drawing.piece->width, drawing.piece->height);
+  if (drawing.dimension) {
+    for (const Primitive& primitive : *drawing.dimension) seen = seen.united(reachOf(primitive));
+  }
   const double margin = 3 * inks.hairline;
-  const double scale = std::min((room.width() - 2 * margin) / drawing.piece->width,
-                                (room.height() - 2 * margin) / drawing.piece->height);
-  painter.translate((room.width() - drawing.piece->width * scale) / 2,
-                    (room.height() - drawing.piece->height * scale) / 2);
+  const double scale =
+      std::min((room.width() - 2 * margin) / seen.width(), (room.height() - 2 * margin) / seen.height());
+  painter.translate((room.width() - seen.width() * scale) / 2 - seen.left() * scale,
+                    (room.height() - seen.height() * scale) / 2 - seen.top() * scale);
   // Ink goes over pencil, so that no neighbour's edge runs across what is worked.
   for (const bool inked : {false, true}) {
     for (const Primitive& primitive : drawing.piece->primitives) {

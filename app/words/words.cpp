@@ -108,6 +108,8 @@ core::workflow::ThingWords thingWords() {
   words.strip = said(QT_TRANSLATE_NOOP("words", "{side} strip of {band}"));
   words.corner = said(QT_TRANSLATE_NOOP("words", "{corner} corner of {band}"));
   words.line = said(QT_TRANSLATE_NOOP("words", "{id} line"));
+  words.spandrel = said(QT_TRANSLATE_NOOP("words", "{id} spandrel"));
+  words.wash = said(QT_TRANSLATE_NOOP("words", "{id} wash panel"));
   words.leaf = said(QT_TRANSLATE_NOOP("words", "leaf field {id}"));
   words.part = said(QT_TRANSLATE_NOOP("words", "part {number} of {of} of {field}"));
   words.places = {{"top", said(QT_TRANSLATE_NOOP("words", "top"))},

@@ -21,11 +21,18 @@ constexpr std::array<std::string_view, 18> kPieceFigures = {
     "border.framed.left", "border.framed.right", "art.left",          "art.top",           "rebate.width",
     "rebate.height",      "rebate.depth",        "package.depth"};
 
-constexpr std::array<std::string_view, 23> kBoardFigures = {
-    "thickness",   "sight.width",    "sight.height",  "face.width",  "face.height",  "sight.perimeter",
-    "sight.area",  "face.perimeter", "bevel.plan",    "bevel.slope", "bevel.area",   "reveal",
-    "reveal.flat", "border.top",     "border.bottom", "border.left", "border.right", "back.left",
-    "back.right",  "mark.left",      "mark.right",    "mark.top",    "mark.bottom"};
+// A number in an id is written N.
+constexpr std::array<std::string_view, 51> kBoardFigures = {
+    "thickness", "sight.width", "sight.height", "face.width", "face.height", "sight.perimeter", "sight.area",
+    "face.perimeter", "bevel.plan", "bevel.slope", "bevel.area", "reveal", "reveal.flat", "border.top", "border.bottom",
+    "border.left", "border.right", "back.left", "back.right", "mark.left", "mark.right", "mark.top", "mark.bottom",
+    // The setting-out of a shaped window, on the back.
+    "axis", "springing", "arc.N.radius", "arc.N.sweep", "arc.N.centre.left", "arc.N.centre.top",
+    "arc.N.centre.fromAxis", "arc.N.centre.fromSpringing", "arc.N.start.left", "arc.N.start.top",
+    "arc.N.start.fromAxis", "arc.N.start.fromSpringing", "arc.N.end.left", "arc.N.end.top", "arc.N.end.fromAxis",
+    "arc.N.end.fromSpringing", "point.N.left", "point.N.top", "point.N.fromAxis", "point.N.fromSpringing",
+    "oval.semiMajor", "oval.semiMinor", "oval.focus", "oval.string", "oval.N.left", "oval.N.top", "oval.N.fromAxis",
+    "oval.N.fromSpringing"};
 
 constexpr std::array<std::string_view, 16> kBandFigures = {"inner.width",
                                                            "inner.height",
@@ -52,13 +59,29 @@ constexpr std::array<std::string_view, 3> kSpandrelFigures = {"width", "height",
 constexpr std::array<std::string_view, 2> kWashFigures = {"width", "area"};
 constexpr std::array<std::string_view, 3> kLeafFigures = {"area", "sheets", "size"};
 
+// Whether the name is one of them, or with "*" as its last word the beginning of one.
 template <std::size_t kCount>
 bool isOneOf(const std::array<std::string_view, kCount>& names, std::string_view name) {
-  return std::find(names.begin(), names.end(), name) != names.end();
+  if (!isFamily(name)) return std::find(names.begin(), names.end(), name) != names.end();
+  const std::string_view beginning = name.substr(0, name.size() - 1);
+  return std::any_of(names.begin(), names.end(), [&](std::string_view each) {
+    return each.size() > beginning.size() && base::startsWith(each, beginning);
+  });
+}
+
+// "arc.3.radius" as "arc.N.radius".
+std::string withoutNumbers(std::string_view name) {
+  std::vector<std::string> words = base::split(name, '.');
+  for (std::string& word : words) {
+    const bool number =
+        !word.empty() && std::all_of(word.begin(), word.end(), [](char c) { return c >= '0' && c <= '9'; });
+    if (number) word = "N";
+  }
+  return base::join(words, ".");
 }
 
 bool isFigureOf(std::string_view family, std::string_view name) {
-  if (family == "board") return isOneOf(kBoardFigures, name);
+  if (family == "board") return isOneOf(kBoardFigures, withoutNumbers(name));
   if (family == "band") return isOneOf(kBandFigures, name);
   if (family == "line") return isOneOf(kLineFigures, name);
   if (family == "leaf") return isOneOf(kLeafFigures, name);
@@ -91,6 +114,8 @@ std::optional<ThingKind> spokenOf(std::string_view word, ThingKind kind, ThingKi
 }
 
 }  // namespace
+
+bool isFamily(std::string_view pattern) { return pattern == "*" || base::endsWith(pattern, ".*"); }
 
 bool isFigurePattern(std::string_view pattern, ThingKind kind, ThingKind outer) {
   if (isOneOf(kPieceFigures, pattern)) return true;

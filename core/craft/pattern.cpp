@@ -12,15 +12,17 @@ namespace {
 template <typename Word, std::size_t kCount>
 using WordTable = std::array<std::pair<Word, std::string_view>, kCount>;
 
-constexpr WordTable<ThingKind, 9> kThingKinds = {{{ThingKind::Once, "once"},
-                                                  {ThingKind::Board, "board"},
-                                                  {ThingKind::Bevel, "bevel"},
-                                                  {ThingKind::Band, "band"},
-                                                  {ThingKind::Strip, "strip"},
-                                                  {ThingKind::Corner, "corner"},
-                                                  {ThingKind::Line, "line"},
-                                                  {ThingKind::Leaf, "leaf"},
-                                                  {ThingKind::Part, "part"}}};
+constexpr WordTable<ThingKind, 11> kThingKinds = {{{ThingKind::Once, "once"},
+                                                   {ThingKind::Board, "board"},
+                                                   {ThingKind::Bevel, "bevel"},
+                                                   {ThingKind::Band, "band"},
+                                                   {ThingKind::Strip, "strip"},
+                                                   {ThingKind::Corner, "corner"},
+                                                   {ThingKind::Line, "line"},
+                                                   {ThingKind::Spandrel, "spandrel"},
+                                                   {ThingKind::Wash, "wash"},
+                                                   {ThingKind::Leaf, "leaf"},
+                                                   {ThingKind::Part, "part"}}};
 
 constexpr WordTable<Relation, 7> kRelations = {{{Relation::Job, "job"},
                                                 {Relation::This, "this"},

@@ -4,6 +4,7 @@
 
 #include "core/base/text.h"
 #include "core/craft/pattern.h"
+#include "core/craft/where_reader.h"
 
 namespace core::craft {
 
@@ -95,8 +96,9 @@ bool fits(Relation of, ThingKind every, ThingKind kind, const Scope& scope) {
 }
 
 std::optional<FactPattern> readQuantified(const Node& node, const Scope& scope, Problems& problems) {
-  static const std::vector<ThingKind> kKinds = {ThingKind::Board,  ThingKind::Bevel, ThingKind::Band, ThingKind::Strip,
-                                                ThingKind::Corner, ThingKind::Line,  ThingKind::Leaf, ThingKind::Part};
+  static const std::vector<ThingKind> kKinds = {
+      ThingKind::Board, ThingKind::Bevel,    ThingKind::Band, ThingKind::Strip, ThingKind::Corner,
+      ThingKind::Line,  ThingKind::Spandrel, ThingKind::Wash, ThingKind::Leaf,  ThingKind::Part};
   static const std::vector<Relation> kRelations = {Relation::Job,      Relation::This,      Relation::Owner,
                                                    Relation::Reach,    Relation::Adjoining, Relation::Outermost,
                                                    Relation::Innermost};
@@ -109,6 +111,7 @@ std::optional<FactPattern> readQuantified(const Node& node, const Scope& scope, 
   const auto every = base::readChoice(object.required("every"), words(kKinds), problems);
   const Node ofNode = object.optional("of");
   const auto of = base::readChoice(ofNode, words(kRelations), problems);
+  const Node whereNode = object.optional("where");
   const Node isNode = object.required("is");
   const auto is = base::readText(isNode, problems);
   object.finish();
@@ -120,6 +123,7 @@ std::optional<FactPattern> readQuantified(const Node& node, const Scope& scope, 
   FactPattern pattern;
   pattern.every = kKinds[*every];
   pattern.of = of ? kRelations[*of] : Relation::Job;
+  pattern.where = readWhere(whereNode, pattern.every, problems);
   pattern.is = *is;
   pattern.pointer = node.pointer;
   if (scope.kind && !fits(pattern.of, *pattern.every, *scope.kind, scope)) {

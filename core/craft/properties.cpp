@@ -6,11 +6,13 @@ std::vector<std::string> propertiesOf(ThingKind kind, ThingKind outer) {
   switch (kind) {
     case ThingKind::Once: return {};
     case ThingKind::Board:
-    case ThingKind::Bevel: return {"name", "colour", "coloured", "place"};
+    case ThingKind::Bevel: return {"name", "colour", "coloured", "place", "window", "shape"};
     case ThingKind::Band: return {"name", "paper", "motif", "grain", "repeat"};
     case ThingKind::Strip: return {"name", "paper", "motif", "grain", "repeat", "side"};
     case ThingKind::Corner: return {"name", "paper", "motif", "grain", "repeat", "corner"};
-    case ThingKind::Line: return {"name", "colour", "along", "edge"};
+    case ThingKind::Line: return {"name", "colour", "along", "edge", "course"};
+    case ThingKind::Spandrel: return {"name", "paper", "from", "grain"};
+    case ThingKind::Wash: return {"name", "colour", "order"};
     case ThingKind::Leaf: return {"name", "method", "size", "region"};
     case ThingKind::Part: break;
   }
@@ -30,6 +32,14 @@ std::vector<std::string> valuesOf(std::string_view property) {
   if (property == "corner") return {"top left", "top right", "bottom right", "bottom left"};
   if (property == "along") return {"window", "band"};
   if (property == "edge") return {"inner", "outer", "window"};
+  if (property == "window") return {"straight", "shaped"};
+  if (property == "shape") {
+    return {"rectangle", "rounded",     "scalloped", "chamfered", "oval",      "round",   "segmental",
+            "pointed",   "fourCentred", "basket",    "ogee",      "horseshoe", "trefoil", "multifoil"};
+  }
+  if (property == "course") return {"straight", "curved"};
+  if (property == "from") return {"springing", "sill"};
+  if (property == "order") return {"linesFirst", "washFirst"};
   if (property == "method") return {"scattered", "laid"};
   if (property == "region") return {"face", "outside", "inside", "on", "spandrel", "bevel"};
   if (property == "size") return {"methylCellulose", "starch", "water", "oil"};

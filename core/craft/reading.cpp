@@ -52,7 +52,7 @@ void checkPlaceholders(const std::string& text, const Node& node, const Scope& s
 std::string asFigureId(const std::string& pattern) {
   std::vector<std::string> words = base::split(pattern, '.');
   if (words.size() > 1 && (words[1] == "this" || words[1] == "owner" || words[1] == "previous")) words[1] = "x";
-  if (words.back() == "axis") words.back() = "horizontal";
+  if (words.front() == "band" && words.back() == "axis") words.back() = "horizontal";
   return base::join(words, ".");
 }
 
@@ -119,9 +119,13 @@ std::optional<units::Span> readSpan(base::ObjectReader& object, Least least, Pro
   return units::Span{*early, *likely, *late};
 }
 
-std::string readFigure(const Node& node, const Scope& scope, Problems& problems) {
+std::string readFigure(const Node& node, const Scope& scope, Problems& problems, Figures which) {
   const auto pattern = base::readText(node, problems);
   if (!pattern) return {};
+  if (which == Figures::One && isFamily(*pattern)) {
+    report(problems, node, Message("technique.figure-family-not-here").with("figure", *pattern));
+    return {};
+  }
   if (!isFigureId(asFigureId(*pattern))) {
     report(problems, node, Message("technique.unknown-figure").with("figure", *pattern));
     return {};

@@ -40,7 +40,10 @@ enum class Least { Zero, AboveZero };
 // "early", "likely" and "late" of an object that may hold other keys as well; tells where they do not run upwards.
 std::optional<units::Span> readSpan(base::ObjectReader& object, Least least, base::Problems& problems);
 
-// A figure pattern that exists for the scope's thing. Returns "" where it does not.
-std::string readFigure(const base::Node& node, const Scope& scope, base::Problems& problems);
+enum class Figures { One, OneOrFamily };
+// A figure pattern that exists for the scope's thing; a family ("board.this.arc.*") where it may stand. Returns ""
+// where it does not.
+std::string readFigure(const base::Node& node, const Scope& scope, base::Problems& problems,
+                       Figures which = Figures::One);
 
 }  // namespace core::craft

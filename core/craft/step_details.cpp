@@ -89,11 +89,11 @@ std::vector<StepFigure> readStepFigures(const Node& node, const Scope& scope, Pr
   return readEach(node, problems, [&](const Node& item) {
     StepFigure figure;
     if (item.value->kind() != base::Value::Kind::Object) {
-      figure.figure = readFigure(item, scope, problems);
+      figure.figure = readFigure(item, scope, problems, Figures::OneOrFamily);
       return figure;
     }
     ObjectReader object(item, problems);
-    figure.figure = readFigure(object.required("id"), scope, problems);
+    figure.figure = readFigure(object.required("id"), scope, problems, Figures::OneOrFamily);
     figure.count = static_cast<int>(base::readInteger(object.optional("count"), problems, 1, kMostPieces).value_or(1));
     figure.from = readPhrase(object.optional("from"), scope, kNoLimit, problems);
     object.finish();

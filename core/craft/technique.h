@@ -19,15 +19,17 @@ namespace core::craft {
 
 // What a technique or a step is done for, once each.
 enum class ThingKind {
-  Once,    // the job as a whole
-  Board,   // outermost first
-  Bevel,   // a board whose bevel is coloured; the thing is the board
-  Band,    // innermost first
-  Strip,   // of a band: top, right, bottom, left; the thing is "<band>.<side>"
-  Corner,  // of a band: tl, tr, br, bl; the thing is "<band>.corner.<corner>"
-  Line,    // innermost first
-  Leaf,    // a leaf field, in the order of the job
-  Part,    // of the technique's own thing, as its "repeat" splits it; the thing is "<thing>#<n>"
+  Once,      // the job as a whole
+  Board,     // outermost first
+  Bevel,     // a board whose bevel is coloured; the thing is the board
+  Band,      // innermost first
+  Strip,     // of a band: top, right, bottom, left; the thing is "<band>.<side>"
+  Corner,    // of a band: tl, tr, br, bl; the thing is "<band>.corner.<corner>"
+  Line,      // innermost first
+  Spandrel,  // in the order of the job
+  Wash,      // in the order of the job
+  Leaf,      // a leaf field, in the order of the job
+  Part,      // of the technique's own thing, as its "repeat" splits it; the thing is "<thing>#<n>"
 };
 
 // Which things of a kind a quantified fact speaks of.
@@ -41,12 +43,18 @@ enum class Relation {
   Innermost,  // the last board
 };
 
+// Property name -> accepted values; a thing has them all or is not meant. Properties of things: see
+// recipes/README.md.
+using Where = std::map<std::string, std::vector<std::string>>;
+
 // A pattern of facts that must all hold: "this.window.cut", "previous.ruled", "owner.fitted", "art.away", or
-// every thing of a kind and relation with that fact. Nothing to speak of (no previous board) holds vacuously.
+// every thing of a kind and relation, with the wanted properties, with that fact. Nothing to speak of (no previous
+// board) holds vacuously.
 struct FactPattern {
   std::string text;                // for a plain pattern
   std::optional<ThingKind> every;  // for a quantified one
   Relation of = Relation::Job;
+  Where where;
   std::string is;       // the fact of each, without the thing
   std::string pointer;  // where it stands in the file
 
@@ -120,9 +128,11 @@ struct Material {
 };
 
 struct StepFigure {
-  std::string figure;  // pattern of a figure id: "board.this.mark.left", "band.owner.strip.axis"
-  int count = 1;       // how many pieces have this measure
-  std::string from;    // datum in words where it says more than the figure's own; may be empty
+  // Pattern of a figure id: "board.this.mark.left", "band.owner.strip.axis". With "*" as its last word it stands
+  // for every figure whose id begins so, in the design's order: "board.this.arc.*". None is fine then.
+  std::string figure;
+  int count = 1;     // how many pieces have this measure
+  std::string from;  // datum in words where it says more than the figure's own; may be empty
 
   friend bool operator==(const StepFigure&, const StepFigure&) = default;
 };
@@ -188,8 +198,7 @@ struct When {
   Mode mode = Mode::Always;
   ThingKind kind = ThingKind::Once;
   int least = 1;
-  // Property name -> accepted values. Properties of things: see recipes/README.md.
-  std::map<std::string, std::vector<std::string>> where;
+  Where where;
 
   friend bool operator==(const When&, const When&) = default;
 };

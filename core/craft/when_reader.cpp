@@ -4,7 +4,7 @@
 
 #include "core/base/text.h"
 #include "core/craft/pattern.h"
-#include "core/craft/properties.h"
+#include "core/craft/where_reader.h"
 
 namespace core::craft {
 
@@ -22,55 +22,6 @@ std::optional<ThingKind> readKind(const Node& node, const std::vector<ThingKind>
   const auto index = base::readChoice(node, words, problems);
   if (!index) return std::nullopt;
   return kinds[*index];
-}
-
-void checkValue(const std::string& property, const std::string& value, const Node& node, Problems& problems) {
-  const auto values = valuesOf(property);
-  if (values.empty() || std::find(values.begin(), values.end(), value) != values.end()) return;
-  report(problems, node,
-         Message("technique.unknown-value")
-             .with("property", property)
-             .with("value", value)
-             .with("values", base::join(values, ", ")));
-}
-
-std::vector<std::string> readValues(const std::string& property, const Node& node, Problems& problems) {
-  std::vector<std::string> values;
-  if (node.value->kind() != base::Value::Kind::Array) {
-    if (auto value = base::readText(node, problems)) {
-      checkValue(property, *value, node, problems);
-      values.push_back(*std::move(value));
-    }
-    return values;
-  }
-  const auto items = base::readItems(node, problems);
-  if (items->empty()) report(problems, node, Message("technique.empty-list"));
-  for (const Node& item : *items) {
-    if (auto value = base::readText(item, problems)) {
-      checkValue(property, *value, item, problems);
-      values.push_back(*std::move(value));
-    }
-  }
-  return values;
-}
-
-void readWhere(const Node& node, std::optional<ThingKind> kind, When& when, Problems& problems) {
-  if (!node) return;
-  ObjectReader object(node, problems);
-  if (!object.valid() || !kind) return;
-  const auto known = propertiesOf(*kind, *kind);
-  for (const auto& [key, value] : node.value->members()) {
-    const Node member{&value, base::pointerTo(node.pointer, key)};
-    if (std::find(known.begin(), known.end(), key) == known.end()) {
-      report(problems, member,
-             Message("technique.unknown-property")
-                 .with("property", key)
-                 .with("kind", std::string(name(*kind)))
-                 .with("words", base::join(known, ", ")));
-      continue;
-    }
-    when.where[key] = readValues(key, member, problems);
-  }
 }
 
 bool readTrue(const Node& node, Problems& problems) {
@@ -97,10 +48,11 @@ std::optional<double> readArea(const Node& node, Problems& problems) {
 }  // namespace
 
 std::optional<When> readWhen(const Node& node, Problems& problems) {
-  static const std::vector<ThingKind> kEach = {ThingKind::Board, ThingKind::Bevel, ThingKind::Band, ThingKind::Line,
-                                               ThingKind::Leaf};
-  static const std::vector<ThingKind> kAny = {ThingKind::Board,  ThingKind::Bevel, ThingKind::Band, ThingKind::Strip,
-                                              ThingKind::Corner, ThingKind::Line,  ThingKind::Leaf};
+  static const std::vector<ThingKind> kEach = {ThingKind::Board,    ThingKind::Bevel, ThingKind::Band, ThingKind::Line,
+                                               ThingKind::Spandrel, ThingKind::Wash,  ThingKind::Leaf};
+  static const std::vector<ThingKind> kAny = {ThingKind::Board,    ThingKind::Bevel,  ThingKind::Band,
+                                              ThingKind::Strip,    ThingKind::Corner, ThingKind::Line,
+                                              ThingKind::Spandrel, ThingKind::Wash,   ThingKind::Leaf};
   constexpr std::int64_t kMostThings = 1000;
   if (!node) return std::nullopt;
   ObjectReader object(node, problems);
@@ -128,7 +80,7 @@ std::optional<When> readWhen(const Node& node, Problems& problems) {
   }
   when.mode = each ? When::Mode::Each : When::Mode::Any;
   const auto kind = each ? readKind(each, kEach, problems) : readKind(any, kAny, problems);
-  readWhere(where, kind, when, problems);
+  when.where = readWhere(where, kind, problems);
   if (any) when.least = static_cast<int>(base::readInteger(atLeast, problems, 1, kMostThings).value_or(1));
   if (!kind) return std::nullopt;
   when.kind = *kind;

@@ -65,17 +65,9 @@ class Composer {
     }
   }
 
-  bool matches(const Thing& thing, const When& when) const {
-    return std::all_of(when.where.begin(), when.where.end(), [&](const auto& condition) {
-      const auto property = thing.properties.find(condition.first);
-      const std::string value = property == thing.properties.end() ? "" : property->second;
-      return std::find(condition.second.begin(), condition.second.end(), value) != condition.second.end();
-    });
-  }
-
   std::vector<const Thing*> thingsOf(const When& when) const {
     std::vector<const Thing*> things = m_things.of(when.kind);
-    std::erase_if(things, [&](const Thing* thing) { return !matches(*thing, when); });
+    std::erase_if(things, [&](const Thing* thing) { return !isMeant(*thing, when.where); });
     return things;
   }
 

@@ -1,6 +1,7 @@
 #include "core/workflow/expand.h"
 
 #include "core/base/text.h"
+#include "core/craft/figure_names.h"
 #include "core/craft/pattern.h"
 #include "core/workflow/fill.h"
 
@@ -44,8 +45,15 @@ std::vector<WorkflowFigure> expandFigures(const std::vector<craft::StepFigure>& 
                                           const Things& things, const design::Design& design) {
   std::vector<WorkflowFigure> expanded;
   for (const craft::StepFigure& figure : figures) {
-    const std::string id = expandFigure(figure.figure, subject, things);
-    if (design.figures.find(id) != nullptr) expanded.push_back({id, figure.count, figure.from});
+    std::string id = expandFigure(figure.figure, subject, things);
+    if (!craft::isFamily(id)) {
+      if (design.figures.find(id) != nullptr) expanded.push_back({id, figure.count, figure.from});
+      continue;
+    }
+    id.pop_back();
+    for (const design::Figure& member : design.figures.all()) {
+      if (base::startsWith(member.id, id)) expanded.push_back({member.id, figure.count, figure.from});
+    }
   }
   return expanded;
 }
@@ -77,7 +85,9 @@ WorkflowMaterial expandMaterial(const craft::Material& material, const Subject& 
 std::vector<std::string> expandFacts(const FactPattern& pattern, const Subject& subject, const Things& things) {
   std::vector<std::string> facts;
   if (pattern.every) {
-    for (const Thing* thing : spokenOf(pattern, subject, things)) facts.push_back(thing->id + '.' + pattern.is);
+    for (const Thing* thing : spokenOf(pattern, subject, things)) {
+      if (isMeant(*thing, pattern.where)) facts.push_back(thing->id + '.' + pattern.is);
+    }
     return facts;
   }
   const auto dot = pattern.text.find('.');
@@ -103,9 +113,8 @@ std::string expandFigure(const std::string& pattern, const Subject& subject, con
       const std::string* id = idOf(part, subject, things);
       if (id == nullptr) return "";
       part = *id;
-    } else if (part == "axis" && subject.thing != nullptr) {
+    } else if (part == "axis" && subject.kind == ThingKind::Strip) {
       const auto side = subject.thing->properties.find("side");
-      if (side == subject.thing->properties.end()) return "";
       part = side->second == "top" || side->second == "bottom" ? "horizontal" : "vertical";
     }
   }

@@ -4,6 +4,7 @@
 
 #include "core/base/text.h"
 #include "core/workflow/fill.h"
+#include "core/workflow/property_words.h"
 
 namespace core::workflow {
 namespace {
@@ -12,46 +13,6 @@ using craft::ThingKind;
 
 // Room between things for the parts of each.
 constexpr int kOrderStep = 10'000;
-
-std::string_view word(design::Motif motif) {
-  switch (motif) {
-    case design::Motif::Mirror: return "mirror";
-    case design::Motif::Directional: return "directional";
-    case design::Motif::Plain: return "plain";
-  }
-  return "";
-}
-
-std::string_view word(design::Grain grain) {
-  switch (grain) {
-    case design::Grain::Along: return "along";
-    case design::Grain::Across: return "across";
-    case design::Grain::Any: return "any";
-  }
-  return "";
-}
-
-std::string_view word(design::SizeKind size) {
-  switch (size) {
-    case design::SizeKind::MethylCellulose: return "methylCellulose";
-    case design::SizeKind::Starch: return "starch";
-    case design::SizeKind::Water: return "water";
-    case design::SizeKind::Oil: return "oil";
-  }
-  return "";
-}
-
-std::string_view word(design::RegionKind region) {
-  switch (region) {
-    case design::RegionKind::Face: return "face";
-    case design::RegionKind::Outside: return "outside";
-    case design::RegionKind::Inside: return "inside";
-    case design::RegionKind::On: return "on";
-    case design::RegionKind::Spandrel: return "spandrel";
-    case design::RegionKind::Bevel: return "bevel";
-  }
-  return "";
-}
 
 bool isOfKind(const Thing& thing, ThingKind kind) {
   if (kind == ThingKind::Bevel) {
@@ -62,10 +23,20 @@ bool isOfKind(const Thing& thing, ThingKind kind) {
 
 }  // namespace
 
+bool isMeant(const Thing& thing, const craft::Where& where) {
+  return std::all_of(where.begin(), where.end(), [&](const auto& condition) {
+    const auto property = thing.properties.find(condition.first);
+    const std::string value = property == thing.properties.end() ? "" : property->second;
+    return std::find(condition.second.begin(), condition.second.end(), value) != condition.second.end();
+  });
+}
+
 Things::Things(const design::Design& design, const ThingWords& words) : m_design(design), m_words(words) {
   addBoards(design.job);
   addBands(design.job);
   addLines(design.job);
+  addSpandrels(design.job);
+  addWashes(design.job);
   addLeaf(design.job);
 }
 
@@ -79,6 +50,8 @@ Thing& Things::add(Thing thing, const std::string& nameTemplate) {
 }
 
 void Things::addBoards(const design::Job& job) {
+  const std::string shape(word(job.window.form));
+  const bool shaped = isShaped(job);
   for (std::size_t i = 0; i < job.boards.size(); ++i) {
     const design::Board& board = job.boards[i];
     Thing thing;
@@ -87,6 +60,8 @@ void Things::addBoards(const design::Job& job) {
     const bool first = i == 0;
     const bool last = i + 1 == job.boards.size();
     thing.properties["place"] = first && last ? "only" : first ? "outermost" : last ? "innermost" : "middle";
+    thing.properties["window"] = shaped ? "shaped" : "straight";
+    thing.properties["shape"] = shape;
     thing.properties["coloured"] = board.bevelColour ? "yes" : "no";
     if (board.bevelColour) thing.properties["colour"] = *board.bevelColour;
     add(std::move(thing), m_words.board);
@@ -108,21 +83,22 @@ void Things::addBands(const design::Job& job) {
                         {"repeat", band.repeat ? "yes" : "no"}};
     const Thing& owner = add(std::move(thing), m_words.band);
     const auto addOwned = [&](ThingKind kind, const std::string& id, const std::string& key, const std::string& place,
-                              const std::string& nameTemplate) {
+                              const std::string& value, const std::string& nameTemplate) {
       Thing owned;
       owned.id = id;
       owned.kind = kind;
       owned.owner = band.id;
       owned.properties = owner.properties;
-      owned.properties[key] = place;
+      owned.properties[key] = value;
       owned.words = {{key, placeWord(place)}, {"band", owner.words.at("name")}};
       add(std::move(owned), nameTemplate);
     };
     for (const char* side : {"top", "right", "bottom", "left"}) {
-      addOwned(ThingKind::Strip, band.id + '.' + side, "side", side, m_words.strip);
+      addOwned(ThingKind::Strip, band.id + '.' + side, "side", side, side, m_words.strip);
     }
-    for (const char* corner : {"tl", "tr", "br", "bl"}) {
-      addOwned(ThingKind::Corner, band.id + ".corner." + corner, "corner", corner, m_words.corner);
+    for (const auto& [corner, value] :
+         {std::pair{"tl", "top left"}, {"tr", "top right"}, {"br", "bottom right"}, {"bl", "bottom left"}}) {
+      addOwned(ThingKind::Corner, band.id + ".corner." + corner, "corner", corner, value, m_words.corner);
     }
   }
 }
@@ -138,10 +114,33 @@ void Things::addLines(const design::Job& job) {
     const bool window = line->along == design::Edge::Window;
     thing.properties = {{"colour", line->colour},
                         {"along", window ? "window" : "band"},
+                        {"course", window && isShaped(job) ? "curved" : "straight"},
                         {"edge", window                                   ? "window"
                                  : line->along == design::Edge::BandInner ? "inner"
                                                                           : "outer"}};
     add(std::move(thing), m_words.line);
+  }
+}
+
+void Things::addSpandrels(const design::Job& job) {
+  for (const design::Spandrel& spandrel : job.spandrels) {
+    Thing thing;
+    thing.id = spandrel.id;
+    thing.kind = ThingKind::Spandrel;
+    thing.properties = {{"paper", spandrel.paper},
+                        {"from", spandrel.fromSill ? "sill" : "springing"},
+                        {"grain", std::string(word(spandrel.grain.value_or(design::Grain::Any)))}};
+    add(std::move(thing), m_words.spandrel);
+  }
+}
+
+void Things::addWashes(const design::Job& job) {
+  for (const design::Wash& wash : job.washes) {
+    Thing thing;
+    thing.id = wash.id;
+    thing.kind = ThingKind::Wash;
+    thing.properties = {{"colour", wash.colour}, {"order", wash.washFirst ? "washFirst" : "linesFirst"}};
+    add(std::move(thing), m_words.wash);
   }
 }
 
@@ -178,9 +177,9 @@ std::vector<const Thing*> Things::ownedBy(const std::string& owner, ThingKind ki
 }
 
 std::vector<const Thing*> Things::adjoining(const Thing& thing, ThingKind kind) const {
-  // A corner's two letters are the strips that meet in it.
+  // A corner is called by the strips that meet in it.
   const auto meets = [](const std::string& side, const std::string& corner) {
-    return corner.find(side.front()) != std::string::npos;
+    return corner.find(side) != std::string::npos;
   };
   std::vector<const Thing*> things = ownedBy(thing.owner, kind);
   std::erase_if(things, [&](const Thing* other) {

@@ -18,6 +18,8 @@ struct ThingWords {
   std::string strip = "{id}";
   std::string corner = "{id}";
   std::string line = "{id}";
+  std::string spandrel = "{id}";
+  std::string wash = "{id}";
   std::string leaf = "{id}";
   std::string part = "{id}";
   // Words for "top", "right", "bottom", "left", "tl", "tr", "br", "bl"; a missing one stands for itself.
@@ -30,8 +32,11 @@ struct Thing {
   std::string owner;                              // "" where it owns itself
   std::map<std::string, std::string> properties;  // what techniques select by; the same in every language
   std::map<std::string, std::string> words;       // what fills {placeholders}
-  int order = 0;  // place among all things: outermost board first, then innermost band, line, leaf
+  int order = 0;  // place among all things: outermost board first, then innermost band, line, spandrel, wash, leaf
 };
+
+// Whether the thing has every wanted property.
+bool isMeant(const Thing& thing, const craft::Where& where);
 
 class Things {
  public:
@@ -56,6 +61,8 @@ class Things {
   void addBoards(const design::Job& job);
   void addBands(const design::Job& job);
   void addLines(const design::Job& job);
+  void addSpandrels(const design::Job& job);
+  void addWashes(const design::Job& job);
   void addLeaf(const design::Job& job);
   Thing& add(Thing thing, const std::string& nameTemplate);
 

@@ -3,13 +3,34 @@
 #include <set>
 
 #include "core/base/text.h"
+#include "tests/recipes/made_up_jobs.h"
 #include "tests/recipes/shipped_techniques.h"
 #include "tests/support/catch.h"
+#include "tests/support/recipes.h"
 
 using namespace core;
 using tests::composedJob;
 
 namespace {
+
+// The demo jobs, and those with everything a design can have.
+const std::vector<std::pair<std::string, workflow::Workflow>>& jobs() {
+  static const auto kJobs = [] {
+    std::vector<std::pair<std::string, workflow::Workflow>> jobs;
+    for (const std::string file : {"pilots-chart.job.json", "heron.job.json"})
+      jobs.emplace_back(file, composedJob(file));
+    const auto catalogue = tests::shippedCatalogue();
+    for (const std::string order : {"linesFirst", "washFirst"}) {
+      jobs.emplace_back(order, tests::composed(tests::designOf(tests::everything(order)), catalogue));
+    }
+    auto spandrel = tests::everything("washFirst");
+    spandrel.spandrel = true;
+    spandrel.lineAlongWindow = false;
+    jobs.emplace_back("washFirst, spandrel", tests::composed(tests::designOf(spandrel), catalogue));
+    return jobs;
+  }();
+  return kJobs;
+}
 
 // The step and everything that must be done before it.
 std::set<std::size_t> upTo(const workflow::Workflow& workflow, std::size_t step) {
@@ -35,10 +56,11 @@ bool isGatedBy(const workflow::Workflow& workflow, std::size_t step, const std::
 }
 
 // Every step whose id begins so, in every demo job, is gated by every one of the facts that the job has.
-void requireGates(const std::string& stepPrefix, const std::vector<std::string>& factEndings) {
+void requireGates(const std::string& stepPrefix, const std::vector<std::string>& factEndings,
+                  const std::string& onlyIn = "") {
   std::size_t gates = 0;
-  for (const std::string job : {"pilots-chart.job.json", "heron.job.json"}) {
-    const auto workflow = composedJob(job);
+  for (const auto& [job, workflow] : jobs()) {
+    if (!base::startsWith(job, onlyIn)) continue;
     std::set<std::string> facts;
     for (const auto& step : workflow.steps) {
       for (const auto& wait : step.waits) facts.insert(wait.makes);
@@ -62,8 +84,8 @@ void requireGates(const std::string& stepPrefix, const std::vector<std::string>&
 // A step needs a fact of its own thing.
 void requireOwn(const std::string& stepPrefix, const std::string& fact) {
   std::size_t met = 0;
-  for (const std::string job : {"pilots-chart.job.json", "heron.job.json"}) {
-    for (const auto& step : composedJob(job).steps) {
+  for (const auto& [job, workflow] : jobs()) {
+    for (const auto& step : workflow.steps) {
       if (!base::startsWith(step.id, stepPrefix)) continue;
       ++met;
       INFO(job << ": " << step.id);
@@ -88,11 +110,13 @@ TEST_CASE("no weight lies on a bevel that is not cured") {
   requireGates("paper-bands/mitre@", {".bevel.cured"});
   requireGates("scattered-leaf/rub-down@", {".bevel.cured"});
   requireGates("scattered-leaf/burnish@", {".bevel.cured"});
+  requireGates("spandrel-neat/", {".bevel.cured"});
+  requireGates("wash-after-lines/flatten@", {".bevel.cured"});
+  requireGates("wash-before-lines/flatten@", {".bevel.cured"});
 }
 
 TEST_CASE("no mitre is cut through paste-wet paper") {
-  for (const std::string job : {"pilots-chart.job.json", "heron.job.json"}) {
-    const auto workflow = composedJob(job);
+  for (const auto& [job, workflow] : jobs()) {
     std::size_t met = 0;
     for (std::size_t at = 0; at < workflow.steps.size(); ++at) {
       const auto& step = workflow.steps[at];
@@ -109,8 +133,7 @@ TEST_CASE("no mitre is cut through paste-wet paper") {
 }
 
 TEST_CASE("no line is ruled on or beside a band that is not set") {
-  for (const std::string job : {"pilots-chart.job.json", "heron.job.json"}) {
-    const auto workflow = composedJob(job);
+  for (const auto& [job, workflow] : jobs()) {
     std::size_t met = 0;
     for (std::size_t at = 0; at < workflow.steps.size(); ++at) {
       if (!base::startsWith(workflow.steps[at].id, "ruled-lines/rule@")) continue;
@@ -126,8 +149,7 @@ TEST_CASE("no line is ruled on or beside a band that is not set") {
 }
 
 TEST_CASE("no size is laid over a wet line") {
-  for (const std::string job : {"pilots-chart.job.json", "heron.job.json"}) {
-    const auto workflow = composedJob(job);
+  for (const auto& [job, workflow] : jobs()) {
     std::size_t met = 0;
     for (std::size_t at = 0; at < workflow.steps.size(); ++at) {
       if (!base::startsWith(workflow.steps[at].id, "scattered-leaf/size@")) continue;
@@ -142,6 +164,54 @@ TEST_CASE("no size is laid over a wet line") {
   }
 }
 
+TEST_CASE("no wash is flooded over a wet or soluble line") {
+  requireGates("wash-after-lines/wash@", {"hair.hard", "rim.hard"});
+}
+
+TEST_CASE("no line is ruled on a wash that is wet or under weight") {
+  requireGates("curved-lines/rule@", {"tide.lifted", "tide.flat"}, "washFirst");
+  requireGates("ruled-lines/rule@", {"tide.lifted", "tide.flat"}, "washFirst");
+}
+
+TEST_CASE("boards join, and paper is laid, only when the wash that comes first is flat") {
+  for (const std::string step : {"join-dry/join", "spandrel-neat/brush@", "paper-bands/mark@"}) {
+    requireGates(step, {"tide.flat"}, "washFirst");
+  }
+}
+
+TEST_CASE("no band covers the edge of a spandrel that is not set") {
+  requireGates("paper-bands/mark@", {"crown.set", "crown.lifted"});
+}
+
+TEST_CASE("no spandrel is laid outside its open time") { requireOwn("spandrel-neat/lay@", "open"); }
+
+TEST_CASE("no leaf is laid before the tack window opens or after it closes") {
+  requireOwn("lay-loose-leaf/lay@", "tack");
+}
+
+TEST_CASE("no size goes on bare board, and none on paint, paper or wash that is wet") {
+  for (const std::string size : {"laid-leaf-water/size@", "laid-leaf-oil/size@"}) {
+    requireOwn(size, "sealed");
+    requireGates(size, {"hair.dry", "rim.dry", "near.set", "far.set", "crown.set", "tide.dry"});
+  }
+}
+
+TEST_CASE("no leaf is pressed before the oily rags are dealt with") {
+  requireOwn("laid-leaf-oil/press@", "ragsDealtWith");
+}
+
+TEST_CASE("no laid leaf is rubbed or sealed before its size has cured") {
+  requireOwn("finish-laid-leaf/finish@", "sizeCured");
+  requireOwn("seal-leaf-acrylic/coat@", "sizeCured");
+}
+
+TEST_CASE("no piece rests or closes before the seal on its leaf has cured") {
+  for (const std::string step : {"hinge-work/set-to-rest", "close-package/stack"}) {
+    requireGates(step, {"field-1.finished", "field-2.finished", "field-3.finished", "field-4.finished", ".through",
+                        "tide.lifted"});
+  }
+}
+
 TEST_CASE("no flake falls before the tack window opens or after it closes") {
   requireOwn("scattered-leaf/scatter@", "tack");
 }
@@ -149,8 +219,7 @@ TEST_CASE("no flake falls before the tack window opens or after it closes") {
 TEST_CASE("no strip is laid outside its open time") { requireOwn("strips-adhesive/lay@", "open"); }
 
 TEST_CASE("no leaf is burnished on damp size") {
-  for (const std::string job : {"pilots-chart.job.json", "heron.job.json"}) {
-    const auto workflow = composedJob(job);
+  for (const auto& [job, workflow] : jobs()) {
     std::size_t met = 0;
     for (std::size_t at = 0; at < workflow.steps.size(); ++at) {
       if (!base::startsWith(workflow.steps[at].id, "scattered-leaf/burnish@")) continue;
@@ -170,15 +239,14 @@ TEST_CASE("no glazing closes over paste, leaf or paint that has not rested") {
 }
 
 TEST_CASE("the work is never on the bench while paint, paste or flake is open") {
-  for (const std::string job : {"pilots-chart.job.json", "heron.job.json"}) {
-    const auto workflow = composedJob(job);
+  for (const auto& [job, workflow] : jobs()) {
     const auto place = workflow.indexOf("hinge-work/place-work");
     REQUIRE(place);
     const auto earlier = upTo(workflow, *place);
     std::size_t met = 0;
     for (std::size_t at = 0; at < workflow.steps.size(); ++at) {
       const auto& step = workflow.steps[at];
-      const bool ofPiece = !step.ofShop && step.technique != "hinge-work";
+      const bool ofPiece = !step.ofShop && !base::startsWith(step.technique, "hinge-");
       const bool open =
           step.hands == craft::Hands::Paint || step.hands == craft::Hands::Paste || step.hands == craft::Hands::Leaf;
       if (!ofPiece || !open) continue;

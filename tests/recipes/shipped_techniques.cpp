@@ -1,6 +1,7 @@
 #include "tests/recipes/shipped_techniques.h"
 
 #include <algorithm>
+#include <cctype>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -27,6 +28,25 @@ std::string textOf(const std::string& path) {
   INFO(path);
   REQUIRE(file);
   return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+}
+
+std::string lowered(std::string text) {
+  std::transform(text.begin(), text.end(), text.begin(),
+                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return text;
+}
+
+// Whether `phrase` stands in `text` as whole words, a plural s allowed.
+bool speaksOf(const std::string& text, std::string_view phrase) {
+  const auto isLetter = [&](std::size_t at) {
+    return at < text.size() && std::isalpha(static_cast<unsigned char>(text[at])) != 0;
+  };
+  for (std::size_t at = text.find(phrase); at != std::string::npos; at = text.find(phrase, at + 1)) {
+    std::size_t end = at + phrase.size();
+    if (end < text.size() && text[end] == 's') ++end;
+    if ((at == 0 || !isLetter(at - 1)) && !isLetter(end)) return true;
+  }
+  return false;
 }
 
 core::craft::Catalogue shippedCatalogue() {

@@ -4,7 +4,7 @@
 #include <set>
 
 #include "app/words/catalogue.h"
-#include "tests/support/worked_example.h"
+#include "tests/support/shaped_example.h"
 
 using core::base::Message;
 using core::base::Millimetres;
@@ -53,7 +53,9 @@ TEST_CASE("numbers that are not finite are shown and do not stop anything") {
 }
 
 TEST_CASE("every figure of a design has a label with its element's id and a datum") {
-  for (const std::string& text : {tests::workedExample(), tests::inchExample()}) {
+  std::vector<std::string> texts = {tests::workedExample(), tests::inchExample()};
+  for (const std::string& form : tests::shapedForms()) texts.push_back(tests::shapedExample(form));
+  for (const std::string& text : texts) {
     const auto design = tests::designOf(text);
     for (const auto& figure : design.figures.all()) {
       INFO(figure.id);
@@ -67,11 +69,16 @@ TEST_CASE("every figure of a design has a label with its element's id and a datu
 }
 
 TEST_CASE("no two figures of a job have the same label and datum") {
-  const auto design = tests::designOf(tests::workedExample());
-  std::set<std::string> seen;
-  for (const auto& figure : design.figures.all()) {
-    INFO(figure.id);
-    CHECK(seen.insert((app::words::figureLabel(figure) + '|' + app::words::figureDatum(figure)).toStdString()).second);
+  std::vector<std::string> texts = {tests::workedExample()};
+  for (const std::string& form : tests::shapedForms()) texts.push_back(tests::shapedExample(form));
+  for (const std::string& text : texts) {
+    const auto design = tests::designOf(text);
+    std::set<std::string> seen;
+    for (const auto& figure : design.figures.all()) {
+      INFO(figure.id);
+      CHECK(
+          seen.insert((app::words::figureLabel(figure) + '|' + app::words::figureDatum(figure)).toStdString()).second);
+    }
   }
 }
 
@@ -126,5 +133,7 @@ TEST_CASE("things are named as a maker says them") {
   const auto words = app::words::thingWords();
   CHECK(words.board == "{id} board");
   CHECK(words.strip == "{side} strip of {band}");
+  CHECK(words.spandrel == "{id} spandrel");
+  CHECK(words.wash == "{id} wash panel");
   CHECK(words.places.at("tl") == "top left");
 }

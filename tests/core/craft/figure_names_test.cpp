@@ -21,10 +21,39 @@ TEST_CASE("Every figure of a design is known by its id") {
       {"rebate.", {"width", "height", "depth"}},
       {"package.", {"depth"}},
       {"board.top.",
-       {"thickness",   "sight.width",    "sight.height",  "face.width",  "face.height",  "sight.perimeter",
-        "sight.area",  "face.perimeter", "bevel.plan",    "bevel.slope", "bevel.area",   "reveal",
-        "reveal.flat", "border.top",     "border.bottom", "border.left", "border.right", "back.left",
-        "back.right",  "mark.left",      "mark.right",    "mark.top",    "mark.bottom"}},
+       {"thickness",
+        "sight.width",
+        "sight.height",
+        "face.width",
+        "face.height",
+        "sight.perimeter",
+        "sight.area",
+        "face.perimeter",
+        "bevel.plan",
+        "bevel.slope",
+        "bevel.area",
+        "reveal",
+        "reveal.flat",
+        "border.top",
+        "border.bottom",
+        "border.left",
+        "border.right",
+        "back.left",
+        "back.right",
+        "mark.left",
+        "mark.right",
+        "mark.top",
+        "mark.bottom",
+        "axis",
+        "springing",
+        "arc.1.radius",
+        "arc.12.centre.fromAxis",
+        "arc.2.end.fromSpringing",
+        "arc.2.start.left",
+        "point.3.fromAxis",
+        "oval.semiMajor",
+        "oval.string",
+        "oval.7.fromAxis"}},
       {"band.inner.",
        {"inner.width", "inner.height", "outer.width", "outer.height", "strip.horizontal", "strip.vertical",
         "strip.width", "mitre", "dryEnd", "glueFrom", "area", "repeats.horizontal", "repeats.vertical",
@@ -75,6 +104,22 @@ TEST_CASE("Strips, corners and parts have the figures of their owner") {
   CHECK_FALSE(isFigurePattern("leaf.this.area", ThingKind::Part, ThingKind::Leaf));
   CHECK_FALSE(isFigurePattern("band.this.mitre", ThingKind::Corner, ThingKind::Band));
   CHECK_FALSE(isFigurePattern("board.owner.reveal", ThingKind::Board, ThingKind::Board));
+}
+
+TEST_CASE("A family is known where some figure's id begins so") {
+  CHECK(core::craft::isFamily("board.this.arc.*"));
+  CHECK_FALSE(core::craft::isFamily("board.this.arc"));
+  CHECK(isFigurePattern("board.this.arc.*", ThingKind::Board, ThingKind::Board));
+  CHECK(isFigurePattern("board.this.arc.1.centre.*", ThingKind::Board, ThingKind::Board));
+  CHECK(isFigurePattern("border.framed.*", ThingKind::Once, ThingKind::Once));
+  CHECK_FALSE(isFigurePattern("board.this.curve.*", ThingKind::Board, ThingKind::Board));
+  CHECK_FALSE(isFigurePattern("board.this.axis.*", ThingKind::Board, ThingKind::Board));
+  CHECK_FALSE(isFigurePattern("board.this.arc.*", ThingKind::Line, ThingKind::Line));
+}
+
+TEST_CASE("A board's axis is a figure of its own") {
+  CHECK(isFigurePattern("board.this.axis", ThingKind::Board, ThingKind::Board));
+  CHECK_FALSE(isFigurePattern("line.this.axis", ThingKind::Line, ThingKind::Line));
 }
 
 TEST_CASE("Only a strip knows its axis") {

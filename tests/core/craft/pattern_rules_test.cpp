@@ -1,3 +1,4 @@
+#include "core/craft/technique_reader.h"
 #include "tests/core/craft/full_technique.h"
 #include "tests/support/catch.h"
 
@@ -55,9 +56,25 @@ TEST_CASE("Each rule of a fact of every thing fails at its place") {
        "/steps/0/needs/2/of technique.relation-not-here"},
       {"strips that belong to a strip", kCorner, R"({"every": "strip", "of": "this", "is": "marked"})",
        "/steps/0/needs/2/of technique.relation-not-here"},
+      {"a property the kind has not", kLine, R"({"every": "line", "where": {"paper": "laid"}, "is": "dry"})",
+       "/steps/3/needs/1/where/paper technique.unknown-property"},
+      {"a value the property never has", kLine, R"({"every": "wash", "where": {"order": "last"}, "is": "dry"})",
+       "/steps/3/needs/1/where/order technique.unknown-value"},
+      {"an empty list of values", kLine, R"({"every": "line", "where": {"course": []}, "is": "dry"})",
+       "/steps/3/needs/1/where/course technique.empty-list"},
       {"an innermost band", kLine, R"({"every": "band", "of": "innermost", "is": "dry"})",
        "/steps/3/needs/1/of technique.relation-not-here"},
   });
+}
+
+TEST_CASE("A fact of every thing can ask for properties, one value or several") {
+  const auto read = core::craft::readTechnique(changed(
+      R"({"every": "line", "of": "reach", "is": "dry"})",
+      R"({"every": "wash", "of": "reach", "where": {"order": "washFirst", "colour": ["grey", "buff"]}, "is": "dry"})"));
+  REQUIRE(read.technique);
+  const core::craft::FactPattern& fact = read.technique->steps[3].needs[1].alternatives.front();
+  CHECK(fact.every == core::craft::ThingKind::Wash);
+  CHECK(fact.where == core::craft::Where{{"colour", {"grey", "buff"}}, {"order", {"washFirst"}}});
 }
 
 TEST_CASE("A step done once has no this, no previous and nothing in reach") {

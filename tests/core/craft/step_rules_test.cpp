@@ -117,6 +117,10 @@ TEST_CASE("Each rule of what a step lists fails at its place") {
        "/steps/0/checks/1/within length.no-unit"},
       {"as made what no design has", R"("asMade": ["band.owner.strip.axis"])", R"("asMade": ["band.owner.colour"])",
        "/steps/0/asMade/0 technique.unknown-figure"},
+      {"a family of figures where one is measured", R"("asMade": ["band.owner.strip.axis"])",
+       R"("asMade": ["band.owner.strip.*"])", "/steps/0/asMade/0 technique.figure-family-not-here"},
+      {"a family of figures no design has", R"("figures": ["band.owner.strip.axis",)",
+       R"("figures": ["band.owner.arc.*",)", "/steps/0/figures/0 technique.unknown-figure"},
       {"a fault without what it ends", R"(, "ends": ["this.*"]})", "}", "/steps/0/faults/0 read.missing-key"},
   });
 }

@@ -1,0 +1,14 @@
+#pragma once
+// The "where" of a technique or of a quantified fact: which things are meant, by their properties.
+#include <optional>
+
+#include "core/base/strict_reader.h"
+#include "core/craft/technique.h"
+
+namespace core::craft {
+
+// Without a kind (it is wrong, and told so) nothing is read. An unknown property, or a value it can never have, is
+// told at its place.
+Where readWhere(const base::Node& node, std::optional<ThingKind> kind, base::Problems& problems);
+
+}  // namespace core::craft

@@ -1,0 +1,19 @@
+#pragma once
+// What a job says, as the words techniques select by; the same in every language.
+#include <string_view>
+
+#include "core/design/job.h"
+
+namespace core::workflow {
+
+// Anything but four straight sides.
+bool isShaped(const design::Job& job);
+std::string_view word(design::Head head);
+// An arch is called by its head.
+std::string_view word(const geometry::ShapeEntry& form);
+std::string_view word(design::Motif motif);
+std::string_view word(design::Grain grain);
+std::string_view word(design::SizeKind size);
+std::string_view word(design::RegionKind region);
+
+}  // namespace core::workflow

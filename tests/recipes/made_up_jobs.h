@@ -1,0 +1,33 @@
+#pragma once
+// Jobs made up for a test: as small as will switch a technique on, or with everything a design can have.
+#include <map>
+#include <string>
+
+#include "core/craft/catalogue.h"
+#include "core/design/design.h"
+
+namespace tests {
+
+struct MadeUp {
+  int boards = 1;
+  bool coloured = false;  // every bevel
+  bool arched = false;
+  int bands = 0;
+  bool lineAlongWindow = false;
+  bool lineAlongBand = false;
+  bool spandrel = false;
+  std::string washOrder;                               // "" for no wash
+  std::map<std::string, std::string> leaf;             // region -> members of the field that follow it
+  std::map<std::string, std::string> techniques = {};  // role -> technique id
+};
+
+// The smallest job that switches the technique on, by what its `when` asks for, and chooses it in its role.
+// A technique that waits to be needed has none of its own.
+MadeUp switchingOn(const core::craft::Technique& technique);
+// Three coloured boards under an arched window, two bands, lines, a wash, a field of leaf on each size; round the head
+// a spandrel where the lines come first, a line where the wash does.
+MadeUp everything(const std::string& washOrder);
+
+core::design::Design designOf(const MadeUp& madeUp);
+
+}  // namespace tests
