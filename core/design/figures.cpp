@@ -219,6 +219,8 @@ void collectLine(Collector& out, const LineLayout& line) {
 }  // namespace
 
 Figures::Figures(const Job& job, const Layout& layout, UnitSystem system) {
+  // Grown step by step, so many texts are moved more often than they are made.
+  m_figures.reserve(512);
   Collector out(m_figures, system);
   out.length("visible.width", layout.visible.width, Rounding::Down);
   out.length("visible.height", layout.visible.height, Rounding::Down);

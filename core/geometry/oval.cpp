@@ -19,7 +19,10 @@ constexpr std::array<double, 5> kWeights = {0.295524224714752870, 0.269266719309
 // Steps of the quadrature: short enough for an ellipse twenty times as long as wide.
 constexpr double kStep = std::numbers::pi / 48;
 
-double speedOf(const OvalArc& o, double t) { return std::hypot(o.semiX * std::sin(t), o.semiY * std::cos(t)); }
+// The ellipse's own rate of travel.
+double speedOf(const OvalArc& o, double cosine, double sine) {
+  return geometry::length({o.semiX * sine, o.semiY * cosine});
+}
 
 template <typename Rate>
 double integral(double t0, double t1, Rate rate) {
@@ -40,20 +43,26 @@ double integral(double t0, double t1, Rate rate) {
 Point pointAt(const OvalArc& o, double t) {
   const double cosine = std::cos(t);
   const double sine = std::sin(t);
-  const double s = speedOf(o, t);
+  const double s = speedOf(o, cosine, sine);
   return {o.centre.x + cosine * (o.semiX + o.out * o.semiY / s), o.centre.y + sine * (o.semiY + o.out * o.semiX / s)};
 }
 
 Point rateAt(const OvalArc& o, double t) {
-  const double s = speedOf(o, t);
+  const double cosine = std::cos(t);
+  const double sine = std::sin(t);
+  const double s = speedOf(o, cosine, sine);
   const double grown = 1 + o.out * o.semiX * o.semiY / (s * s * s);
-  return {-o.semiX * std::sin(t) * grown, o.semiY * std::cos(t) * grown};
+  return {-o.semiX * sine * grown, o.semiY * cosine * grown};
 }
 
 double integralXdY(const OvalArc& o, double t0, double t1) {
-  OvalArc centred = o;
-  centred.centre = {};
-  return integral(t0, t1, [&](double t) { return pointAt(centred, t).x * rateAt(centred, t).y; });
+  return integral(t0, t1, [&](double t) {
+    // x and the rate of y at once.
+    const double cosine = std::cos(t);
+    const double s = speedOf(o, cosine, std::sin(t));
+    const double x = cosine * (o.semiX + o.out * o.semiY / s);
+    return x * o.semiY * cosine * (1 + o.out * o.semiX * o.semiY / (s * s * s));
+  });
 }
 
 double length(const OvalArc& o, double t0, double t1) {
@@ -62,12 +71,19 @@ double length(const OvalArc& o, double t0, double t1) {
 
 double parameterAtY(const OvalArc& o, double y, double low, double high) {
   const bool rising = pointAt(o, high).y > pointAt(o, low).y;
-  // Halving alone: sixty steps use up the double, and nothing can run off.
-  for (int i = 0; i < 60; ++i) {
-    const double middle = (low + high) / 2;
-    ((pointAt(o, middle).y < y) == rising ? low : high) = middle;
+  double t = (low + high) / 2;
+  // By the tangent; halving wherever that would leave the bracket, so that nothing can run off.
+  for (int i = 0; i < 80; ++i) {
+    const double off = pointAt(o, t).y - y;
+    if (off == 0) return t;
+    ((off < 0) == rising ? low : high) = t;
+    double next = t - off / rateAt(o, t).y;
+    if (!(next > low && next < high)) next = (low + high) / 2;
+    const double step = std::fabs(next - t);
+    t = next;
+    if (step <= 1e-15) break;
   }
-  return (low + high) / 2;
+  return t;
 }
 
 double perimeter(double semiX, double semiY) {

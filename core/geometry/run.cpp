@@ -1,6 +1,7 @@
 #include "core/geometry/run.h"
 
 #include <algorithm>
+#include <array>
 #include <numbers>
 
 namespace core::geometry {
@@ -9,12 +10,25 @@ namespace {
 constexpr double kHalfTurn = std::numbers::pi;
 
 // The angles between low and high at which a circle or an oval turns back in y: odd quarters.
-std::vector<double> turnsBetween(double low, double high) {
-  std::vector<double> turns = {low};
-  for (double turn = (std::floor(low / kHalfTurn - 0.5) + 1.5) * kHalfTurn; turn < high; turn += kHalfTurn) {
-    if (turn > low) turns.push_back(turn);
+struct Turns {
+  // A whole turn, begun anywhere, turns back three times at most.
+  std::array<double, 6> angles;
+  std::size_t count = 0;
+
+  void add(double angle) { angles[count++] = angle; }
+  std::size_t size() const { return count; }
+  double operator[](std::size_t at) const { return angles[at]; }
+  double front() const { return angles[0]; }
+};
+
+Turns turnsBetween(double low, double high) {
+  Turns turns;
+  turns.add(low);
+  for (double turn = (std::floor(low / kHalfTurn - 0.5) + 1.5) * kHalfTurn; turn < high && turns.size() < 5;
+       turn += kHalfTurn) {
+    if (turn > low) turns.add(turn);
   }
-  turns.push_back(high);
+  turns.add(high);
   return turns;
 }
 
@@ -26,7 +40,7 @@ void cutArc(const Arc& arc, Run run, std::vector<Run>& runs) {
   const Point from = arc.sweep > 0 ? arc.from : arc.to;
   const Point to = arc.sweep > 0 ? arc.to : arc.from;
   const double low = std::atan2(from.y - arc.centre.y, from.x - arc.centre.x);
-  const std::vector<double> turns = turnsBetween(low, low + std::fabs(arc.sweep));
+  const Turns turns = turnsBetween(low, low + std::fabs(arc.sweep));
   for (std::size_t i = 0; i + 1 < turns.size(); ++i) {
     const auto end = [&](std::size_t at) {
       if (at == 0) return from;
@@ -52,7 +66,7 @@ void cutArc(const Arc& arc, Run run, std::vector<Run>& runs) {
 
 void cutOval(const OvalArc& oval, Run run, std::vector<Run>& runs) {
   const double low = std::min(oval.start, oval.start + oval.sweep);
-  const std::vector<double> turns = turnsBetween(low, low + std::fabs(oval.sweep));
+  const Turns turns = turnsBetween(low, low + std::fabs(oval.sweep));
   for (std::size_t i = 0; i + 1 < turns.size(); ++i) {
     const Point a = oval::pointAt(oval, turns[i]);
     // A whole turn comes back to the bit: no height may fall between the last run and the first.
@@ -113,6 +127,11 @@ void crossArcs(const Run& a, const Run& b, std::vector<double>& heights) {
   for (const double sign : {-1.0, 1.0}) {
     addIfShared(a, b, p.centre.y + along * unit.y + sign * std::sqrt(square) * unit.x, heights);
   }
+}
+
+// Parallel curves of one ellipse never cross.
+bool areParallel(const OvalArc& a, const OvalArc& b) {
+  return a.centre == b.centre && a.semiX == b.semiX && a.semiY == b.semiY;
 }
 
 // Any two runs, by where the difference of their x changes sign.
@@ -206,6 +225,7 @@ void addCrossings(const Run& a, const Run& b, std::vector<double>& heights) {
   const bool straightB = std::holds_alternative<Straight>(*b.segment);
   const bool ovalA = std::holds_alternative<OvalArc>(*a.segment);
   const bool ovalB = std::holds_alternative<OvalArc>(*b.segment);
+  if (ovalA && ovalB && areParallel(std::get<OvalArc>(*a.segment), std::get<OvalArc>(*b.segment))) return;
   if (ovalA || ovalB) {
     crossBySampling(a, b, heights);
   } else if (straightA && straightB) {

@@ -119,6 +119,14 @@ void dropLoose(std::vector<Segment>& parts) {
   }
 }
 
+// Whether the parts, as they come, are one loop: so it is wherever no more was trimmed than what corners leave over.
+bool areOneLoop(const std::vector<Segment>& parts) {
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    if (distance(endOf(parts[i]), startOf(parts[(i + 1) % parts.size()])) > kSameCorner) return false;
+  }
+  return !parts.empty();
+}
+
 // Clockwise from the end of one part into the next, -pi to pi.
 double turnInto(const Segment& one, const Segment& next) {
   const Point a = directionAtEnd(one);
@@ -150,6 +158,20 @@ std::optional<std::vector<std::vector<Segment>>> loops(const std::vector<Segment
     found.push_back(std::move(loop));
   }
   return found;
+}
+
+// The one loop of parts in no order.
+base::Result<std::vector<Segment>, MoveProblem> onlyLoop(std::vector<Segment> parts, double d) {
+  dropDoubled(parts);
+  dropLoose(parts);
+  if (parts.empty()) return MoveProblem{Kind::Nothing, 0};
+  auto found = loops(parts);
+  if (!found) return MoveProblem{Kind::Parts, 0};
+  // Inwards no hole can come about: a loop the wrong way round is what corners extended far have cut off.
+  if (d < 0) std::erase_if(*found, [](const std::vector<Segment>& loop) { return Outline(loop).area() <= 0; });
+  if (found->empty()) return MoveProblem{Kind::Nothing, 0};
+  if (found->size() > 1) return MoveProblem{Kind::Parts, 0};
+  return std::move(found->front());
 }
 
 void setStart(Segment& segment, Point point) {
@@ -198,18 +220,13 @@ base::Result<Outline, MoveProblem> trimmed(const Outline& from, const std::vecto
   std::vector<Run> runs;
   for (const Segment& segment : from.segments()) cutIntoRuns(segment, 0, runs);
   std::erase_if(parts, [&](const Segment& part) { return !isInPlace(from, runs, part, d); });
-  dropDoubled(parts);
-  dropLoose(parts);
-  if (parts.empty()) return MoveProblem{Kind::Nothing, 0};
-  auto found = loops(parts);
-  // Inwards no hole can come about: a loop the wrong way round is what corners extended far have cut off.
-  if (found && d < 0) {
-    std::erase_if(*found, [](const std::vector<Segment>& loop) { return Outline(loop).area() <= 0; });
-    if (found->empty()) return MoveProblem{Kind::Nothing, 0};
+  if (!areOneLoop(parts)) {
+    auto loop = onlyLoop(std::move(parts), d);
+    if (!loop) return loop.error();
+    parts = std::move(loop).value();
   }
-  if (!found || found->size() != 1) return MoveProblem{Kind::Parts, 0};
-  mend(found->front());
-  Outline outline(std::move(found->front()));
+  mend(parts);
+  Outline outline(std::move(parts));
   if (outline.area() <= 0) return MoveProblem{Kind::Nothing, 0};
   return outline;
 }
