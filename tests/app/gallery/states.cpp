@@ -54,6 +54,7 @@ bool Stage::workUntil(const std::function<bool()>& there) {
 const std::vector<State>& states() {
   static const std::vector<std::string> kChart = {"pilots-chart"};
   static const std::vector<std::string> kHeron = {"heron"};
+  static const std::vector<std::string> kTide = {"tide-table"};
   static const std::vector<std::string> kBoth = {"heron", "pilots-chart"};
   static const auto kFirst = [](Stage&) { return true; };
   static const auto kCaution = [](Stage& stage) {
@@ -83,6 +84,15 @@ const std::vector<State>& states() {
         return bench.kind() == Kind::Step && bench.stepId().contains(step);
       });
     };
+  };
+  // In the setting-out of an arch, at the radius of its head.
+  static const auto kRadius = [](Stage& stage) {
+    if (!kAct("/set-out@top")(stage)) return false;
+    auto* figure = stage.desk().bench().figure();
+    while (!figure->label().contains(QObject::tr("radius"))) {
+      if (!figure->forward()) return false;
+    }
+    return true;
   };
   static const std::vector<State> kStates = {
       {"bench-first", "bench", kChart, kFirst},
@@ -123,6 +133,10 @@ const std::vector<State>& states() {
       {"more-act", "more", kChart, kAct("/mitre@")},
       {"more-act-long", "more", kChart, kAct("/gum-cloth")},
       {"bench-act", "bench", kChart, kAct("/tear-hinges")},
+      {"bench-arch", "bench", kTide, kRadius},
+      {"number-arch", "number", kTide, kRadius},
+      {"bench-spandrel", "bench", kTide, kAct("/cut@crown")},
+      {"bench-wash", "bench", kTide, kAct("/wash@shallows")},
       {"checks", "checks", kChart,
        [](Stage& s) { return s.workUntil([&] { return !s.desk().bench().checks().isEmpty(); }); }},
       {"look", "look", kChart,
