@@ -92,7 +92,8 @@ Item {
             Words {
                 required property string modelData
                 required property int index
-                readonly property double place: root.shelf.tickPlaces[index]
+                // Names and places change one after the other.
+                readonly property double place: root.shelf.tickPlaces[index] ?? 0
 
                 x: Math.min(root.axisLeft + place * root.axisWidth - width / 2, root.width - width)
                 visible: x > now.x + now.width + Metrics.mm(1)

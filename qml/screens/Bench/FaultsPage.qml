@@ -46,7 +46,7 @@ CornerFrame {
                 objectName: "fault" + index
                 width: parent.width
                 height: Metrics.key
-                legend: root.bench.faults[root.first + index]
+                legend: root.bench.faults[root.first + index] ?? ""
                 legendSize: Metrics.text
                 onActed: {
                     const at = root.first + index;
