@@ -10,7 +10,10 @@ using base::Message;
 using intents::Verdict;
 
 void offerLooks(const JobAt& job, std::vector<Offer>& offers) {
-  for (const auto& [id, run] : job.state().waits) {
+  for (const auto& wait : job.state().waits) {
+    // Names of their own: clang 14 lets no lambda take those of a structured binding.
+    const auto& id = wait.first;
+    const auto& run = wait.second;
     if (!job.matters(run)) continue;
     const bool window = run.wait->closes.has_value();
     if (!window && job.waitState(run).phase == waits::Phase::Over) continue;

@@ -10,6 +10,8 @@ Item {
 
     required property BenchViewModel bench
     readonly property bool fits: pane.fits
+    // Where a step has several numbers, which one this is matters more than what was done last.
+    readonly property bool severalNumbers: root.bench.figure.total > 1
 
     FitPane {
         id: pane
@@ -21,7 +23,7 @@ Item {
         Words {
             objectName: "above"
             width: parent.width
-            visible: text !== ""
+            visible: text !== "" && (pane.level < 3 || !root.severalNumbers)
             text: root.bench.above
             color: Theme.quiet
             font.pixelSize: Metrics.label
@@ -70,9 +72,7 @@ Item {
         Words {
             width: parent.width
             visible: root.bench.figure.present
-            text: pane.level < 3 && root.bench.figure.label !== "" && root.bench.figure.datum !== ""
-                ? root.bench.figure.label + " · " + root.bench.figure.datum
-                : root.bench.figure.datum + (pane.level < 3 ? root.bench.figure.label : "")
+            text: [pane.level < 3 || root.severalNumbers ? root.bench.figure.label : "", root.bench.figure.datum].filter(part => part !== "").join(" · ")
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
         }
     }
