@@ -70,9 +70,11 @@ Item {
             }
         }
         Words {
+            readonly property string which: pane.level < 3 || root.severalNumbers ? root.bench.figure.label : ""
+
             width: parent.width
             visible: root.bench.figure.present
-            text: [pane.level < 3 || root.severalNumbers ? root.bench.figure.label : "", root.bench.figure.datum].filter(part => part !== "").join(" · ")
+            text: which !== "" && root.bench.figure.datum !== "" ? which + " · " + root.bench.figure.datum : which + root.bench.figure.datum
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
         }
     }

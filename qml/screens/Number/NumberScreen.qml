@@ -96,7 +96,8 @@ Item {
         TouchKey {
             objectName: "following"
             visible: root.figure.total > 1
-            width: Metrics.mm(38)
+            // As wide as the next number likes, but never into the gap before the key beside it.
+            width: Math.min(Metrics.mm(38), step.x - Metrics.gap - parent.x - x)
             height: Metrics.benchKey
             legend: "›"
             legendSize: Metrics.title
@@ -105,6 +106,7 @@ Item {
         }
     }
     TouchKey {
+        id: step
         objectName: "step"
         anchors.right: done.left
         anchors.rightMargin: Metrics.gap
