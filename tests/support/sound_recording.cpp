@@ -52,7 +52,7 @@ void SoundRecording::listen() {
     left = total % 2;
     if (left) bytes[0] = bytes[total - 1];
     const auto length = static_cast<std::int64_t>(m_samples.size()) * kSecond / kRecordingRate;
-    m_start = std::min(m_start, now - length);
+    m_chunks.push_back({m_samples.size(), now - length});
   }
 }
 
@@ -75,13 +75,27 @@ std::vector<float> SoundRecording::samples() const {
 
 std::int64_t SoundRecording::instantOf(std::size_t sample) const {
   const std::lock_guard lock(m_mutex);
-  return m_start + static_cast<std::int64_t>(sample) * kSecond / kRecordingRate;
+  return startNear(sample) + static_cast<std::int64_t>(sample) * kSecond / kRecordingRate;
 }
 
 std::size_t SoundRecording::sampleAt(std::int64_t instant) const {
   const std::lock_guard lock(m_mutex);
-  const std::int64_t since = std::max<std::int64_t>(instant - m_start, 0);
-  return std::min(static_cast<std::size_t>(since / 1000 * kRecordingRate / 1'000'000), m_samples.size());
+  // The alignment depends on the sample: from the newest backwards, twice settles it.
+  std::size_t sample = m_samples.size();
+  for (int i = 0; i < 3; ++i) {
+    const std::int64_t since = std::max<std::int64_t>(instant - startNear(sample), 0);
+    sample = std::min(static_cast<std::size_t>(since / 1000 * kRecordingRate / 1'000'000), m_samples.size());
+  }
+  return sample;
+}
+
+std::int64_t SoundRecording::startNear(std::size_t sample) const {
+  constexpr std::size_t kNear = kRecordingRate;
+  std::int64_t start = INT64_MAX;
+  for (const Chunk& chunk : m_chunks) {
+    if (chunk.end + kNear >= sample && chunk.end <= sample + kNear) start = std::min(start, chunk.start);
+  }
+  return start == INT64_MAX ? boottimeNow() : start;
 }
 
 std::optional<std::size_t> SoundRecording::onset(std::int64_t from, std::int64_t until) const {

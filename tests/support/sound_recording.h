@@ -25,20 +25,28 @@ class SoundRecording {
   bool waitForSamples(std::int64_t nanoseconds) const;
   // In -1..1, one channel.
   std::vector<float> samples() const;
-  // When a sample was taken up. The least delayed of all chunks gives the alignment, so the delay of recording
-  // itself is counted as if the sound had come later.
+  // When a sample was taken up. The least delayed chunk within a second of it gives the alignment, so the delay of
+  // recording itself is counted as if the sound had come later; and samples a server short of time has dropped earlier
+  // do not make later sounds seem early.
   std::int64_t instantOf(std::size_t sample) const;
   std::size_t sampleAt(std::int64_t instant) const;
   // The first sample from `from` on, and before `until`, that is not silence.
   std::optional<std::size_t> onset(std::int64_t from, std::int64_t until) const;
 
  private:
+  struct Chunk {
+    std::size_t end;     // samples there were once it had come
+    std::int64_t start;  // the instant of sample 0 by this chunk
+  };
+
   void listen();
+  // The instant of sample 0 as it seems near a sample. Requires the lock.
+  std::int64_t startNear(std::size_t sample) const;
 
   ChildProcess m_recorder;
   mutable std::mutex m_mutex;
   std::vector<float> m_samples;
-  std::int64_t m_start = INT64_MAX;  // instant of sample 0
+  std::vector<Chunk> m_chunks;
   std::thread m_thread;
 };
 

@@ -1,7 +1,9 @@
 #!/bin/sh
 # Runs a command beside a real sound server of its own, whose only output is a null sink named "bench".
-#   with_sound.sh [--empty] COMMAND [ARGUMENT...]
+#   with_sound.sh [--empty | --tries N] COMMAND [ARGUMENT...]
 # With --empty no server is started, only its place prepared: the command starts and ends servers itself.
+# With --tries the command is run again where it fails, N times in all: a server short of time drops samples, and a
+# recording with holes proves nothing either way. What fails every time has failed.
 # The command finds the server through XDG_RUNTIME_DIR. Exits with the command's status; 3 where no server starts.
 set -u
 
@@ -25,6 +27,12 @@ echo 'wireplumber.profiles = { main = { monitor.bluez = disabled, support.logind
 if [ "$1" = "--empty" ]; then
   shift
   exec "$@"
+fi
+
+tries_left=1
+if [ "$1" = "--tries" ]; then
+  tries_left=$2
+  shift 2
 fi
 
 pids=""
@@ -63,4 +71,12 @@ until [ "$(pactl get-default-sink 2>>"$log")" = "bench" ]; do
   sleep 0.1
 done
 
-"$@"
+status=1
+while [ "$tries_left" -gt 0 ]; do
+  status=0
+  "$@" || status=$?
+  [ "$status" -eq 0 ] && break
+  tries_left=$((tries_left - 1))
+  [ "$tries_left" -gt 0 ] && echo "failed with $status; recorded once more" >&2
+done
+exit "$status"
