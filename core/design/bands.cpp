@@ -15,8 +15,6 @@ using geometry::Ring;
 // Dry ends leave at least this beyond the mitre, so that the cut never crosses glued paper.
 constexpr Length kBeyondMitre = Length::wholeMillimetres(2);
 
-Reach movedOut(const Reach& reach, Length by) { return {reach.sides + by, reach.topBottom + by}; }
-
 Box boxAt(const Layout& layout, const Reach& reach) {
   const Box& face = layout.boards.front().face;
   return {face.width + 2 * reach.sides.inMillimetres(), face.height + 2 * reach.topBottom.inMillimetres()};

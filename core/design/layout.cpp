@@ -162,6 +162,12 @@ void conflict(base::Problems& problems, std::string pointer, Message message, ba
 Rectangle mountRectangle(const Layout& layout) { return {0, 0, layout.outerWidth, layout.outerHeight}; }
 Rectangle faceRectangle(const Layout& layout) { return layout.boards.front().faceAt; }
 
+geometry::Patch patchOf(const Layout& layout, const geometry::Ring& ring) {
+  const Rectangle face = faceRectangle(layout);
+  return {geometry::outlineOf(geometry::outside(face, ring.to)),
+          geometry::outlineOf(geometry::outside(face, ring.from))};
+}
+
 }  // namespace detail
 
 const BoardLayout* Layout::board(const std::string& id) const { return findById(boards, id); }

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/design/layout.h"
+#include "core/geometry/region.h"
 
 namespace core::design::detail {
 
@@ -17,6 +18,11 @@ inline base::Millimetres mm(Length length) { return {length.inMillimetres()}; }
 // The rectangle of the whole mount and the box of the top board's face opening, in mm from the mount's top left.
 Rectangle mountRectangle(const Layout& layout);
 Rectangle faceRectangle(const Layout& layout);
+
+// What lies within a ring about the face box.
+geometry::Patch patchOf(const Layout& layout, const geometry::Ring& ring);
+// What is left under a thousandth of a square millimetre is rounding, not a field or an overlap.
+inline constexpr double kNothing = 1e-3;
 
 // The box of the opening of the innermost board, exact.
 struct ExactBox {

@@ -2,7 +2,6 @@
 #include <cmath>
 
 #include "core/design/layout_internal.h"
-#include "core/geometry/region.h"
 
 namespace core::design::detail {
 namespace {
@@ -13,11 +12,6 @@ using geometry::Reach;
 using geometry::Ring;
 
 constexpr Length kEverything = units::kLongestLength;
-// What is left under a thousandth of a square millimetre is rounding, not a field.
-constexpr double kNothing = 1e-3;
-
-Rectangle movedIn(const Rectangle& r, double by) { return {r.left + by, r.top + by, r.right - by, r.bottom - by}; }
-
 // Whole leaves, up; a value within 1e-9 above a whole number is that number.
 double wholeLeaves(double leaves) { return std::ceil(leaves - 1e-9); }
 
@@ -39,7 +33,7 @@ void placeBounds(const Leaf& leaf, const Layout& layout, LeafLayout& placed) {
   const double keepOff = leaf.keepOffEdge.inMillimetres();
   if (leaf.region == RegionKind::Spandrel) {
     const SpandrelLayout& spandrel = *layout.spandrel(leaf.regionOf);
-    Rectangle outer = movedIn(spandrel.frame, keepOff);
+    Rectangle outer = geometry::movedOut(spandrel.frame, -keepOff);
     // Below it ends in the air, at a line nobody sees.
     outer.bottom = spandrel.frame.bottom;
     placed.outer = outer.empty() ? Outline() : geometry::outlineOf(outer);
@@ -48,7 +42,7 @@ void placeBounds(const Leaf& leaf, const Layout& layout, LeafLayout& placed) {
   const Rectangle face = faceRectangle(layout);
   const bool toMountEdge = placed.ring.to.sides == kEverything;
   const Rectangle outer =
-      movedIn(toMountEdge ? mountRectangle(layout) : geometry::outside(face, placed.ring.to), keepOff);
+      geometry::movedOut(toMountEdge ? mountRectangle(layout) : geometry::outside(face, placed.ring.to), -keepOff);
   placed.outer = outer.empty() ? Outline() : geometry::outlineOf(outer);
   const bool fromWindow = leaf.region == RegionKind::Face || leaf.region == RegionKind::Inside;
   placed.inner =
@@ -66,9 +60,7 @@ bool addLine(const Leaf& leaf, const LineLayout& line, const Layout& layout, std
     return true;
   }
   if (!line.curved) {
-    const Rectangle face = faceRectangle(layout);
-    areas.push_back(
-        {geometry::outlineOf(geometry::outside(face, to)), geometry::outlineOf(geometry::outside(face, from))});
+    areas.push_back(patchOf(layout, {from, to}));
     return true;
   }
   const std::string pointer = leaf.place.pointer + "/keepOff/lines";
@@ -87,12 +79,10 @@ bool addLine(const Leaf& leaf, const LineLayout& line, const Layout& layout, std
 
 // Everything that lies inside the region and is not leafed.
 std::optional<std::vector<Patch>> leftOut(const Leaf& leaf, const Layout& layout, base::Problems& problems) {
-  const Rectangle face = faceRectangle(layout);
   std::vector<Patch> areas;
   for (const BandLayout& band : layout.bands) {
     if (leaf.region == RegionKind::On && leaf.regionOf == band.id) continue;
-    areas.push_back({geometry::outlineOf(geometry::outside(face, band.ring.to)),
-                     geometry::outlineOf(geometry::outside(face, band.ring.from))});
+    areas.push_back(patchOf(layout, band.ring));
   }
   for (const LineLayout& line : layout.lines) {
     if (!addLine(leaf, line, layout, areas, problems)) return std::nullopt;

@@ -12,8 +12,6 @@ using base::Millimetres;
 using geometry::Reach;
 using geometry::Ring;
 
-Reach movedOut(const Reach& reach, Length by) { return {reach.sides + by, reach.topBottom + by}; }
-
 // Shapes whose corners are square somewhere: an arch has its sill.
 bool hasSquareCorners(Shape shape) { return shape == Shape::Rectangle || shape == Shape::Arch; }
 
@@ -90,9 +88,10 @@ void placeRectangular(const Layout& layout, LineLayout& placed) {
   placed.fromFaceTopBottom = (placed.path.height - box.height) / 2;
   const double x = placed.fromFaceSides;
   const double y = placed.fromFaceTopBottom;
-  placed.inner = geometry::outlineOf(geometry::outside(face, placed.ring.from));
   placed.centre = geometry::outlineOf(Rectangle{face.left - x, face.top - y, face.right + x, face.bottom + y});
-  placed.outer = geometry::outlineOf(geometry::outside(face, placed.ring.to));
+  geometry::Patch patch = patchOf(layout, placed.ring);
+  placed.inner = std::move(patch.inner);
+  placed.outer = std::move(patch.outer);
 }
 
 // How far a rectangle hangs over the edge of the mount, on its worst side.
@@ -118,7 +117,7 @@ Overhang beyondMount(const Layout& layout, const Rectangle& reach) {
 Ring ringOf(const Followed& followed, const Layout& layout) {
   const Length gap = followed.gap;
   const Length width = followed.width;
-  if (followed.along == Edge::Window) return {movedOut({}, gap), movedOut({}, gap + width)};
+  if (followed.along == Edge::Window) return {movedOut(Reach(), gap), movedOut(Reach(), gap + width)};
   const Ring& band = layout.band(followed.band)->ring;
   if (followed.along == Edge::BandOuter) return {movedOut(band.to, gap), movedOut(band.to, gap + width)};
   return {movedOut(band.from, -(gap + width)), movedOut(band.from, -gap)};

@@ -4,7 +4,6 @@
 
 #include "core/design/layout_internal.h"
 #include "core/geometry/clip.h"
-#include "core/geometry/region.h"
 
 namespace core::design::detail {
 namespace {
@@ -15,11 +14,6 @@ using geometry::Patch;
 using geometry::Reach;
 using geometry::Ring;
 
-// What is left under a thousandth of a square millimetre is rounding.
-constexpr double kNothing = 1e-3;
-
-Rectangle movedOut(const Rectangle& r, double by) { return {r.left - by, r.top - by, r.right + by, r.bottom + by}; }
-
 struct Neighbour {
   std::string id;
   Patch patch;
@@ -27,12 +21,9 @@ struct Neighbour {
 
 // Everything with an area of its own that is already placed.
 std::vector<Neighbour> neighbours(const Layout& layout) {
-  const Rectangle face = faceRectangle(layout);
   std::vector<Neighbour> all;
   for (const BandLayout& band : layout.bands) {
-    all.push_back({band.id,
-                   {geometry::outlineOf(geometry::outside(face, band.ring.to)),
-                    geometry::outlineOf(geometry::outside(face, band.ring.from))}});
+    all.push_back({band.id, patchOf(layout, band.ring)});
   }
   for (const LineLayout& line : layout.lines) all.push_back({line.id, {line.outer, line.inner}});
   for (const SpandrelLayout& spandrel : layout.spandrels) all.push_back({spandrel.id, {spandrel.seen, {}}});
@@ -118,9 +109,9 @@ bool placeFollowing(const Wash& wash, const Layout& layout, WashLayout& placed, 
   placed.width = wash.width.inMillimetres();
   placed.ring = ringOf({wash.along, wash.band, wash.gap, wash.width}, layout);
   if (!layout.shaped || wash.along != Edge::Window) {
-    const Rectangle face = faceRectangle(layout);
-    placed.inner = geometry::outlineOf(geometry::outside(face, placed.ring.from));
-    placed.outer = geometry::outlineOf(geometry::outside(face, placed.ring.to));
+    geometry::Patch patch = patchOf(layout, placed.ring);
+    placed.inner = std::move(patch.inner);
+    placed.outer = std::move(patch.outer);
     return true;
   }
   const std::string pointer = wash.place.pointer + "/gap";

@@ -16,6 +16,10 @@ Length overlap(const Ring& a, const Ring& b) {
 
 bool touch(const Ring& a, const Ring& b) { return overlap(a, b) >= Length(); }
 
+Reach movedOut(const Reach& reach, units::Length by) { return {reach.sides + by, reach.topBottom + by}; }
+
+Rectangle movedOut(const Rectangle& r, double by) { return {r.left - by, r.top - by, r.right + by, r.bottom + by}; }
+
 Rectangle outside(const Rectangle& face, const Reach& reach) {
   const double sides = reach.sides.inMillimetres();
   const double topBottom = reach.topBottom.inMillimetres();

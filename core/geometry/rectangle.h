@@ -25,6 +25,8 @@ struct Reach {
   friend bool operator==(const Reach&, const Reach&) = default;
 };
 
+Reach movedOut(const Reach& reach, units::Length by);
+
 struct Ring {
   Reach from;
   Reach to;
@@ -42,6 +44,9 @@ struct Rectangle {
   double left = 0, top = 0, right = 0, bottom = 0;
   bool empty() const { return right <= left || bottom <= top; }
 };
+
+// Every side moved outwards; inwards where by < 0.
+Rectangle movedOut(const Rectangle& rectangle, double by);
 
 // The rectangle a distance outside a face opening that lies at `face`.
 Rectangle outside(const Rectangle& face, const Reach& reach);

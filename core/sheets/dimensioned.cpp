@@ -19,6 +19,11 @@ constexpr double kLaneShare = 1.0 / 18;
 // A character's width in cap heights, with the gap beside it: wider than any digit of a common typeface.
 constexpr double kCharacter = 0.95;
 
+// Characters of a UTF-8 text.
+double charactersOf(const std::string& text) {
+  return static_cast<double>(std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+}
+
 bool meet(const Rectangle& a, const Rectangle& b) {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }
@@ -123,10 +128,7 @@ class Dimensioner {
   }
 
  private:
-  double widthOf(const std::string& text) const {
-    return static_cast<double>(std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xC0) != 0x80; })) *
-           kCharacter * m_text;
-  }
+  double widthOf(const std::string& text) const { return charactersOf(text) * kCharacter * m_text; }
 
   void primitive(const Line& line, Role role, Stroke stroke) {
     for (const Point& point : stroke.points) m_reach.push_back({point.x, point.y, point.x, point.y});
@@ -243,8 +245,7 @@ class Dimensioner {
 }  // namespace
 
 Rectangle boxOf(const Text& text) {
-  const auto characters = std::count_if(text.text.begin(), text.text.end(), [](char c) { return (c & 0xC0) != 0x80; });
-  const double half = static_cast<double>(characters) * kCharacter * text.height / 2;
+  const double half = charactersOf(text.text) * kCharacter * text.height / 2;
   return {text.at.x - half, text.at.y - text.height * 0.75, text.at.x + half, text.at.y + text.height * 0.75};
 }
 

@@ -18,10 +18,6 @@ Rectangle around(const Rectangle& centre, const design::Box& box) {
   return {x - box.width / 2, y - box.height / 2, x + box.width / 2, y + box.height / 2};
 }
 
-Rectangle movedIn(const Rectangle& rectangle, double by) {
-  return {rectangle.left + by, rectangle.top + by, rectangle.right - by, rectangle.bottom - by};
-}
-
 Rectangle sheetOf(const design::Layout& layout) {
   return {layout.artLeft, layout.artTop, layout.artLeft + layout.sheetWidth, layout.artTop + layout.sheetHeight};
 }

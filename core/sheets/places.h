@@ -16,7 +16,6 @@ Rectangle faceOf(const design::BoardLayout& board);
 // The face opening of the outermost board: what bands and lines are laid out round.
 Rectangle topFace(const design::Layout& layout);
 Rectangle around(const Rectangle& centre, const design::Box& box);
-Rectangle movedIn(const Rectangle& rectangle, double by);
 Rectangle sheetOf(const design::Layout& layout);
 // The edge a line follows.
 Rectangle followedBy(const design::Layout& layout, const design::Line& line);
