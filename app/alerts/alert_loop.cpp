@@ -11,7 +11,7 @@ constexpr qint64 kHangMilliseconds = 2500;
 
 }  // namespace
 
-AlertLoop::AlertLoop(std::function<std::int64_t()> boottimeNow, Player& player, const SoundOut& out)
+AlertLoop::AlertLoop(std::function<std::int64_t()> boottimeNow, sound::Player& player, const SoundOut& out)
     : m_boottimeNow(std::move(boottimeNow)), m_player(player), m_out(out), m_timer(this), m_tick(this) {
   connect(&m_timer, &BoottimeTimer::fired, this, &AlertLoop::turn);
   connect(&m_tick, &QTimer::timeout, this, &AlertLoop::tick);

@@ -7,9 +7,9 @@
 #include <mutex>
 #include <vector>
 
-#include "app/alerts/tones.h"
+#include "app/sound/tones.h"
 
-namespace app::alerts {
+namespace app::sound {
 
 class Player {
  public:
@@ -48,4 +48,4 @@ class Player {
   bool m_fading = false;
 };
 
-}  // namespace app::alerts
+}  // namespace app::sound

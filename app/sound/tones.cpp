@@ -1,10 +1,10 @@
-#include "app/alerts/tones.h"
+#include "app/sound/tones.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-namespace app::alerts {
+namespace app::sound {
 namespace {
 
 constexpr double kPi = std::numbers::pi;
@@ -94,4 +94,4 @@ std::vector<float> synthesise(Tone tone, int sampleRate) {
   return samples;
 }
 
-}  // namespace app::alerts
+}  // namespace app::sound

@@ -1,8 +1,8 @@
-#include "app/alerts/player.h"
+#include "app/sound/player.h"
 
 #include <cmath>
 
-namespace app::alerts {
+namespace app::sound {
 
 Player::Player(int sampleRate)
     : m_sampleRate(sampleRate),
@@ -63,4 +63,4 @@ void Player::take(std::int16_t* out, std::size_t frames, int channels) {
   }
 }
 
-}  // namespace app::alerts
+}  // namespace app::sound
