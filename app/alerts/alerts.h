@@ -1,6 +1,7 @@
 #pragma once
-// Sounds what the schedule says, from a thread of its own with one long-lived sink: a frozen interface cannot
-// silence it. It decides nothing; answers go back as intents through the workbench.
+// Sounds what the schedule says, from a thread of its own through a player process of its own: a frozen interface
+// cannot silence it, and no sound server can hold or end the program. It decides nothing; answers go back as intents
+// through the workbench.
 #include <QObject>
 #include <QString>
 #include <functional>
@@ -23,7 +24,7 @@ class Alerts : public QObject {
   // The pedal was pressed or a blade step was done: let what was held back come now.
   void releaseHeld();
 
-  // Muted is for systems that tell of it; the multimedia library here does not.
+  // Starting lasts 3 s at most. Muted is for systems that tell of it.
   enum class Sound { Starting, Ready, NoDevice, Stalled, Muted };
   Q_ENUM(Sound)
   // Thread-safe.
@@ -34,6 +35,9 @@ class Alerts : public QObject {
   void dueChanged(std::shared_ptr<const core::record::AlertSchedule> due);
   // Whether alerts can be heard; NoDevice, Stalled and Muted are said on the bench as long as they last.
   void soundChanged(app::alerts::Alerts::Sound sound);
+  // The way from the alert thread through the player to the sound server was alive a moment ago: about every 5 s,
+  // every second while something is due. Where it stays out, alerts may.
+  void beat();
 
  private:
   struct Private;

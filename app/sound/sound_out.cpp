@@ -22,6 +22,8 @@ constexpr int kLookLaterMilliseconds = 1000;
 constexpr qint64 kSoonMilliseconds = 30'000;
 constexpr int kUnansweredMilliseconds = 1000;
 constexpr int kProgressMilliseconds = 250;
+// A stream is silent while the server still links it, and a mixer passes zero on the way elsewhere.
+constexpr int kMutingMilliseconds = 400;
 constexpr qint64 kStallMilliseconds = 1000;
 // The running sink wakes two processes fifty times a second: it rests when nothing has been wanted for so long.
 constexpr qint64 kRestMilliseconds = 5000;
@@ -60,6 +62,8 @@ class SoundOut::Source : public QIODevice {
 
 SoundOut::SoundOut() : m_player(kSampleRate), m_source(std::make_unique<Source>(m_player)) {
   m_unanswered.setSingleShot(true);
+  m_muting.setSingleShot(true);
+  connect(&m_muting, &QTimer::timeout, this, [this] { say(State::Muted); });
   connect(&m_look, &QTimer::timeout, this, &SoundOut::lookForServer);
   connect(&m_unanswered, &QTimer::timeout, this, [this] { say(State::Stalled); });
   connect(&m_progress, &QTimer::timeout, this, &SoundOut::watchProgress);
@@ -85,7 +89,8 @@ void SoundOut::lookForServer() {
   connect(
       m_watch.get(), &ServerWatch::lost, this,
       [this] {
-        say(State::NoDevice);
+        // One that never answered hangs for all we know.
+        if (m_state != State::Stalled) say(State::NoDevice);
         fail(kServerLost);
       },
       Qt::QueuedConnection);
@@ -106,6 +111,7 @@ void SoundOut::takeOutlet(const Outlet& outlet) {
 void SoundOut::follow() {
   if (m_outlet.device.isEmpty()) {
     shut();
+    m_muting.stop();
     say(State::NoDevice);
     return;
   }
@@ -115,28 +121,27 @@ void SoundOut::follow() {
     if (!open()) return;
   }
   if (m_outlet.muted) {
-    say(State::Muted);
-  } else if (m_proven) {
-    say(State::Ready);
+    if (m_state != State::Muted && !m_muting.isActive()) m_muting.start(kMutingMilliseconds);
+    return;
   }
+  m_muting.stop();
+  if (m_proven) say(State::Ready);
 }
 
 bool SoundOut::open() {
-  if (!m_sink) {
-    const auto device = deviceNamed(m_outlet.device);
-    if (!device) {
-      // The library's own list lags behind or has lost its server: a fresh process reads it anew.
-      fail(kSinkFailed);
-      return false;
-    }
-    QAudioFormat format;
-    format.setSampleRate(kSampleRate);
-    format.setChannelCount(kChannels);
-    format.setSampleFormat(QAudioFormat::Int16);
-    m_sink = std::make_unique<QAudioSink>(*device, format);
-    m_sink->setBufferSize(kBufferBytes);
-    m_device = m_outlet.device;
+  const auto device = deviceNamed(m_outlet.device);
+  if (!device) {
+    // The library's own list lags behind or has lost its server: a fresh process reads it anew.
+    fail(kSinkFailed);
+    return false;
   }
+  QAudioFormat format;
+  format.setSampleRate(kSampleRate);
+  format.setChannelCount(kChannels);
+  format.setSampleFormat(QAudioFormat::Int16);
+  m_sink = std::make_unique<QAudioSink>(*device, format);
+  m_sink->setBufferSize(kBufferBytes);
+  m_device = m_outlet.device;
   m_sinceWanted.restart();
   m_sink->start(m_source.get());
   if (m_sink->state() == QAudio::StoppedState) {
@@ -152,7 +157,9 @@ bool SoundOut::open() {
 
 void SoundOut::rest() {
   m_progress.stop();
+  // Never started again: a sink that was stopped plays a second or two of its next stream and then no more.
   m_sink->stop();
+  m_sink.reset();
 }
 
 void SoundOut::shut() {
@@ -180,7 +187,8 @@ void SoundOut::watchProgress() {
       m_progress.start(kProgressMilliseconds);
       follow();
     }
-    if (m_player.playing()) {
+    if (m_player.playing() || m_isOwed) {
+      m_isOwed = false;
       m_sinceWanted.restart();
       emit said({Answer::Kind::Taken, State::Ready, m_taken});
     }
@@ -195,17 +203,18 @@ void SoundOut::watchProgress() {
 
 void SoundOut::warm() {
   m_sinceWanted.restart();
-  if (m_sink && !m_progress.isActive()) open();
+  if (!m_device.isEmpty() && !m_sink) open();
 }
 
 void SoundOut::obey(const Command& command) {
   switch (command.kind) {
     case Command::Kind::Play:
       m_player.play(command.tone, command.decibels);
+      m_isOwed = true;
       warm();
       return;
     case Command::Kind::Hush:
-      if (m_progress.isActive()) {
+      if (m_sink) {
         m_player.hush();
       } else {
         m_player.drop();

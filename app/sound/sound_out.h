@@ -49,10 +49,11 @@ class SoundOut : public QObject {
   Player m_player;
   std::unique_ptr<Source> m_source;
   std::unique_ptr<QAudioSink> m_sink;  // after its source: it goes first
-  QByteArray m_device;                 // of the sink
+  QByteArray m_device;                 // of the sink, also while it rests
   std::unique_ptr<ServerWatch> m_watch;
   QTimer m_look;
   QTimer m_unanswered;
+  QTimer m_muting;
   QTimer m_progress;  // runs while the sink does
   QElapsedTimer m_sinceLooking;
   QElapsedTimer m_sinceProgress;
@@ -60,6 +61,7 @@ class SoundOut : public QObject {
   qint64 m_processed = 0;
   qint64 m_taken = 0;
   bool m_proven = false;  // this device has taken samples
+  bool m_isOwed = false;  // a call whose taking has not been told yet
   Outlet m_outlet;
   std::optional<State> m_state;
   bool m_isConnected = false;

@@ -64,6 +64,11 @@ tries=0
 until [ "$(pactl get-default-sink 2>>"$log")" = "bench" ]; do
   pactl set-default-sink bench >>"$log" 2>&1
   tries=$((tries + 1))
+  # A sink that came while the session manager was still starting may never be taken up.
+  if [ $((tries % 10)) -eq 0 ]; then
+    pactl unload-module module-null-sink >>"$log" 2>&1
+    pactl load-module module-null-sink sink_name=bench rate=48000 channels=2 >>"$log" 2>&1
+  fi
   if [ "$tries" -ge 50 ]; then
     echo "the null sink did not become the default output" >&2
     exit 3
