@@ -19,7 +19,8 @@ inline constexpr int kRecordingRate = 48'000;
 
 class SoundRecording {
  public:
-  SoundRecording();
+  // `rate` in Hz: the server resamples what it played.
+  explicit SoundRecording(int rate = kRecordingRate);
   ~SoundRecording();
 
   bool waitForSamples(std::int64_t nanoseconds) const;
@@ -43,6 +44,7 @@ class SoundRecording {
   // The instant of sample 0 as it seems near a sample. Requires the lock.
   std::int64_t startNear(std::size_t sample) const;
 
+  const int m_rate;
   ChildProcess m_recorder;
   mutable std::mutex m_mutex;
   std::vector<float> m_samples;

@@ -70,7 +70,8 @@ until [ "$(pactl get-default-sink 2>>"$log")" = "bench" ]; do
     pactl load-module module-null-sink sink_name=bench rate=48000 channels=2 >>"$log" 2>&1
   fi
   if [ "$tries" -ge 50 ]; then
-    echo "the null sink did not become the default output" >&2
+    echo "the null sink did not become the default output:" >&2
+    cat "$log" >&2
     exit 3
   fi
   sleep 0.1
