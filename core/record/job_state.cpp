@@ -11,6 +11,16 @@ std::string text(const waits::ClockReading& clock) {
   return std::to_string(clock.utcMilliseconds) + '/' + clock.bootId + '/' + std::to_string(clock.boottimeNanoseconds);
 }
 
+// The craft's word for it and the model's own: a technique knows nothing of how waits are computed.
+waits::DryingModel modelOf(craft::DryingModel model) {
+  switch (model) {
+    case craft::DryingModel::None: return waits::DryingModel::None;
+    case craft::DryingModel::Evaporation: return waits::DryingModel::Evaporation;
+    case craft::DryingModel::Oxidation: return waits::DryingModel::Oxidation;
+  }
+  return waits::DryingModel::None;
+}
+
 }  // namespace
 
 std::string dump(const JobState& state) {
@@ -43,7 +53,7 @@ waits::WaitTerms termsOf(const JobState& state, const RunningWait& run, const wa
   waits::WaitTerms terms;
   terms.opens = run.wait->opens;
   terms.closes = run.wait->closes;
-  terms.model = run.wait->model;
+  terms.model = modelOf(run.wait->model);
   terms.reference = run.wait->reference;
   terms.planned = state.plan->design.job.room;
   for (const std::size_t gated : workflow.needing(run.wait->makes)) {

@@ -29,7 +29,7 @@ class Bench {
   void advance(double minutes);
   void reboot(double minutesOff);
   const core::record::JobState& state() const { return m_state; }
-  core::record::JobAt at() const { return {m_state, m_log, m_now}; }
+  core::record::JobAt at() const { return {m_state, m_shop, m_now}; }
   core::record::BenchPlace place() const { return core::record::benchPlace(at()); }
   std::string shown() const;
   const std::string& lastIntent() const { return m_lastIntent; }
@@ -42,7 +42,7 @@ class Bench {
   std::shared_ptr<const core::record::JobPlan> m_plan;
   std::vector<core::record::Event> m_events;
   core::record::JobState m_state;
-  core::waits::ClockLog m_log;
+  core::record::Shop m_shop;
   core::waits::ClockReading m_now{1'764'000'000'000, "boot-1", 1'000'000'000'000, true};
   std::string m_lastIntent;
   int m_intents = 0;
