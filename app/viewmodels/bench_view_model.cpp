@@ -161,7 +161,7 @@ void BenchViewModel::showWaiting(const JobAt& job, const std::string& waitId) {
   if (untilEarly > Duration()) {
     parts << tr("First look at %1.").arg(clockTime(now + untilEarly.inMilliseconds(), now, m_clock.zone()));
   }
-  if (!state.elapsed.certain) parts << tr("How long this bench was off is not known: look sooner.");
+  if (!state.elapsed.known()) parts << tr("How long this bench was off is not known: look sooner.");
   if (!run.wait->test.empty()) parts << toQt(run.wait->test);
   m_detail = parts.join(QLatin1Char(' '));
 }

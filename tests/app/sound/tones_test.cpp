@@ -3,12 +3,12 @@
 #include <cstdlib>
 #include <numeric>
 
-#include "app/alerts/player.h"
-#include "app/alerts/tones.h"
+#include "app/sound/player.h"
+#include "app/sound/tones.h"
 #include "tests/support/catch.h"
 #include "tests/support/tone_measure.h"
 
-using namespace app::alerts;
+using namespace app::sound;
 
 namespace {
 
