@@ -160,11 +160,14 @@ class Calls {
   }
 
   Message worded(Message message) const {
-    message = std::move(message).with("piece", pieceOf(m_job)).with("wait", m_run.wait->title);
+    message = std::move(message).with("piece", pieceOf(m_job));
+    message = std::move(message).with("wait", m_run.wait->title);
     if (m_gated == nullptr) return message;
     std::vector<std::string> out = m_gated->tools;
     for (const auto& material : m_gated->materials) out.push_back(material.what);
-    return std::move(message).with("act", m_gated->title).with("tools", base::join(out, ", "));
+    message = std::move(message).with("act", m_gated->title);
+    message = std::move(message).with("tools", base::join(out, ", "));
+    return message;
   }
 
   const JobAt& m_job;

@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "core/base/text.h"
+
 namespace core::waits {
 namespace {
 
@@ -32,6 +34,19 @@ Message feel(DryingModel model, const units::Room& room, const units::Room& refe
 
 std::int64_t percent(double factor) { return std::llround(std::abs(factor - 1) * 100); }
 
+Message ownTimes(double ratio, int count) {
+  const bool isTrue = std::abs(std::log(ratio)) <= kWorthSaying;
+  if (count == 1) {
+    if (isTrue) return Message("why.last.true");
+    return Message(ratio > 1 ? "why.last.slow" : "why.last.quick").with("percent", percent(ratio));
+  }
+  const auto several = static_cast<std::int64_t>(count);
+  if (isTrue) return Message("why.learned.true").with("count", several);
+  return Message(ratio > 1 ? "why.learned.slow" : "why.learned.quick")
+      .with("count", several)
+      .with("percent", percent(ratio));
+}
+
 }  // namespace
 
 void explain(WaitState& state, const WaitTerms& terms, const Learned& learnt, const Course& course,
@@ -40,27 +55,19 @@ void explain(WaitState& state, const WaitTerms& terms, const Learned& learnt, co
     state.why.push_back(*course.byTouch());
   } else if (course.now() && room) {
     state.basis = Basis::Model;
-    if (std::abs(std::log(course.now()->likely)) > kWorthSaying) {
-      state.why.push_back(feel(terms.model, *room, terms.reference).with("factor", course.now()->likely));
-    }
+    Message felt = feel(terms.model, *room, terms.reference);
+    state.why.push_back(std::move(felt).with("factor", base::fixedNumber(course.now()->likely, 2)));
   }
   const Belief& belief = learnt.opening;
   if (terms.opens.likely > units::Duration() && belief.count > 0 && belief.recent) {
     state.basis = Basis::Learned;
-    const auto count = static_cast<std::int64_t>(belief.recentCount);
-    if (std::abs(std::log(*belief.recent)) <= kWorthSaying) {
-      state.why.push_back(Message("why.learned.true").with("count", count));
-    } else {
-      state.why.push_back(Message(*belief.recent > 1 ? "why.learned.slow" : "why.learned.quick")
-                              .with("count", count)
-                              .with("percent", percent(*belief.recent)));
-    }
+    state.why.push_back(ownTimes(*belief.recent, belief.recentCount));
   } else if (terms.opens.likely > units::Duration() && std::abs(belief.mean) > kWorthSaying) {
     state.basis = Basis::Learned;
     state.why.push_back(Message(belief.mean > 0 ? "why.others.slow" : "why.others.quick")
                             .with("percent", percent(std::exp(belief.mean))));
   }
-  if (state.why.empty()) state.why.emplace_back(state.basis == Basis::Model ? "why.room.even" : "why.label");
+  if (state.why.empty()) state.why.emplace_back("why.label");
 }
 
 }  // namespace core::waits

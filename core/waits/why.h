@@ -7,9 +7,9 @@
 
 namespace core::waits {
 
-// Fills `basis` and `why`. Ids: room.too-… of a room outside the model; why.room.{cold|cool|warm|hot|even}-{dry|damp|
-// even} {factor}; why.learned.slow and .quick {count, percent}, why.learned.true {count}; why.others.slow and .quick
-// {percent}; why.label.
+// Fills `basis` and `why`. Ids: those of dryingFactor for a room outside the model; why.room.* {factor}, by how the
+// room differs from the reference; why.last.* and why.learned.* {count, percent} of this maker's own times of this
+// kind; why.others.* {percent} where only other kinds have taught; why.label.
 void explain(WaitState& state, const WaitTerms& terms, const Learned& learnt, const Course& course,
              const std::optional<units::Room>& room);
 
