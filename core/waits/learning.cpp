@@ -157,18 +157,18 @@ Belief Beliefs::of(const std::string& kind) const {
 
 Span learned(const Span& modelled, const Belief& belief) {
   if (belief.mean == 0 && belief.resolved == 0) return modelled;
-  const double w = belief.resolved;
   const double k = belief.median();
+  const double unresolved = (1 - belief.resolved) * (1 - belief.resolved);
+  const double own = kTenth * std::sqrt(belief.variance + kScatter * kScatter);
+  const auto factor = [&](double half) { return std::exp((1 - unresolved) * own + unresolved * half); };
+  const auto whole = [](double milliseconds) { return Duration::milliseconds(std::llround(milliseconds)); };
+
   const auto early = static_cast<double>(modelled.early.inMilliseconds());
   const auto likely = static_cast<double>(modelled.likely.inMilliseconds());
   const auto late = static_cast<double>(modelled.late.inMilliseconds());
-  const auto whole = [](double milliseconds) { return Duration::milliseconds(std::llround(milliseconds)); };
   if (likely <= 0) return {modelled.early, modelled.likely, std::max(modelled.likely, whole(late * k))};
-  const auto factor = [&](double half) {
-    return std::exp(std::sqrt((1 - w) * half * half + w * kTenth * kTenth * kScatter * kScatter));
-  };
   const double learnedEarly =
-      early > 0 ? likely * k / factor(std::log(likely / early)) : w * likely * k / std::exp(kTenth * kScatter);
+      early > 0 ? likely * k / factor(std::log(likely / early)) : (1 - unresolved) * likely * k / std::exp(own);
   return {whole(learnedEarly), whole(likely * k), whole(likely * k * factor(std::log(late / likely)))};
 }
 
