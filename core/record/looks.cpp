@@ -14,7 +14,7 @@ using waits::Observation;
 using waits::Verdict;
 
 constexpr double kNever = std::numeric_limits<double>::infinity();
-constexpr double kMinutesAMonth = 30.44 * 24 * 60;
+constexpr double kMinutesAMonth = 30.0 * 24 * 60;
 
 // What the looks at one wait leave, in stated time (the room taken out): before and after the opening, and of the
 // closing.
@@ -107,7 +107,7 @@ Learning learn(const std::vector<const Observed*>& jobs) {
     add(opening, job->opening);
     add(width, job->width);
   }
-  return {waits::Beliefs(std::move(opening)), waits::Beliefs(std::move(width))};
+  return {waits::Beliefs(opening), waits::Beliefs(width)};
 }
 
 }  // namespace core::record

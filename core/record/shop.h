@@ -22,8 +22,8 @@ std::string kindOf(const std::string& waitId);
 
 // What the looks of all jobs say, opening and width apart. Rebuilt whenever a look is added or taken back.
 struct Learning {
-  waits::Beliefs opening;
-  waits::Beliefs width;
+  waits::Beliefs opening{{}};
+  waits::Beliefs width{{}};
 
   waits::Learned of(const std::string& kind) const { return {opening.of(kind), width.of(kind)}; }
 };

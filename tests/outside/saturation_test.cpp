@@ -99,5 +99,6 @@ TEST_CASE("the deficit of the room has the digits ASHRAE's formula gives", "[wai
 TEST_CASE("at 23 degrees and 50 % the deficits are 1405.22 and 442.11 Pa, the wet bulb at 16.247", "[waits]") {
   CHECK(waits::vapourPressureDeficit(room(23, 50)) == Approx(1405.22).margin(0.00501));
   CHECK(waits::wetBulb(room(23, 50)).inCelsius() == Approx(16.247).margin(0.000501));
-  CHECK(waits::wetBulbDeficit(room(23, 50)) == Approx(442.11).margin(0.03));
+  // Printed from a wet bulb found to 0.001 K, half of which is 0.06 Pa here.
+  CHECK(waits::wetBulbDeficit(room(23, 50)) == Approx(442.11).margin(0.06));
 }
