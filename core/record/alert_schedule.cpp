@@ -105,7 +105,8 @@ class Calls {
     const Duration closing = *m_state.closingAt;
     const bool isShort = m_state.shouldBeAt - m_state.lookAt < kShortWindow;
     const Duration first = isShort ? m_state.opens.likely : m_state.lookAt;
-    if (first >= kLayOut + kLayOutAfter) stages.push_back({AlertClass::Soon, first - kLayOut, Level::Low});
+    // Once looked at, hands and tools are ready.
+    if (m_run.looks.empty() && first >= kLayOut + kLayOutAfter) stages.push_back({AlertClass::Soon, first - kLayOut, Level::Low});
     if (!isShort) stages.push_back({AlertClass::Look, m_state.lookAt, Level::Low});
     const Duration open = isShort ? m_state.opens.likely : m_state.shouldBeAt;
     // A window so narrow that it may be closing before it is surely open is called when it is likely open.

@@ -86,7 +86,10 @@ Observed observed(const JobState& state, const waits::ClockLog& log, const waits
                   const waits::ClockReading& now) {
   std::vector<const RunningWait*> runs;
   for (const RunningWait& run : state.earlierWaits) runs.push_back(&run);
-  for (const auto& [id, run] : state.waits) runs.push_back(&run);
+  for (const auto& [id, run] : state.waits) {
+    // While it runs, "not yet" already moves the wait itself; it teaches once it has come to something.
+    if (!run.looks.empty() && run.looks.back().second != Verdict::NotYet) runs.push_back(&run);
+  }
   std::stable_sort(runs.begin(), runs.end(), [](const RunningWait* a, const RunningWait* b) {
     return a->started.utcMilliseconds < b->started.utcMilliseconds;
   });

@@ -18,6 +18,7 @@ class Bench {
 
   // Returns the id of the refusal, "" where the events were kept. Time stands still meanwhile.
   std::string ask(const core::intents::Intent& intent);
+  std::string askShop(const core::intents::ShopIntent& intent);
   // Finishes a step with all its checks answered.
   std::string finish(const std::string& step);
   // Finishes the step the bench shows; returns its id, "" where none is shown or it was refused.
@@ -28,6 +29,8 @@ class Bench {
 
   void advance(double minutes);
   void reboot(double minutesOff);
+  // Whether a time server steers the wall clock.
+  void setSynced(bool synced) { m_now.synced = synced; }
   const core::record::JobState& state() const { return m_state; }
   core::record::JobAt at() const { return {m_state, m_shop, m_now}; }
   core::record::BenchPlace place() const { return core::record::benchPlace(at()); }
