@@ -12,7 +12,7 @@ enum class DryingModel {
   Oxidation,    // the film takes up oxygen: oils, oil varnishes, oil size
 };
 
-// Time in this room / time in the reference room. least <= likely <= most; between least and most lie four in five.
+// Time in this room / time in the reference room. least <= likely <= most: how far the model itself is unsure.
 struct Factor {
   double least = 1;
   double likely = 1;
@@ -27,7 +27,7 @@ struct Factor {
 // sqrt(f g), least and most are the two. Still air; the falling rate of a thick film's end is not in it.
 // Source: the usual laws of evaporation (mass transfer with equal coefficients) on ASHRAE's psychrometrics.
 //
-// Oxidation: Arrhenius, exp(E/R (1/T - 1/T reference)), with E = 70 kJ/mol and 50 and 90 for the two ends. Source:
+// Oxidation: Arrhenius, exp(E/R (1/T - 1/T reference)), with E = 70 kJ/mol, and 50 and 90 for four in five. Source:
 // Ulkowski, Musialik and Litwinienko 2005 (linolenic acid 66 +- 4, lecithin 98 +- 6 kJ/mol); driers lower it, so the
 // value and its span are our judgement.
 //

@@ -48,7 +48,8 @@ class Beliefs {
 // in ln (of late to likely, of likely to early), becomes
 //   u 1.2816 sqrt(belief.variance + kScatter^2) + (1 - u) h,  u = 1 - (1 - belief.resolved)^2.
 // The stated width is left behind sooner than the variance goes, because stated widths are often far too narrow or too
-// wide: with this, four in five simulated times fall within from the second wait of a kind on, whatever was stated.
+// wide: with this, some four in five simulated times fall within after five waits of a kind, whatever was stated
+// between 0.2 and 0.9.
 //
 // Where nothing was learned it is the modelled span itself. `modelled` is to have 0 <= early <= likely <= late; so has
 // the result. A likely time of zero has no width in ln: early stays, late alone is multiplied. An early time of zero
