@@ -32,7 +32,12 @@ std::array<std::int64_t, core::record::kTones> toneLengths() {
 }  // namespace
 
 AlertLoop::AlertLoop(std::function<std::int64_t()> boottimeNow, sound::Player& player, const SoundOut& out)
-    : m_boottimeNow(std::move(boottimeNow)), m_player(player), m_out(out), m_sounding(toneLengths()), m_timer(this), m_tick(this) {
+    : m_boottimeNow(std::move(boottimeNow)),
+      m_player(player),
+      m_out(out),
+      m_sounding(toneLengths()),
+      m_timer(this),
+      m_tick(this) {
   connect(&m_timer, &BoottimeTimer::fired, this, &AlertLoop::turn);
   connect(&m_tick, &QTimer::timeout, this, &AlertLoop::tick);
 }

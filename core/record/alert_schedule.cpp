@@ -76,7 +76,8 @@ class Calls {
     const bool closed = m_state.phase == waits::Phase::Closed;
     std::vector<Stage> stages;
     if (opensLater && !found && !closed) openings(stages);
-    if (!closed && !(m_state.byTouch && !found)) stages.push_back({AlertClass::Closing, *m_state.closingAt, Level::High});
+    if (!closed && !(m_state.byTouch && !found))
+      stages.push_back({AlertClass::Closing, *m_state.closingAt, Level::High});
     // Found past it by touch is known already.
     const bool pastByTouch = !m_run.looks.empty() && m_run.looks.back().second == waits::Verdict::PastIt;
     if (!pastByTouch && !(m_state.byTouch && !found)) {
@@ -106,11 +107,13 @@ class Calls {
     const bool isShort = m_state.shouldBeAt - m_state.lookAt < kShortWindow;
     const Duration first = isShort ? m_state.opens.likely : m_state.lookAt;
     // Once looked at, hands and tools are ready.
-    if (m_run.looks.empty() && first >= kLayOut + kLayOutAfter) stages.push_back({AlertClass::Soon, first - kLayOut, Level::Low});
+    if (m_run.looks.empty() && first >= kLayOut + kLayOutAfter)
+      stages.push_back({AlertClass::Soon, first - kLayOut, Level::Low});
     if (!isShort) stages.push_back({AlertClass::Look, m_state.lookAt, Level::Low});
     const Duration open = isShort ? m_state.opens.likely : m_state.shouldBeAt;
     // A window so narrow that it may be closing before it is surely open is called when it is likely open.
-    stages.push_back({AlertClass::Open, open < closing ? open : std::min(m_state.opens.likely, closing), Level::Medium});
+    stages.push_back(
+        {AlertClass::Open, open < closing ? open : std::min(m_state.opens.likely, closing), Level::Medium});
   }
 
   void cues() {
@@ -144,8 +147,8 @@ class Calls {
     made.say = worded(said(alert, m_state));
     if (const auto put = m_run.snoozed.find(alert); put != m_run.snoozed.end()) {
       const Duration gone = waits::elapsedBetween(put->second.at, m_job.now(), m_job.shop().clockLog).time;
-      const std::int64_t again = m_job.now().boottimeNanoseconds +
-                                 (put->second.length - gone).inMilliseconds() * kNanosecondsPerMillisecond;
+      const std::int64_t again =
+          m_job.now().boottimeNanoseconds + (put->second.length - gone).inMilliseconds() * kNanosecondsPerMillisecond;
       made.dueBoottimeNanoseconds = std::max(made.dueBoottimeNanoseconds, again);
     }
     m_calls.alerts.push_back(std::move(made));

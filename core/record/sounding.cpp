@@ -261,9 +261,8 @@ std::int64_t Sounding::nextWake(std::int64_t now, Means means) const {
 
 void Sounding::sound(Turn& turn, std::int64_t now) {
   const auto fresh = [this](Level level) {
-    return std::any_of(m_entries.begin(), m_entries.end(), [&](const Entry& entry) {
-      return entry.level == level && entry.bursts == 0 && !held(entry);
-    });
+    return std::any_of(m_entries.begin(), m_entries.end(),
+                       [&](const Entry& entry) { return entry.level == level && entry.bursts == 0 && !held(entry); });
   };
   if (now < m_quietAt && fresh(Level::High) && m_tone != Tone::High) {
     takeBack(now);

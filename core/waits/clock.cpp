@@ -96,8 +96,8 @@ Off offBetween(const Boot& before, const Boot& after, const ClockReading& now, c
 
 Elapsed elapsedBetween(const ClockReading& start, const ClockReading& now, const ClockLog& log) {
   if (start.bootId == now.bootId) {
-    const Duration time = Duration::milliseconds(std::max<std::int64_t>(
-        0, (now.boottimeNanoseconds - start.boottimeNanoseconds) / kNanosecondsPerMillisecond));
+    const Duration time = Duration::milliseconds(
+        std::max<std::int64_t>(0, (now.boottimeNanoseconds - start.boottimeNanoseconds) / kNanosecondsPerMillisecond));
     return {time, time, Certainty::Certain, ""};
   }
   const Boots boots(start, now, log);

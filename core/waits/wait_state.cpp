@@ -20,8 +20,7 @@ constexpr Duration kLeastAgain = Duration::minutes(1);
 Span notYetAt(const Span& opens, Duration at) {
   const double passed = units::share(opens, at);
   const auto left = [&](double p) { return units::quantile(opens, std::clamp(passed + p * (1 - passed), 0.02, 0.98)); };
-  const Duration again =
-      std::max(kLeastAgain, Duration::milliseconds((opens.late - opens.early).inMilliseconds() / 5));
+  const Duration again = std::max(kLeastAgain, Duration::milliseconds((opens.late - opens.early).inMilliseconds() / 5));
   Span later;
   later.early = std::max(left(0.1), at);
   later.likely = std::max(left(0.5), at + again);

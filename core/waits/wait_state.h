@@ -43,7 +43,7 @@ struct WaitTerms {
   DryingModel model = DryingModel::None;
   units::Room reference;
   std::optional<units::Room> planned;  // the room until one is entered
-  std::vector<Look> looks;  // in the order they were made
+  std::vector<Look> looks;             // in the order they were made
 };
 
 // What this maker's own times say of a material.

@@ -11,8 +11,8 @@ using base::Message;
 
 // A change of the times by less than this is not worth a word.
 constexpr double kWorthSaying = 0.03;
-constexpr double kFelt = 1.5;       // kelvin
-constexpr double kFeltDamp = 4;     // per cent of humidity
+constexpr double kFelt = 1.5;        // kelvin
+constexpr double kFeltDamp = 4;      // per cent of humidity
 constexpr double kFeltStrongly = 6;  // kelvin
 
 Message feel(DryingModel model, const units::Room& room, const units::Room& reference) {

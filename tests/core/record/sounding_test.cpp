@@ -18,7 +18,7 @@ constexpr std::int64_t kStart = 1000 * kSecond;
 
 // About as long as the bench's own.
 constexpr std::array<std::int64_t, core::record::kTones> kLengths = {kSecond / 4, 6 * kSecond / 10, kSecond,
-                                                                    34 * kSecond / 10};
+                                                                     34 * kSecond / 10};
 
 Level levelOf(AlertClass kind) {
   if (kind == AlertClass::Closing) return Level::High;

@@ -100,7 +100,8 @@ TEST_CASE("the maker's word that a step was begun in time is taken, and kept", "
   CHECK(word->asBoolean());
 }
 
-TEST_CASE("a tack window calls to lay out, to look, when it should be open, to begin and when it is missed", "[windows]") {
+TEST_CASE("a tack window calls to lay out, to look, when it should be open, to begin and when it is missed",
+          "[windows]") {
   Bench bench(demoJobText(), sizeAndLay());
   REQUIRE(bench.finish("brush-size/act").empty());
   CHECK(alertMinutes(bench) == Alerts{{"closing", 38}, {"look", 16}, {"missed", 60}, {"open", 27}, {"soon", 6}});

@@ -23,9 +23,7 @@ waits::WaitTerms terms(units::Span opens, std::optional<units::Span> closes = {}
 
 const waits::ClockReading kStart{0, "boot", 0, true};
 
-waits::ClockReading minute(double minutes) {
-  return {0, "boot", static_cast<std::int64_t>(minutes * 60e9), true};
-}
+waits::ClockReading minute(double minutes) { return {0, "boot", static_cast<std::int64_t>(minutes * 60e9), true}; }
 
 waits::WaitState after(const waits::WaitTerms& stated, double elapsed, const waits::RoomTrack& rooms = {},
                        const waits::Learned& learned = {}) {
