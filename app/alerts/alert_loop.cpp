@@ -12,10 +12,34 @@ constexpr int kNearTickMilliseconds = 1000;
 // Long enough for a fresh player to come up, should this one turn out to be dead.
 constexpr std::int64_t kPrepareAhead = 4'000'000'000;
 
+using core::record::Sounding;
+
+sound::Tone playable(core::record::Tone tone) {
+  switch (tone) {
+    case core::record::Tone::Soft: return sound::Tone::Soft;
+    case core::record::Tone::Low: return sound::Tone::Low;
+    case core::record::Tone::Medium: return sound::Tone::Medium;
+    case core::record::Tone::High: return sound::Tone::High;
+  }
+  return sound::Tone::Medium;
+}
+
+std::array<std::int64_t, core::record::kTones> toneLengths() {
+  std::array<std::int64_t, core::record::kTones> lengths{};
+  for (std::size_t i = 0; i < lengths.size(); ++i) {
+    lengths[i] = sound::lengthNanoseconds(playable(static_cast<core::record::Tone>(i)));
+  }
+  return lengths;
+}
+
 }  // namespace
 
 AlertLoop::AlertLoop(std::function<std::int64_t()> boottimeNow, const QString& player)
-    : m_boottimeNow(std::move(boottimeNow)), m_player(player), m_timer(this), m_tick(this) {
+    : m_boottimeNow(std::move(boottimeNow)),
+      m_player(player),
+      m_sounding(toneLengths()),
+      m_timer(this),
+      m_tick(this) {
   // They move to the alert thread with this.
   m_player.setParent(this);
   connect(&m_timer, &BoottimeTimer::fired, this, &AlertLoop::turn);
@@ -69,7 +93,7 @@ void AlertLoop::setTimers(std::int64_t wake) {
 void AlertLoop::turn() {
   const std::int64_t now = m_boottimeNow();
   const bool audible = m_sound == Alerts::Sound::Ready;
-  const Sounding::Turn turn = m_sounding.turn(now, audible);
+  const Sounding::Turn turn = m_sounding.turn(now, {audible, Sounding::Voice::Absent});
   if (turn.hush && !turn.call) {
     if (audible) {
       m_player.hush();
@@ -77,7 +101,7 @@ void AlertLoop::turn() {
       m_player.drop();
     }
   }
-  if (turn.call) m_player.play(turn.call->tone, turn.call->decibels);
+  if (turn.call) m_player.play(playable(turn.call->tone), turn.call->decibels);
   const bool dueChanges = m_sounding.due().alerts != m_due->alerts;
   if (dueChanges) m_due = std::make_shared<core::record::AlertSchedule>(m_sounding.due());
   setTimers(turn.wake);

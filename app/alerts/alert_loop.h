@@ -9,7 +9,7 @@
 #include "app/alerts/alerts.h"
 #include "app/alerts/boottime_timer.h"
 #include "app/alerts/sound_process.h"
-#include "app/alerts/sounding.h"
+#include "core/record/sounding.h"
 
 namespace app::alerts {
 
@@ -37,7 +37,7 @@ class AlertLoop : public QObject {
 
   const std::function<std::int64_t()> m_boottimeNow;
   SoundProcess m_player;
-  Sounding m_sounding;
+  core::record::Sounding m_sounding;
   BoottimeTimer m_timer;
   QTimer m_tick;
   std::shared_ptr<const core::record::AlertSchedule> m_due = std::make_shared<core::record::AlertSchedule>();

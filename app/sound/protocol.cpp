@@ -8,8 +8,8 @@
 namespace app::sound {
 namespace {
 
-constexpr std::array<std::pair<Tone, const char*>, 3> kTones{
-    {{Tone::Low, "low"}, {Tone::Medium, "medium"}, {Tone::High, "high"}}};
+constexpr std::array<std::pair<Tone, const char*>, 4> kTones{
+    {{Tone::Soft, "soft"}, {Tone::Low, "low"}, {Tone::Medium, "medium"}, {Tone::High, "high"}}};
 constexpr std::array<std::pair<State, const char*>, 4> kStates{
     {{State::Ready, "ready"}, {State::NoDevice, "no-device"}, {State::Stalled, "stalled"}, {State::Muted, "muted"}}};
 constexpr std::array<std::pair<Command::Kind, const char*>, 4> kPlain{{{Command::Kind::Hush, "hush"},

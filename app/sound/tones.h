@@ -9,7 +9,8 @@
 namespace app::sound {
 
 enum class Tone {
-  Low,     // one quiet pulse: something waits until the blade is down
+  Soft,    // one quiet pulse: something waits until the blade is down; a window was missed
+  Low,     // two pulses: worth knowing
   Medium,  // three pulses: an alert that is open or over
   High     // three and two pulses, twice, quicker and a third higher: a window that closes
 };

@@ -64,7 +64,7 @@ bool becomes(const Alerts& alerts, Alerts::Sound sound, double seconds) {
 }
 
 std::shared_ptr<const AlertSchedule> dueNow(core::intents::AlertClass kind) {
-  return std::make_shared<AlertSchedule>(AlertSchedule{{{"job-1", "size", kind, boottimeNow(), true}}, false});
+  return scheduleOf({dueAlert("size", kind, boottimeNow())});
 }
 
 bool heard(Alerts& alerts) {

@@ -11,6 +11,7 @@
 #include <string>
 
 #include "app/alerts/alerts.h"
+#include "tests/support/alerts.h"
 #include "tests/support/sound_recording.h"
 
 namespace tests {

@@ -21,7 +21,8 @@ struct Wanted {
 
 inline const std::vector<Wanted>& wanted() {
   static const std::vector<Wanted> all{
-      {app::sound::Tone::Low, 520, 0.180, {}},
+      {app::sound::Tone::Soft, 520, 0.180, {}},
+      {app::sound::Tone::Low, 520, 0.180, {0.200}},
       {app::sound::Tone::Medium, 520, 0.180, {0.200, 0.200}},
       {app::sound::Tone::High, 660, 0.150, {0.100, 0.100, 0.350, 0.100, 0.500, 0.100, 0.100, 0.350, 0.100}},
   };

@@ -15,9 +15,12 @@ using tests::kSecond;
 
 namespace {
 
-core::record::AlertSchedule schedule(Tone tone) {
-  const AlertClass kind = tone == Tone::Medium ? AlertClass::Open : AlertClass::Closing;
-  return {{{"job-1", "size", kind, boottimeNow(), true}}, tone == Tone::Low};
+// What calls each of the tones.
+std::shared_ptr<const core::record::AlertSchedule> schedule(Tone tone) {
+  const AlertClass kind = tone == Tone::High ? AlertClass::Closing : AlertClass::Open;
+  auto alert = tests::dueAlert("size", kind, boottimeNow());
+  if (tone == Tone::Low) alert.level = core::record::Level::Low;
+  return tests::scheduleOf({alert}, tone == Tone::Soft);
 }
 
 std::vector<float> between(const tests::SoundRecording& recording, std::int64_t from, std::int64_t until) {
@@ -30,7 +33,7 @@ std::vector<float> between(const tests::SoundRecording& recording, std::int64_t 
 }  // namespace
 
 TEST_CASE("each tone as it was heard has the pulses, the rise and the partials it was designed with, at every rate") {
-  const int number = GENERATE(0, 1, 2);
+  const int number = GENERATE(0, 1, 2, 3);
   const auto& want = tests::wanted()[static_cast<std::size_t>(number)];
   const tests::SoundRecording at16(16'000);
   const tests::SoundRecording at44(44'100);
@@ -40,7 +43,7 @@ TEST_CASE("each tone as it was heard has the pulses, the rise and the partials i
   for (const auto* recording : {&at16, &at44, &at48}) REQUIRE(recording->waitForSamples(5 * kSecond));
   tests::spin(kSecond / 2);
   const std::int64_t from = boottimeNow();
-  alerts.publish(std::make_shared<core::record::AlertSchedule>(schedule(want.tone)));
+  alerts.publish(schedule(want.tone));
   tests::spin(static_cast<std::int64_t>((app::sound::lengthSeconds(want.tone) + 0.5) * 1e9));
   const std::int64_t until = boottimeNow() - kSecond / 10;
   tests::checkVerdicts(want, between(at16, from, until), 16'000);

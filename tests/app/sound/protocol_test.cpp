@@ -5,7 +5,7 @@
 using namespace app::sound;
 
 TEST_CASE("every command and every answer is read as it was written") {
-  for (const Tone tone : {Tone::Low, Tone::Medium, Tone::High}) {
+  for (const Tone tone : {Tone::Soft, Tone::Low, Tone::Medium, Tone::High}) {
     for (const double decibels : {0.0, -6.0, -12.5}) {
       const Command play{Command::Kind::Play, tone, decibels};
       CHECK(readCommand(line(play)) == play);

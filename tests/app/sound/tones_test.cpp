@@ -1,7 +1,5 @@
 #include <algorithm>
 #include <cmath>
-#include <cstdlib>
-#include <numeric>
 
 #include "app/sound/player.h"
 #include "app/sound/tones.h"
