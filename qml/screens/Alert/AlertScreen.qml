@@ -9,7 +9,6 @@ Rectangle {
 
     required property AlertViewModel alert
     readonly property double distance: Metrics.farDistance
-    readonly property double keyWidth: (width - 2 * Metrics.edge - 3 * Metrics.gap) / 4
 
     color: Theme.alertGround
 
@@ -21,7 +20,7 @@ Rectangle {
         height: root.height - y - Metrics.corner - Metrics.edge - Metrics.mm(3)
         tightest: 3
         spacing: level === 0 ? Metrics.mm(2) : 0
-        key: root.alert.identity + root.alert.likely
+        key: root.alert.identity + root.alert.likely + root.alert.others.length
 
         Words {
             width: parent.width
@@ -78,65 +77,68 @@ Rectangle {
             }
         }
         Words {
+            objectName: "others"
             width: parent.width
-            visible: text !== "" && pane.level < 2
+            // By name as far as there is room, the rest by their number.
+            readonly property int named: Math.min(pane.level === 0 ? 2 : pane.level === 1 ? 1 : 0, root.alert.others.length)
+            readonly property int rest: root.alert.others.length - named
+            readonly property string names: named === 0 ? "" : named === 1 ? root.alert.others[0] : root.alert.others[0] + "; " + root.alert.others[1]
+
+            visible: root.alert.others.length > 0
+            text: names === "" ? qsTr("and %1 more").arg(rest) : rest === 0 ? qsTr("Also: %1").arg(names) : qsTr("Also: %1; and %2 more").arg(names).arg(rest)
+            color: Theme.onAlert
+            font.pixelSize: Metrics.farLabel
+            lineHeight: 0.85
+        }
+        Words {
+            width: parent.width
+            visible: text !== "" && pane.level === 0
             text: root.alert.why
             color: Theme.onAlert
             font.pixelSize: Metrics.farLabel
             lineHeight: 0.85
         }
     }
-    TouchKey {
+    AlertKey {
         objectName: "notYet"
         visible: root.alert.canLook
-        x: Metrics.edge
-        y: root.height - height - Metrics.edge
-        width: root.keyWidth
-        height: Metrics.corner
-        ink: Theme.onAlert
-        ground: Theme.alertGround
+        place: 0
         legend: qsTr("Not yet")
-        legendSize: Metrics.title
         onActed: root.alert.notYet()
     }
-    TouchKey {
+    AlertKey {
         objectName: "affirm"
         visible: root.alert.canLook
-        x: Metrics.edge + root.keyWidth + Metrics.gap
-        y: root.height - height - Metrics.edge
-        width: root.keyWidth
-        height: Metrics.corner
+        place: 1
         filled: true
-        ink: Theme.onAlert
-        ground: Theme.alertGround
         legend: root.alert.window ? qsTr("Tacky") : qsTr("Dry")
-        legendSize: Metrics.title
         onActed: root.alert.ready()
     }
-    TouchKey {
+    AlertKey {
         objectName: "pastIt"
         visible: root.alert.canLook && root.alert.window
-        x: Metrics.edge + 2 * (root.keyWidth + Metrics.gap)
-        y: root.height - height - Metrics.edge
-        width: root.keyWidth
-        height: Metrics.corner
-        ink: Theme.onAlert
-        ground: Theme.alertGround
+        place: 2
         legend: qsTr("Past it")
-        legendSize: Metrics.title
         onActed: root.alert.pastIt()
     }
-    TouchKey {
+    AlertKey {
+        objectName: "shortly"
+        visible: root.alert.shortly
+        place: 3
+        legend: qsTr("In 2 min")
+        onActed: root.alert.tellShortly()
+    }
+    AlertKey {
+        objectName: "later"
+        visible: root.alert.later
+        place: 4
+        legend: qsTr("In 5 min")
+        onActed: root.alert.tellLater()
+    }
+    AlertKey {
         objectName: "heard"
-        x: Metrics.edge + 3 * (root.keyWidth + Metrics.gap)
-        y: root.height - height - Metrics.edge
-        width: root.keyWidth
-        height: Metrics.corner
-        ink: Theme.onAlert
-        ground: Theme.alertGround
+        place: 5
         legend: qsTr("Heard")
-        hint: root.alert.waiting > 0 ? qsTr("%1 more").arg(root.alert.waiting) : ""
-        legendSize: Metrics.title
         onActed: root.alert.hear()
     }
 }

@@ -12,8 +12,8 @@ Item {
     required property JobsModel jobs
 
     signal back
-    signal farAsked
     signal lightAsked
+    signal roomAsked
     signal chosen
 
     readonly property double rowHeight: (height - Metrics.corner - 2 * Metrics.edge - 2 * Metrics.gap) / 2
@@ -73,12 +73,11 @@ Item {
             onActed: root.jobs.turnPage()
         }
         TouchKey {
-            objectName: "far"
+            objectName: "room"
             width: Metrics.corner
             height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("Far face")
-            onActed: root.farAsked()
+            legend: qsTr("Room")
+            onActed: root.roomAsked()
         }
         TouchKey {
             objectName: "lamp"
