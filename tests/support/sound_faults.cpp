@@ -91,7 +91,8 @@ std::optional<double> soundsAfter(const SoundRecording& recording, std::int64_t 
 }
 
 pid_t playerOf(pid_t process) {
-  const std::string command = "pgrep -f mountwright-sound -P " + std::to_string(process);
+  // The kernel keeps fifteen letters of a name.
+  const std::string command = "pgrep -x mountwright-sou -P " + std::to_string(process);
   FILE* found = popen(command.c_str(), "r");
   if (!found) return 0;
   int pid = 0;

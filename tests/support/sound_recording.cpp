@@ -27,10 +27,9 @@ void sleepUntil(std::int64_t boottime) {
   }
 }
 
-SoundRecording::SoundRecording(int rate)
-    : m_rate(rate),
-      m_recorder({"parec", "--device=bench.monitor", "--raw", "--format=s16le", "--rate=" + std::to_string(rate),
-                  "--channels=1", "--latency-msec=10"},
+SoundRecording::SoundRecording()
+    : m_recorder({"parec", "--device=bench.monitor", "--raw", "--format=s16le", "--rate=48000", "--channels=1",
+                  "--latency-msec=10"},
                  ChildProcess::Pipe::FromChild),
       m_thread([this] { listen(); }) {}
 
@@ -52,7 +51,7 @@ void SoundRecording::listen() {
     for (std::size_t i = 0; i < total / 2; ++i) m_samples.push_back(static_cast<float>(chunk[i]) / 32768.0F);
     left = total % 2;
     if (left) bytes[0] = bytes[total - 1];
-    const auto length = static_cast<std::int64_t>(m_samples.size()) * kSecond / m_rate;
+    const auto length = static_cast<std::int64_t>(m_samples.size()) * kSecond / kRecordingRate;
     m_chunks.push_back({m_samples.size(), now - length});
   }
 }
@@ -76,7 +75,7 @@ std::vector<float> SoundRecording::samples() const {
 
 std::int64_t SoundRecording::instantOf(std::size_t sample) const {
   const std::lock_guard lock(m_mutex);
-  return startNear(sample) + static_cast<std::int64_t>(sample) * kSecond / m_rate;
+  return startNear(sample) + static_cast<std::int64_t>(sample) * kSecond / kRecordingRate;
 }
 
 std::size_t SoundRecording::sampleAt(std::int64_t instant) const {
@@ -85,16 +84,16 @@ std::size_t SoundRecording::sampleAt(std::int64_t instant) const {
   std::size_t sample = m_samples.size();
   for (int i = 0; i < 3; ++i) {
     const std::int64_t since = std::max<std::int64_t>(instant - startNear(sample), 0);
-    sample = std::min(static_cast<std::size_t>(since / 1000 * m_rate / 1'000'000), m_samples.size());
+    sample = std::min(static_cast<std::size_t>(since / 1000 * kRecordingRate / 1'000'000), m_samples.size());
   }
   return sample;
 }
 
 std::int64_t SoundRecording::startNear(std::size_t sample) const {
-  const auto near = static_cast<std::size_t>(m_rate);
+  constexpr std::size_t kNear = kRecordingRate;
   std::int64_t start = INT64_MAX;
   for (const Chunk& chunk : m_chunks) {
-    if (chunk.end + near >= sample && chunk.end <= sample + near) start = std::min(start, chunk.start);
+    if (chunk.end + kNear >= sample && chunk.end <= sample + kNear) start = std::min(start, chunk.start);
   }
   return start == INT64_MAX ? boottimeNow() : start;
 }

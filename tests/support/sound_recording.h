@@ -19,8 +19,7 @@ inline constexpr int kRecordingRate = 48'000;
 
 class SoundRecording {
  public:
-  // `rate` in Hz: the server resamples what it played.
-  explicit SoundRecording(int rate = kRecordingRate);
+  SoundRecording();
   ~SoundRecording();
 
   bool waitForSamples(std::int64_t nanoseconds) const;
@@ -44,7 +43,6 @@ class SoundRecording {
   // The instant of sample 0 as it seems near a sample. Requires the lock.
   std::int64_t startNear(std::size_t sample) const;
 
-  const int m_rate;
   ChildProcess m_recorder;
   mutable std::mutex m_mutex;
   std::vector<float> m_samples;
