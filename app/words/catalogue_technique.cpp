@@ -28,7 +28,8 @@ const std::vector<Entry>& techniqueEntries() {
        QT_TRANSLATE_NOOP("words", "exactly one of \"always\", \"each\", \"any\", \"needed\" belongs here")},
       {"technique.when-false", QT_TRANSLATE_NOOP("words", "this can only be true; leave it out otherwise")},
       {"technique.at-least-without-any", QT_TRANSLATE_NOOP("words", "\"atLeast\" goes with \"any\" alone")},
-      {"technique.where-without-kind", QT_TRANSLATE_NOOP("words", "\"where\" goes with \"each\", \"any\" or \"every\" alone")},
+      {"technique.where-without-kind",
+       QT_TRANSLATE_NOOP("words", "\"where\" goes with \"each\", \"any\" or \"every\" alone")},
       {"technique.unknown-property",
        QT_TRANSLATE_NOOP("words", "a {kind} has no property \"{property}\"; it has: {words}")},
       {"technique.unknown-value",
@@ -87,6 +88,13 @@ const std::vector<Entry>& techniqueEntries() {
       {"technique.closes-not-here", QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" does not close")},
       {"technique.closes-before-opens",
        QT_TRANSLATE_NOOP("words", "at its \"{quantile}\" the wait closes before it opens")},
+      {"technique.wait-of-nothing", QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" lasts longer than nothing")},
+      {"technique.wait-too-long", QT_TRANSLATE_NOOP("words", "no wait on a bench lasts longer than 90 days")},
+      {"technique.room-not-predictable",
+       QT_TRANSLATE_NOOP(
+           "words",
+           "a time that was found in such a room cannot be reckoned for another: 8 to 38 °C, and 20 to 85 "
+           "% for evaporation")},
       {"technique.if-missed-missing",
        QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" says what to do if it is missed")},
       {"technique.if-missed-not-here", QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" cannot be missed")},
