@@ -7,7 +7,7 @@ namespace {
 
 // Each tick asks the player for a sign of life and catches what the timer does not tell of: a clock that was moved.
 // While a sound is wanted or soon will be, a player or a server that hangs is to be found out sooner.
-constexpr int kTickMilliseconds = 5000;
+constexpr int kTickMilliseconds = 8000;
 constexpr int kNearTickMilliseconds = 1000;
 // Long enough for a fresh player to come up, should this one turn out to be dead.
 constexpr std::int64_t kPrepareAhead = 4'000'000'000;
@@ -35,11 +35,7 @@ std::array<std::int64_t, core::record::kTones> toneLengths() {
 }  // namespace
 
 AlertLoop::AlertLoop(std::function<std::int64_t()> boottimeNow, const QString& player)
-    : m_boottimeNow(std::move(boottimeNow)),
-      m_player(player),
-      m_sounding(toneLengths()),
-      m_timer(this),
-      m_tick(this) {
+    : m_boottimeNow(std::move(boottimeNow)), m_player(player), m_sounding(toneLengths()), m_timer(this), m_tick(this) {
   // They move to the alert thread with this.
   m_player.setParent(this);
   connect(&m_timer, &BoottimeTimer::fired, this, &AlertLoop::turn);

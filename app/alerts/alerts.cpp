@@ -15,6 +15,7 @@ struct Alerts::Private {
   QThread alertThread;
   AlertLoop* loop;  // lives in its thread and is deleted there
   std::atomic<Sound> sound = Sound::Starting;
+  std::atomic<std::chrono::steady_clock::time_point> beat = std::chrono::steady_clock::now();
 };
 
 Alerts::Alerts(std::function<std::int64_t()> boottimeNow, QObject* parent)
@@ -29,6 +30,9 @@ Alerts::Alerts(std::function<std::int64_t()> boottimeNow, QObject* parent)
   Private* state = d.get();
   connect(
       d->loop, &AlertLoop::soundChanged, d->loop, [state](Sound sound) { state->sound = sound; }, Qt::DirectConnection);
+  connect(
+      d->loop, &AlertLoop::beat, d->loop, [state] { state->beat = std::chrono::steady_clock::now(); },
+      Qt::DirectConnection);
   d->alertThread.start(QThread::TimeCriticalPriority);
 }
 
@@ -48,5 +52,9 @@ void Alerts::releaseHeld() {
 }
 
 Alerts::Sound Alerts::sound() const { return d->sound; }
+
+std::chrono::milliseconds Alerts::sinceBeat() const {
+  return std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::steady_clock::now() - d->beat.load());
+}
 
 }  // namespace app::alerts

@@ -4,6 +4,7 @@
 // through the workbench.
 #include <QObject>
 #include <QString>
+#include <chrono>
 #include <functional>
 #include <memory>
 
@@ -29,14 +30,17 @@ class Alerts : public QObject {
   Q_ENUM(Sound)
   // Thread-safe.
   Sound sound() const;
+  // How long ago the whole way to the sound server last proved that it lives, by a clock that stands still while the
+  // machine sleeps; until the first proof, since this was made. Thread-safe. Proofs come every 8 s, every second while
+  // something is due: after three times as long the alerts cannot be counted on.
+  std::chrono::milliseconds sinceBeat() const;
 
  signals:
   // In the interface thread: what is due now and not yet heard changed. The full screen shows these.
   void dueChanged(std::shared_ptr<const core::record::AlertSchedule> due);
   // Whether alerts can be heard; NoDevice, Stalled and Muted are said on the bench as long as they last.
   void soundChanged(app::alerts::Alerts::Sound sound);
-  // The way from the alert thread through the player to the sound server was alive a moment ago: about every 5 s,
-  // every second while something is due. Where it stays out, alerts may.
+  // A proof has come: see sinceBeat.
   void beat();
 
  private:

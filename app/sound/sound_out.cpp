@@ -12,9 +12,9 @@ namespace {
 
 constexpr int kSampleRate = 48'000;
 constexpr int kChannels = 2;
-// 50 ms of two channels of 16 bits at 48 kHz: below that some servers fall silent without an error, above it the
-// silence already queued delays the tone.
-constexpr int kBufferBytes = 9600;
+// 100 ms of two channels of 16 bits at 48 kHz. With half of it a busy machine leaves holes in the tones, and some
+// servers fall silent without an error; with more the silence already queued delays the tone.
+constexpr int kBufferBytes = 19200;
 
 // A server that went is mostly back at once; one that was never there is not worth waking for.
 constexpr int kLookSoonMilliseconds = 200;

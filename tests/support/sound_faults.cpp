@@ -5,6 +5,7 @@
 #include <QThread>
 #include <csignal>
 #include <cstdio>
+#include <filesystem>
 #include <fstream>
 #include <iostream>
 
@@ -106,6 +107,20 @@ bool isAlive(pid_t process) {
   std::string line;
   // The state stands after the name in brackets; one that only waits to be buried plays nothing.
   return std::getline(status, line) && line.find(") Z ") == std::string::npos;
+}
+
+long wakeUps(pid_t process, const std::string& thread) {
+  long sum = 0;
+  const std::filesystem::path tasks = "/proc/" + std::to_string(process) + "/task";
+  for (const auto& task : std::filesystem::directory_iterator(tasks)) {
+    std::ifstream status(task.path() / "status");
+    bool counts = thread.empty();
+    for (std::string line; std::getline(status, line);) {
+      if (line == "Name:\t" + thread) counts = true;
+      if (counts && line.rfind("voluntary_ctxt_switches:", 0) == 0) sum += std::stol(line.substr(line.find('\t')));
+    }
+  }
+  return sum;
 }
 
 }  // namespace tests

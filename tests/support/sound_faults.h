@@ -51,5 +51,8 @@ std::optional<double> soundsAfter(const SoundRecording& recording, std::int64_t 
 // The player process of a process; 0 where there is none.
 pid_t playerOf(pid_t process);
 bool isAlive(pid_t process);
+// How often the threads of a process have gone to sleep of their own will; of the thread of this name alone where one
+// is given.
+long wakeUps(pid_t process, const std::string& thread = {});
 
 }  // namespace tests

@@ -42,7 +42,7 @@ TEST_CASE("a server that hangs or goes for a moment is taken up again", "[restar
     REQUIRE(tests::plugIn());
     CHECK(becomes(alerts, Sound::Ready, 5));
     server.send(SIGSTOP);
-    CHECK(becomes(alerts, Sound::Stalled, 7));
+    CHECK(becomes(alerts, Sound::Stalled, 10));
     server.send(SIGCONT);
     CHECK(becomes(alerts, Sound::Ready, 7));
     CHECK(heard(alerts));
@@ -68,7 +68,7 @@ TEST_CASE("the program ends in good time although the sound server hangs", "[han
     Alerts alerts(boottimeNow);
     CHECK(becomes(alerts, Alerts::Sound::Ready, 8));
     server.send(SIGSTOP);
-    CHECK(becomes(alerts, Alerts::Sound::Stalled, 7));
+    CHECK(becomes(alerts, Alerts::Sound::Stalled, 10));
     ended = boottimeNow();
   }
   CHECK(boottimeNow() - ended < kSecond);
