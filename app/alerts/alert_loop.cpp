@@ -2,6 +2,8 @@
 
 #include <utility>
 
+#include "app/words/words.h"
+
 namespace app::alerts {
 namespace {
 
@@ -44,6 +46,7 @@ AlertLoop::AlertLoop(std::function<std::int64_t()> boottimeNow, const QString& p
     turn();
   });
   connect(&m_player, &SoundProcess::soundChanged, this, &AlertLoop::takeSound);
+  connect(&m_player, &SoundProcess::voiceChanged, this, &AlertLoop::turn);
   connect(&m_player, &SoundProcess::beat, this, &AlertLoop::beat);
 }
 
@@ -89,7 +92,7 @@ void AlertLoop::setTimers(std::int64_t wake) {
 void AlertLoop::turn() {
   const std::int64_t now = m_boottimeNow();
   const bool audible = m_sound == Alerts::Sound::Ready;
-  const Sounding::Turn turn = m_sounding.turn(now, {audible, Sounding::Voice::Absent});
+  const Sounding::Turn turn = m_sounding.turn(now, {audible, m_player.voice()});
   if (turn.hush && !turn.call) {
     if (audible) {
       m_player.hush();
@@ -97,7 +100,10 @@ void AlertLoop::turn() {
       m_player.drop();
     }
   }
+  // Words first: they end before the tone begins.
+  if (turn.stopSpeaking) m_player.quiet();
   if (turn.call) m_player.play(playable(turn.call->tone), turn.call->decibels);
+  if (turn.say) m_player.say(words::text(*turn.say, core::units::UnitSystem::Metric));
   const bool dueChanges = m_sounding.due().alerts != m_due->alerts;
   if (dueChanges) m_due = std::make_shared<core::record::AlertSchedule>(m_sounding.due());
   setTimers(turn.wake);

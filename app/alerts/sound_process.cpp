@@ -19,6 +19,14 @@ constexpr qint64 kLivedMilliseconds = 3000;  // a player that lived so long is r
 constexpr int kFirstDistance = 50;
 constexpr int kLongestDistance = 1000;
 constexpr int kMissingMilliseconds = 30'000;
+// A slow voice's words, and then some: while it is believed to speak most tones wait.
+constexpr int kUnspokenMilliseconds = 4000;
+constexpr int kLetterMilliseconds = 150;
+// A player that crashes so often so soon is started without its voice, which is the larger part of what may crash.
+constexpr qint64 kSoonMilliseconds = 15'000;
+constexpr int kCrashes = 3;
+
+using core::record::Sounding;
 
 }  // namespace
 
@@ -28,14 +36,19 @@ SoundProcess::SoundProcess(QString program)
       m_again(this),
       m_unanswered(this),
       m_untaken(this),
-      m_silent(this) {
-  for (QTimer* timer : {&m_again, &m_unanswered, &m_untaken, &m_silent}) timer->setSingleShot(true);
+      m_silent(this),
+      m_unspoken(this) {
+  for (QTimer* timer : {&m_again, &m_unanswered, &m_untaken, &m_silent, &m_unspoken}) timer->setSingleShot(true);
   m_process.setProgram(m_program);
   m_process.setProcessChannelMode(QProcess::ForwardedErrorChannel);
   connect(&m_again, &QTimer::timeout, this, &SoundProcess::launch);
   connect(&m_unanswered, &QTimer::timeout, this, [this] { missed(m_unanswered); });
   connect(&m_untaken, &QTimer::timeout, this, [this] { missed(m_untaken); });
   connect(&m_silent, &QTimer::timeout, this, [this] { say(Alerts::Sound::Stalled); });
+  connect(&m_unspoken, &QTimer::timeout, this, [this] {
+    send({sound::Command::Kind::Quiet});
+    setVoice(Sounding::Voice::Absent);
+  });
   connect(&m_process, &QProcess::readyReadStandardOutput, this, &SoundProcess::read);
   connect(&m_process, &QProcess::finished, this, &SoundProcess::launchAgain);
   connect(&m_process, &QProcess::errorOccurred, this, [this](QProcess::ProcessError error) {
@@ -71,7 +84,8 @@ void SoundProcess::start() {
 }
 
 void SoundProcess::launch() {
-  m_hasAnswered = false;
+  m_hasAnswered = m_isEnded = false;
+  if (m_crashes >= kCrashes) m_process.setArguments({QLatin1String(sound::kWithoutVoice)});
   m_sinceLaunch.start();
   m_process.start(QIODevice::ReadWrite);
   ping();
@@ -81,6 +95,9 @@ void SoundProcess::launchAgain() {
   m_unanswered.stop();
   m_untaken.stop();
   read();  // its last words
+  const bool isCrash = m_process.exitStatus() == QProcess::CrashExit && !m_isEnded;
+  m_crashes = isCrash && m_sinceLaunch.elapsed() < kSoonMilliseconds ? m_crashes + 1 : 0;
+  setVoice(Sounding::Voice::Absent);
   // What was to sound is lost, whatever it said before; a trouble that was told stands until the next one speaks.
   if (m_sound == Alerts::Sound::Ready) say(Alerts::Sound::Starting);
   if (!m_silent.isActive()) m_silent.start(kSilentMilliseconds);
@@ -123,7 +140,36 @@ void SoundProcess::missed(QTimer& timer) {
     return;
   }
   say(Alerts::Sound::Stalled);
+  end();
+}
+
+void SoundProcess::end() {
+  m_isEnded = true;
   m_process.kill();
+}
+
+void SoundProcess::say(const QString& text) {
+  if (m_voice == Sounding::Voice::Absent) return;
+  sound::Command command{sound::Command::Kind::Say};
+  command.number = ++m_number;
+  command.text = text.toUtf8();
+  send(command);
+  m_voice = Sounding::Voice::Speaking;
+  m_unspoken.start(kUnspokenMilliseconds + kLetterMilliseconds * static_cast<int>(text.size()));
+}
+
+void SoundProcess::quiet() {
+  if (m_voice != Sounding::Voice::Speaking) return;
+  m_unspoken.stop();
+  send({sound::Command::Kind::Quiet});
+  m_voice = Sounding::Voice::Idle;
+}
+
+void SoundProcess::setVoice(Sounding::Voice voice) {
+  m_unspoken.stop();
+  if (voice == m_voice) return;
+  m_voice = voice;
+  emit voiceChanged();
 }
 
 void SoundProcess::read() {
@@ -140,6 +186,13 @@ void SoundProcess::take(const sound::Answer& answer) {
       emit beat();
       return;
     case sound::Answer::Kind::Taken: m_untaken.stop(); return;
+    case sound::Answer::Kind::Voice: setVoice(Sounding::Voice::Idle); return;
+    case sound::Answer::Kind::NoVoice: setVoice(Sounding::Voice::Absent); return;
+    case sound::Answer::Kind::Spoken:
+      // Of words that were cut short, the end may come while the next are being said. Late, it shows that the voice
+      // lives.
+      if (answer.number == m_number) setVoice(Sounding::Voice::Idle);
+      return;
     case sound::Answer::Kind::State: break;
   }
   m_silent.stop();

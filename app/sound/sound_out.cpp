@@ -96,7 +96,7 @@ void SoundOut::lookForServer() {
       Qt::QueuedConnection);
   // From the watch's thread: this one need not be woken.
   connect(
-      m_watch.get(), &ServerWatch::answered, this, [this] { emit said({}); }, Qt::DirectConnection);
+      m_watch.get(), &ServerWatch::answered, this, [this] { emit said(Answer{}); }, Qt::DirectConnection);
   m_unanswered.start(kUnansweredMilliseconds);
   m_watch->start();
 }
@@ -226,9 +226,11 @@ void SoundOut::obey(const Command& command) {
       if (m_isConnected) {
         m_watch->ask();
       } else {
-        emit said({});
+        emit said(Answer{});
       }
       return;
+    case Command::Kind::Say:
+    case Command::Kind::Quiet: return;  // the voice's
   }
 }
 
