@@ -103,7 +103,7 @@ void AlertLoop::turn() {
   // Words first: they end before the tone begins.
   if (turn.stopSpeaking) m_player.quiet();
   if (turn.call) m_player.play(playable(turn.call->tone), turn.call->decibels);
-  if (turn.say) m_player.say(words::text(*turn.say, core::units::UnitSystem::Metric));
+  if (turn.say) m_player.say(words::text(*turn.say, core::units::UnitSystem::Millimetres));
   const bool dueChanges = m_sounding.due().alerts != m_due->alerts;
   if (dueChanges) m_due = std::make_shared<core::record::AlertSchedule>(m_sounding.due());
   setTimers(turn.wake);

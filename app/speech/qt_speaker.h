@@ -24,11 +24,15 @@ class QtSpeaker : public Speaker {
  private:
   void takeState(QTextToSpeech::State state);
   void speak();
+  void stop();
   void end();
-  void lose();
+  void lose(int againMilliseconds);
 
   std::unique_ptr<QTextToSpeech> m_engine;
   QTimer m_unbegun;  // from the words being handed over until they sound
+  QTimer m_cutting;  // from the words having begun until they may be stopped
+  QTimer m_unended;  // from the words being stopped until their end is told
+  QTimer m_tail;     // what is over for the service is still on its way to the loudspeaker
   QTimer m_again;
   int m_number = 0;    // of what is being said; 0 for nothing
   bool m_cut = false;  // to be stopped as soon as it begins

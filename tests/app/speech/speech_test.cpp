@@ -32,13 +32,12 @@ std::vector<tests::Stretch> stretches(const tests::SoundRecording& recording, st
   const auto all = recording.samples();
   const std::size_t last = std::min(recording.sampleAt(until), all.size());
   const std::size_t first = std::min(recording.sampleAt(from), last);
-  return tests::soundingStretches(std::span(all).subspan(first, last - first), tests::kRecordingRate, 0.04);
+  return tests::soundingStretches(std::span(all).subspan(first, last - first), tests::kRecordingRate, 0.02);
 }
 
 SpokenCue cueAt(std::int64_t instant) {
-  SpokenCue cue{"job-1", "size", instant, core::base::Message("say.half-left")};
-  cue.say.with("wait", "a size that has a very long name, so that there is time enough to cut it short,");
-  return cue;
+  const char* const wait = "a size that has a very long name, so that there is time enough to cut it short,";
+  return {"job-1", "size", instant, core::base::Message("say.half-left").with("wait", std::string(wait))};
 }
 
 std::shared_ptr<const AlertSchedule> schedule(std::vector<core::record::ScheduledAlert> alerts,
@@ -77,8 +76,8 @@ TEST_CASE("words are heard, their end is told, and they can be cut short", "[spo
   from = boottimeNow();
   player.say("Another sentence.");
   player.quiet();
-  spin(kSecond * 3 / 2);
-  CHECK_FALSE(recording.onset(from + kSecond * 6 / 10, boottimeNow()).has_value());
+  spin(kSecond * 2);
+  CHECK_FALSE(recording.onset(from + kSecond * 9 / 10, boottimeNow()).has_value());
   // The end of those words is not taken for the end of the next.
   player.say("One more.");
   spin(kSecond / 20);
