@@ -55,6 +55,21 @@ TEST_CASE("a server that is killed while an alert is due: heard again within 2 s
   CHECK(soundsAfter(recording, back, 2));
 }
 
+TEST_CASE("a loudspeaker that is pulled out while an alert is due: heard from the other one within 2 s", "[server]") {
+  Bench bench;
+  REQUIRE(tests::shell("pactl load-module module-null-sink sink_name=spare") == 0);
+  REQUIRE(tests::shell("pactl set-default-sink spare") == 0);
+  tests::spin(kSecond / 2);
+  bench.alerts.publish(dueNow(AlertClass::Open));
+  const tests::SoundRecording recording;  // of the other one
+  REQUIRE(recording.waitForSamples(3 * kSecond));
+  CHECK_FALSE(recording.onset(boottimeNow() - kSecond / 2, boottimeNow()).has_value());
+  REQUIRE(tests::shell("pactl unload-module \"$(pactl list short modules | grep sink_name=spare | cut -f1)\"") == 0);
+  const std::int64_t pulled = boottimeNow();
+  CHECK(soundsAfter(recording, pulled, 2));
+  CHECK(becomes(bench.alerts, Sound::Ready, 1));
+}
+
 TEST_CASE("a player that is killed in the middle of a burst: heard again within 2 s", "[player]") {
   Bench bench;
   const tests::SoundRecording recording;
