@@ -34,9 +34,9 @@ void SoundServer::send(int signal) {
 }
 
 bool plugIn() {
-  for (int tries = 0; tries < 5; ++tries) {
+  for (const std::int64_t until = boottimeNow() + 10 * kSecond; boottimeNow() < until; QThread::msleep(20)) {
     if (shell("pactl load-module module-null-sink sink_name=bench") != 0) continue;
-    for (int i = 0; i < 20; ++i) {
+    for (int i = 0; i < 40; ++i) {
       if (shell("test \"$(pactl get-default-sink)\" = bench") == 0) return true;
       shell("pactl set-default-sink bench");
       QThread::msleep(20);
