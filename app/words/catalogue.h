@@ -15,6 +15,7 @@ const std::vector<Entry>& jobEntries();        // job files and their lengths, t
 const std::vector<Entry>& techniqueEntries();  // technique files and what is composed of them
 const std::vector<Entry>& benchEntries();      // the record, its store, what the bench offers and refuses
 const std::vector<Entry>& commandEntries();    // the command line
+const std::vector<Entry>& roomEntries();       // the room's climate sensor
 
 struct FigureWords {
   std::string_view kind;
