@@ -9,10 +9,35 @@ namespace {
 constexpr int kTickMilliseconds = 500;
 constexpr qint64 kHangMilliseconds = 2500;
 
+using core::record::Sounding;
+
+sound::Tone playable(core::record::Tone tone) {
+  switch (tone) {
+    case core::record::Tone::Soft: return sound::Tone::Soft;
+    case core::record::Tone::Low: return sound::Tone::Low;
+    case core::record::Tone::Medium: return sound::Tone::Medium;
+    case core::record::Tone::High: return sound::Tone::High;
+  }
+  return sound::Tone::Medium;
+}
+
+std::array<std::int64_t, core::record::kTones> toneLengths() {
+  std::array<std::int64_t, core::record::kTones> lengths{};
+  for (std::size_t i = 0; i < lengths.size(); ++i) {
+    lengths[i] = sound::lengthNanoseconds(playable(static_cast<core::record::Tone>(i)));
+  }
+  return lengths;
+}
+
 }  // namespace
 
-AlertLoop::AlertLoop(std::function<std::int64_t()> boottimeNow, Player& player, const SoundOut& out)
-    : m_boottimeNow(std::move(boottimeNow)), m_player(player), m_out(out), m_timer(this), m_tick(this) {
+AlertLoop::AlertLoop(std::function<std::int64_t()> boottimeNow, sound::Player& player, const SoundOut& out)
+    : m_boottimeNow(std::move(boottimeNow)),
+      m_player(player),
+      m_out(out),
+      m_sounding(toneLengths()),
+      m_timer(this),
+      m_tick(this) {
   connect(&m_timer, &BoottimeTimer::fired, this, &AlertLoop::turn);
   connect(&m_tick, &QTimer::timeout, this, &AlertLoop::tick);
 }
@@ -60,7 +85,7 @@ void AlertLoop::judgeSound() {
 void AlertLoop::turn() {
   const std::int64_t now = m_boottimeNow();
   const bool audible = m_sound == Alerts::Sound::Ready;
-  const Sounding::Turn turn = m_sounding.turn(now, audible);
+  const Sounding::Turn turn = m_sounding.turn(now, {audible, Sounding::Voice::Absent});
   if (turn.hush && !turn.call) {
     if (audible) {
       m_player.hush();
@@ -68,7 +93,7 @@ void AlertLoop::turn() {
       m_player.drop();
     }
   }
-  if (turn.call) m_player.play(turn.call->tone, turn.call->decibels);
+  if (turn.call) m_player.play(playable(turn.call->tone), turn.call->decibels);
   if (turn.wake == Sounding::kNever) {
     m_timer.stop();
   } else {

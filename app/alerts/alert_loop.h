@@ -9,9 +9,9 @@
 
 #include "app/alerts/alerts.h"
 #include "app/alerts/boottime_timer.h"
-#include "app/alerts/player.h"
 #include "app/alerts/sound_out.h"
-#include "app/alerts/sounding.h"
+#include "app/sound/player.h"
+#include "core/record/sounding.h"
 
 namespace app::alerts {
 
@@ -19,7 +19,7 @@ class AlertLoop : public QObject {
   Q_OBJECT
 
  public:
-  AlertLoop(std::function<std::int64_t()> boottimeNow, Player& player, const SoundOut& out);
+  AlertLoop(std::function<std::int64_t()> boottimeNow, sound::Player& player, const SoundOut& out);
 
   // All in the alert thread.
   void start();
@@ -37,9 +37,9 @@ class AlertLoop : public QObject {
   void judgeSound();
 
   const std::function<std::int64_t()> m_boottimeNow;
-  Player& m_player;
+  sound::Player& m_player;
   const SoundOut& m_out;
-  Sounding m_sounding;
+  core::record::Sounding m_sounding;
   BoottimeTimer m_timer;
   QTimer m_tick;
   std::shared_ptr<const core::record::AlertSchedule> m_due = std::make_shared<core::record::AlertSchedule>();

@@ -5,8 +5,8 @@
 #include <utility>
 
 #include "app/alerts/alert_loop.h"
-#include "app/alerts/player.h"
 #include "app/alerts/sound_out.h"
+#include "app/sound/player.h"
 
 namespace app::alerts {
 namespace {
@@ -20,7 +20,7 @@ struct Alerts::Private {
   explicit Private(std::function<std::int64_t()> boottimeNow)
       : out(new SoundOut(player)), loop(new AlertLoop(std::move(boottimeNow), player, *out)) {}
 
-  Player player{kSampleRate};
+  sound::Player player{kSampleRate};
   QThread alertThread;
   QThread soundThread;
   SoundOut* out;  // each lives in its thread and is deleted there

@@ -4,7 +4,7 @@
 #include <QIODevice>
 #include <QMediaDevices>
 
-#include "app/alerts/sound_server.h"
+#include "app/sound/sound_server.h"
 
 namespace app::alerts {
 namespace {
@@ -38,7 +38,7 @@ QAudioDevice usableDevice() {
 // Endless: what the player says, else silence.
 class SoundOut::Source : public QIODevice {
  public:
-  explicit Source(Player& player) : m_player(player) { open(QIODevice::ReadOnly | QIODevice::Unbuffered); }
+  explicit Source(sound::Player& player) : m_player(player) { open(QIODevice::ReadOnly | QIODevice::Unbuffered); }
   bool isSequential() const override { return true; }
   qint64 bytesAvailable() const override { return kBufferBytes; }
   qint64 taken() const { return m_taken; }
@@ -54,11 +54,11 @@ class SoundOut::Source : public QIODevice {
   qint64 writeData(const char*, qint64) override { return -1; }
 
  private:
-  Player& m_player;
+  sound::Player& m_player;
   qint64 m_taken = 0;
 };
 
-SoundOut::SoundOut(Player& player) : m_player(player), m_timer(this) {
+SoundOut::SoundOut(sound::Player& player) : m_player(player), m_timer(this) {
   connect(&m_timer, &QTimer::timeout, this, &SoundOut::look);
 }
 
@@ -90,7 +90,7 @@ void SoundOut::shut() {
 void SoundOut::waitForServer() {
   // Events of the multimedia library stay queued meanwhile: its one attempt to connect again, three seconds after
   // a server went, would fail and be the last.
-  while (!soundServerAnswers()) {
+  while (!sound::soundServerAnswers()) {
     ++m_beats;
     if (m_stop.tryAcquire(1, kServerMilliseconds)) {
       m_stop.release();
@@ -101,7 +101,7 @@ void SoundOut::waitForServer() {
 
 void SoundOut::look() {
   ++m_beats;
-  if (!soundServerAnswers()) {
+  if (!sound::soundServerAnswers()) {
     shut();
     say(Alerts::Sound::NoDevice);
     waitForServer();

@@ -12,7 +12,7 @@
 #include <memory>
 
 #include "app/alerts/alerts.h"
-#include "app/alerts/player.h"
+#include "app/sound/player.h"
 
 namespace app::alerts {
 
@@ -21,7 +21,7 @@ class SoundOut : public QObject {
 
  public:
   // `player` outlives it.
-  explicit SoundOut(Player& player);
+  explicit SoundOut(sound::Player& player);
   ~SoundOut() override;
 
   // In the sound thread: looks for a device and goes on looking.
@@ -45,7 +45,7 @@ class SoundOut : public QObject {
   void watchProgress();
   void say(Alerts::Sound sound);
 
-  Player& m_player;
+  sound::Player& m_player;
   std::unique_ptr<Source> m_source;
   std::unique_ptr<QAudioSink> m_sink;  // after its source: it goes first
   QByteArray m_deviceId;

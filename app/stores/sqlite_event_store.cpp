@@ -280,13 +280,13 @@ Result<Done, StoreError> SqliteEventStore::logClock(const std::string& deviceId,
                                                     const core::waits::ClockReading& reading) {
   Message problem = inTransaction([&](QSqlQuery& query) {
     // What went before within one boot says nothing the newer heartbeat does not, unless the wall clock was
-    // set back in between.
+    // set back in between or is no longer steered.
     return run(query,
                QStringLiteral("DELETE FROM clock_log WHERE number = (SELECT max(number) FROM clock_log WHERE "
                               "device_id = ?) AND kind = 'heartbeat' AND ? = 'heartbeat' AND boot_id = ? AND "
-                              "utc <= ? AND boottime_ns <= ?"),
+                              "utc <= ? AND boottime_ns <= ? AND synced <= ?"),
                {bound(deviceId), bound(kind), bound(reading.bootId), bound(reading.utcMilliseconds),
-                bound(reading.boottimeNanoseconds)}) &&
+                bound(reading.boottimeNanoseconds), bound(std::int64_t{reading.synced ? 1 : 0})}) &&
            run(query,
                QStringLiteral("INSERT INTO clock_log(device_id, kind, utc, boot_id, boottime_ns, synced) "
                               "VALUES(?, ?, ?, ?, ?, ?)"),

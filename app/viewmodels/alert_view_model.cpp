@@ -25,6 +25,8 @@ void AlertViewModel::refresh() {
     const core::record::ScheduledAlert* chosen = nullptr;
     for (const core::record::ScheduledAlert& alert : schedule->alerts) {
       if (alert.dueBoottimeNanoseconds > now || m_workbench.job(alert.job) == nullptr) continue;
+      // Worth knowing, not worth covering the step: the shelf shows it.
+      if (!alert.takesScreen()) continue;
       if (chosen != nullptr) ++m_waiting;
       if (chosen == nullptr || (alert.high() && !chosen->high())) chosen = &alert;
     }
@@ -62,7 +64,11 @@ void AlertViewModel::show(const core::record::JobAt& job) {
   m_window = run.wait->closes.has_value();
   m_canLook = job.matters(run);
   const auto gated = job.gatedStep(run);
-  if (m_alert.high() && gated) {
+  const bool missed = m_alert.alert == core::intents::AlertClass::Missed;
+  if (missed) {
+    m_act = tr("Likely closed");
+    m_test = toQt(run.wait->missedSay);
+  } else if (m_alert.high() && gated) {
     m_act = tr("Now: %1").arg(toQt(workflow.steps[*gated].title));
   } else {
     m_act = m_window ? tr("Test for tack") : tr("Test by touch");
@@ -70,7 +76,9 @@ void AlertViewModel::show(const core::record::JobAt& job) {
   m_sure.clear();
   m_likely.clear();
   m_sureShare = 0;
-  if (state.closes) {
+  if (missed) {
+    m_likely = tr("closed about %1 ago, likely").arg(roughly(state.elapsed.time - *state.missedAt));
+  } else if (state.closes) {
     const Duration sure = std::max(Duration(), state.closes->early - state.elapsed.time);
     const Duration likely = std::max(Duration(), state.closes->likely - state.elapsed.time);
     m_sure = tr("%1 sure").arg(roughly(sure));
@@ -79,6 +87,7 @@ void AlertViewModel::show(const core::record::JobAt& job) {
   } else {
     m_likely = tr("likely ready %1").arg(leftText(state.opens.early, state.opens.late, state.elapsed.time));
   }
+  m_why = whyText(state);
   if (!m_alert.certain) m_likely = tr("may be due: how long this bench was off is not known");
 }
 

@@ -20,6 +20,7 @@ class AlertViewModel : public QObject {
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
   Q_PROPERTY(QString sure READ sure NOTIFY changed FINAL)  // what nine in ten leave; "" where nothing closes
   Q_PROPERTY(QString likely READ likely NOTIFY changed FINAL)
+  Q_PROPERTY(QString why READ why NOTIFY changed FINAL)             // where the times come from, in one line
   Q_PROPERTY(double sureShare READ sureShare NOTIFY changed FINAL)  // of the bar, 0 to 1
   Q_PROPERTY(bool canLook READ canLook NOTIFY changed FINAL)
   Q_PROPERTY(bool window READ window NOTIFY changed FINAL)   // tacky and past it; otherwise dry
@@ -40,6 +41,7 @@ class AlertViewModel : public QObject {
   QString test() const { return m_test; }
   QString sure() const { return m_sure; }
   QString likely() const { return m_likely; }
+  QString why() const { return m_why; }
   double sureShare() const { return m_sureShare; }
   bool canLook() const { return m_canLook; }
   bool window() const { return m_window; }
@@ -70,6 +72,7 @@ class AlertViewModel : public QObject {
   QString m_test;
   QString m_sure;
   QString m_likely;
+  QString m_why;
   double m_sureShare = 0;
   bool m_canLook = false;
   bool m_window = false;

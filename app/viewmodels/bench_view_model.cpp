@@ -157,11 +157,16 @@ void BenchViewModel::showWaiting(const JobAt& job, const std::string& waitId) {
   const Duration untilEarly = state.opens.early - state.elapsed.time;
   QStringList parts;
   if (!run.step->thingName.empty()) parts << capitalised(toQt(run.step->thingName)) + QLatin1Char('.');
-  parts << tr("Likely ready in %1.").arg(leftText(state.opens.early, state.opens.late, state.elapsed.time));
+  if (state.byTouch) {
+    parts << capitalised(whyText(state)) + QLatin1Char('.');
+  } else {
+    parts << tr("Likely ready in %1.").arg(leftText(state.opens.early, state.opens.late, state.elapsed.time));
+  }
   if (untilEarly > Duration()) {
     parts << tr("First look at %1.").arg(clockTime(now + untilEarly.inMilliseconds(), now, m_clock.zone()));
   }
-  if (!state.elapsed.certain) parts << tr("How long this bench was off is not known: look sooner.");
+  if (!state.byTouch) parts << capitalised(whyText(state)) + QLatin1Char('.');
+  if (!state.elapsed.known()) parts << tr("How long this bench was off is not known: look sooner.");
   if (!run.wait->test.empty()) parts << toQt(run.wait->test);
   m_detail = parts.join(QLatin1Char(' '));
 }

@@ -70,9 +70,12 @@ QString verdict(core::intents::Verdict verdict) {
 QString alertClass(core::intents::AlertClass alert) {
   using core::intents::AlertClass;
   switch (alert) {
-    case AlertClass::Over: return translated(QT_TRANSLATE_NOOP("words", "wait over: test by touch"));
-    case AlertClass::Open: return translated(QT_TRANSLATE_NOOP("words", "likely open: test by touch"));
+    case AlertClass::Soon: return translated(QT_TRANSLATE_NOOP("words", "in ten minutes: wash, lay out"));
+    case AlertClass::Look: return translated(QT_TRANSLATE_NOOP("words", "worth a look"));
+    case AlertClass::Open: return translated(QT_TRANSLATE_NOOP("words", "should be open: test by touch"));
+    case AlertClass::Over: return translated(QT_TRANSLATE_NOOP("words", "should be over: test by touch"));
     case AlertClass::Closing: return translated(QT_TRANSLATE_NOOP("words", "closing: begin now"));
+    case AlertClass::Missed: return translated(QT_TRANSLATE_NOOP("words", "likely closed: missed"));
   }
   return {};
 }

@@ -99,6 +99,17 @@ std::vector<std::string> KeptJobs::add(const std::string& jobId, const std::vect
   return changed;
 }
 
+std::vector<std::string> KeptJobs::addToBench(const std::vector<Event>& events) {
+  m_benchEvents.insert(m_benchEvents.end(), events.begin(), events.end());
+  std::vector<std::string> changed;
+  for (auto& [id, job] : m_jobs) {
+    if (!job.state) continue;
+    refold(job);
+    changed.push_back(id);
+  }
+  return changed;
+}
+
 void KeptJobs::refold(Job& job) {
   std::vector<Event> events = job.events;
   events.insert(events.end(), m_benchEvents.begin(), m_benchEvents.end());

@@ -27,6 +27,11 @@ class KeptJobs {
   // others where the act was one of the bench as well.
   std::vector<std::string> add(const std::string& jobId, const std::vector<core::record::Event>& events);
 
+  // Events of one act on the shop alone, just kept. Returns the jobs whose state is another now.
+  std::vector<std::string> addToBench(const std::vector<core::record::Event>& events);
+  // Those of all benches.
+  const std::vector<core::record::Event>& benchEvents() const { return m_benchEvents; }
+
   const std::vector<JobEntry>& entries() const { return m_entries; }
   // Null where there is no such job.
   const JobEntry* entry(const std::string& jobId) const;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <map>
 #include <optional>
 #include <utility>
 #include <variant>
@@ -14,6 +15,7 @@
 #include "app/workbench/stamps.h"
 #include "app/workbench/taking_in.h"
 #include "core/base/check.h"
+#include "core/record/looks.h"
 
 namespace app::workbench {
 namespace {
@@ -28,15 +30,18 @@ using core::waits::ClockReading;
 // Between two heartbeats the two clocks drift by far less; time servers slew by at most 0.5 ms a second.
 constexpr std::int64_t kJumpMilliseconds = 2000;
 
-bool sameSchedule(const AlertSchedule& a, const AlertSchedule& b) {
-  return a.alerts == b.alerts && a.bladeInHand == b.bladeInHand;
-}
-
 bool jumped(const ClockReading& before, const ClockReading& now) {
   if (before.bootId != now.bootId) return false;
   const std::int64_t byWall = now.utcMilliseconds - before.utcMilliseconds;
   const std::int64_t byBoot = (now.boottimeNanoseconds - before.boottimeNanoseconds) / 1'000'000;
   return std::llabs(byWall - byBoot) > kJumpMilliseconds;
+}
+
+// Whether what was found by touch is another now.
+bool teaches(const std::vector<core::record::Event>& events) {
+  return std::any_of(events.begin(), events.end(), [](const core::record::Event& event) {
+    return event.type == core::record::type::kLooked || event.type == core::record::type::kUndone;
+  });
 }
 
 // An act of the shop is seen by every job, so its taking back has to be seen by every job as well.
@@ -68,7 +73,8 @@ struct Workbench::Private {
   Library library;
   Stamps stamps;
   KeptJobs jobs;
-  core::waits::ClockLog clockLog;
+  core::record::Shop shop;
+  std::map<std::string, core::record::Observed> observed;  // by job
   std::optional<ClockReading> lastHeartbeat;
   std::string lastZone;
   std::shared_ptr<const AlertSchedule> schedule = std::make_shared<AlertSchedule>();
@@ -89,8 +95,20 @@ struct Workbench::Private {
   Message readClockLog() {
     auto log = store.clockLog(stamps.deviceId());
     if (!log) return log.error();
-    clockLog = std::move(log).value();
+    shop.clockLog.heartbeats = std::move(log).value().heartbeats;
     return {};
+  }
+
+  void readShop() { core::record::foldShop(shop, jobs.benchEvents()); }
+
+  // What was learned is a projection over all looks: rebuilt whenever one was added or taken back, and on loading.
+  void learnFrom(const JobState& state) {
+    observed[state.plan->id] = core::record::observed(state, shop.clockLog, shop.rooms, clock.now());
+  }
+  void learnAnew() {
+    std::vector<const core::record::Observed*> all;
+    for (const auto& [id, one] : observed) all.push_back(&one);
+    shop.learning = core::record::learn(all);
   }
 
   // An act of the shop cannot be taken back while a later act of any job rests on it.
@@ -99,7 +117,7 @@ struct Workbench::Private {
     if (undo == nullptr || !jobs.touchedBench(undo->intentId)) return {};
     for (const JobState* state : jobs.states()) {
       if (state->plan->id == jobId) continue;
-      const auto there = core::record::decide(JobAt(*state, clockLog, now), intent);
+      const auto there = core::record::decide(JobAt(*state, shop, now), intent);
       if (!there && there.error().id == "record.others-rest-on-it") return there.error();
     }
     return {};
@@ -108,15 +126,12 @@ struct Workbench::Private {
   // Returns whether the schedule is another than before.
   bool reschedule() {
     const ClockReading now = clock.now();
-    std::vector<std::vector<core::record::ScheduledAlert>> alerts;
-    bool blade = false;
+    std::vector<AlertSchedule> alerts;
     for (const JobState* state : jobs.states()) {
-      const JobAt at(*state, clockLog, now);
-      alerts.push_back(core::record::alertsOf(at));
-      blade = blade || core::record::bladeInHand(at);
+      alerts.push_back(core::record::alertsOf(JobAt(*state, shop, now)));
     }
-    auto next = std::make_shared<AlertSchedule>(core::record::merge(std::move(alerts), blade));
-    if (sameSchedule(*schedule, *next)) return false;
+    auto next = std::make_shared<AlertSchedule>(core::record::merge(alerts));
+    if (*schedule == *next) return false;
     schedule = std::move(next);
     return true;
   }
@@ -133,7 +148,12 @@ Message Workbench::load() {
   if (!position) return position.error();
   d->stamps.goOnFrom(position.value());
   if (Message trouble = d->readClockLog(); !trouble.id.empty()) return trouble;
+  d->shop.clockLog.opened = d->clock.now();
   if (Message trouble = d->jobs.load(); !trouble.id.empty()) return trouble;
+  d->readShop();
+  d->observed.clear();
+  for (const JobState* state : d->jobs.states()) d->learnFrom(*state);
+  d->learnAnew();
   d->lastIntentId = d->jobs.newestIntentOf(d->stamps.deviceId());
   emit jobsChanged();
   return heartbeat();
@@ -180,7 +200,7 @@ const JobState* Workbench::job(const std::string& jobId) const { return d->jobs.
 JobAt Workbench::at(const std::string& jobId) const {
   const JobState* state = job(jobId);
   ENSURE(state != nullptr);
-  return JobAt(*state, d->clockLog, d->clock.now());
+  return JobAt(*state, d->shop, d->clock.now());
 }
 
 Message Workbench::ask(const std::string& jobId, const core::intents::Intent& intent) {
@@ -198,7 +218,27 @@ Message Workbench::ask(const std::string& jobId, const core::intents::Intent& in
   if (!act) return act.error();
 
   const std::vector<std::string> changed = d->jobs.add(jobId, act.value().events);
+  if (teaches(act.value().events)) {
+    d->learnFrom(*job(jobId));
+    d->learnAnew();
+  }
   const bool rescheduled = d->reschedule();
+  for (const std::string& id : changed) emit jobChanged(convert::toQt(id));
+  if (rescheduled) emit scheduleChanged();
+  if (onCommitted) onCommitted(act.value().intentId);
+  return {};
+}
+
+Message Workbench::askShop(const core::intents::ShopIntent& intent) {
+  const ClockReading now = d->clock.now();
+  auto decided = core::record::decide(d->shop, now, intent);
+  if (!decided) return decided.error();
+  const auto act = d->keep("", decided.value(), {}, now);
+  if (!act) return act.error();
+  const std::vector<std::string> changed = d->jobs.addToBench(act.value().events);
+  d->readShop();
+  const bool rescheduled = d->reschedule();
+  emit shopChanged();
   for (const std::string& id : changed) emit jobChanged(convert::toQt(id));
   if (rescheduled) emit scheduleChanged();
   if (onCommitted) onCommitted(act.value().intentId);
@@ -209,7 +249,7 @@ const std::string& Workbench::lastIntentId() const { return d->lastIntentId; }
 
 std::shared_ptr<const AlertSchedule> Workbench::schedule() const { return d->schedule; }
 
-const core::waits::ClockLog& Workbench::clockLog() const { return d->clockLog; }
+const core::record::Shop& Workbench::shop() const { return d->shop; }
 
 Message Workbench::heartbeat() {
   const ClockReading now = d->clock.now();

@@ -51,11 +51,14 @@ class Workbench : public QObject {
   // Decides, commits, folds. Returns the refusal, or an empty message once the events are durably kept. Besides
   // the core's and the store's: bench.no-such-job, or the job's own trouble.
   core::base::Message ask(const std::string& jobId, const core::intents::Intent& intent);
+  // The same for what concerns the shop and no job of its own: the room, its sensor, how long the machine was off.
+  core::base::Message askShop(const core::intents::ShopIntent& intent);
   // The intent id of the last act this device kept, "" before the first: what a key that takes back asks for.
   const std::string& lastIntentId() const;
 
   std::shared_ptr<const core::record::AlertSchedule> schedule() const;
-  const core::waits::ClockLog& clockLog() const;
+  // The room, the clocks and what this maker's own times have taught.
+  const core::record::Shop& shop() const;
   // Writes a heartbeat, or that the wall clock jumped or the zone changed since the last one; call every 30 s,
   // and when the machine goes to sleep. Returns the store's trouble, or an empty message.
   core::base::Message heartbeat();
@@ -70,6 +73,7 @@ class Workbench : public QObject {
  signals:
   void jobsChanged();
   void jobChanged(const QString& jobId);
+  void shopChanged();
   void scheduleChanged();
 
  private:

@@ -179,11 +179,6 @@ struct Package {
   Length fixing = Length::nanometres(3'000'000);
 };
 
-struct Room {
-  units::Temperature temperature;
-  units::Humidity humidity;
-};
-
 struct Job {
   std::string title;  // "" where not given
   std::string reference;
@@ -201,7 +196,7 @@ struct Job {
   std::vector<Leaf> leaf;
   Package package;
   std::map<std::string, std::string> techniques;  // role -> technique id
-  std::optional<Room> room;
+  std::optional<units::Room> room;
   // The unit the artwork's width is written in decides how figures are shown unless somebody asks otherwise.
   units::UnitSystem units = units::UnitSystem::Millimetres;
 };

@@ -263,7 +263,7 @@ void readRoom(ObjectReader& root, Job& job, Problems& problems) {
   const auto humidity = units::parseHumidity(*humidityText);
   if (!temperature) base::report(problems, reader.optional("temperature"), temperature.error());
   if (!humidity) base::report(problems, reader.optional("humidity"), humidity.error());
-  if (temperature && humidity) job.room = Room{temperature.value(), humidity.value()};
+  if (temperature && humidity) job.room = units::Room{temperature.value(), humidity.value()};
 }
 
 void readStock(ObjectReader& root, Problems& problems) {

@@ -10,6 +10,7 @@ std::string_view name(const Intent& intent) {
     std::string_view operator()(const Undo&) const { return "undo"; }
     std::string_view operator()(const LookAt&) const { return "lookAt"; }
     std::string_view operator()(const Hear&) const { return "hear"; }
+    std::string_view operator()(const Snooze&) const { return "snooze"; }
     std::string_view operator()(const ReportFault&) const { return "reportFault"; }
     std::string_view operator()(const MendMissed&) const { return "mendMissed"; }
   };
@@ -28,9 +29,12 @@ std::string_view name(Verdict verdict) {
 
 std::string_view name(AlertClass alert) {
   switch (alert) {
-    case AlertClass::Over: return "over";
+    case AlertClass::Soon: return "soon";
+    case AlertClass::Look: return "look";
     case AlertClass::Open: return "open";
+    case AlertClass::Over: return "over";
     case AlertClass::Closing: return "closing";
+    case AlertClass::Missed: return "missed";
   }
   return "";
 }

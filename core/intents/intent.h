@@ -6,6 +6,9 @@
 #include <variant>
 #include <vector>
 
+#include "core/units/climate.h"
+#include "core/units/duration.h"
+
 namespace core::intents {
 
 // A job file is taken in: its text and those of the techniques it uses are stored by content hash.
@@ -45,12 +48,29 @@ struct LookAt {
   Verdict verdict = Verdict::NotYet;
 };
 
-enum class AlertClass { Over, Open, Closing };
+// What an alert says of its wait.
+enum class AlertClass {
+  Soon,     // a tack window comes in ten minutes: wash, lay out
+  Look,     // worth a look: one in five is ready
+  Open,     // a tack window should be open
+  Over,     // a wait without a closing should be over
+  Closing,  // the act has to begin now
+  Missed,   // the window has likely closed
+};
+inline constexpr AlertClass kAlertClasses[] = {AlertClass::Soon, AlertClass::Look,    AlertClass::Open,
+                                               AlertClass::Over, AlertClass::Closing, AlertClass::Missed};
 
 // "I have heard it": silences that alert for good; the row stays until the act is done.
 struct Hear {
   std::string wait;
   AlertClass alert = AlertClass::Over;
+};
+
+// "Tell me again later": silences an alert that is due for 2 or 5 minutes.
+struct Snooze {
+  std::string wait;
+  AlertClass alert = AlertClass::Over;
+  int minutes = 5;
 };
 
 struct ReportFault {
@@ -63,7 +83,28 @@ struct MendMissed {
   std::string wait;
 };
 
-using Intent = std::variant<TakeIn, BeginStep, FinishStep, Undo, LookAt, Hear, ReportFault, MendMissed>;
+using Intent = std::variant<TakeIn, BeginStep, FinishStep, Undo, LookAt, Hear, Snooze, ReportFault, MendMissed>;
+
+// What concerns the shop and no job of its own.
+
+// The room as read off a hygrometer, or as a sensor gave it.
+struct EnterRoom {
+  units::Room room;
+  bool bySensor = false;
+};
+
+// The folder a sensor is read from; "" for none.
+struct ChooseSensor {
+  std::string folder;
+};
+
+// How long the machine was off before a boot.
+struct TellOffTime {
+  std::string bootId;
+  units::Duration off;
+};
+
+using ShopIntent = std::variant<EnterRoom, ChooseSensor, TellOffTime>;
 
 std::string_view name(const Intent& intent);
 std::string_view name(Verdict verdict);

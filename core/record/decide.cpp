@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/text.h"
+#include "core/record/alert_schedule.h"
 
 namespace core::record {
 namespace {
@@ -82,6 +83,25 @@ class Decider {
     EventDraft heard = draft(type::kHeard, "wait", intent.wait);
     heard.payload.set("alert", Value::text(intents::name(intent.alert)));
     return Drafts{heard};
+  }
+
+  Decision operator()(const intents::Snooze& intent) const {
+    const auto run = m_state.waits.find(intent.wait);
+    if (run == m_state.waits.end()) return Message("record.no-such-wait").with("wait", intent.wait);
+    const auto& alerts = alertsOf(m_job).alerts;
+    const auto due = std::find_if(alerts.begin(), alerts.end(), [&](const ScheduledAlert& alert) {
+      return alert.wait == intent.wait && alert.alert == intent.alert &&
+             alert.dueBoottimeNanoseconds <= m_job.now().boottimeNanoseconds;
+    });
+    if (due == alerts.end()) return Message("record.nothing-to-put-off").with("wait", run->second.wait->title);
+    const bool offered = std::count(std::begin(kSnoozeMinutes), std::end(kSnoozeMinutes), intent.minutes) > 0;
+    if (!offered || !mayBePutOff(m_job, *due, units::Duration::minutes(intent.minutes))) {
+      return Message("record.not-put-off").with("wait", run->second.wait->title);
+    }
+    EventDraft snoozed = draft(type::kSnoozed, "wait", intent.wait);
+    snoozed.payload.set("alert", Value::text(intents::name(intent.alert)));
+    snoozed.payload.set("minutes", Value::integer(intent.minutes));
+    return Drafts{snoozed};
   }
 
   Decision operator()(const intents::ReportFault& intent) const {

@@ -45,4 +45,31 @@ bool before(const Event& a, const Event& b) {
   return std::tie(a.hlc, a.deviceId, a.deviceSequence) < std::tie(b.hlc, b.deviceId, b.deviceSequence);
 }
 
+std::string textOf(const base::Value& payload, std::string_view key) {
+  const base::Value* value = payload.find(key);
+  return value != nullptr && value->kind() == base::Value::Kind::Text ? value->asText() : std::string();
+}
+
+std::optional<std::int64_t> integerOf(const base::Value& payload, std::string_view key) {
+  const base::Value* value = payload.find(key);
+  if (value == nullptr || !value->isInteger()) return std::nullopt;
+  return value->asInteger();
+}
+
+void arrange(std::vector<Event>& events) {
+  std::sort(events.begin(), events.end(), before);
+  std::set<std::string> seen;
+  std::erase_if(events, [&](const Event& event) { return !seen.insert(event.eventId).second; });
+}
+
+std::set<std::string> voidedIntents(const std::vector<Event>& events) {
+  std::set<std::string> voided;
+  // From the newest: an undo that was itself undone voids nothing.
+  for (auto event = events.rbegin(); event != events.rend(); ++event) {
+    if (event->type != type::kUndone || event->version != 1 || voided.contains(event->intentId)) continue;
+    voided.insert(textOf(event->payload, "intent"));
+  }
+  return voided;
+}
+
 }  // namespace core::record

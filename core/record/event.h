@@ -5,7 +5,10 @@
 // events in either order, gives the same state. Several benches may write to one shop: nothing here assumes one.
 #include <compare>
 #include <cstdint>
+#include <optional>
+#include <set>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/base/json.h"
@@ -37,6 +40,11 @@ inline constexpr const char* kLooked = "Looked";
 inline constexpr const char* kHeard = "Heard";
 inline constexpr const char* kFaultReported = "FaultReported";
 inline constexpr const char* kMissedMended = "MissedMended";
+inline constexpr const char* kSnoozed = "Snoozed";
+// Of the shop.
+inline constexpr const char* kRoomEntered = "RoomEntered";
+inline constexpr const char* kSensorChosen = "SensorChosen";
+inline constexpr const char* kOffTimeTold = "OffTimeTold";
 }  // namespace type
 
 struct Event {
@@ -60,6 +68,15 @@ struct Event {
 };
 
 bool before(const Event& a, const Event& b);
+
+// The text of that name in a payload; "" where there is none or it is no text.
+std::string textOf(const base::Value& payload, std::string_view key);
+// The whole number of that name; nothing where there is none.
+std::optional<std::int64_t> integerOf(const base::Value& payload, std::string_view key);
+// Puts events in fold order and drops those that are there twice.
+void arrange(std::vector<Event>& events);
+// Intents whose events count for nothing: those that a live undo names. Requires fold order.
+std::set<std::string> voidedIntents(const std::vector<Event>& events);
 
 // What `decide` gives: an event without its stamps. The workbench adds ids, sequence and clocks.
 struct EventDraft {

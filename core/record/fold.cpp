@@ -1,6 +1,5 @@
 #include <algorithm>
 
-#include "core/base/text.h"
 #include "core/record/job_state.h"
 
 namespace core::record {
@@ -8,32 +7,21 @@ namespace {
 
 using intents::AlertClass;
 
-std::string member(const base::Value& payload, std::string_view key) {
-  const base::Value* value = payload.find(key);
-  return value != nullptr && value->kind() == base::Value::Kind::Text ? value->asText() : std::string();
-}
-
 bool isKnown(const Event& event) {
   if (event.version != 1) return false;
-  const std::string_view known[] = {type::kJobTakenIn, type::kStepBegun, type::kStepDone,      type::kUndone,
-                                    type::kLooked,     type::kHeard,     type::kFaultReported, type::kMissedMended};
+  const std::string_view known[] = {type::kJobTakenIn, type::kStepBegun,     type::kStepDone,
+                                    type::kUndone,     type::kLooked,        type::kHeard,
+                                    type::kSnoozed,    type::kFaultReported, type::kMissedMended};
   return std::find(std::begin(known), std::end(known), event.type) != std::end(known);
 }
+
+// What decide lets through is far below it.
+constexpr std::int64_t kLongestSnooze = 60;
 
 // Acts of the maker that can be taken back; being heard or having begun is no act of its own.
 bool isAct(const Event& event) {
   return event.type == type::kStepDone || event.type == type::kLooked || event.type == type::kFaultReported ||
          event.type == type::kMissedMended;
-}
-
-// Intents whose events count for nothing. Walked from the newest: an undo that was itself undone voids nothing.
-std::set<std::string> voidedIntents(const std::vector<Event>& events) {
-  std::set<std::string> voided;
-  for (auto event = events.rbegin(); event != events.rend(); ++event) {
-    if (event->type != type::kUndone || event->version != 1 || voided.contains(event->intentId)) continue;
-    voided.insert(member(event->payload, "intent"));
-  }
-  return voided;
 }
 
 class Folder {
@@ -50,7 +38,7 @@ class Folder {
       return;
     }
     const bool live = !m_state.voidedIntents.contains(event.intentId);
-    const std::string about = member(event.payload, event.payload.find("wait") != nullptr ? "wait" : "step");
+    const std::string about = textOf(event.payload, event.payload.find("wait") != nullptr ? "wait" : "step");
     if (mine || concernsThisJob(event, about)) {
       m_state.log.push_back({event.intentId, event.type, about, event.clock(), !live});
       if (live && isAct(event)) {
@@ -65,14 +53,15 @@ class Folder {
     if (event.type == type::kStepDone) finish(event, about);
     if (event.type == type::kLooked) look(event, about);
     if (event.type == type::kHeard) hear(event, about);
-    if (event.type == type::kFaultReported) fault(about, member(event.payload, "fault"), event.intentId);
+    if (event.type == type::kSnoozed) snooze(event, about);
+    if (event.type == type::kFaultReported) fault(about, textOf(event.payload, "fault"), event.intentId);
     if (event.type == type::kMissedMended) mend(about, event.intentId);
   }
 
  private:
   // An undo of an undo is a redo, after which there is nothing to redo.
   void noteUndo(const Event& event) {
-    const bool isRedo = m_undos.contains(member(event.payload, "intent"));
+    const bool isRedo = m_undos.contains(textOf(event.payload, "intent"));
     m_state.lastUndo = isRedo ? std::string() : event.intentId;
   }
 
@@ -102,13 +91,31 @@ class Folder {
     for (const std::string& fact : source.makes) m_state.facts[fact] = true;
     for (const workflow::WorkflowWait& wait : source.waits) {
       m_state.facts.erase(wait.makes);
-      m_state.waits[wait.id] = RunningWait{wait.id, &source, &wait, event.clock(), {}, {}};
+      lay(wait.id);
+      RunningWait run;
+      run.id = wait.id;
+      run.step = &source;
+      run.wait = &wait;
+      run.started = event.clock();
+      m_state.waits[wait.id] = std::move(run);
     }
+  }
+
+  // Ends a run; what was found of it by touch stays for learning.
+  void lay(const std::string& waitId) {
+    const auto run = m_state.waits.find(waitId);
+    if (run == m_state.waits.end()) return;
+    if (!run->second.looks.empty()) m_state.earlierWaits.push_back(std::move(run->second));
+    m_state.waits.erase(run);
   }
 
   void endFact(const std::string& fact) {
     m_state.facts[fact] = false;
-    std::erase_if(m_state.waits, [&](const auto& entry) { return entry.second.wait->makes == fact; });
+    std::vector<std::string> ended;
+    for (const auto& [id, run] : m_state.waits) {
+      if (run.wait->makes == fact) ended.push_back(id);
+    }
+    for (const std::string& id : ended) lay(id);
   }
 
   // Ends facts and brings back every step that makes them.
@@ -124,23 +131,39 @@ class Folder {
   void look(const Event& event, const std::string& waitId) {
     const auto run = m_state.waits.find(waitId);
     if (run == m_state.waits.end()) return;
-    const std::string verdict = member(event.payload, "verdict");
+    const std::string verdict = textOf(event.payload, "verdict");
     waits::Verdict found = waits::Verdict::NotYet;
     if (verdict == "tacky") found = waits::Verdict::Tacky;
     if (verdict == "pastIt") found = waits::Verdict::PastIt;
     if (verdict == "dry") found = waits::Verdict::Dry;
     run->second.looks.emplace_back(event.clock(), found);
     // The opening moved, so its alert will be a new one.
-    if (found == waits::Verdict::NotYet) run->second.heard.clear();
+    if (found == waits::Verdict::NotYet) {
+      run->second.heard.clear();
+      run->second.snoozed.clear();
+    }
   }
 
   void hear(const Event& event, const std::string& waitId) {
     const auto run = m_state.waits.find(waitId);
     if (run == m_state.waits.end()) return;
-    const std::string alert = member(event.payload, "alert");
-    for (const AlertClass one : {AlertClass::Over, AlertClass::Open, AlertClass::Closing}) {
-      if (intents::name(one) == alert) run->second.heard.insert(one);
+    if (const auto alert = alertOf(event)) run->second.heard.insert(*alert);
+  }
+
+  void snooze(const Event& event, const std::string& waitId) {
+    const auto run = m_state.waits.find(waitId);
+    const auto alert = alertOf(event);
+    const auto minutes = integerOf(event.payload, "minutes");
+    if (run == m_state.waits.end() || !alert || !minutes || *minutes < 0 || *minutes > kLongestSnooze) return;
+    run->second.snoozed[*alert] = {event.clock(), units::Duration::minutes(*minutes)};
+  }
+
+  static std::optional<AlertClass> alertOf(const Event& event) {
+    const std::string alert = textOf(event.payload, "alert");
+    for (const AlertClass one : intents::kAlertClasses) {
+      if (intents::name(one) == alert) return one;
     }
+    return std::nullopt;
   }
 
   void fault(const std::string& stepId, const std::string& faultId, const std::string& intentId) {
@@ -154,7 +177,7 @@ class Folder {
   void mend(const std::string& waitId, const std::string& intentId) {
     const auto found = m_workflow.findWait(waitId);
     if (found.wait == nullptr) return;
-    m_state.waits.erase(waitId);
+    lay(waitId);
     endAndBringBack(found.wait->missedEnds, intentId);
   }
 
@@ -166,9 +189,7 @@ class Folder {
 }  // namespace
 
 JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events) {
-  std::sort(events.begin(), events.end(), before);
-  std::set<std::string> seen;
-  std::erase_if(events, [&](const Event& event) { return !seen.insert(event.eventId).second; });
+  arrange(events);
   JobState state;
   state.plan = std::move(plan);
   state.voidedIntents = voidedIntents(events);

@@ -11,6 +11,16 @@ std::string text(const waits::ClockReading& clock) {
   return std::to_string(clock.utcMilliseconds) + '/' + clock.bootId + '/' + std::to_string(clock.boottimeNanoseconds);
 }
 
+// The craft's word for it and the model's own: a technique knows nothing of how waits are computed.
+waits::DryingModel modelOf(craft::DryingModel model) {
+  switch (model) {
+    case craft::DryingModel::None: return waits::DryingModel::None;
+    case craft::DryingModel::Evaporation: return waits::DryingModel::Evaporation;
+    case craft::DryingModel::Oxidation: return waits::DryingModel::Oxidation;
+  }
+  return waits::DryingModel::None;
+}
+
 }  // namespace
 
 std::string dump(const JobState& state) {
@@ -29,26 +39,38 @@ std::string dump(const JobState& state) {
       out += " look " + std::to_string(static_cast<int>(verdict)) + '@' + text(clock);
     }
     for (const auto alert : run.heard) out += " heard " + std::string(intents::name(alert));
+    for (const auto& [alert, snoozed] : run.snoozed) {
+      out += " snoozed " + std::string(intents::name(alert)) + '@' + text(snoozed.at);
+    }
     out += '\n';
   }
   for (const std::string& unknown : state.unknownEvents) out += "unknown " + unknown + '\n';
   return out;
 }
 
-JobAt::JobAt(const JobState& state, const waits::ClockLog& clockLog, const waits::ClockReading& now)
-    : m_state(state), m_clockLog(clockLog), m_now(now) {}
-
-waits::WaitState JobAt::waitState(const RunningWait& run) const {
+waits::WaitTerms termsOf(const JobState& state, const RunningWait& run, const waits::ClockLog& log) {
+  const workflow::Workflow& workflow = state.plan->workflow;
   waits::WaitTerms terms;
   terms.opens = run.wait->opens;
   terms.closes = run.wait->closes;
-  for (const std::size_t gated : m_state.plan->workflow.needing(run.wait->makes)) {
-    terms.actionTime = std::max(terms.actionTime, m_state.plan->workflow.steps[gated].work.likely);
+  terms.model = modelOf(run.wait->model);
+  terms.reference = run.wait->reference;
+  terms.planned = state.plan->design.job.room;
+  for (const std::size_t gated : workflow.needing(run.wait->makes)) {
+    terms.actionTime = std::max(terms.actionTime, workflow.steps[gated].work.likely);
   }
   for (const auto& [clock, verdict] : run.looks) {
-    terms.looks.push_back({waits::elapsedBetween(run.started, clock, m_clockLog).time, verdict});
+    terms.looks.push_back({waits::elapsedBetween(run.started, clock, log).time, verdict});
   }
-  return waits::waitState(terms, run.started, m_clockLog, m_now);
+  return terms;
+}
+
+JobAt::JobAt(const JobState& state, const Shop& shop, const waits::ClockReading& now)
+    : m_state(state), m_shop(shop), m_now(now) {}
+
+waits::WaitState JobAt::waitState(const RunningWait& run) const {
+  return waits::waitState(termsOf(m_state, run, m_shop.clockLog), m_shop.learning.of(kindOf(run.id)), run.started,
+                          m_shop.rooms, m_shop.clockLog, m_now);
 }
 
 std::optional<std::size_t> JobAt::gatedStep(const RunningWait& run) const {
@@ -72,7 +94,7 @@ bool JobAt::expired(std::size_t index) const {
   std::optional<units::Duration> youngest;
   for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
     if (workflow.steps[i].technique != step.technique || m_state.steps[i].status != StepStatus::Done) continue;
-    const units::Duration age = waits::elapsedBetween(m_state.steps[i].doneAt, m_now, m_clockLog).time;
+    const units::Duration age = waits::elapsedBetween(m_state.steps[i].doneAt, m_now, m_shop.clockLog).time;
     if (!youngest || age < *youngest) youngest = age;
   }
   if (!youngest || *youngest <= *step.keeps) return false;

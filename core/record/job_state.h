@@ -11,6 +11,7 @@
 #include "core/design/design.h"
 #include "core/intents/intent.h"
 #include "core/record/event.h"
+#include "core/record/shop.h"
 #include "core/waits/wait_state.h"
 #include "core/workflow/workflow.h"
 
@@ -40,6 +41,11 @@ struct RunningWait {
   waits::ClockReading started;
   std::vector<std::pair<waits::ClockReading, waits::Verdict>> looks;
   std::set<intents::AlertClass> heard;
+  struct Snoozed {
+    waits::ClockReading at;
+    units::Duration length;
+  };
+  std::map<intents::AlertClass, Snoozed> snoozed;
 };
 
 // One line of the record as people read it; undone acts stay in it.
@@ -56,6 +62,7 @@ struct JobState {
   std::vector<StepState> steps;              // by workflow index
   std::map<std::string, bool> facts;         // facts made directly by steps; true or ended
   std::map<std::string, RunningWait> waits;  // by wait id: the newest run of each
+  std::vector<RunningWait> earlierWaits;     // runs that ended and had been looked at, for learning
   std::vector<LogLine> log;                  // everything, in order
   std::set<std::string> voidedIntents;
   std::string lastIntent;                  // newest live act of the maker in this job, "" for none
@@ -70,12 +77,16 @@ JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events);
 // Everything that is state and nothing that is log, as text: two jobs worked to the same place dump the same.
 std::string dump(const JobState& state);
 
-// What depends on the instant.
+// What was stated of a running wait and what has been found by touch since.
+waits::WaitTerms termsOf(const JobState& state, const RunningWait& run, const waits::ClockLog& log);
+
+// What depends on the instant and on the shop. Looks at both; holds neither.
 class JobAt {
  public:
-  JobAt(const JobState& state, const waits::ClockLog& clockLog, const waits::ClockReading& now);
+  JobAt(const JobState& state, const Shop& shop, const waits::ClockReading& now);
 
   const JobState& state() const { return m_state; }
+  const Shop& shop() const { return m_shop; }
   const waits::ClockReading& now() const { return m_now; }
   waits::WaitState waitState(const RunningWait& wait) const;
   // Whether a wait still matters: something not yet done (with a closing: not yet begun) needs its fact.
@@ -99,7 +110,7 @@ class JobAt {
 
  private:
   const JobState& m_state;
-  const waits::ClockLog& m_clockLog;
+  const Shop& m_shop;
   waits::ClockReading m_now;
 };
 

@@ -28,9 +28,14 @@ void offerLooks(const JobAt& job, std::vector<Offer>& offers) {
 }
 
 void offerHearing(const JobAt& job, std::vector<Offer>& offers) {
-  for (const ScheduledAlert& alert : alertsOf(job)) {
+  for (const ScheduledAlert& alert : alertsOf(job).alerts) {
     if (alert.dueBoottimeNanoseconds > job.now().boottimeNanoseconds) continue;
     offers.push_back({intents::Hear{alert.wait, alert.alert}, Message("offer.heard")});
+    for (const int minutes : kSnoozeMinutes) {
+      if (!mayBePutOff(job, alert, units::Duration::minutes(minutes))) continue;
+      offers.push_back({intents::Snooze{alert.wait, alert.alert, minutes},
+                        Message("offer.snooze").with("minutes", std::int64_t{minutes})});
+    }
   }
 }
 

@@ -31,6 +31,12 @@ class Humidity {
   double m_percent = 50;
 };
 
+struct Room {
+  Temperature temperature;
+  Humidity humidity;
+  friend constexpr bool operator==(const Room&, const Room&) = default;
+};
+
 // "19 C", "66 F", "-2.5 C". A workshop is between -20 and 60 degrees Celsius; beyond that the entry is a
 // mistake and refused.
 base::Result<Temperature, base::Message> parseTemperature(std::string_view text);

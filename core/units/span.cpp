@@ -17,4 +17,12 @@ Duration quantile(const Span& span, double p) {
   return Duration::milliseconds(std::llround(std::max(0.0, value)));
 }
 
+double share(const Span& span, Duration at) {
+  const double past = static_cast<double>((at - span.likely).inMilliseconds());
+  const Duration side = past < 0 ? span.likely - span.early : span.late - span.likely;
+  if (past == 0) return 0.5;
+  if (side <= Duration()) return past < 0 ? 0.02 : 0.98;
+  return std::clamp(0.5 + 0.4 * past / static_cast<double>(side.inMilliseconds()), 0.02, 0.98);
+}
+
 }  // namespace core::units

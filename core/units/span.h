@@ -16,5 +16,7 @@ struct Span {
 // The time by which a share `p` (0.02 to 0.98) is done: straight lines between the three stated quantiles,
 // continued beyond them at the outer slopes and never below zero.
 Duration quantile(const Span& span, double p);
+// The share done by `at`, by the same lines: 0.02 to 0.98, the ends standing for what lies beyond them.
+double share(const Span& span, Duration at);
 
 }  // namespace core::units

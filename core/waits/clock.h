@@ -1,9 +1,12 @@
 #pragma once
 // Readings of the machine's clocks, and how much time lies between two of them.
 //
-// Within one boot the boot-time clock is the authority: it counts through sleep and nobody can set it. Across
-// boots there is only the wall clock, which may be wrong; what cannot be known is said, never guessed.
+// Within one boot the boot-time clock is the authority: it counts through sleep and nobody can set it. Across boots
+// there is only the wall clock for the time the machine was off, and it is believed only where a time server steered
+// it on both sides. What cannot be known is said and asked about, never guessed.
 #include <cstdint>
+#include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -20,18 +23,45 @@ struct ClockReading {
   friend bool operator==(const ClockReading&, const ClockReading&) = default;
 };
 
-// Heartbeats in the order they were written: the last sign of life of earlier boots.
+// A wall clock before this has never been set: no machine ran this program then. 2025-01-01T00:00Z.
+inline constexpr std::int64_t kEarliestBelievableUtc = 1'735'689'600'000;
+// A machine off for longer than this is taken for a clock that is wrong.
+inline constexpr units::Duration kLongestBelievedOff = units::Duration::minutes(30 * 24 * 60);
+// How long after the program came up a time server is waited for before the maker is asked.
+inline constexpr units::Duration kSyncPatience = units::Duration::milliseconds(60'000);
+
 struct ClockLog {
+  // Signs of life of this device in the order they were written. Of each boot the newest has to be there, and
+  // whatever went before a jump of the wall clock.
   std::vector<ClockReading> heartbeats;
+  // How long the machine was off before a boot (by its id), on the maker's word.
+  std::map<std::string, units::Duration> toldOff;
+  // When this run of the program began to read the clocks.
+  std::optional<ClockReading> opened;
+};
+
+enum class Certainty {
+  Certain,   // one boot, or every off-time known from a steered clock
+  Told,      // an off-time rests on the maker's word
+  Checking,  // the wall clock is not steered yet; it may be in a moment
+  Unknown,   // nobody knows how long the machine was off: to be asked
 };
 
 struct Elapsed {
-  units::Duration time;  // never negative
-  // False where the reading crosses a boot and the wall clock ran backwards or beyond 30 days: then `time` is
-  // the least it can be (awake time before and after), and the interface must say so.
-  bool certain = true;
+  units::Duration time;  // what is reckoned with, never negative; where not known the least it can be
+  // The most it can be: equal to `time` where that is known; the wall clock's answer where it gives a possible one;
+  // 30 days off where it does not.
+  units::Duration most;
+  Certainty certainty = Certainty::Certain;
+  std::string askAbout;  // Unknown: the boot before which the off-time is not known (the newest)
+
+  bool known() const { return certainty == Certainty::Certain || certainty == Certainty::Told; }
 };
 
+// A wall clock found wrong is corrected by what a later reading of the same boot says.
 Elapsed elapsedBetween(const ClockReading& start, const ClockReading& now, const ClockLog& log);
+
+// The off-time the wall clock gives for the time before a boot; nothing where it gives no possible one.
+std::optional<units::Duration> offByWallClock(const std::string& bootId, const ClockReading& now, const ClockLog& log);
 
 }  // namespace core::waits

@@ -1,11 +1,15 @@
 #pragma once
-// What a running wait is at an instant, as a pure function of everything it depends on. There is no timer
-// object anywhere that could disagree with the record.
+// What a running wait is at an instant, as a pure function of everything it depends on. There is no timer object
+// anywhere that could disagree with the record.
 #include <optional>
 #include <vector>
 
+#include "core/base/message.h"
 #include "core/units/span.h"
 #include "core/waits/clock.h"
+#include "core/waits/drying.h"
+#include "core/waits/learning.h"
+#include "core/waits/room_track.h"
 
 namespace core::waits {
 
@@ -19,8 +23,12 @@ enum class Phase {
 
 enum class Verdict { NotYet, Tacky, PastIt, Dry };
 
-// Where the numbers come from.
-enum class Basis { Label, Model, Learned };
+// Where the times come from; each includes the one before.
+enum class Basis {
+  Label,    // as the technique or the label states them
+  Model,    // computed for the room
+  Learned,  // from what this maker found by touch
+};
 
 struct Look {
   units::Duration at;  // since the wait began
@@ -29,27 +37,49 @@ struct Look {
 
 // What was stated when the wait began, and what has been found by touch since.
 struct WaitTerms {
-  units::Span opens;
-  std::optional<units::Span> closes;  // counted from the start as well
+  units::Span opens;                  // in the reference room
+  std::optional<units::Span> closes;  // counted from the start as well; each quantile later than that of `opens`
   units::Duration actionTime;         // likely working time of the act the window gates
-  std::vector<Look> looks;            // in the order they were made
-  Basis basis = Basis::Label;
+  DryingModel model = DryingModel::None;
+  units::Room reference;
+  std::optional<units::Room> planned;  // the room until one is entered
+  std::vector<Look> looks;             // in the order they were made
+};
+
+// What this maker's own times say of a material.
+struct Learned {
+  Belief opening;  // factor on `opens`
+  Belief width;    // factor on the time from opening to closing
 };
 
 struct WaitState {
   Phase phase = Phase::Waiting;
   Elapsed elapsed;
-  units::Span opens;  // since the start, after what the looks taught
+  units::Span opens;  // since the start, after what the room, the maker's own times and the looks say
   std::optional<units::Span> closes;
-  // When the closing alert is due, since the start: early enough that the act can still be begun and done
-  // before one window in ten has closed, but not before the opening.
+
+  // Since the start. When a look is worth while (one in five is ready) and when it should be so (four in five).
+  units::Duration lookAt;
+  units::Duration shouldBeAt;
+  // When the act has to begin: so early that it is done before one window in ten has closed, not before the opening.
   std::optional<units::Duration> closingAt;
+  // When the window has likely closed.
+  std::optional<units::Duration> missedAt;
+
+  bool foundByTouch = false;             // tacky or dry, and not found past it since
+  std::optional<base::Message> byTouch;  // why nothing is predicted; the phase then changes by touch alone
   Basis basis = Basis::Label;
+  std::vector<base::Message> why;  // one or two short reasons, in order
 
   // Whether the fact the wait makes is true.
   bool holds() const { return phase == Phase::Open || phase == Phase::Closing || phase == Phase::Over; }
 };
 
-WaitState waitState(const WaitTerms& terms, const ClockReading& started, const ClockLog& log, const ClockReading& now);
+WaitState waitState(const WaitTerms& terms, const Learned& learned, const ClockReading& started, const RoomTrack& rooms,
+                    const ClockLog& log, const ClockReading& now);
+
+// From opening to closing, quantile by quantile: that a window which opens late also closes late is the careful
+// reading of two stated spans.
+units::Span widthOf(const units::Span& opens, const units::Span& closes);
 
 }  // namespace core::waits

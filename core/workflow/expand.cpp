@@ -192,6 +192,7 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
     expanded.opens = wait.opens;
     expanded.closes = wait.closes;
     expanded.model = wait.model;
+    expanded.reference = {wait.temperature, wait.humidity};
     expanded.attended = wait.attended;
     expanded.test = filled(wait.test);
     expanded.source = wait.source;

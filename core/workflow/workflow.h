@@ -20,6 +20,7 @@ struct WorkflowWait {
   units::Span opens;    // after the step is done
   std::optional<units::Span> closes;
   craft::DryingModel model = craft::DryingModel::None;
+  units::Room reference;  // of the stated spans
   bool attended = false;
   std::string test;
   std::string source;

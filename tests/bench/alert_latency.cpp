@@ -8,11 +8,11 @@
 #include <thread>
 
 #include "app/alerts/alerts.h"
+#include "tests/support/alerts.h"
 #include "tests/support/sound_recording.h"
 
 using app::alerts::Alerts;
 using core::record::AlertSchedule;
-using core::record::ScheduledAlert;
 
 namespace {
 
@@ -24,8 +24,7 @@ constexpr std::int64_t kClickAfter = 300 * kMillisecond;  // the burst was hushe
 constexpr std::int64_t kGoneAfter = 240 * kMillisecond;
 
 std::shared_ptr<const AlertSchedule> one(int number, std::int64_t due) {
-  const ScheduledAlert alert{"job-1", "wait-" + std::to_string(number), core::intents::AlertClass::Open, due, true};
-  return std::make_shared<AlertSchedule>(AlertSchedule{{alert}, false});
+  return tests::scheduleOf({tests::dueAlert("wait-" + std::to_string(number), core::intents::AlertClass::Open, due)});
 }
 
 struct Figures {

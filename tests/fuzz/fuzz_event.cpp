@@ -89,8 +89,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   const auto state = record::fold(plan(), events);
   std::reverse(events.begin(), events.end());
   ENSURE(record::dump(record::fold(plan(), events)) == record::dump(state));
-  const waits::ClockLog clockLog;
-  const record::JobAt at(state, clockLog, {3'600'000, "boot", 3'600'000'000'000, true});
+  const record::Shop shop;
+  const record::JobAt at(state, shop, {3'600'000, "boot", 3'600'000'000'000, true});
   for (const auto& offer : record::offers(at)) (void)record::decide(at, offer.intent);
   if (state.readOnly()) ENSURE(record::offers(at).empty());
   return 0;

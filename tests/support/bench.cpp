@@ -1,5 +1,7 @@
 #include "tests/support/bench.h"
 
+#include "core/base/text.h"
+#include "core/record/looks.h"
 #include "core/workflow/compose.h"
 #include "tests/support/catch.h"
 #include "tests/support/recipes.h"
@@ -40,10 +42,24 @@ void Bench::keep(const std::vector<record::EventDraft>& drafts) {
     m_events.push_back(std::move(event));
   }
   m_state = record::fold(m_plan, m_events);
+  std::vector<record::Event> ofShop;
+  for (const auto& event : m_events) {
+    if (base::startsWith(event.stream, "bench/")) ofShop.push_back(event);
+  }
+  record::foldShop(m_shop, std::move(ofShop));
+  const auto observed = record::observed(m_state, m_shop.clockLog, m_shop.rooms, m_now);
+  m_shop.learning = record::learn({&observed});
 }
 
 std::string Bench::ask(const intents::Intent& intent) {
   const auto decision = record::decide(at(), intent);
+  if (!decision) return decision.error().id;
+  keep(decision.value());
+  return "";
+}
+
+std::string Bench::askShop(const intents::ShopIntent& intent) {
+  const auto decision = record::decide(m_shop, m_now, intent);
   if (!decision) return decision.error().id;
   keep(decision.value());
   return "";

@@ -18,6 +18,7 @@ class Bench {
 
   // Returns the id of the refusal, "" where the events were kept. Time stands still meanwhile.
   std::string ask(const core::intents::Intent& intent);
+  std::string askShop(const core::intents::ShopIntent& intent);
   // Finishes a step with all its checks answered.
   std::string finish(const std::string& step);
   // Finishes the step the bench shows; returns its id, "" where none is shown or it was refused.
@@ -28,8 +29,10 @@ class Bench {
 
   void advance(double minutes);
   void reboot(double minutesOff);
+  // Whether a time server steers the wall clock.
+  void setSynced(bool synced) { m_now.synced = synced; }
   const core::record::JobState& state() const { return m_state; }
-  core::record::JobAt at() const { return {m_state, m_log, m_now}; }
+  core::record::JobAt at() const { return {m_state, m_shop, m_now}; }
   core::record::BenchPlace place() const { return core::record::benchPlace(at()); }
   std::string shown() const;
   const std::string& lastIntent() const { return m_lastIntent; }
@@ -42,7 +45,7 @@ class Bench {
   std::shared_ptr<const core::record::JobPlan> m_plan;
   std::vector<core::record::Event> m_events;
   core::record::JobState m_state;
-  core::waits::ClockLog m_log;
+  core::record::Shop m_shop;
   core::waits::ClockReading m_now{1'764'000'000'000, "boot-1", 1'000'000'000'000, true};
   std::string m_lastIntent;
   int m_intents = 0;

@@ -62,10 +62,10 @@ MemoryEventStore::Result<Done> MemoryEventStore::logClock(const std::string& dev
   if (!m_failure.id.empty()) return m_failure;
   const auto last = std::find_if(m_clockLines.rbegin(), m_clockLines.rend(),
                                  [&](const ClockLine& line) { return line.deviceId == deviceId; });
-  const bool renews = last != m_clockLines.rend() && kind == "heartbeat" && last->kind == kind &&
-                      last->reading.bootId == reading.bootId &&
-                      last->reading.utcMilliseconds <= reading.utcMilliseconds &&
-                      last->reading.boottimeNanoseconds <= reading.boottimeNanoseconds;
+  const bool renews =
+      last != m_clockLines.rend() && kind == "heartbeat" && last->kind == kind &&
+      last->reading.bootId == reading.bootId && last->reading.utcMilliseconds <= reading.utcMilliseconds &&
+      last->reading.boottimeNanoseconds <= reading.boottimeNanoseconds && last->reading.synced <= reading.synced;
   if (renews) m_clockLines.erase(std::next(last).base());
   m_clockLines.push_back({deviceId, kind, reading});
   return Done{};

@@ -112,8 +112,8 @@ int sayState(const Workbench& bench) {
     const auto left = state.opens.likely - state.elapsed.time;
     std::printf("wait %s %s %lld %lld %zu %d\n", id.c_str(), run.step->id.c_str(),
                 static_cast<long long>(left.inMilliseconds()),
-                static_cast<long long>(run.wait->opens.likely.inMilliseconds()), run.looks.size(),
-                state.elapsed.certain ? 1 : 0);
+                static_cast<long long>(state.opens.likely.inMilliseconds()), run.looks.size(),
+                state.elapsed.known() ? 1 : 0);
   }
   return 0;
 }

@@ -77,6 +77,14 @@ Rectangle {
                 lineHeight: 0.85
             }
         }
+        Words {
+            width: parent.width
+            visible: text !== "" && pane.level < 2
+            text: root.alert.why
+            color: Theme.onAlert
+            font.pixelSize: Metrics.farLabel
+            lineHeight: 0.85
+        }
     }
     TouchKey {
         objectName: "notYet"

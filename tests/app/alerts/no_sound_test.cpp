@@ -5,6 +5,7 @@
 #include <QThread>
 
 #include "app/alerts/alerts.h"
+#include "tests/support/alerts.h"
 #include "tests/support/catch.h"
 #include "tests/support/sound_recording.h"
 
@@ -52,8 +53,7 @@ TEST_CASE("without a sound server the bench is told so and what is due is still 
   CHECK(spinUntil([&] { return alerts.sound() == Alerts::Sound::NoDevice; }, 2000));
 
   const std::int64_t due = tests::boottimeNow() + kSecond;
-  alerts.publish(
-      std::make_shared<AlertSchedule>(AlertSchedule{{{"job-1", "size", AlertClass::Closing, due, true}}, false}));
+  alerts.publish(tests::scheduleOf({tests::dueAlert("size", AlertClass::Closing, due)}));
   REQUIRE(spinUntil([&] { return !listed.empty(); }, 3000));
   CHECK(listed == std::vector<std::size_t>{1});
   CHECK(firstAt >= due);
@@ -64,8 +64,7 @@ TEST_CASE("without a sound server the bench is told so and what is due is still 
   CHECK(spinUntil([&] { return listed.size() == 2; }, 2000));
   CHECK(listed.back() == 0);
 
-  alerts.publish(std::make_shared<AlertSchedule>(
-      AlertSchedule{{{"job-1", "size", AlertClass::Closing, tests::boottimeNow(), true}}, true}));
+  alerts.publish(tests::scheduleOf({tests::dueAlert("size", AlertClass::Closing, tests::boottimeNow())}, true));
   CHECK_FALSE(spinUntil([&] { return listed.size() == 3; }, 500));
   alerts.releaseHeld();
   CHECK(spinUntil([&] { return listed.size() == 3; }, 2000));

@@ -9,6 +9,7 @@
 #include <iostream>
 
 #include "app/alerts/alerts.h"
+#include "tests/support/alerts.h"
 #include "tests/support/catch.h"
 #include "tests/support/sound_recording.h"
 
@@ -60,8 +61,7 @@ bool heard(Alerts& alerts) {
   tests::SoundRecording recording;
   if (!recording.waitForSamples(3 * kSecond)) return false;
   const std::int64_t due = boottimeNow();
-  alerts.publish(
-      std::make_shared<AlertSchedule>(AlertSchedule{{{"job-1", "size", AlertClass::Open, due, true}}, false}));
+  alerts.publish(tests::scheduleOf({tests::dueAlert("size", AlertClass::Open, due)}));
   tests::sleepUntil(due + 2 * kSecond);
   alerts.publish(std::make_shared<AlertSchedule>());
   return recording.onset(due, due + kSecond).has_value();

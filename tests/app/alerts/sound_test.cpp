@@ -9,6 +9,7 @@
 #include <thread>
 
 #include "app/alerts/alerts.h"
+#include "tests/support/alerts.h"
 #include "tests/support/catch.h"
 #include "tests/support/sound_recording.h"
 #include "tests/support/tone_measure.h"
@@ -47,7 +48,7 @@ struct Bench {
     }
   }
   void publish(std::vector<ScheduledAlert> due, bool blade = false) {
-    alerts.publish(std::make_shared<AlertSchedule>(AlertSchedule{std::move(due), blade}));
+    alerts.publish(tests::scheduleOf(std::move(due), blade));
   }
   std::vector<float> heard(std::int64_t from, std::int64_t until) const {
     const auto all = recording.samples();
@@ -69,7 +70,7 @@ struct Bench {
 };
 
 ScheduledAlert alert(std::string wait, AlertClass kind, std::int64_t due) {
-  return {"job-1", std::move(wait), kind, due, true};
+  return tests::dueAlert(std::move(wait), kind, due);
 }
 
 }  // namespace

@@ -159,14 +159,27 @@ TEST_CASE("of heartbeats that follow each other in one boot the newest stays") {
   const auto store = kind->open();
   REQUIRE(store->logClock("a", "heartbeat", {1000, "boot-1", 10, true}).ok());
   REQUIRE(store->logClock("b", "heartbeat", {1500, "boot-9", 10, true}).ok());
-  REQUIRE(store->logClock("a", "heartbeat", {2000, "boot-1", 20, false}).ok());
+  REQUIRE(store->logClock("a", "heartbeat", {2000, "boot-1", 20, true}).ok());
   REQUIRE(store->logClock("a", "heartbeat", {3000, "boot-2", 5, true}).ok());
   const auto log = store->clockLog("a").value();
   REQUIRE(log.heartbeats.size() == 2);
-  CHECK(log.heartbeats[0] == core::waits::ClockReading{2000, "boot-1", 20, false});
+  CHECK(log.heartbeats[0] == core::waits::ClockReading{2000, "boot-1", 20, true});
   CHECK(log.heartbeats[1] == core::waits::ClockReading{3000, "boot-2", 5, true});
   CHECK(store->clockLog("b").value().heartbeats.size() == 1);
   CHECK(store->clockLog("c").value().heartbeats.empty());
+}
+
+TEST_CASE("a heartbeat of a clock nobody steers does not hide one that was steered") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  REQUIRE(store->logClock("a", "heartbeat", {1000, "boot-1", 10, true}).ok());
+  REQUIRE(store->logClock("a", "heartbeat", {2000, "boot-1", 20, false}).ok());
+  REQUIRE(store->logClock("a", "heartbeat", {3000, "boot-1", 30, false}).ok());
+  const auto log = store->clockLog("a").value();
+  REQUIRE(log.heartbeats.size() == 2);
+  CHECK(log.heartbeats[0].synced);
+  CHECK(log.heartbeats[1].utcMilliseconds == 3000);
 }
 
 TEST_CASE("a heartbeat with a wall clock set back does not hide the later one") {

@@ -60,7 +60,8 @@ TEST_CASE("an unknown event of the job is kept and makes the job read-only", "[e
   const auto state = record::fold(bench.plan(), events);
   CHECK(state.readOnly());
   CHECK(state.unknownEvents == std::vector<std::string>{"GildedTwice/1", "StepDone/2"});
-  const record::JobAt at(state, {}, bench.now());
+  const record::Shop shop;
+  const record::JobAt at(state, shop, bench.now());
   const auto decision = record::decide(at, intents::Undo{state.lastIntent});
   REQUIRE_FALSE(decision);
   CHECK(decision.error().id == "record.read-only");

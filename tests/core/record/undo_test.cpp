@@ -53,7 +53,7 @@ TEST_CASE("a wait whose start is undone ends silently", "[undo]") {
   CHECK(waits);
   REQUIRE(bench.ask(intents::Undo{act}).empty());
   for (const auto& [id, run] : bench.state().waits) CHECK(run.step->id != "colour-bevel/colour@top");
-  for (const auto& alert : record::alertsOf(bench.at()))
+  for (const auto& alert : record::alertsOf(bench.at()).alerts)
     CHECK(alert.wait.find("colour-bevel/colour@top") == std::string::npos);
 }
 

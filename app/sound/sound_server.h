@@ -1,9 +1,9 @@
 #pragma once
 // Whether a sound server can be reached now, asked without the multimedia library: its connection to the server is
 // made once in the life of the process and, where none answers, never again. So it is not touched before.
-namespace app::alerts {
+namespace app::sound {
 
 // True where it cannot be known on this system.
 bool soundServerAnswers();
 
-}  // namespace app::alerts
+}  // namespace app::sound

@@ -1,24 +1,44 @@
-#include "app/alerts/sounding.h"
+#include "core/record/sounding.h"
 
 #include "tests/support/catch.h"
 
-using app::alerts::Sounding;
-using app::alerts::Tone;
 using core::intents::AlertClass;
 using core::record::AlertSchedule;
+using core::record::Level;
 using core::record::ScheduledAlert;
+using core::record::Sounding;
+using core::record::SpokenCue;
+using core::record::Tone;
+using Voice = core::record::Sounding::Voice;
 
 namespace {
 
 constexpr std::int64_t kSecond = 1'000'000'000;
 constexpr std::int64_t kStart = 1000 * kSecond;
 
+// About as long as the bench's own.
+constexpr std::array<std::int64_t, core::record::kTones> kLengths = {kSecond / 4, 6 * kSecond / 10, kSecond,
+                                                                     34 * kSecond / 10};
+
+Level levelOf(AlertClass kind) {
+  if (kind == AlertClass::Closing) return Level::High;
+  return kind == AlertClass::Open || kind == AlertClass::Over ? Level::Medium : Level::Low;
+}
+
 ScheduledAlert alert(std::string wait, AlertClass kind, double dueSeconds) {
-  return {"job-1", std::move(wait), kind, kStart + static_cast<std::int64_t>(dueSeconds * 1e9), true};
+  ScheduledAlert made;
+  made.job = "job-1";
+  made.say = core::base::Message("say." + wait);
+  made.wait = std::move(wait);
+  made.alert = kind;
+  made.dueBoottimeNanoseconds = kStart + static_cast<std::int64_t>(dueSeconds * 1e9);
+  made.level = levelOf(kind);
+  made.shrinking = kind == AlertClass::Open;
+  return made;
 }
 
 std::shared_ptr<const AlertSchedule> schedule(std::vector<ScheduledAlert> alerts, bool blade = false) {
-  return std::make_shared<AlertSchedule>(AlertSchedule{std::move(alerts), blade});
+  return std::make_shared<AlertSchedule>(AlertSchedule{std::move(alerts), {}, blade});
 }
 
 struct Heard {
@@ -30,17 +50,31 @@ struct Heard {
 // Lives through time as the alert thread does: asks at each wake and never in between.
 class Bench {
  public:
-  Sounding sounding;
+  Sounding sounding{kLengths};
   std::int64_t now = kStart;
   bool audible = true;
+  Voice voice = Voice::Absent;
+  double wordsLast = 2;  // seconds
   std::vector<Heard> heard;
+  std::vector<std::pair<double, std::string>> spoken;
   int hushes = 0;
+  int stops = 0;
 
   void turn() {
-    const auto turn = sounding.turn(now, audible);
+    if (voice == Voice::Speaking && now >= m_silentAt) voice = Voice::Idle;
+    const auto turn = sounding.turn(now, {audible, voice});
     hushes += turn.hush;
+    stops += turn.stopSpeaking;
+    CHECK_FALSE((turn.call && turn.say));
+    if (turn.stopSpeaking) voice = Voice::Idle;
+    if (turn.call) CHECK(voice != Voice::Speaking);
+    if (turn.say) {
+      spoken.emplace_back(double(now - kStart) / 1e9, turn.say->id);
+      voice = Voice::Speaking;
+      m_silentAt = now + static_cast<std::int64_t>(wordsLast * 1e9);
+    }
     if (turn.call) heard.push_back({double(now - kStart) / 1e9, turn.call->tone, turn.call->decibels});
-    m_wake = turn.wake;
+    m_wake = voice == Voice::Speaking ? std::min(turn.wake, m_silentAt) : turn.wake;
   }
   void publish(std::shared_ptr<const AlertSchedule> next) {
     sounding.publish(std::move(next));
@@ -64,6 +98,7 @@ class Bench {
 
  private:
   std::int64_t m_wake = Sounding::kNever;
+  std::int64_t m_silentAt = 0;
 };
 
 std::vector<double> times(const std::vector<Heard>& heard, Tone tone) {
@@ -77,7 +112,7 @@ std::vector<double> times(const std::vector<Heard>& heard, Tone tone) {
 void checkNeverTwoAtOnce(const std::vector<Heard>& heard) {
   for (std::size_t i = 1; i < heard.size(); ++i) {
     if (heard[i].tone == Tone::High && heard[i - 1].tone != Tone::High) continue;  // may cut the other short
-    CHECK(heard[i].at - heard[i - 1].at >= app::alerts::lengthSeconds(heard[i - 1].tone));
+    CHECK(heard[i].at - heard[i - 1].at >= double(kLengths[static_cast<std::size_t>(heard[i - 1].tone)]) / 1e9);
   }
 }
 
@@ -85,7 +120,7 @@ void checkNeverTwoAtOnce(const std::vector<Heard>& heard) {
 
 TEST_CASE("a medium alert sounds when due, three times at 15 s, then every minute") {
   Bench bench;
-  bench.publish(schedule({alert("size", AlertClass::Open, 2)}));
+  bench.publish(schedule({alert("paint", AlertClass::Over, 2)}));
   CHECK(bench.heard.empty());
   CHECK(bench.sounding.due().alerts.empty());
   bench.runUntil(200);
@@ -179,34 +214,43 @@ TEST_CASE("a closing window cuts a medium burst short, which is given again") {
   checkNeverTwoAtOnce(bench.heard);
 }
 
-TEST_CASE("alerts of one class share a burst and each is still given after it fell due") {
+TEST_CASE("what falls due within fifteen seconds is listed at once and shares the next burst") {
   Bench bench;
-  bench.publish(schedule({alert("a", AlertClass::Open, 1), alert("b", AlertClass::Over, 1.5)}));
-  bench.runUntil(14);
+  bench.publish(schedule({alert("a", AlertClass::Open, 1), alert("b", AlertClass::Over, 12)}));
+  bench.runUntil(13);
   CHECK(bench.sounding.due().alerts.size() == 2);
-  REQUIRE(bench.heard.size() == 2);
-  CHECK(bench.heard[1].at - 1.5 < 1.0);
-  checkNeverTwoAtOnce(bench.heard);
+  CHECK(bench.heard.size() == 1);
+  bench.runUntil(17);
+  CHECK(times(bench.heard, Tone::Medium) == std::vector<double>{1, 16});
 }
 
-TEST_CASE("with a blade in the hand there is one low tone, a soft one after a minute, and nothing listed") {
+TEST_CASE("what falls due after the first was heard has a sound of its own") {
+  Bench bench;
+  bench.publish(schedule({alert("a", AlertClass::Open, 1), alert("b", AlertClass::Over, 8)}));
+  bench.runUntil(5);
+  bench.publish(schedule({alert("b", AlertClass::Over, 8)}));
+  bench.runUntil(9);
+  CHECK(times(bench.heard, Tone::Medium) == std::vector<double>{1, 8});
+}
+
+TEST_CASE("with a blade in the hand there is one soft tone, a softer one after a minute, and nothing listed") {
   Bench bench;
   bench.publish(schedule({alert("size", AlertClass::Closing, 3)}, true));
   bench.runUntil(400);
   REQUIRE(bench.heard.size() == 2);
-  CHECK(bench.heard[0].tone == Tone::Low);
+  CHECK(bench.heard[0].tone == Tone::Soft);
   CHECK(bench.heard[0].at == 3);
-  CHECK(bench.heard[1].tone == Tone::Low);
+  CHECK(bench.heard[1].tone == Tone::Soft);
   CHECK(bench.heard[1].at == 63);
   CHECK(bench.heard[1].decibels < bench.heard[0].decibels);
   CHECK(bench.sounding.due().alerts.empty());
 }
 
-TEST_CASE("each alert that falls due under the blade has its own low tone") {
+TEST_CASE("each alert that falls due under the blade has its own soft tone") {
   Bench bench;
   bench.publish(schedule({alert("a", AlertClass::Closing, 3), alert("b", AlertClass::Open, 3)}, true));
   bench.runUntil(20);
-  CHECK(times(bench.heard, Tone::Low).size() == 2);
+  CHECK(times(bench.heard, Tone::Soft).size() == 2);
   CHECK(bench.heard.size() == 2);
   checkNeverTwoAtOnce(bench.heard);
 }
@@ -234,7 +278,7 @@ TEST_CASE("the pedal releases what is due and holds back what falls due later") 
   CHECK(bench.sounding.due().alerts.size() == 1);
   bench.runUntil(34);
   CHECK(bench.sounding.due().alerts.size() == 1);
-  CHECK(times(bench.heard, Tone::Low) == std::vector<double>{3, 30});
+  CHECK(times(bench.heard, Tone::Soft) == std::vector<double>{3, 30});
 }
 
 TEST_CASE("taking up a blade silences and hides what was sounding, and tells nothing new") {
@@ -274,4 +318,110 @@ TEST_CASE("a burst during which the loudspeaker went is given again when it is b
   bench.audible = true;
   bench.turn();
   CHECK(times(bench.heard, Tone::Medium) == std::vector<double>{2, 8});
+}
+
+TEST_CASE("a low alert is told once and then only listed") {
+  Bench bench;
+  bench.publish(schedule({alert("size", AlertClass::Look, 2)}));
+  bench.runUntil(600);
+  REQUIRE(bench.heard.size() == 1);
+  CHECK(bench.heard[0].tone == Tone::Low);
+  CHECK(bench.sounding.due().alerts.size() == 1);
+}
+
+TEST_CASE("a missed window has one soft tone") {
+  Bench bench;
+  bench.publish(schedule({alert("size", AlertClass::Missed, 2)}));
+  bench.runUntil(600);
+  REQUIRE(bench.heard.size() == 1);
+  CHECK(bench.heard[0].tone == Tone::Soft);
+}
+
+TEST_CASE("after six alerts in an hour low ones are listed without a sound; others still sound") {
+  Bench bench;
+  std::vector<ScheduledAlert> alerts;
+  for (int i = 0; i < 8; ++i) alerts.push_back(alert("low" + std::to_string(i), AlertClass::Look, 60.0 * i + 1));
+  alerts.push_back(alert("late", AlertClass::Over, 700));
+  alerts.push_back(alert("next hour", AlertClass::Look, 3700));
+  bench.publish(schedule(alerts));
+  bench.runUntil(699);
+  CHECK(bench.heard.size() == Sounding::kMostAnHour);
+  CHECK(bench.sounding.due().alerts.size() == 8);
+  bench.runUntil(705);
+  CHECK(bench.heard.back().tone == Tone::Medium);
+  bench.runUntil(3702);
+  CHECK(times(bench.heard, Tone::Low).back() == 3700);
+}
+
+TEST_CASE("an open window unheard for a minute is called as one that closes") {
+  Bench bench;
+  bench.publish(schedule({alert("size", AlertClass::Open, 0), alert("paint", AlertClass::Over, 0)}));
+  bench.runUntil(71);
+  CHECK(times(bench.heard, Tone::High) == std::vector<double>{60, 65, 70});
+}
+
+TEST_CASE("unheard for twenty seconds an alert is spoken, and every minute from then on") {
+  Bench bench;
+  bench.voice = Voice::Idle;
+  bench.publish(schedule({alert("paint", AlertClass::Over, 1)}));
+  bench.runUntil(150);
+  REQUIRE(bench.spoken.size() == 3);
+  CHECK(bench.spoken[0].second == "say.paint");
+  CHECK(bench.spoken[0].first >= 21);
+  CHECK(bench.spoken[0].first < 23);
+  CHECK(bench.spoken[1].first - bench.spoken[0].first == Approx(60).margin(2));
+}
+
+TEST_CASE("without a voice nothing is spoken and the tones are the same") {
+  Bench bench;
+  bench.publish(schedule({alert("paint", AlertClass::Over, 1)}));
+  bench.runUntil(100);
+  CHECK(bench.spoken.empty());
+  CHECK(times(bench.heard, Tone::Medium) == std::vector<double>{1, 16, 31, 91});
+}
+
+TEST_CASE("a window that closes stops the words about another, and its tone comes at once") {
+  Bench bench;
+  bench.voice = Voice::Idle;
+  bench.wordsLast = 6;
+  bench.publish(schedule({alert("paint", AlertClass::Over, 1), alert("size", AlertClass::Closing, 24)}));
+  bench.runUntil(25);
+  CHECK(bench.stops == 1);
+  CHECK(bench.heard.back().tone == Tone::High);
+  CHECK(bench.heard.back().at == 24);
+}
+
+TEST_CASE("heard while it is spoken, the words stop") {
+  Bench bench;
+  bench.voice = Voice::Idle;
+  bench.wordsLast = 6;
+  bench.publish(schedule({alert("paint", AlertClass::Over, 1)}));
+  bench.runUntil(23);
+  REQUIRE(bench.spoken.size() == 1);
+  bench.publish(schedule({}));
+  CHECK(bench.stops == 1);
+}
+
+TEST_CASE("under the blade one word, after a minute, and no other") {
+  Bench bench;
+  bench.voice = Voice::Idle;
+  bench.publish(schedule({alert("size", AlertClass::Closing, 3)}, true));
+  bench.runUntil(400);
+  REQUIRE(bench.spoken.size() == 1);
+  CHECK(bench.spoken[0].second == "say.waiting");
+  CHECK(bench.spoken[0].first == Approx(63).margin(1));
+  CHECK(bench.heard.size() == 1);
+}
+
+TEST_CASE("what is left of an open time is spoken once, at its moment or not at all") {
+  Bench bench;
+  bench.voice = Voice::Idle;
+  AlertSchedule open;
+  open.cues.push_back({"job-1", "open", kStart + 10 * kSecond, core::base::Message("say.half-left")});
+  open.cues.push_back({"job-1", "open", kStart - 60 * kSecond, core::base::Message("say.two-minutes-left")});
+  bench.publish(std::make_shared<AlertSchedule>(open));
+  bench.runUntil(60);
+  REQUIRE(bench.spoken.size() == 1);
+  CHECK(bench.spoken[0] == std::pair<double, std::string>(10, "say.half-left"));
+  CHECK(bench.heard.empty());
 }

@@ -8,9 +8,9 @@
 #include <QByteArray>
 #include <QtGlobal>
 
-#include "app/alerts/sound_server.h"
+#include "app/sound/sound_server.h"
 
-namespace app::alerts {
+namespace app::sound {
 namespace {
 
 bool answers(const QByteArray& path) {
@@ -39,4 +39,4 @@ bool soundServerAnswers() {
   return answers(runtime + "/pulse/native") || answers("/run/pulse/native");
 }
 
-}  // namespace app::alerts
+}  // namespace app::sound

@@ -6,10 +6,11 @@
 #include <cstdint>
 #include <vector>
 
-namespace app::alerts {
+namespace app::sound {
 
 enum class Tone {
-  Low,     // one quiet pulse: something waits until the blade is down
+  Soft,    // one quiet pulse: something waits until the blade is down; a window was missed
+  Low,     // two pulses: worth knowing
   Medium,  // three pulses: an alert that is open or over
   High     // three and two pulses, twice, quicker and a third higher: a window that closes
 };
@@ -39,4 +40,4 @@ std::vector<float> synthesise(Tone tone, int sampleRate);
 
 double gain(double decibels);
 
-}  // namespace app::alerts
+}  // namespace app::sound

@@ -3,12 +3,12 @@
 #include <cstdlib>
 #include <numeric>
 
-#include "app/alerts/player.h"
-#include "app/alerts/tones.h"
+#include "app/sound/player.h"
+#include "app/sound/tones.h"
 #include "tests/support/catch.h"
 #include "tests/support/tone_measure.h"
 
-using namespace app::alerts;
+using namespace app::sound;
 
 namespace {
 
@@ -21,7 +21,8 @@ struct Wanted {
 
 const std::vector<Wanted>& wanted() {
   static const std::vector<Wanted> all{
-      {Tone::Low, 520, 0.180, {}},
+      {Tone::Soft, 520, 0.180, {}},
+      {Tone::Low, 520, 0.180, {0.200}},
       {Tone::Medium, 520, 0.180, {0.200, 0.200}},
       {Tone::High, 660, 0.150, {0.100, 0.100, 0.350, 0.100, 0.500, 0.100, 0.100, 0.350, 0.100}},
   };

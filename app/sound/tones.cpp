@@ -1,10 +1,10 @@
-#include "app/alerts/tones.h"
+#include "app/sound/tones.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-namespace app::alerts {
+namespace app::sound {
 namespace {
 
 constexpr double kPi = std::numbers::pi;
@@ -46,7 +46,8 @@ std::vector<Pulse> pulses(Tone tone) {
   std::vector<Pulse> row;
   double at = leadSeconds();
   switch (tone) {
-    case Tone::Low: addRow(row, at, 1, 0.180, 0.0); break;
+    case Tone::Soft: addRow(row, at, 1, 0.180, 0.0); break;
+    case Tone::Low: addRow(row, at, 2, 0.180, 0.200); break;
     case Tone::Medium: addRow(row, at, 3, 0.180, 0.200); break;
     case Tone::High:
       for (int half = 0; half < 2; ++half) {
@@ -84,8 +85,8 @@ std::vector<float> synthesise(Tone tone, int sampleRate) {
   }
   double highest = 0;
   for (const double sample : wave) highest = std::max(highest, std::abs(sample));
-  // The low tone is the same voice, drawn back.
-  const double scale = kPeak / highest * (tone == Tone::Low ? gain(-9) : 1.0);
+  // The soft and the low tone are the same voice, drawn back.
+  const double scale = kPeak / highest * gain(tone == Tone::Soft ? -9 : tone == Tone::Low ? -6 : 0);
   std::vector<float> samples(count);
   std::transform(wave.begin(), wave.end(), samples.begin(),
                  [scale](double sample) { return static_cast<float>(sample * scale); });
@@ -94,4 +95,4 @@ std::vector<float> synthesise(Tone tone, int sampleRate) {
   return samples;
 }
 
-}  // namespace app::alerts
+}  // namespace app::sound

@@ -1,14 +1,14 @@
-#include "app/alerts/player.h"
+#include "app/sound/player.h"
 
 #include <cmath>
 
-namespace app::alerts {
+namespace app::sound {
 
 Player::Player(int sampleRate)
     : m_sampleRate(sampleRate),
       m_fadeFrames(static_cast<std::size_t>(sampleRate / 50)),
-      m_tones{synthesise(Tone::Low, sampleRate), synthesise(Tone::Medium, sampleRate),
-              synthesise(Tone::High, sampleRate)} {}
+      m_tones{synthesise(Tone::Soft, sampleRate), synthesise(Tone::Low, sampleRate),
+              synthesise(Tone::Medium, sampleRate), synthesise(Tone::High, sampleRate)} {}
 
 void Player::play(Tone tone, double decibels) {
   const std::lock_guard lock(m_mutex);
@@ -63,4 +63,4 @@ void Player::take(std::int16_t* out, std::size_t frames, int channels) {
   }
 }
 
-}  // namespace app::alerts
+}  // namespace app::sound

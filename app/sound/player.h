@@ -7,9 +7,9 @@
 #include <mutex>
 #include <vector>
 
-#include "app/alerts/tones.h"
+#include "app/sound/tones.h"
 
-namespace app::alerts {
+namespace app::sound {
 
 class Player {
  public:
@@ -39,7 +39,7 @@ class Player {
 
   const int m_sampleRate;
   const std::size_t m_fadeFrames;
-  std::array<std::vector<float>, 3> m_tones;
+  std::array<std::vector<float>, 4> m_tones;  // by Tone
 
   mutable std::mutex m_mutex;
   Burst m_now;
@@ -48,4 +48,4 @@ class Player {
   bool m_fading = false;
 };
 
-}  // namespace app::alerts
+}  // namespace app::sound

@@ -1,7 +1,0 @@
-#include "app/alerts/sound_server.h"
-
-namespace app::alerts {
-
-bool soundServerAnswers() { return true; }
-
-}  // namespace app::alerts

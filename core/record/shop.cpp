@@ -1,0 +1,109 @@
+#include "core/record/shop.h"
+
+#include <algorithm>
+
+#include "core/base/text.h"
+#include "core/units/climate.h"
+
+namespace core::record {
+namespace {
+
+using base::Message;
+using base::Value;
+
+// Texts as a person writes them, read by the same strict reader as a job's.
+std::string written(units::Temperature temperature) { return base::shortestNumber(temperature.inCelsius()) + " C"; }
+std::string written(units::Humidity humidity) { return base::shortestNumber(humidity.inPercent()) + " %"; }
+
+EventDraft shopDraft(const char* type) {
+  EventDraft draft;
+  draft.stream = EventDraft::Stream::Bench;
+  draft.type = type;
+  draft.payload = Value::object();
+  return draft;
+}
+
+struct ShopDecider {
+  using Decision = base::Result<std::vector<EventDraft>, Message>;
+  const Shop& shop;
+  const waits::ClockReading& now;
+
+  Decision operator()(const intents::EnterRoom& intent) const {
+    const std::string temperature = written(intent.room.temperature);
+    const std::string humidity = written(intent.room.humidity);
+    if (const auto read = units::parseTemperature(temperature); !read) return read.error();
+    if (const auto read = units::parseHumidity(humidity); !read) return read.error();
+    EventDraft draft = shopDraft(type::kRoomEntered);
+    draft.payload.set("temperature", Value::text(temperature));
+    draft.payload.set("humidity", Value::text(humidity));
+    draft.payload.set("by", Value::text(intent.bySensor ? "sensor" : "maker"));
+    return std::vector<EventDraft>{draft};
+  }
+
+  Decision operator()(const intents::ChooseSensor& intent) const {
+    EventDraft draft = shopDraft(type::kSensorChosen);
+    draft.payload.set("folder", Value::text(intent.folder));
+    return std::vector<EventDraft>{draft};
+  }
+
+  Decision operator()(const intents::TellOffTime& intent) const {
+    const auto& beats = shop.clockLog.heartbeats;
+    const bool seen = intent.bootId == now.bootId ||
+                      std::any_of(beats.begin(), beats.end(),
+                                  [&](const waits::ClockReading& beat) { return beat.bootId == intent.bootId; });
+    if (!seen) return Message("shop.no-such-boot");
+    if (intent.off < units::Duration() || intent.off > waits::kLongestBelievedOff) {
+      return Message("shop.off-time-out-of-range");
+    }
+    EventDraft draft = shopDraft(type::kOffTimeTold);
+    draft.payload.set("boot", Value::text(intent.bootId));
+    draft.payload.set("milliseconds", Value::integer(intent.off.inMilliseconds()));
+    return std::vector<EventDraft>{draft};
+  }
+};
+
+void enterRoom(Shop& shop, const Event& event) {
+  const auto temperature = units::parseTemperature(textOf(event.payload, "temperature"));
+  const auto humidity = units::parseHumidity(textOf(event.payload, "humidity"));
+  if (!temperature || !humidity) return;
+  shop.rooms.push_back(
+      {event.clock(), {temperature.value(), humidity.value()}, textOf(event.payload, "by") == "sensor"});
+}
+
+void takeTold(Shop& shop, const Event& event) {
+  const auto milliseconds = integerOf(event.payload, "milliseconds");
+  if (!milliseconds) return;
+  const auto off = units::Duration::milliseconds(*milliseconds);
+  if (off < units::Duration() || off > waits::kLongestBelievedOff) return;
+  shop.clockLog.toldOff[textOf(event.payload, "boot")] = off;
+}
+
+}  // namespace
+
+std::string kindOf(const std::string& waitId) {
+  const std::size_t at = waitId.find('@');
+  const std::size_t wait = waitId.rfind('/');
+  if (at == std::string::npos || wait == std::string::npos || wait < at) return waitId;
+  return waitId.substr(0, at) + waitId.substr(wait);
+}
+
+void foldShop(Shop& shop, std::vector<Event> events) {
+  arrange(events);
+  const std::set<std::string> voided = voidedIntents(events);
+  shop.rooms.clear();
+  shop.sensor.clear();
+  shop.clockLog.toldOff.clear();
+  for (const Event& event : events) {
+    if (event.version != 1 || voided.contains(event.intentId)) continue;
+    if (event.type == type::kRoomEntered) enterRoom(shop, event);
+    if (event.type == type::kSensorChosen) shop.sensor = textOf(event.payload, "folder");
+    if (event.type == type::kOffTimeTold) takeTold(shop, event);
+  }
+}
+
+base::Result<std::vector<EventDraft>, Message> decide(const Shop& shop, const waits::ClockReading& now,
+                                                      const intents::ShopIntent& intent) {
+  return std::visit(ShopDecider{shop, now}, intent);
+}
+
+}  // namespace core::record

@@ -1,0 +1,47 @@
+#pragma once
+// What belongs to the shop and to no job of its own: the room over time, how long the machine was off, and what this
+// maker's own times have taught. The fold of the bench streams, and a projection over all looks.
+#include <map>
+#include <string>
+#include <vector>
+
+#include "core/base/message.h"
+#include "core/base/result.h"
+#include "core/intents/intent.h"
+#include "core/record/event.h"
+#include "core/waits/clock.h"
+#include "core/waits/learning.h"
+#include "core/waits/room_track.h"
+#include "core/waits/wait_state.h"
+
+namespace core::record {
+
+// Kinds of material are told apart by the technique, its step and its wait: "fast-oil-size/lay-size/tack". Of a wait
+// id the thing and the part are left out.
+std::string kindOf(const std::string& waitId);
+
+// What the looks of all jobs say, opening and width apart. Rebuilt whenever a look is added or taken back.
+struct Learning {
+  waits::Beliefs opening{{}};
+  waits::Beliefs width{{}};
+
+  waits::Learned of(const std::string& kind) const { return {opening.of(kind), width.of(kind)}; }
+};
+
+struct Shop {
+  waits::RoomTrack rooms;
+  std::string sensor;  // the folder it is read from; "" for none
+  // Signs of life of this device, and the off-times the maker told.
+  waits::ClockLog clockLog;
+  Learning learning;
+};
+
+// Folds events of the bench streams (any order; duplicates are ignored) into `shop`: rooms, sensor, told off-times.
+// What cannot be read in an event is left out. The rest of `shop` stays as it is.
+void foldShop(Shop& shop, std::vector<Event> events);
+
+// Refusals: those of parseTemperature and parseHumidity; shop.no-such-boot, shop.off-time-out-of-range.
+base::Result<std::vector<EventDraft>, base::Message> decide(const Shop& shop, const waits::ClockReading& now,
+                                                            const intents::ShopIntent& intent);
+
+}  // namespace core::record
