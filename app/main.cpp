@@ -171,16 +171,18 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   if (face.window() == nullptr) return app::commands::kUnreadable;
   if (selfTest) return clean ? app::commands::kDone : app::commands::kUnreadable;
 
+  using Trouble = app::viewmodels::WatchViewModel::Trouble;
   app::alerts::Alerts alerts([&clock] { return clock.now().boottimeNanoseconds; });
   QObject::connect(&workbench, &app::workbench::Workbench::scheduleChanged, &alerts,
                    [&] { alerts.publish(workbench.schedule()); });
   QObject::connect(&alerts, &app::alerts::Alerts::dueChanged, &desk, [&desk] { desk.refresh(); });
-  QObject::connect(&alerts, &app::alerts::Alerts::soundChanged, &desk,
-                   [&desk](app::alerts::Alerts::Sound sound) { desk.bench().setSoundTrouble(soundTrouble(sound)); });
+  QObject::connect(&alerts, &app::alerts::Alerts::soundChanged, &desk, [&desk](app::alerts::Alerts::Sound sound) {
+    desk.watch().set(Trouble::Sound, soundTrouble(sound));
+  });
   QObject::connect(&desk.bench(), &app::viewmodels::BenchViewModel::handsFree, &alerts,
                    &app::alerts::Alerts::releaseHeld);
   QObject::connect(&face, &app::face::Face::pedalPressed, &alerts, &app::alerts::Alerts::releaseHeld);
-  desk.bench().setSoundTrouble(soundTrouble(alerts.sound()));
+  desk.watch().set(Trouble::Sound, soundTrouble(alerts.sound()));
   alerts.publish(workbench.schedule());
   desk.keepFresh(kRefresh);
 

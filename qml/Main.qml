@@ -5,6 +5,8 @@ import Mountwright.Bench
 import Mountwright.FarFace
 import Mountwright.Jobs
 import Mountwright.Number
+import Mountwright.OffTime
+import Mountwright.Room
 import Mountwright.Theme
 import Mountwright.ViewModels
 
@@ -16,6 +18,9 @@ Window {
     required property ShelfModel shelf
     required property AlertViewModel alert
     required property JobsModel jobs
+    required property WatchViewModel watch
+    required property RoomViewModel room
+    required property OffTimeViewModel off
     required property double dotsPerMm
 
     property string screen: "bench"
@@ -27,15 +32,28 @@ Window {
     color: Theme.paper
     title: qsTr("Mountwright")
 
-    onShownChanged: Touch.guard()
+    onShownChanged: {
+        Touch.guard();
+        if (shown === "room")
+            room.open();
+    }
     onLampChanged: Theme.lamp = lamp
     onDotsPerMmChanged: Metrics.dotsPerMm = dotsPerMm
-    Component.onCompleted: Metrics.dotsPerMm = dotsPerMm
+    Component.onCompleted: {
+        Metrics.dotsPerMm = dotsPerMm;
+        askOffTime();
+    }
 
     Connections {
         target: root.alert
         function onIdentityChanged() {
             Touch.guard();
+        }
+    }
+    Connections {
+        target: root.off
+        function onChanged() {
+            root.askOffTime();
         }
     }
     Timer {
@@ -45,6 +63,13 @@ Window {
         onTriggered: root.screen = "far"
     }
 
+    // By itself only from where nothing is under way.
+    function askOffTime() {
+        if (off.asked && !off.putOff && (screen === "bench" || screen === "far"))
+            screen = "off";
+        else if (!off.offered && screen === "off")
+            screen = "bench";
+    }
     // A key, a touch or a pedal: somebody is there.
     function noticed() {
         if (leftAlone.running)
@@ -58,6 +83,10 @@ Window {
         bench.forgetRefusal();
         if (screen === "checks")
             checks.allSeen ? finish() : checks.turn();
+        else if (screen === "room")
+            screen = room.keep() ? "bench" : "room";
+        else if (screen === "off")
+            screen = off.tell() ? "bench" : "off";
         else if (screen === "mend" || screen === "far" || screen === "jobs")
             screen = "bench";
         else if (bench.kind === BenchViewModel.Step && bench.checks.length > 0)
@@ -65,9 +94,15 @@ Window {
         else
             finish();
     }
+    function leaveOffTime() {
+        off.later();
+        screen = "bench";
+    }
     function back() {
         if (bench.refusal !== "" && screen === "bench")
             bench.forgetRefusal();
+        else if (screen === "off")
+            leaveOffTime();
         else if (screen !== "bench")
             screen = "bench";
         else
@@ -80,6 +115,8 @@ Window {
         if (screen === "number") {
             if (!bench.figure.forward())
                 screen = "bench";
+        } else if (screen === "room") {
+            room.more();
         } else if (bench.kind === BenchViewModel.Missed && screen === "bench") {
             bench.takeUpMissed();
         } else if (screen === "bench" && bench.canBegin && bench.refusal === "") {
@@ -92,7 +129,11 @@ Window {
     function pedalBack() {
         if (alert.up)
             return;
-        if (screen !== "number" || !bench.figure.back())
+        if (screen === "room")
+            room.less();
+        else if (screen === "off")
+            off.nextAnswer();
+        else if (screen !== "number" || !bench.figure.back())
             back();
     }
     function heard() {
@@ -105,8 +146,12 @@ Window {
         visible: root.shown === "bench"
         bench: root.bench
         shelf: root.shelf
+        watch: root.watch
+        off: root.off
         onBack: root.back()
         onDone: root.done()
+        onRoomAsked: root.screen = "room"
+        onOffTimeAsked: root.screen = "off"
         onMoreAsked: root.screen = "more"
         onNumberAsked: root.screen = "number"
         onLookAsked: root.screen = "look"
@@ -182,8 +227,25 @@ Window {
         jobs: root.jobs
         onBack: root.back()
         onFarAsked: root.screen = "far"
+        onRoomAsked: root.screen = "room"
         onLightAsked: root.lamp = !root.lamp
         onChosen: root.screen = "bench"
+    }
+    RoomScreen {
+        anchors.fill: parent
+        visible: root.shown === "room"
+        room: root.room
+        shelf: root.shelf
+        onBack: root.back()
+        onDone: root.done()
+    }
+    OffTimeScreen {
+        anchors.fill: parent
+        visible: root.shown === "off"
+        off: root.off
+        shelf: root.shelf
+        onBack: root.back()
+        onDone: root.done()
     }
     AlertScreen {
         anchors.fill: parent

@@ -17,22 +17,26 @@ AlertViewModel::AlertViewModel(workbench::Workbench& workbench, const clocks::Cl
 
 void AlertViewModel::refresh() {
   m_up = false;
-  m_waiting = 0;
+  m_others.clear();
   const auto schedule = m_workbench.schedule();
   if (schedule) {
     if (!schedule->bladeInHand) m_released = false;
     const std::int64_t now = m_clock.now().boottimeNanoseconds;
     const core::record::ScheduledAlert* chosen = nullptr;
+    std::vector<const core::record::ScheduledAlert*> due;
     for (const core::record::ScheduledAlert& alert : schedule->alerts) {
       if (alert.dueBoottimeNanoseconds > now || m_workbench.job(alert.job) == nullptr) continue;
       // Worth knowing, not worth covering the step: the shelf shows it.
       if (!alert.takesScreen()) continue;
-      if (chosen != nullptr) ++m_waiting;
+      due.push_back(&alert);
       if (chosen == nullptr || (alert.high() && !chosen->high())) chosen = &alert;
     }
     if (chosen != nullptr && (!schedule->bladeInHand || m_released)) {
       m_alert = *chosen;
       m_up = true;
+      for (const core::record::ScheduledAlert* other : due) {
+        if (other != chosen) m_others << nameOf(*other);
+      }
     }
   }
   if (m_up) {
@@ -41,6 +45,14 @@ void AlertViewModel::refresh() {
     m_identity.clear();
   }
   emit changed();
+}
+
+QString AlertViewModel::nameOf(const core::record::ScheduledAlert& alert) const {
+  const core::record::JobAt job = m_workbench.at(alert.job);
+  const QString title = toQt(job.state().plan->design.job.title).section(QLatin1Char(','), 0, 0);
+  const auto found = job.state().waits.find(alert.wait);
+  if (found == job.state().waits.end()) return title;
+  return title + QStringLiteral(" · ") + toQt(found->second.wait->title);
 }
 
 void AlertViewModel::releaseHeld() {
@@ -58,8 +70,9 @@ void AlertViewModel::show(const core::record::JobAt& job) {
   const core::waits::WaitState state = job.waitState(run);
   const auto& workflow = job.state().plan->workflow;
   m_identity = toQt(m_alert.job + '|' + m_alert.wait + '|' + std::string(core::intents::name(m_alert.alert)));
-  const QString title = toQt(job.state().plan->design.job.title).section(QLatin1Char(','), 0, 0);
-  m_piece = title + QStringLiteral(" · ") + toQt(run.wait->title);
+  m_piece = nameOf(m_alert);
+  m_shortly = core::record::mayBePutOff(job, m_alert, Duration::minutes(core::record::kSnoozeMinutes[0]));
+  m_later = core::record::mayBePutOff(job, m_alert, Duration::minutes(core::record::kSnoozeMinutes[1]));
   m_test = toQt(run.wait->test);
   m_window = run.wait->closes.has_value();
   m_canLook = job.matters(run);
@@ -100,6 +113,12 @@ void AlertViewModel::hear() {
 void AlertViewModel::answer(core::intents::Verdict verdict) {
   if (!m_up || !m_canLook) return;
   m_workbench.ask(m_alert.job, core::intents::LookAt{m_alert.wait, verdict});
+  refresh();
+}
+
+void AlertViewModel::putOff(int minutes) {
+  if (!m_up) return;
+  m_workbench.ask(m_alert.job, core::intents::Snooze{m_alert.wait, m_alert.alert, minutes});
   refresh();
 }
 

@@ -3,6 +3,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
+#include <QStringList>
 
 #include "app/workbench/workbench.h"
 
@@ -23,8 +24,11 @@ class AlertViewModel : public QObject {
   Q_PROPERTY(QString why READ why NOTIFY changed FINAL)             // where the times come from, in one line
   Q_PROPERTY(double sureShare READ sureShare NOTIFY changed FINAL)  // of the bar, 0 to 1
   Q_PROPERTY(bool canLook READ canLook NOTIFY changed FINAL)
-  Q_PROPERTY(bool window READ window NOTIFY changed FINAL)   // tacky and past it; otherwise dry
-  Q_PROPERTY(int waiting READ waiting NOTIFY changed FINAL)  // further alerts behind this one
+  Q_PROPERTY(bool window READ window NOTIFY changed FINAL)         // tacky and past it; otherwise dry
+  Q_PROPERTY(QStringList others READ others NOTIFY changed FINAL)  // further alerts behind this one, by name
+  // Whether it may be put off for so long: "In 2 min", "In 5 min".
+  Q_PROPERTY(bool shortly READ shortly NOTIFY changed FINAL)
+  Q_PROPERTY(bool later READ later NOTIFY changed FINAL)
 
  public:
   AlertViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
@@ -45,13 +49,17 @@ class AlertViewModel : public QObject {
   double sureShare() const { return m_sureShare; }
   bool canLook() const { return m_canLook; }
   bool window() const { return m_window; }
-  int waiting() const { return m_waiting; }
+  QStringList others() const { return m_others; }
+  bool shortly() const { return m_shortly; }
+  bool later() const { return m_later; }
 
   Q_INVOKABLE void hear();
   Q_INVOKABLE void notYet();
   // Tacky or dry: goes to that job.
   Q_INVOKABLE void ready();
   Q_INVOKABLE void pastIt();
+  Q_INVOKABLE void tellShortly() { putOff(core::record::kSnoozeMinutes[0]); }
+  Q_INVOKABLE void tellLater() { putOff(core::record::kSnoozeMinutes[1]); }
 
  signals:
   void changed();
@@ -60,6 +68,8 @@ class AlertViewModel : public QObject {
  private:
   void show(const core::record::JobAt& job);
   void answer(core::intents::Verdict verdict);
+  void putOff(int minutes);
+  QString nameOf(const core::record::ScheduledAlert& alert) const;
 
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;
@@ -76,7 +86,9 @@ class AlertViewModel : public QObject {
   double m_sureShare = 0;
   bool m_canLook = false;
   bool m_window = false;
-  int m_waiting = 0;
+  bool m_shortly = false;
+  bool m_later = false;
+  QStringList m_others;
 };
 
 }  // namespace app::viewmodels

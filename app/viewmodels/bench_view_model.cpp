@@ -43,11 +43,6 @@ void BenchViewModel::setTrouble(const QString& trouble) {
   refresh();
 }
 
-void BenchViewModel::setSoundTrouble(const QString& trouble) {
-  m_soundTrouble = trouble;
-  emit changed();
-}
-
 void BenchViewModel::refresh() {
   m_kind = Kind::NoJob;
   m_step = nullptr;
@@ -166,7 +161,10 @@ void BenchViewModel::showWaiting(const JobAt& job, const std::string& waitId) {
     parts << tr("First look at %1.").arg(clockTime(now + untilEarly.inMilliseconds(), now, m_clock.zone()));
   }
   if (!state.byTouch) parts << capitalised(whyText(state)) + QLatin1Char('.');
-  if (!state.elapsed.known()) parts << tr("How long this bench was off is not known: look sooner.");
+  if (state.elapsed.certainty == core::waits::Certainty::Told) parts << tr("The time this bench was off is as told.");
+  if (state.elapsed.certainty == core::waits::Certainty::Checking) parts << tr("Checking the time.");
+  if (state.elapsed.certainty == core::waits::Certainty::Unknown)
+    parts << tr("How long this bench was off is not known: look sooner.");
   if (!run.wait->test.empty()) parts << toQt(run.wait->test);
   m_detail = parts.join(QLatin1Char(' '));
 }

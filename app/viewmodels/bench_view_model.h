@@ -52,7 +52,6 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
   Q_PROPERTY(bool canPutBack READ canPutBack NOTIFY changed FINAL)
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
-  Q_PROPERTY(QString soundTrouble READ soundTrouble NOTIFY changed FINAL)
   // The piece; the act where a step works on nothing of the piece (paste, rags, the bench itself).
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
   Q_PROPERTY(bool hasAct READ hasAct NOTIFY changed FINAL)
@@ -67,8 +66,6 @@ class BenchViewModel : public QObject {
   void selectJob(const std::string& jobId);
   // The record cannot be used at all: this is what the screens say.
   void setTrouble(const QString& trouble);
-  // Said on the bench as long as it lasts; "" for none.
-  void setSoundTrouble(const QString& trouble);
   // Reads everything again from the workbench, with the clock of now.
   void refresh();
 
@@ -100,7 +97,6 @@ class BenchViewModel : public QObject {
   bool canUndo() const { return !m_undo.empty(); }
   bool canPutBack() const { return !m_redo.empty(); }
   QString refusal() const { return m_refusal; }
-  QString soundTrouble() const { return m_soundTrouble; }
   PieceDrawing drawing() const { return m_drawing; }
   bool hasAct() const { return m_act.piece != nullptr; }
   PieceDrawing act() const { return m_act; }
@@ -144,7 +140,6 @@ class BenchViewModel : public QObject {
   QString m_next;
   QString m_detail;
   QString m_refusal;
-  QString m_soundTrouble;
   QString m_trouble;
   std::string m_wait;
   std::string m_undo;

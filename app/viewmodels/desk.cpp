@@ -7,10 +7,14 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
       m_bench(workbench, clock),
       m_shelf(workbench, clock),
       m_alert(workbench, clock),
-      m_jobs(workbench, clock) {
+      m_jobs(workbench, clock),
+      m_watch(clock),
+      m_room(workbench, clock),
+      m_off(workbench, clock) {
   connect(&workbench, &workbench::Workbench::jobChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::jobsChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::scheduleChanged, &m_alert, &AlertViewModel::refresh);
+  connect(&workbench, &workbench::Workbench::shopChanged, this, &Desk::refresh);
   connect(&m_timer, &QTimer::timeout, this, &Desk::refresh);
   connect(&m_jobs, &JobsModel::chosen, &m_bench, &BenchViewModel::selectJob);
   connect(&m_alert, &AlertViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
@@ -24,13 +28,19 @@ void Desk::refresh() {
   m_shelf.refresh();
   m_alert.refresh();
   m_jobs.refresh();
+  m_watch.refresh();
+  m_room.refresh();
+  m_off.refresh();
 }
 
 QVariantMap Desk::initialProperties() {
   return {{QStringLiteral("bench"), QVariant::fromValue(&m_bench)},
           {QStringLiteral("shelf"), QVariant::fromValue(&m_shelf)},
           {QStringLiteral("alert"), QVariant::fromValue(&m_alert)},
-          {QStringLiteral("jobs"), QVariant::fromValue(&m_jobs)}};
+          {QStringLiteral("jobs"), QVariant::fromValue(&m_jobs)},
+          {QStringLiteral("watch"), QVariant::fromValue(&m_watch)},
+          {QStringLiteral("room"), QVariant::fromValue(&m_room)},
+          {QStringLiteral("off"), QVariant::fromValue(&m_off)}};
 }
 
 }  // namespace app::viewmodels

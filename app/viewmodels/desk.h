@@ -7,7 +7,10 @@
 #include "app/viewmodels/alert_view_model.h"
 #include "app/viewmodels/bench_view_model.h"
 #include "app/viewmodels/jobs_model.h"
+#include "app/viewmodels/off_time_view_model.h"
+#include "app/viewmodels/room_view_model.h"
 #include "app/viewmodels/shelf_model.h"
+#include "app/viewmodels/watch_view_model.h"
 
 namespace app::viewmodels {
 
@@ -21,11 +24,14 @@ class Desk : public QObject {
   ShelfModel& shelf() { return m_shelf; }
   AlertViewModel& alert() { return m_alert; }
   JobsModel& jobs() { return m_jobs; }
+  WatchViewModel& watch() { return m_watch; }
+  RoomViewModel& room() { return m_room; }
+  OffTimeViewModel& off() { return m_off; }
 
   void refresh();
   // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
-  // What Main.qml asks to be given: bench, shelf, alert, jobs.
+  // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off.
   QVariantMap initialProperties();
 
  private:
@@ -34,6 +40,9 @@ class Desk : public QObject {
   ShelfModel m_shelf;
   AlertViewModel m_alert;
   JobsModel m_jobs;
+  WatchViewModel m_watch;
+  RoomViewModel m_room;
+  OffTimeViewModel m_off;
 };
 
 }  // namespace app::viewmodels

@@ -65,6 +65,7 @@ ShelfModel::Row ShelfModel::rowOf(const core::record::JobAt& job, const core::re
   row.toMinutes = state.closes ? left(state.closes->likely) : left(state.opens.late);
   row.open = state.holds() && state.phase != core::waits::Phase::Closed;
   row.late = state.phase == core::waits::Phase::Closed;
+  row.look = state.phase == core::waits::Phase::Waiting && state.elapsed.time >= state.lookAt;
   row.nextMinutes = row.open || row.fromMinutes <= 0 ? row.toMinutes : row.fromMinutes;
   // The dots stand for the next thing to happen: opening, or the closing once it is open.
   const core::units::Span& next = row.open && state.closes ? *state.closes : state.opens;
@@ -77,6 +78,8 @@ ShelfModel::Row ShelfModel::rowOf(const core::record::JobAt& job, const core::re
     row.said = tr("open, %1").arg(leftText(state.closes->early, state.closes->late, state.elapsed.time));
   } else if (row.open) {
     row.said = tr("test by touch");
+  } else if (row.look) {
+    row.said = tr("worth a look, %1").arg(leftText(state.opens.early, state.opens.late, state.elapsed.time));
   } else {
     row.said = leftText(state.opens.early, state.opens.late, state.elapsed.time);
   }
@@ -124,12 +127,14 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
     }
     case Open: return row.open;
     case Late: return row.late;
+    case Look: return row.look;
     default: return {};
   }
 }
 
 QHash<int, QByteArray> ShelfModel::roleNames() const {
-  return {{Name, "name"}, {Said, "said"}, {From, "from"}, {To, "to"}, {Dots, "dots"}, {Open, "open"}, {Late, "late"}};
+  return {{Name, "name"}, {Said, "said"}, {From, "from"}, {To, "to"},
+          {Dots, "dots"}, {Open, "open"}, {Late, "late"}, {Look, "look"}};
 }
 
 }  // namespace app::viewmodels

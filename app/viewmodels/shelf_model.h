@@ -22,7 +22,7 @@ class ShelfModel : public QAbstractListModel {
   Q_PROPERTY(QString nextLine READ nextLine NOTIFY changed FINAL)
 
  public:
-  enum Role { Name = Qt::UserRole + 1, Said, From, To, Dots, Open, Late };
+  enum Role { Name = Qt::UserRole + 1, Said, From, To, Dots, Open, Late, Look };
 
   ShelfModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
 
@@ -49,6 +49,7 @@ class ShelfModel : public QAbstractListModel {
     std::vector<double> dotMinutes;
     bool open = false;  // likely true now
     bool late = false;  // past the likely end
+    bool look = false;  // not likely yet, but one in five is: worth a look
     double nextMinutes = 0;
   };
   Row rowOf(const core::record::JobAt& job, const core::record::RunningWait& run, const QString& tag) const;

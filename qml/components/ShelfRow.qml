@@ -15,9 +15,10 @@ Item {
     required property list<double> dots
     required property bool open
     required property bool late
+    required property bool look
     property double axisLeft: width / 2
     readonly property double axisWidth: width - axisLeft
-    readonly property color ink: open || late ? Theme.worked : Theme.calm
+    readonly property color ink: open || late || look ? Theme.worked : Theme.calm
 
     height: words.implicitHeight
 
@@ -26,7 +27,7 @@ Item {
         width: root.axisLeft - Metrics.mm(2)
         text: root.name + ", " + root.said
         color: root.ink
-        font.bold: root.open || root.late
+        font.bold: root.open || root.late || root.look
         font.pixelSize: Metrics.label
         lineHeight: 0.9
     }

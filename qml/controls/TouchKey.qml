@@ -12,6 +12,8 @@ Rectangle {
     property color ground: Theme.paper
     property int legendSize: Metrics.text
     property int hintSize: Metrics.label
+    // Held down it acts again and again: for stepping a value.
+    property bool repeats: false
     readonly property bool isKey: true
 
     signal acted
@@ -59,11 +61,38 @@ Rectangle {
         onPressed: {
             counts = !Touch.guarded() && !lockout.running;
             contact.restart();
+            if (counts && root.repeats)
+                held.restart();
         }
         onReleased: {
-            if (!counts || !containsMouse || contact.running)
+            const stepped = held.stepped;
+            held.end();
+            if (stepped || !counts || !containsMouse || contact.running)
                 return;
             lockout.restart();
+            root.acted();
+        }
+    }
+    Timer {
+        id: held
+
+        property bool stepped: false
+
+        function end() {
+            stop();
+            stepped = false;
+            interval = Touch.holdBeforeRepeat;
+        }
+
+        interval: Touch.holdBeforeRepeat
+        repeat: true
+        onTriggered: {
+            if (!area.pressed || !area.containsMouse || !root.visible) {
+                stop();
+                return;
+            }
+            stepped = true;
+            interval = Touch.repeatEvery;
             root.acted();
         }
     }

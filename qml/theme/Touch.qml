@@ -8,6 +8,8 @@ QtObject {
     property int shortestContact: 60
     property int sameKeyLockout: 350
     property int screenGuard: 700
+    property int holdBeforeRepeat: 600
+    property int repeatEvery: 180
     property int farAfter: 60000
     // A timer and not the wall clock: a clock that is set back would leave every key dead.
     readonly property Timer guardTimer: Timer {

@@ -9,7 +9,6 @@ Rectangle {
 
     required property AlertViewModel alert
     readonly property double distance: Metrics.farDistance
-    readonly property double keyWidth: (width - 2 * Metrics.edge - 3 * Metrics.gap) / 4
 
     color: Theme.alertGround
 
@@ -21,7 +20,7 @@ Rectangle {
         height: root.height - y - Metrics.corner - Metrics.edge - Metrics.mm(3)
         tightest: 3
         spacing: level === 0 ? Metrics.mm(2) : 0
-        key: root.alert.identity + root.alert.likely
+        key: root.alert.identity + root.alert.likely + root.alert.others.length
 
         Words {
             width: parent.width
@@ -78,6 +77,16 @@ Rectangle {
             }
         }
         Words {
+            objectName: "others"
+            width: parent.width
+            visible: root.alert.others.length > 0 && pane.level < 3
+            // Two by name; the rest by their number.
+            text: qsTr("Also: %1").arg(root.alert.others.slice(0, 2).join("; ")) + (root.alert.others.length > 2 ? qsTr("; and %1 more").arg(root.alert.others.length - 2) : "")
+            color: Theme.onAlert
+            font.pixelSize: Metrics.farLabel
+            lineHeight: 0.85
+        }
+        Words {
             width: parent.width
             visible: text !== "" && pane.level < 2
             text: root.alert.why
@@ -86,57 +95,46 @@ Rectangle {
             lineHeight: 0.85
         }
     }
-    TouchKey {
+    AlertKey {
         objectName: "notYet"
         visible: root.alert.canLook
-        x: Metrics.edge
-        y: root.height - height - Metrics.edge
-        width: root.keyWidth
-        height: Metrics.corner
-        ink: Theme.onAlert
-        ground: Theme.alertGround
+        place: 0
         legend: qsTr("Not yet")
-        legendSize: Metrics.title
         onActed: root.alert.notYet()
     }
-    TouchKey {
+    AlertKey {
         objectName: "affirm"
         visible: root.alert.canLook
-        x: Metrics.edge + root.keyWidth + Metrics.gap
-        y: root.height - height - Metrics.edge
-        width: root.keyWidth
-        height: Metrics.corner
+        place: 1
         filled: true
-        ink: Theme.onAlert
-        ground: Theme.alertGround
         legend: root.alert.window ? qsTr("Tacky") : qsTr("Dry")
-        legendSize: Metrics.title
         onActed: root.alert.ready()
     }
-    TouchKey {
+    AlertKey {
         objectName: "pastIt"
         visible: root.alert.canLook && root.alert.window
-        x: Metrics.edge + 2 * (root.keyWidth + Metrics.gap)
-        y: root.height - height - Metrics.edge
-        width: root.keyWidth
-        height: Metrics.corner
-        ink: Theme.onAlert
-        ground: Theme.alertGround
+        place: 2
         legend: qsTr("Past it")
-        legendSize: Metrics.title
         onActed: root.alert.pastIt()
     }
-    TouchKey {
+    AlertKey {
+        objectName: "shortly"
+        visible: root.alert.shortly
+        place: 3
+        legend: qsTr("In 2 min")
+        onActed: root.alert.tellShortly()
+    }
+    AlertKey {
+        objectName: "later"
+        visible: root.alert.later
+        place: 4
+        legend: qsTr("In 5 min")
+        onActed: root.alert.tellLater()
+    }
+    AlertKey {
         objectName: "heard"
-        x: Metrics.edge + 3 * (root.keyWidth + Metrics.gap)
-        y: root.height - height - Metrics.edge
-        width: root.keyWidth
-        height: Metrics.corner
-        ink: Theme.onAlert
-        ground: Theme.alertGround
+        place: 5
         legend: qsTr("Heard")
-        hint: root.alert.waiting > 0 ? qsTr("%1 more").arg(root.alert.waiting) : ""
-        legendSize: Metrics.title
         onActed: root.alert.hear()
     }
 }

@@ -9,13 +9,18 @@ CornerFrame {
     id: root
 
     required property BenchViewModel bench
+    required property WatchViewModel watch
+    required property OffTimeViewModel off
 
     signal moreAsked
     signal numberAsked
     signal lookAsked
     signal jobsAsked
+    signal roomAsked
+    signal offTimeAsked
 
     readonly property bool isStep: bench.kind === BenchViewModel.Step
+    readonly property bool isWaiting: bench.kind === BenchViewModel.Waiting
     readonly property bool isMissed: bench.kind === BenchViewModel.Missed
     readonly property bool isEmpty: bench.kind === BenchViewModel.NoJob || bench.kind === BenchViewModel.Trouble
     doneFilled: isStep
@@ -75,6 +80,23 @@ CornerFrame {
             onActed: root.numberAsked()
         },
         TouchKey {
+            objectName: "room"
+            visible: root.isWaiting && !root.bench.canPutBack
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legend: qsTr("Room")
+            onActed: root.roomAsked()
+        },
+        TouchKey {
+            objectName: "offTime"
+            visible: root.isWaiting && root.off.offered
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("Time off")
+            onActed: root.offTimeAsked()
+        },
+        TouchKey {
             objectName: "more"
             visible: !root.isEmpty
             width: Metrics.corner
@@ -96,6 +118,7 @@ CornerFrame {
         id: piece
         visible: !root.isEmpty
         bench: root.bench
+        watch: root.watch
         width: parent.width * 0.34
         height: caution.y - (caution.visible ? Metrics.mm(2) : 0)
     }

@@ -9,20 +9,20 @@ Item {
     id: root
 
     required property BenchViewModel bench
+    required property WatchViewModel watch
 
     Words {
-        id: noSound
-        objectName: "noSound"
+        id: watch
+        objectName: "watch"
         width: root.width
-        visible: text !== ""
-        text: root.bench.soundTrouble
-        color: Theme.worked
+        text: root.watch.troubles !== "" ? root.watch.troubles : qsTr("%1 · alerts on").arg(root.watch.time)
+        color: root.watch.troubles !== "" ? Theme.worked : Theme.quiet
         font.pixelSize: Metrics.label
-        font.bold: true
+        font.bold: root.watch.troubles !== ""
     }
     PieceView {
-        anchors.top: noSound.visible ? noSound.bottom : root.top
-        anchors.topMargin: noSound.visible ? Metrics.mm(2) : 0
+        anchors.top: watch.bottom
+        anchors.topMargin: Metrics.mm(2)
         anchors.bottom: lies.top
         anchors.bottomMargin: Metrics.mm(2)
         width: root.width

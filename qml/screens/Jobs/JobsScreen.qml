@@ -14,6 +14,7 @@ Item {
     signal back
     signal farAsked
     signal lightAsked
+    signal roomAsked
     signal chosen
 
     readonly property double rowHeight: (height - Metrics.corner - 2 * Metrics.edge - 2 * Metrics.gap) / 2
@@ -71,6 +72,13 @@ Item {
             height: Metrics.benchKey
             legend: qsTr("Turn")
             onActed: root.jobs.turnPage()
+        }
+        TouchKey {
+            objectName: "room"
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legend: qsTr("Room")
+            onActed: root.roomAsked()
         }
         TouchKey {
             objectName: "far"

@@ -18,6 +18,11 @@ bool kindIs(Stage& stage, Kind kind) {
   return stage.workUntil([&] { return stage.desk().bench().kind() == kind; });
 }
 
+bool enterRoom(Stage& stage, double celsius, double percent) {
+  const core::units::Room room{core::units::Temperature::celsius(celsius), core::units::Humidity::percent(percent)};
+  return stage.workbench().askShop(core::intents::EnterRoom{room, false}).id.empty();
+}
+
 }  // namespace
 
 Stage::Stage(const std::vector<std::string>& jobs) {
@@ -94,6 +99,33 @@ const std::vector<State>& states() {
     }
     return true;
   };
+  // More than one alert that takes the screen.
+  static const auto kSeveral = [](Stage& stage) {
+    return stage.workUntil([&] {
+      if (!stage.desk().alert().others().isEmpty()) return true;
+      stage.clock().advance(30 * kMinute);
+      stage.desk().refresh();
+      return !stage.desk().alert().others().isEmpty();
+    });
+  };
+  static const auto kLookDue = [](Stage& stage) {
+    return stage.workUntil([&] {
+      const auto& shelf = stage.desk().shelf();
+      for (int row = 0; row < shelf.count(); ++row) {
+        if (shelf.data(shelf.index(row), app::viewmodels::ShelfModel::Look).toBool()) return true;
+      }
+      return false;
+    });
+  };
+  // Off over night in the middle of a wait, and a clock no server has steered since.
+  static const auto kUnknownOff = [](Stage& stage) {
+    if (!kindIs(stage, Kind::Waiting)) return false;
+    stage.workbench().heartbeat();
+    stage.clock().setSynced(false);
+    stage.clock().reboot(14 * 60 * kMinute, 5 * kMinute);
+    stage.desk().refresh();
+    return stage.desk().off().asked();
+  };
   static const std::vector<State> kStates = {
       {"bench-first", "bench", kChart, kFirst},
       {"bench-caution", "bench", kChart, kCaution},
@@ -115,7 +147,8 @@ const std::vector<State>& states() {
        }},
       {"bench-no-sound", "bench", kChart,
        [](Stage& s) {
-         s.desk().bench().setSoundTrouble(QObject::tr("No sound device: watch the shelf."));
+         s.desk().watch().set(app::viewmodels::WatchViewModel::Trouble::Sound,
+                              QObject::tr("No sound device: watch the shelf."));
          return kCaution(s);
        }},
       {"bench-store-trouble",
@@ -149,6 +182,21 @@ const std::vector<State>& states() {
       {"far-inches", "far", kHeron, kFraction},
       {"alert-medium", "alert", kHeron, kAlert(false)},
       {"alert-high", "alert", kHeron, kAlert(true)},
+      {"alert-several", "alert", kBoth, kSeveral},
+      {"room", "room", kChart,
+       [](Stage& s) {
+         s.desk().room().setSensors([] { return QStringList{QStringLiteral("/sys/class/hwmon/hwmon4")}; });
+         return enterRoom(s, 17.5, 68);
+       }},
+      {"room-by-touch", "room", kChart, [](Stage& s) { return enterRoom(s, 41, 9); }},
+      {"bench-look", "bench", kChart, kLookDue},
+      {"off-time", "off", kChart, kUnknownOff},
+      {"bench-off-time", "bench", kChart,
+       [](Stage& s) {
+         if (!kUnknownOff(s)) return false;
+         s.desk().off().later();
+         return true;
+       }},
       {"jobs", "jobs", kBoth, kFirst},
       {"jobs-empty", "jobs", {}, kFirst},
   };

@@ -1,0 +1,74 @@
+#pragma once
+// The room as the maker reads it off a hygrometer, or as a sensor gives it, and what it does to the waits.
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QString>
+#include <QStringList>
+#include <functional>
+
+#include "app/workbench/workbench.h"
+
+namespace app::viewmodels {
+
+class RoomViewModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("handed down by the program")
+  Q_PROPERTY(QString temperature READ temperature NOTIFY changed FINAL)
+  Q_PROPERTY(QString humidity READ humidity NOTIFY changed FINAL)
+  Q_PROPERTY(bool onHumidity READ onHumidity NOTIFY changed FINAL)  // which of the two the keys change
+  Q_PROPERTY(QString basis READ basis NOTIFY changed FINAL)         // entered or read, and when
+  Q_PROPERTY(QString water READ water NOTIFY changed FINAL)         // what dries by giving off water
+  Q_PROPERTY(QString oil READ oil NOTIFY changed FINAL)             // what dries by taking up oxygen
+  Q_PROPERTY(bool hasSensors READ hasSensors NOTIFY changed FINAL)
+  Q_PROPERTY(QString sensor READ sensor NOTIFY changed FINAL)  // the one chosen; "" where the room is entered by hand
+  Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
+
+ public:
+  RoomViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
+
+  // Lists the folders a sensor can be read from; asked each time the screen is opened.
+  void setSensors(std::function<QStringList()> found) { m_find = std::move(found); }
+  // What the shop holds; of the two values only where the maker is not at work on them.
+  void refresh();
+
+  QString temperature() const;
+  QString humidity() const;
+  bool onHumidity() const { return m_onHumidity; }
+  QString basis() const;
+  QString water() const;
+  QString oil() const;
+  bool hasSensors() const { return !m_found.isEmpty() || !m_sensor.isEmpty(); }
+  QString sensor() const;
+  QString refusal() const { return m_refusal; }
+
+  // The screen is shown: begins with what the shop holds.
+  Q_INVOKABLE void open();
+  // By half a kelvin or one per cent, within what a workshop can have.
+  Q_INVOKABLE void more();
+  Q_INVOKABLE void less();
+  Q_INVOKABLE void other();
+  // The next sensor found, after the last one by hand again.
+  Q_INVOKABLE void nextSensor();
+  // Enters the room as shown. Returns whether it was kept.
+  Q_INVOKABLE bool keep();
+
+ signals:
+  void changed();
+
+ private:
+  void step(int by);
+  QString effect(core::waits::DryingModel model) const;
+
+  workbench::Workbench& m_workbench;
+  const clocks::Clock& m_clock;
+  std::function<QStringList()> m_find;
+  QStringList m_found;
+  QString m_sensor;
+  core::units::Room m_room;
+  bool m_touched = false;
+  bool m_onHumidity = false;
+  QString m_refusal;
+};
+
+}  // namespace app::viewmodels
