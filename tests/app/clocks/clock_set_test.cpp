@@ -1,5 +1,5 @@
 // Sets this machine's wall clock, to what it shows: by microseconds, which the kernel tells of like any other setting.
-// Exits with 77 where that is not allowed.
+// Fails where that is not allowed.
 #include <sys/timex.h>
 #include <time.h>
 
@@ -13,8 +13,6 @@
 #include "tests/support/event_loop.h"
 
 namespace {
-
-constexpr int kSkipped = 77;
 
 // A shift of nothing asks whether one would be allowed.
 bool maySet() {
@@ -33,8 +31,8 @@ bool setClock() {
 int main(int argc, char* argv[]) {
   const QCoreApplication application(argc, argv);
   if (!maySet()) {
-    std::cout << "skipped: the wall clock may not be set here: " << std::strerror(errno) << '\n';
-    return kSkipped;
+    std::cout << "the wall clock may not be set here: " << std::strerror(errno) << '\n';
+    return 1;
   }
   app::clocks::ClockWatch watch;
   int jumps = 0;
