@@ -76,7 +76,8 @@ void Awake::askBattery() {
 
 void Awake::tell() {
   m_now.kept = m_control.kept();
-  m_now.settled = m_now.wanted && (!m_control.asking() || !m_patient.isActive());
+  // Asking again later unsettles nothing: what is said on the bench would come and go.
+  m_now.settled = m_now.wanted && (m_now.settled || !m_control.asking() || !m_patient.isActive());
   if (m_now == m_known) return;
   m_known = m_now;
   emit changed(m_known);

@@ -47,9 +47,9 @@ void Promise::ask() {
   if (!m_connection || !m_wanted || m_asking || m_refused || held()) return;
   m_asking = true;
   // The same question may be asked again: a message that was sent has a number of its own.
-  const QDBusMessage question = QDBusMessage::createMethodCall(m_question.service(), m_question.path(),
-                                                               m_question.interface(), m_question.member())
-                                << m_question.arguments();
+  QDBusMessage question = QDBusMessage::createMethodCall(m_question.service(), m_question.path(),
+                                                         m_question.interface(), m_question.member());
+  question.setArguments(m_question.arguments());
   auto* watcher = new QDBusPendingCallWatcher(m_connection->asyncCall(question, kForEver), this);
   connect(watcher, &QDBusPendingCallWatcher::finished, this, [this, watcher, course = m_course] {
     watcher->deleteLater();

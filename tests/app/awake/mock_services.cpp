@@ -22,7 +22,7 @@ bool isThere(const QString& name) {
 }
 
 bool becomes(const QString& name, bool there) {
-  for (int i = 0; i < 500 && isThere(name) != there; ++i) QThread::msleep(20);
+  for (int i = 0; i < 300 && isThere(name) != there; ++i) QThread::msleep(20);
   return isThere(name) == there;
 }
 
@@ -42,7 +42,8 @@ const QString kNeverAnswer = QStringLiteral("import time\ntime.sleep(1000)");
 MockService::MockService(QString name, QString path, QString interface, std::vector<std::string> options)
     : m_name(std::move(name)), m_path(std::move(path)), m_interface(std::move(interface)) {
   REQUIRE(becomes(m_name, false));
-  std::vector<std::string> command = {"python3", "-m", "dbusmock"};
+  // The distribution's own interpreter: its packages are seen by no other.
+  std::vector<std::string> command = {"/usr/bin/python3", "-m", "dbusmock"};
   command.insert(command.end(), options.begin(), options.end());
   if (options.empty()) {
     for (const QString& each : {m_name, m_path, m_interface}) command.push_back(each.toStdString());
