@@ -53,9 +53,9 @@ Promise::LetGo takeCookie(const QDBusConnection& connection, const QDBusMessage&
   const QVariant cookie = answer.arguments().value(0);
   if (cookie.typeId() != QMetaType::UInt) return {};
   return [connection, cookie] {
-    connection.send(QDBusMessage::createMethodCall(kScreenSaver, kScreenSaverPath, kScreenSaver,
-                                                   QStringLiteral("UnInhibit"))
-                    << cookie);
+    connection.send(
+        QDBusMessage::createMethodCall(kScreenSaver, kScreenSaverPath, kScreenSaver, QStringLiteral("UnInhibit"))
+        << cookie);
   };
 }
 

@@ -15,11 +15,6 @@ constexpr double kKelvin = 0.5;
 constexpr double kPercent = 2;
 constexpr double kLastBit = 1e-9;  // 21.5 - 21 from thousandths may come out a hair under a half
 
-bool differs(const SensorReading& one, const SensorReading& other) {
-  return std::abs(one.celsius - other.celsius) > kKelvin - kLastBit ||
-         std::abs(one.percent - other.percent) > kPercent - kLastBit;
-}
-
 // A number out of range that goes on changing is one trouble.
 bool same(const Message& one, const Message& other) {
   const auto* path = one.argument("path");
@@ -29,8 +24,13 @@ bool same(const Message& one, const Message& other) {
 
 }  // namespace
 
-SensorWatch::SensorWatch(QObject* parent, Read read, std::chrono::milliseconds every)
-    : QObject(parent), m_read(std::move(read)), m_every(every) {}
+bool worthTelling(const SensorReading& one, const SensorReading& other) {
+  return std::abs(one.celsius - other.celsius) > kKelvin - kLastBit ||
+         std::abs(one.percent - other.percent) > kPercent - kLastBit;
+}
+
+SensorWatch::SensorWatch(QObject* parent, Read read, std::chrono::milliseconds every, std::chrono::milliseconds again)
+    : QObject(parent), m_read(std::move(read)), m_every(every), m_again(again) {}
 
 void SensorWatch::start(const QString& folder) {
   stop();
@@ -71,8 +71,10 @@ void SensorWatch::take(const core::base::Result<SensorReading, Message>& answer)
   if (!answer.ok()) return tell(answer.error());
   const bool mended = m_trouble.has_value();
   m_trouble.reset();
-  if (!mended && m_told && !differs(*m_told, answer.value())) return;
+  const bool stale = m_told && m_sinceTold.hasExpired(m_again.count());
+  if (!mended && !stale && m_told && !worthTelling(*m_told, answer.value())) return;
   m_told = answer.value();
+  m_sinceTold.start();
   emit reading(answer.value());
 }
 

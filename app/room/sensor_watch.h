@@ -1,6 +1,7 @@
 #pragma once
 // Follows one climate sensor and tells what is worth telling.
 #include <QBasicTimer>
+#include <QElapsedTimer>
 #include <QObject>
 #include <chrono>
 #include <functional>
@@ -10,6 +11,11 @@
 
 namespace app::room {
 
+// Whether two readings differ by 0.5 K or 2 % or more.
+bool worthTelling(const SensorReading& one, const SensorReading& other);
+// How long after a reading was told one is told again, whatever it shows: so that it is seen to be fresh.
+inline constexpr std::chrono::hours kToldAgain{1};
+
 class SensorWatch : public QObject {
   Q_OBJECT
 
@@ -17,7 +23,8 @@ class SensorWatch : public QObject {
   using Read = std::function<core::base::Result<SensorReading, core::base::Message>(const QString& folder)>;
   // `read` is called in other threads, one call at a time.
   explicit SensorWatch(QObject* parent = nullptr, Read read = readSensor,
-                       std::chrono::milliseconds every = std::chrono::minutes(1));
+                       std::chrono::milliseconds every = std::chrono::minutes(1),
+                       std::chrono::milliseconds again = kToldAgain);
 
   // Reads at once and then each time `every` has passed. Replaces the folder watched before; what was told of that one
   // is forgotten.
@@ -25,7 +32,8 @@ class SensorWatch : public QObject {
   void stop();
 
  signals:
-  // The first reading, each that differs from the last one told by 0.5 K or 2 % or more, and the first after a trouble.
+  // The first reading, each worth telling after the last one told, the first after a trouble, and the first once
+  // `again` has passed.
   void reading(app::room::SensorReading reading);
   // Those of readSensor, or sensor.silent {path} where the device has not answered when it is to be asked again. Not
   // repeated while the same file has the same trouble.
@@ -41,11 +49,13 @@ class SensorWatch : public QObject {
 
   Read m_read;
   std::chrono::milliseconds m_every;
+  std::chrono::milliseconds m_again;
   QString m_folder;
   QBasicTimer m_timer;
   int m_course = 0;        // counts starts and stops: an answer to an earlier one is dropped
   bool m_waiting = false;  // for an answer of this course
   std::optional<SensorReading> m_told;
+  QElapsedTimer m_sinceTold;
   std::optional<core::base::Message> m_trouble;
 };
 

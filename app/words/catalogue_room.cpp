@@ -17,7 +17,8 @@ const std::vector<Entry>& roomEntries() {
                                                   "This tablet may fall asleep. It is set to wake half a minute before "
                                                   "an alert; not every machine does.")},
       {"awake.battery-low",
-       QT_TRANSLATE_NOOP("words", "The battery is at {percent} %: put this tablet on its charger, or it misses alerts.")},
+       QT_TRANSLATE_NOOP("words",
+                         "The battery is at {percent} %: put this tablet on its charger, or it misses alerts.")},
   };
   return kEntries;
 }

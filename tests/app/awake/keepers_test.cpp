@@ -148,10 +148,9 @@ TEST_CASE("the portal is asked not to suspend and not to idle, and its request i
   SECTION("closed when nothing runs") {
     bench.nothingRuns();
     const auto closed = [&] {
-      const QDBusMessage question =
-          QDBusMessage::createMethodCall("org.freedesktop.portal.Desktop", request, "org.freedesktop.DBus.Mock",
-                                         "GetMethodCalls")
-          << "Close";
+      const QDBusMessage question = QDBusMessage::createMethodCall("org.freedesktop.portal.Desktop", request,
+                                                                   "org.freedesktop.DBus.Mock", "GetMethodCalls")
+                                    << "Close";
       const auto calls = QDBusConnection::sessionBus().call(question).arguments().value(0).value<QDBusArgument>();
       calls.beginArray();
       return !calls.atEnd();

@@ -135,10 +135,9 @@ std::unique_ptr<MockService> screenSaverThat(const QString& body) {
 }
 
 std::unique_ptr<MockService> portalThat(const QString& body) {
-  return serviceThat(QStringLiteral("org.freedesktop.portal.Desktop"),
-                     QStringLiteral("/org/freedesktop/portal/desktop"),
-                     QStringLiteral("org.freedesktop.portal.Inhibit"), QStringLiteral("sua{sv}"), QStringLiteral("o"),
-                     body);
+  return serviceThat(
+      QStringLiteral("org.freedesktop.portal.Desktop"), QStringLiteral("/org/freedesktop/portal/desktop"),
+      QStringLiteral("org.freedesktop.portal.Inhibit"), QStringLiteral("sua{sv}"), QStringLiteral("o"), body);
 }
 
 }  // namespace tests

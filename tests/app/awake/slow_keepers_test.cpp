@@ -95,8 +95,7 @@ TEST_CASE("where every keeper refuses it is said that the machine may sleep, and
 
 TEST_CASE("where sleep may not be blocked idling is, and not both once sleep may") {
   const QString grant = QStringLiteral("ret = dbus.types.UnixFd(os.open('/dev/null', os.O_RDONLY))");
-  const auto login =
-      tests::loginThat(QStringLiteral("if args[0] == 'sleep:idle': %1\n%2").arg(tests::kRefuse, grant));
+  const auto login = tests::loginThat(QStringLiteral("if args[0] == 'sleep:idle': %1\n%2").arg(tests::kRefuse, grant));
   Bench bench;
   CHECK(bench.keptBy(Keeper::Idle));
   CHECK(bench.awake.wakefulness().sleepTrouble().id.empty());
@@ -117,7 +116,7 @@ TEST_CASE("no bus at all is no keeper, told at once, and one that comes later is
   REQUIRE(becomesSo([&] { return !app::awake::answeringAddress(address, 500ms).isEmpty(); }));
   tests::letPass(500);
   CHECK(bench.saysItMaySleep());  // nobody is on that bus
-  CHECK(bench.longestWait < 300);
+  CHECK(bench.longestWait < 1000);
 }
 
 TEST_CASE("services that never answer are said not to keep the machine awake after a while, and hold nothing up") {
@@ -129,7 +128,7 @@ TEST_CASE("services that never answer are said not to keep the machine awake aft
     CHECK(bench.awake.wakefulness().sleepTrouble().id.empty());
     CHECK(bench.saysItMaySleep());
     tests::letPass(300);
-    CHECK(bench.longestWait < 300);
+    CHECK(bench.longestWait < 1000);
   }
   CHECK(saidWith(qEnvironmentVariable("DBUS_SYSTEM_BUS_ADDRESS"), qEnvironmentVariable("DBUS_SESSION_BUS_ADDRESS")) ==
         "0 asking\n");
@@ -159,12 +158,12 @@ TEST_CASE("a bus that takes callers and never answers is no bus, and holds up ne
   {
     Bench bench({bus.address, bus.address});
     CHECK(bench.saysItMaySleep());
-    CHECK(bench.longestWait < 300);
+    CHECK(bench.longestWait < 1000);
   }
-  CHECK(passed.elapsed() < 3000);
+  CHECK(passed.elapsed() < 8000);
   passed.restart();
   CHECK(saidWith(bus.address, bus.address) == "0 asking\n");
-  CHECK(passed.elapsed() < 3000);
+  CHECK(passed.elapsed() < 8000);
 }
 
 TEST_CASE("a bus that stops answering in mid-work holds nothing up, and one that ends is noticed and found again") {
@@ -179,10 +178,10 @@ TEST_CASE("a bus that stops answering in mid-work holds nothing up, and one that
       bench.awake.follow(tests::scheduleOf({}));
       bench.awake.follow(tests::scheduleOf({tests::dueAlert("size", AlertClass::Open, 101 * kHour)}));
       tests::letPass(300);
-      CHECK(bench.longestWait < 300);
+      CHECK(bench.longestWait < 1000);
       passed.start();
     }
-    CHECK(passed.elapsed() < 1000);
+    CHECK(passed.elapsed() < 3000);
   }
   SECTION("ends") {
     const QByteArray session = qgetenv("DBUS_SESSION_BUS_ADDRESS");
@@ -192,7 +191,7 @@ TEST_CASE("a bus that stops answering in mid-work holds nothing up, and one that
     bus.reset();
     tests::letPass(300);
     CHECK(bench.awake.wakefulness().kept == Keepers(Keeper::Sleep));
-    CHECK(bench.longestWait < 300);
+    CHECK(bench.longestWait < 1000);
   }
 }
 

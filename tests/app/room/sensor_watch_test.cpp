@@ -143,3 +143,17 @@ TEST_CASE("a sensor that does not answer is said to be silent, is not asked agai
   CHECK(tests::becomesSo([&] { return told == 1; }));
   gate->release(100);
 }
+
+TEST_CASE("what was told long ago is told again although it has not changed, so that it is seen to be fresh") {
+  tests::Folders files;
+  REQUIRE(files.write("temp1_input", "20000"));
+  REQUIRE(files.write("humidity1_input", "50000"));
+  SensorWatch watch(nullptr, app::room::readSensor, 20ms, 1s);
+  int told = 0;
+  QObject::connect(&watch, &SensorWatch::reading, &watch, [&] { ++told; });
+  watch.start(files.path());
+  REQUIRE(tests::becomesSo([&] { return told == 1; }));
+  tests::letPass(100);
+  CHECK(told == 1);
+  CHECK(tests::becomesSo([&] { return told == 2; }));
+}
