@@ -25,7 +25,8 @@
 namespace {
 
 constexpr int kHeartbeat = 30'000;  // milliseconds
-constexpr int kRefresh = 5'000;
+// What is due is told by the alerts at once; this is for the minutes that are shown.
+constexpr int kRefresh = 15'000;
 
 QString said(const core::base::Message& message) {
   return app::words::text(message, core::units::UnitSystem::Millimetres);
