@@ -25,7 +25,8 @@
 
 namespace {
 
-constexpr int kRefresh = 5'000;  // milliseconds
+// What is due is told by the alerts at once; this is for the minutes that are shown.
+constexpr int kRefresh = 15'000;  // milliseconds
 
 QString said(const core::base::Message& message) {
   return app::words::text(message, core::units::UnitSystem::Millimetres);

@@ -226,7 +226,6 @@ Window {
         visible: root.shown === "jobs"
         jobs: root.jobs
         onBack: root.back()
-        onFarAsked: root.screen = "far"
         onRoomAsked: root.screen = "room"
         onLightAsked: root.lamp = !root.lamp
         onChosen: root.screen = "bench"

@@ -88,6 +88,13 @@ const std::vector<Entry>& techniqueEntries() {
       {"technique.closes-not-here", QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" does not close")},
       {"technique.closes-before-opens",
        QT_TRANSLATE_NOOP("words", "at its \"{quantile}\" the wait closes before it opens")},
+      {"technique.wait-of-nothing", QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" lasts longer than nothing")},
+      {"technique.wait-too-long", QT_TRANSLATE_NOOP("words", "no wait on a bench lasts longer than 90 days")},
+      {"technique.room-not-predictable",
+       QT_TRANSLATE_NOOP(
+           "words",
+           "a time that was found in such a room cannot be reckoned for another: 8 to 38 °C, and 20 to 85 "
+           "% for evaporation")},
       {"technique.if-missed-missing",
        QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" says what to do if it is missed")},
       {"technique.if-missed-not-here", QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" cannot be missed")},

@@ -60,6 +60,26 @@ void readRoom(const Node& node, Wait& wait, Problems& problems) {
   }
 }
 
+// A time stated for a room in which nothing can be predicted cannot be carried over to another.
+void checkReference(const Node& node, const Wait& wait, Problems& problems) {
+  const double celsius = wait.temperature.inCelsius();
+  const double percent = wait.humidity.inPercent();
+  const bool warmth = celsius >= units::kColdestDrying && celsius <= units::kWarmestDrying;
+  const bool damp = percent >= units::kDriestDrying && percent <= units::kDampestDrying;
+  if (wait.model == DryingModel::None || (warmth && (damp || wait.model == DryingModel::Oxidation))) return;
+  report(problems, node, Message("technique.room-not-predictable"));
+}
+
+// Nothing that is made on a bench waits longer; what does is a slip of the unit.
+constexpr units::Duration kLongestWait = units::Duration::minutes(90 * 24 * 60);
+
+void checkLength(const units::Span& span, const Node& node, Problems& problems) {
+  if (span.late <= kLongestWait) return;
+  const base::Value* member = node.value->find("late");
+  report(problems, member == nullptr ? node : Node{member, base::pointerTo(node.pointer, "late")},
+         Message("technique.wait-too-long"));
+}
+
 std::optional<IfMissed> readIfMissed(const Node& node, const Scope& scope, Problems& problems) {
   if (!node) return std::nullopt;
   ObjectReader object(node, problems);
@@ -90,14 +110,20 @@ void checkCloses(const units::Span& opens, const units::Span& closes, const Node
 
 void readWindow(ObjectReader& object, std::optional<WaitKind> kind, const Scope& scope, Wait& wait,
                 Problems& problems) {
-  const auto opens = readSpanObject(object.required("opens"), problems);
+  const Node opensNode = object.required("opens");
+  const auto opens = readSpanObject(opensNode, problems);
   if (opens) wait.opens = *opens;
   const Node closesNode = object.optional("closes");
   const Node missedNode = object.optional("ifMissed");
   wait.closes = readSpanObject(closesNode, problems);
   wait.ifMissed = readIfMissed(missedNode, scope, problems);
   if (opens && wait.closes) checkCloses(*opens, *wait.closes, closesNode, problems);
+  if (opens) checkLength(*opens, opensNode, problems);
+  if (wait.closes) checkLength(*wait.closes, closesNode, problems);
   if (!kind) return;
+  if (opens && !closesAgain(*kind) && opens->likely == units::Duration()) {
+    report(problems, opensNode, Message("technique.wait-of-nothing").with("kind", std::string(name(*kind))));
+  }
   const std::string kindName(name(*kind));
   if (closesAgain(*kind)) {
     if (!closesNode) report(problems, object.node(), Message("technique.closes-missing").with("kind", kindName));
@@ -129,7 +155,9 @@ Wait readWait(const Node& node, const Scope& scope, std::set<std::string>& ids, 
     constexpr DryingModel kDryingModels[] = {DryingModel::None, DryingModel::Evaporation, DryingModel::Oxidation};
     wait.model = kDryingModels[*model];
   }
-  readRoom(object.optional("at"), wait, problems);
+  const Node roomNode = object.optional("at");
+  readRoom(roomNode, wait, problems);
+  if (roomNode) checkReference(roomNode, wait, problems);
   wait.attended = base::readBoolean(object.optional("attended"), problems).value_or(false);
   wait.test = readPhrase(object.required("test"), scope, kSentenceWords, problems);
   wait.source = base::readText(object.required("source"), problems).value_or("");

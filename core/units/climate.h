@@ -31,6 +31,14 @@ class Humidity {
   double m_percent = 50;
 };
 
+// The climates in which drying can be predicted; outside of them a time would be a guess. Degrees Celsius, per cent.
+// Source: paint makers' notes put film forming below 8 to 10 degrees and trouble above 35 to 38; the humidities are our
+// judgement.
+inline constexpr double kColdestDrying = 8;
+inline constexpr double kWarmestDrying = 38;
+inline constexpr double kDriestDrying = 20;
+inline constexpr double kDampestDrying = 85;
+
 struct Room {
   Temperature temperature;
   Humidity humidity;

@@ -14,10 +14,10 @@ using units::Temperature;
 
 namespace {
 
-constexpr double kColdest = 8;
-constexpr double kWarmest = 38;
-constexpr double kDriest = 20;
-constexpr double kDampest = 85;
+using units::kColdestDrying;
+using units::kDampestDrying;
+using units::kDriestDrying;
+using units::kWarmestDrying;
 constexpr double kLeastDeficit = 200;
 
 // Asked the other way round ("not at least"), so that what is no number is refused as well.
@@ -25,11 +25,11 @@ std::optional<Message> outside(DryingModel model, const Room& room) {
   const double celsius = room.temperature.inCelsius();
   const double percent = room.humidity.inPercent();
   if (model == DryingModel::None) return std::nullopt;
-  if (!(celsius >= kColdest)) return Message("room.too-cold").with("celsius", celsius);
-  if (!(celsius <= kWarmest)) return Message("room.too-warm").with("celsius", celsius);
+  if (!(celsius >= kColdestDrying)) return Message("room.too-cold").with("celsius", celsius);
+  if (!(celsius <= kWarmestDrying)) return Message("room.too-warm").with("celsius", celsius);
   if (model == DryingModel::Oxidation) return std::nullopt;
-  if (!(percent >= kDriest)) return Message("room.too-dry").with("percent", percent);
-  if (!(percent <= kDampest) || !(vapourPressureDeficit(room) >= kLeastDeficit)) {
+  if (!(percent >= kDriestDrying)) return Message("room.too-dry").with("percent", percent);
+  if (!(percent <= kDampestDrying) || !(vapourPressureDeficit(room) >= kLeastDeficit)) {
     return Message("room.too-damp").with("percent", percent);
   }
   return std::nullopt;
@@ -68,11 +68,12 @@ base::Result<Factor, Message> dryingFactor(DryingModel model, const Room& room, 
 Room nearestWithin(DryingModel model, const Room& room) {
   if (!outside(model, room)) return room;
   Room moved = room;
-  moved.temperature = Temperature::celsius(within(room.temperature.inCelsius(), kColdest, kWarmest));
+  moved.temperature = Temperature::celsius(within(room.temperature.inCelsius(), kColdestDrying, kWarmestDrying));
   if (model != DryingModel::Evaporation) return moved;
   // A hair drier than the exact share, so that rounding cannot put it outside again.
   const double dampest = 100 * (1 - kLeastDeficit / saturationPressure(moved.temperature)) - 1e-9;
-  moved.humidity = Humidity::percent(within(room.humidity.inPercent(), kDriest, std::min(kDampest, dampest)));
+  moved.humidity =
+      Humidity::percent(within(room.humidity.inPercent(), kDriestDrying, std::min(kDampestDrying, dampest)));
   return moved;
 }
 

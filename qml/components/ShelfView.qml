@@ -97,7 +97,7 @@ Item {
 
                 x: Math.min(root.axisLeft + place * root.axisWidth - width / 2, root.width - width)
                 visible: x > now.x + now.width + Metrics.mm(1)
-                anchors.bottom: parent.bottom
+                y: axis.height - height
                 text: modelData
                 color: Theme.quiet
                 font.pixelSize: Metrics.label

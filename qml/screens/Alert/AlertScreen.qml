@@ -79,16 +79,20 @@ Rectangle {
         Words {
             objectName: "others"
             width: parent.width
-            visible: root.alert.others.length > 0 && pane.level < 3
-            // Two by name; the rest by their number.
-            text: qsTr("Also: %1").arg(root.alert.others.slice(0, 2).join("; ")) + (root.alert.others.length > 2 ? qsTr("; and %1 more").arg(root.alert.others.length - 2) : "")
+            // By name as far as there is room, the rest by their number.
+            readonly property int named: Math.min(pane.level === 0 ? 2 : pane.level === 1 ? 1 : 0, root.alert.others.length)
+            readonly property int rest: root.alert.others.length - named
+            readonly property string names: named === 0 ? "" : named === 1 ? root.alert.others[0] : root.alert.others[0] + "; " + root.alert.others[1]
+
+            visible: root.alert.others.length > 0
+            text: names === "" ? qsTr("and %1 more").arg(rest) : rest === 0 ? qsTr("Also: %1").arg(names) : qsTr("Also: %1; and %2 more").arg(names).arg(rest)
             color: Theme.onAlert
             font.pixelSize: Metrics.farLabel
             lineHeight: 0.85
         }
         Words {
             width: parent.width
-            visible: text !== "" && pane.level < 2
+            visible: text !== "" && pane.level === 0
             text: root.alert.why
             color: Theme.onAlert
             font.pixelSize: Metrics.farLabel

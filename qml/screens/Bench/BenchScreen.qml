@@ -23,6 +23,8 @@ CornerFrame {
     readonly property bool isWaiting: bench.kind === BenchViewModel.Waiting
     readonly property bool isMissed: bench.kind === BenchViewModel.Missed
     readonly property bool isEmpty: bench.kind === BenchViewModel.NoJob || bench.kind === BenchViewModel.Trouble
+    // Asked for; or, told already, to be put right where there is a place for the key.
+    readonly property bool timeOff: isWaiting && (off.asked || (off.offered && !bench.look.present)) && !bench.canPutBack
     doneFilled: isStep
 
     keys: [
@@ -81,7 +83,7 @@ CornerFrame {
         },
         TouchKey {
             objectName: "room"
-            visible: root.isWaiting && !root.bench.canPutBack
+            visible: root.isWaiting && !root.bench.canPutBack && !root.timeOff
             width: Metrics.corner
             height: Metrics.benchKey
             legend: qsTr("Room")
@@ -89,7 +91,7 @@ CornerFrame {
         },
         TouchKey {
             objectName: "offTime"
-            visible: root.isWaiting && root.off.offered
+            visible: root.timeOff
             width: Metrics.corner
             height: Metrics.benchKey
             legendSize: Metrics.label

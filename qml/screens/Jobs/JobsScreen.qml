@@ -12,7 +12,6 @@ Item {
     required property JobsModel jobs
 
     signal back
-    signal farAsked
     signal lightAsked
     signal roomAsked
     signal chosen
@@ -79,14 +78,6 @@ Item {
             height: Metrics.benchKey
             legend: qsTr("Room")
             onActed: root.roomAsked()
-        }
-        TouchKey {
-            objectName: "far"
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("Far face")
-            onActed: root.farAsked()
         }
         TouchKey {
             objectName: "lamp"

@@ -36,22 +36,12 @@ CornerFrame {
             legendSize: Metrics.label
             legend: qsTr("About an hour")
             onActed: root.off.anHour()
-        },
-        TouchKey {
-            objectName: "byClock"
-            visible: root.off.byClock !== ""
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("By the clock")
-            hint: root.off.byClock
-            onActed: root.off.takeClock()
         }
     ]
 
     Column {
         width: parent.width
-        spacing: Metrics.mm(4)
+        spacing: Metrics.mm(2)
 
         Words {
             width: parent.width
@@ -75,11 +65,11 @@ CornerFrame {
         Words {
             width: parent.width
             visible: root.off.lastSeen !== ""
-            text: qsTr("Its last sign of life was at %1 by its clock, which cannot be trusted.").arg(root.off.lastSeen)
+            text: qsTr("Last sign of life: %1 by a clock that cannot be trusted.").arg(root.off.lastSeen)
         }
         Words {
             width: parent.width
-            text: qsTr("Waits that ran meanwhile are reckoned with your answer and marked as told. Until then the least counts, and what may be due is called.")
+            text: qsTr("Waits that ran meanwhile are reckoned with your answer.")
         }
         Words {
             width: parent.width
@@ -87,5 +77,18 @@ CornerFrame {
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }
+    }
+    TouchKey {
+        objectName: "byClock"
+        visible: root.off.byClock !== ""
+        anchors.right: parent.right
+        anchors.rightMargin: Metrics.mm(2)
+        anchors.bottom: parent.bottom
+        width: Metrics.corner
+        height: Metrics.benchKey
+        legendSize: Metrics.label
+        legend: qsTr("By the clock")
+        hint: root.off.byClock
+        onActed: root.off.takeClock()
     }
 }

@@ -34,18 +34,8 @@ CornerFrame {
             width: Metrics.corner
             height: Metrics.benchKey
             legendSize: Metrics.label
-            legend: root.room.onHumidity ? qsTr("Warmth") : qsTr("Damp")
+            legend: root.room.onHumidity ? qsTr("Set warmth") : qsTr("Set humidity")
             onActed: root.room.other()
-        },
-        TouchKey {
-            objectName: "sensor"
-            visible: root.room.hasSensors
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: root.room.sensor === "" ? qsTr("By hand") : qsTr("By sensor")
-            hint: root.room.sensor
-            onActed: root.room.nextSensor()
         }
     ]
 
@@ -100,5 +90,18 @@ CornerFrame {
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }
+    }
+    TouchKey {
+        objectName: "sensor"
+        visible: root.room.hasSensors
+        anchors.right: parent.right
+        anchors.rightMargin: Metrics.mm(2)
+        y: Metrics.mm(11)
+        width: Metrics.corner
+        height: Metrics.benchKey
+        legendSize: Metrics.label
+        legend: root.room.sensor === "" ? qsTr("By hand") : qsTr("By sensor")
+        hint: root.room.sensor
+        onActed: root.room.nextSensor()
     }
 }

@@ -119,7 +119,8 @@ TEST_CASE("a step taken back by pedal and done again stands once, and the act ta
   }
   int done = 0;
   int undone = 0;
-  for (const Value& event : bench.exported().find("events")->items()) {
+  const Value exported = bench.exported();
+  for (const Value& event : exported.find("events")->items()) {
     done += textOf(event, "type") == "StepDone" ? 1 : 0;
     undone += textOf(event, "type") == "Undone" ? 1 : 0;
   }

@@ -51,6 +51,8 @@ Value DrivenBench::exported() {
 
 void DrivenBench::advance(double minutes) { ask("advance " + std::to_string(minutes)); }
 
+void DrivenBench::switchOff(double minutes) { ask("off " + std::to_string(minutes)); }
+
 void DrivenBench::hand(const QStringList& arguments) {
   REQUIRE(QProcess::execute(QStringLiteral("xdotool"), arguments) == 0);
 }

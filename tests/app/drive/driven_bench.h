@@ -19,6 +19,8 @@ class DrivenBench {
   core::base::Value state();
   core::base::Value exported();
   void advance(double minutes);
+  // Off for so long, then on again with a wall clock nobody can trust.
+  void switchOff(double minutes);
   // A real click on the key of that legend, if it is there; a real key of the keyboard.
   bool click(const std::string& legend);
   void key(const char* name, int holdMilliseconds = 120);

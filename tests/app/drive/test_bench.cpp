@@ -1,7 +1,8 @@
 // The bench with a clock that stands still until told otherwise, and a socket to ask it what it shows. Everything
 // else is the program's own: screens, view models, workbench, SQLite file. Nothing here acts for the maker.
 //   mountwright_test_bench DATABASE SOCKET WIDTH HEIGHT JOB...
-// One line a request: "advance MINUTES", "state", "export", "quit"; one line an answer.
+// One line a request: "advance MINUTES", "off MINUTES" (and on again, with a wall clock nobody
+// steered), "state", "export", "quit"; one line an answer.
 #include <QDir>
 #include <QGuiApplication>
 #include <QLocalServer>
@@ -49,6 +50,7 @@ std::string stateOf(const app::face::Face& face, app::viewmodels::Desk& desk) {
   state.set("title", Value::text(desk.bench().title().toStdString()));
   state.set("refusal", Value::text(desk.bench().refusal().toStdString()));
   state.set("alert", Value::text(desk.alert().identity().toStdString()));
+  state.set("running", Value::integer(desk.shelf().count()));
   state.set("keys", std::move(keys));
   return core::base::writeJson(state, 0);
 }
@@ -97,6 +99,11 @@ int main(int count, char** arguments) {
         std::string answer = "ok";
         if (line.startsWith(QLatin1String("advance "))) {
           clock.advance(static_cast<std::int64_t>(line.section(QLatin1Char(' '), 1).toDouble() * 60'000));
+          desk.refresh();
+        } else if (line.startsWith(QLatin1String("off "))) {
+          workbench.heartbeat();
+          clock.setSynced(false);
+          clock.reboot(static_cast<std::int64_t>(line.section(QLatin1Char(' '), 1).toDouble() * 60'000), 120'000);
           desk.refresh();
         } else if (line == QLatin1String("state")) {
           answer = stateOf(face, desk);

@@ -6,12 +6,8 @@
 // may lose what the system believed to be written.
 //
 //   kill_loop KILLS SCRIPTED_BENCH JOB RECIPES [SEED]
-#include <poll.h>
-#include <time.h>
-
 #include <QCoreApplication>
 #include <QTemporaryDir>
-#include <cerrno>
 #include <cstdio>
 #include <cstdlib>
 #include <memory>
@@ -22,13 +18,17 @@
 #include <vector>
 
 #include "tests/app/kill/kept_record.h"
+#include "tests/support/child_lines.h"
 #include "tests/support/child_process.h"
 
 namespace {
 
 using kill_loop::KeptRecord;
 using kill_loop::readRecord;
+using tests::boottimeNanoseconds;
 using tests::ChildProcess;
+using tests::Lines;
+using tests::sleepUntil;
 
 struct Ack {
   std::string intentId;
@@ -53,52 +53,13 @@ struct Program {
   std::exit(1);
 }
 
-std::int64_t boottimeNanoseconds() {
-  timespec now{};
-  clock_gettime(CLOCK_BOOTTIME, &now);
-  return std::int64_t{now.tv_sec} * 1'000'000'000 + now.tv_nsec;
+std::vector<Ack> acksIn(const Lines& said) {
+  std::vector<Ack> found;
+  std::istringstream lines(said.whole());
+  std::string word;
+  for (Ack ack; lines >> word >> ack.intentId >> ack.place;) found.push_back(ack);
+  return found;
 }
-
-void sleepUntil(std::int64_t nanoseconds) {
-  const timespec until{static_cast<time_t>(nanoseconds / 1'000'000'000),
-                       static_cast<long>(nanoseconds % 1'000'000'000)};
-  while (clock_nanosleep(CLOCK_BOOTTIME, TIMER_ABSTIME, &until, nullptr) == EINTR) {
-  }
-}
-
-// Whole lines from a pipe; what comes after the last line end was cut off by the kill.
-class Lines {
- public:
-  explicit Lines(int descriptor) : m_descriptor(descriptor) {}
-  // False at the end of the pipe.
-  bool readMore() {
-    char buffer[4096];
-    const ssize_t got = read(m_descriptor, buffer, sizeof buffer);
-    if (got <= 0) return false;
-    m_text.append(buffer, static_cast<std::size_t>(got));
-    return true;
-  }
-  // Waits for more until an instant on the boot-time clock. False at the end of the pipe or of the time.
-  bool readMoreUntil(std::int64_t instant) {
-    const std::int64_t left = instant - boottimeNanoseconds();
-    if (left <= 0) return false;
-    const timespec wait{static_cast<time_t>(left / 1'000'000'000), static_cast<long>(left % 1'000'000'000)};
-    pollfd one{m_descriptor, POLLIN, 0};
-    return ppoll(&one, 1, &wait, nullptr) == 1 && readMore();
-  }
-  std::vector<Ack> acks() const {
-    std::vector<Ack> found;
-    std::istringstream lines(m_text.substr(0, m_text.rfind('\n') + 1));
-    std::string word;
-    for (Ack ack; lines >> word >> ack.intentId >> ack.place;) found.push_back(ack);
-    return found;
-  }
-  const std::string& text() const { return m_text; }
-
- private:
-  int m_descriptor;
-  std::string m_text;
-};
 
 // The same job worked by the same script and never killed: what every killed run is held against.
 struct Reference {
@@ -119,7 +80,7 @@ Reference workUndisturbed(const Program& program) {
     if (reference.firstAckAfter == 0) reference.firstAckAfter = boottimeNanoseconds() - start;
   }
   if (child.exitStatus() != 0) fail("the script does not reach the end of the job undisturbed");
-  reference.acks = lines.acks();
+  reference.acks = acksIn(lines);
   std::string error;
   reference.record = readRecord(recordFile(data), error);
   if (!error.empty()) fail(error);
@@ -138,7 +99,7 @@ class Trial {
     Lines lines(child.pipe());
     if (soonAfterAck) {
       const std::size_t wanted = pick(1, 12);
-      while (lines.acks().size() < wanted && lines.readMore()) {
+      while (acksIn(lines).size() < wanted && lines.readMore()) {
       }
       sleepUntil(boottimeNanoseconds() + static_cast<std::int64_t>(pick(0, 5000)) * 1000);
     } else {
@@ -156,7 +117,7 @@ class Trial {
     const bool killed = WIFSIGNALED(status) && WTERMSIG(status) == SIGKILL;
     if (!killed && status != 0) fail("the program ended by itself with status " + std::to_string(status));
     (soonAfterAck ? m_afterAck : m_anywhere) += killed ? 1 : 0;
-    for (const Ack& ack : lines.acks()) m_acks.push_back(ack);
+    for (const Ack& ack : acksIn(lines)) m_acks.push_back(ack);
     judge();
     if (!killed || m_finished) startAnew();
   }

@@ -1,0 +1,114 @@
+// What is asked and answered beside the steps: an alert put off, the room, how long the bench was off.
+#include <QThread>
+
+#include "core/base/json.h"
+#include "tests/app/drive/driven_bench.h"
+#include "tests/support/catch.h"
+
+using core::base::Value;
+using tests::DrivenBench;
+using tests::textOf;
+
+namespace {
+
+const char* const kJob = PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json";
+
+void click(DrivenBench& bench, const char* legend) {
+  bench.letGuardPass();
+  const Value state = bench.state();
+  INFO(legend);
+  INFO(core::base::writeJson(state, 0));
+  REQUIRE(bench.click(legend));
+}
+
+// Works by touch until something runs.
+void workUntilSomethingRuns(DrivenBench& bench) {
+  for (int steps = 0; steps < 12; ++steps) {
+    if (bench.state().find("running")->asInteger() > 0) return;
+    click(bench, "Done");
+  }
+  FAIL("nothing was set to dry in twelve steps");
+}
+
+std::vector<Value> payloads(DrivenBench& bench, const char* type) {
+  std::vector<Value> found;
+  const Value exported = bench.exported();
+  for (const Value& event : exported.find("events")->items()) {
+    if (textOf(event, "type") == type) found.push_back(*event.find("payload"));
+  }
+  return found;
+}
+
+void advanceUntilAlert(DrivenBench& bench) {
+  for (int i = 0; i < 400 && textOf(bench.state(), "screen") != "alert"; ++i) bench.advance(10);
+  REQUIRE(textOf(bench.state(), "screen") == "alert");
+}
+
+}  // namespace
+
+TEST_CASE("an alert put off by touch for two minutes leaves the screen and comes back", "[touch]") {
+  DrivenBench bench(QString::fromLatin1(kJob));
+  workUntilSomethingRuns(bench);
+  advanceUntilAlert(bench);
+  const std::string alert = textOf(bench.state(), "alert");
+  click(bench, "In 2 min");
+  REQUIRE(payloads(bench, "Snoozed").size() == 1);
+  CHECK(payloads(bench, "Snoozed")[0].find("minutes")->asInteger() == 2);
+  CHECK(textOf(bench.state(), "screen") == "bench");
+  bench.advance(1);
+  CHECK(textOf(bench.state(), "screen") == "bench");
+  bench.advance(1.1);
+  CHECK(textOf(bench.state(), "screen") == "alert");
+  CHECK(textOf(bench.state(), "alert") == alert);
+}
+
+TEST_CASE("the room is read off a hygrometer and entered by touch", "[touch]") {
+  DrivenBench bench(QString::fromLatin1(kJob));
+  for (const char* key : {"More", "Jobs", "Room", "+", "+", "Set humidity", "−", "Done"}) click(bench, key);
+  const auto rooms = payloads(bench, "RoomEntered");
+  REQUIRE(rooms.size() == 1);
+  // Two half kelvins and one per cent from where nothing is known: 23 degrees and 50 per cent.
+  CHECK(textOf(rooms[0], "temperature") == "24 C");
+  CHECK(textOf(rooms[0], "humidity") == "49 %");
+  CHECK(textOf(rooms[0], "by") == "maker");
+  CHECK(textOf(bench.state(), "screen") == "bench");
+}
+
+TEST_CASE("how long the bench was off is asked at once and told by touch", "[touch]") {
+  DrivenBench bench(QString::fromLatin1(kJob));
+  workUntilSomethingRuns(bench);
+  bench.switchOff(95);
+  REQUIRE(textOf(bench.state(), "screen") == "off");
+  click(bench, "About an hour");
+  click(bench, "+");
+  click(bench, "Done");
+  const auto told = payloads(bench, "OffTimeTold");
+  REQUIRE(told.size() == 1);
+  CHECK(told[0].find("milliseconds")->asInteger() == 90 * 60'000);
+  CHECK(textOf(bench.state(), "screen") == "bench");
+}
+
+TEST_CASE("how long the bench was off is told by two pedals", "[pedal]") {
+  DrivenBench bench(QString::fromLatin1(kJob));
+  workUntilSomethingRuns(bench);
+  bench.switchOff(95);
+  REQUIRE(textOf(bench.state(), "screen") == "off");
+  bench.key("Page_Up");
+  QThread::msleep(400);
+  bench.key("Page_Down");
+  QThread::msleep(400);
+  const auto told = payloads(bench, "OffTimeTold");
+  REQUIRE(told.size() == 1);
+  CHECK(told[0].find("milliseconds")->asInteger() == 60 * 60'000);
+  CHECK(textOf(bench.state(), "screen") == "bench");
+}
+
+TEST_CASE("a bench whose maker does not know how long it was off goes on, and asks no second time", "[touch]") {
+  DrivenBench bench(QString::fromLatin1(kJob));
+  workUntilSomethingRuns(bench);
+  bench.switchOff(95);
+  click(bench, "Back");
+  CHECK(payloads(bench, "OffTimeTold").empty());
+  bench.advance(1);
+  CHECK(textOf(bench.state(), "screen") == "bench");
+}
