@@ -4,17 +4,18 @@
 #include <QGuiApplication>
 #include <QLockFile>
 #include <QScreen>
-#include <QTimer>
 #include <iostream>
 #include <memory>
 #include <optional>
 
 #include "app/alerts/alerts.h"
+#include "app/caretaker/caretaker.h"
 #include "app/clocks/system_clock.h"
 #include "app/commands/command_line.h"
 #include "app/commands/commands.h"
 #include "app/convert/text.h"
 #include "app/face/face.h"
+#include "app/room/sensors.h"
 #include "app/stores/data_dir.h"
 #include "app/stores/sqlite_event_store.h"
 #include "app/viewmodels/desk.h"
@@ -24,8 +25,8 @@
 
 namespace {
 
-constexpr int kHeartbeat = 30'000;  // milliseconds
-constexpr int kRefresh = 5'000;
+// What is due is told by the alerts at once; this is for the minutes that are shown.
+constexpr int kRefresh = 15'000;  // milliseconds
 
 QString said(const core::base::Message& message) {
   return app::words::text(message, core::units::UnitSystem::Millimetres);
@@ -43,6 +44,20 @@ QString soundTrouble(app::alerts::Alerts::Sound sound) {
     case Sound::Ready: break;
   }
   return {};
+}
+
+void takeCare(app::caretaker::Caretaker& caretaker, app::viewmodels::Desk& desk) {
+  using Caretaker = app::caretaker::Caretaker;
+  const auto say = [&desk](Caretaker::Trouble trouble, const core::base::Message& message) {
+    using Shown = app::viewmodels::WatchViewModel::Trouble;
+    const Shown shown = trouble == Caretaker::Trouble::Sleep     ? Shown::Sleep
+                        : trouble == Caretaker::Trouble::Battery ? Shown::Battery
+                                                                 : Shown::Sensor;
+    desk.watch().set(shown, message.id.empty() ? QString() : said(message));
+  };
+  QObject::connect(&caretaker, &Caretaker::troubleChanged, &desk, say);
+  QObject::connect(&caretaker, &Caretaker::timeChanged, &desk, &app::viewmodels::Desk::refresh);
+  caretaker.start();
 }
 
 bool hasDisplay() {
@@ -187,10 +202,10 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   alerts.publish(workbench.schedule());
   desk.keepFresh(kRefresh);
 
-  QTimer heartbeat;
-  QObject::connect(&heartbeat, &QTimer::timeout, &workbench, [&workbench] { workbench.heartbeat(); });
-  if (opened.trouble.id.empty()) heartbeat.start(kHeartbeat);
-  workbench.heartbeat();
+  desk.room().setSensors([] { return app::room::findSensors(); });
+  // Where there is no record to keep there is nothing to look after.
+  std::optional<app::caretaker::Caretaker> caretaker;
+  if (opened.trouble.id.empty()) takeCare(caretaker.emplace(workbench, clock), desk);
 
   face.window()->showMaximized();
   return QGuiApplication::exec();

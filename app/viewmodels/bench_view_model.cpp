@@ -7,8 +7,6 @@
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
 #include "core/record/offers.h"
-#include "core/sheets/act.h"
-#include "core/sheets/piece.h"
 
 namespace app::viewmodels {
 
@@ -129,16 +127,16 @@ void BenchViewModel::showPlace(const JobAt& job) {
   }
   const auto side =
       m_step != nullptr && m_step->up == core::craft::WayUp::Back ? core::sheets::Side::Back : core::sheets::Side::Face;
-  m_drawing.piece = std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(plan.design, side));
+  m_drawing.piece = m_drawn.piece(job.state().plan, side);
   const core::workflow::WorkflowStep* shown =
       m_kind == Kind::Waiting ? plan.workflow.findWait(place.wait).step : m_step;
   if (shown != nullptr) m_drawing.worked = drawnThing(shown->thing);
-  showAct();
+  showAct(job);
 }
 
-void BenchViewModel::showAct() {
+void BenchViewModel::showAct(const JobAt& job) {
   if (m_step == nullptr || !m_step->act) return;
-  m_act.piece = std::make_shared<const core::sheets::Drawing>(core::sheets::drawAct(*m_step->act, m_step->up));
+  m_act.piece = m_drawn.act(job.state().plan, *m_step);
   // Where the step is for the whole job and says no side up, the piece would stand there in pencil with nothing to
   // tell.
   if (m_kind == Kind::Step && m_step->thing.empty() && m_step->up == core::craft::WayUp::None) m_drawing = m_act;

@@ -6,6 +6,7 @@
 #include <QStringList>
 #include <optional>
 
+#include "app/viewmodels/drawn_once.h"
 #include "app/viewmodels/figure_view_model.h"
 #include "app/viewmodels/look_view_model.h"
 #include "app/viewmodels/piece_drawing.h"
@@ -123,7 +124,7 @@ class BenchViewModel : public QObject {
   void showPlace(const core::record::JobAt& job);
   void showWaiting(const core::record::JobAt& job, const std::string& waitId);
   void showAbove(const core::record::JobAt& job, const core::record::BenchPlace& place);
-  void showAct();
+  void showAct(const core::record::JobAt& job);
   void showOffers(const core::record::JobAt& job);
   bool ask(const core::intents::Intent& intent);
 
@@ -149,6 +150,7 @@ class BenchViewModel : public QObject {
   QStringList m_mends;
   bool m_canBegin = false;
   bool m_begun = false;
+  DrawnOnce m_drawn;
   PieceDrawing m_drawing;
   PieceDrawing m_act;
   FigureViewModel m_figure;

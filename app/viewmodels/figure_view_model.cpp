@@ -14,6 +14,7 @@ using core::design::FigureUnit;
 
 void FigureViewModel::show(const core::design::Design* design, const core::workflow::WorkflowStep* step) {
   if (m_step != step) m_index = 0;
+  if (m_design != design || m_step != step) m_drawnOf = nullptr;
   m_design = design;
   m_step = step;
   emit changed();
@@ -110,13 +111,16 @@ QString FigureViewModel::shortPlace() const {
 
 PieceDrawing FigureViewModel::drawing() const {
   if (current() == nullptr) return {};
+  // Drawn once for a figure: it is asked for with every refresh.
+  if (m_drawn.piece && m_drawnOf == current()) return m_drawn;
+  m_drawnOf = current();
+  m_drawn = {};
   const auto dimension = core::sheets::drawFigure(*m_design, current()->id);
   if (!dimension) return {};
-  PieceDrawing drawing;
-  drawing.piece = std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(*m_design, dimension->side));
-  drawing.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(dimension->primitives);
-  drawing.worked = current()->element;
-  return drawing;
+  m_drawn.piece = std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(*m_design, dimension->side));
+  m_drawn.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(dimension->primitives);
+  m_drawn.worked = current()->element;
+  return m_drawn;
 }
 
 bool FigureViewModel::forward() {

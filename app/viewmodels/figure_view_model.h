@@ -73,6 +73,8 @@ class FigureViewModel : public QObject {
   const core::design::Design* m_design = nullptr;
   const core::workflow::WorkflowStep* m_step = nullptr;
   int m_index = 0;
+  mutable const core::design::Figure* m_drawnOf = nullptr;
+  mutable PieceDrawing m_drawn;
 };
 
 }  // namespace app::viewmodels

@@ -15,9 +15,11 @@ JobsModel::JobsModel(workbench::Workbench& workbench, const clocks::Clock& clock
     : QAbstractListModel(parent), m_workbench(workbench), m_clock(clock) {}
 
 void JobsModel::refresh() {
+  std::vector<Row> rows;
+  for (const workbench::JobEntry& entry : m_workbench.jobs()) rows.push_back(rowOf(entry));
+  if (rows == m_rows) return;
   beginResetModel();
-  m_rows.clear();
-  for (const workbench::JobEntry& entry : m_workbench.jobs()) m_rows.push_back(rowOf(entry));
+  m_rows = std::move(rows);
   m_page = std::clamp(m_page, 0, std::max(0, pages() - 1));
   endResetModel();
   emit changed();

@@ -50,6 +50,7 @@ class JobsModel : public QAbstractListModel {
     QString title;
     QString where;  // step reached and the act
     QString runs;   // what runs, or that nothing does
+    friend bool operator==(const Row&, const Row&) = default;
   };
   Row rowOf(const workbench::JobEntry& entry) const;
   std::size_t first() const { return static_cast<std::size_t>(m_page) * kPageSize; }

@@ -38,27 +38,37 @@ ShelfModel::ShelfModel(workbench::Workbench& workbench, const clocks::Clock& clo
     : QAbstractListModel(parent), m_workbench(workbench), m_clock(clock) {}
 
 void ShelfModel::refresh() {
-  beginResetModel();
-  m_rows.clear();
+  std::vector<Row> rows;
   for (const workbench::JobEntry& entry : m_workbench.jobs()) {
     if (m_workbench.job(entry.id) == nullptr) continue;
     const core::record::JobAt job = m_workbench.at(entry.id);
     for (const auto& [id, run] : job.state().waits) {
       if (!job.matters(run) || job.waitState(run).phase == core::waits::Phase::Over) continue;
-      m_rows.push_back(rowOf(job, run, tagOf(entry)));
+      rows.push_back(rowOf(job, run, tagOf(entry)));
     }
   }
-  std::stable_sort(m_rows.begin(), m_rows.end(),
-                   [](const Row& a, const Row& b) { return a.nextMinutes < b.nextMinutes; });
+  std::stable_sort(rows.begin(), rows.end(), [](const Row& a, const Row& b) { return a.nextMinutes < b.nextMinutes; });
+  if (rows == m_rows) return;
+  // Rows that stay are moved where they are; what is made anew flickers and costs.
+  const bool same =
+      rows.size() == m_rows.size() &&
+      std::equal(rows.begin(), rows.end(), m_rows.begin(), [](const Row& a, const Row& b) { return a.name == b.name; });
+  if (!same) beginResetModel();
+  m_rows = std::move(rows);
   makeAxis();
-  endResetModel();
+  if (!same) {
+    endResetModel();
+  } else {
+    emit dataChanged(index(0), index(count() - 1));
+  }
   emit changed();
 }
 
 ShelfModel::Row ShelfModel::rowOf(const core::record::JobAt& job, const core::record::RunningWait& run,
                                   const QString& tag) const {
   const core::waits::WaitState state = job.waitState(run);
-  const auto left = [&](Duration at) { return (at - state.elapsed.time).inMinutes(); };
+  // To the minute: what is nearer than that is said in words.
+  const auto left = [&](Duration at) { return std::round((at - state.elapsed.time).inMinutes()); };
   Row row;
   row.name = tag + QStringLiteral(": ") + convert::toQt(run.wait->title);
   row.fromMinutes = left(state.opens.likely);

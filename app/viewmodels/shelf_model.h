@@ -51,6 +51,7 @@ class ShelfModel : public QAbstractListModel {
     bool late = false;  // past the likely end
     bool look = false;  // not likely yet, but one in five is: worth a look
     double nextMinutes = 0;
+    friend bool operator==(const Row&, const Row&) = default;
   };
   Row rowOf(const core::record::JobAt& job, const core::record::RunningWait& run, const QString& tag) const;
   void makeAxis();

@@ -8,7 +8,7 @@ const char* sourceOf(std::string_view id) {
   static const std::map<std::string_view, const char*> kById = [] {
     std::map<std::string_view, const char*> byId;
     for (const auto* entries :
-         {&jobEntries(), &techniqueEntries(), &benchEntries(), &commandEntries(), &waitEntries()}) {
+         {&jobEntries(), &techniqueEntries(), &benchEntries(), &waitEntries(), &commandEntries(), &roomEntries()}) {
       for (const Entry& entry : *entries) byId.emplace(entry.id, entry.source);
     }
     return byId;

@@ -13,9 +13,10 @@ struct Entry {
 
 const std::vector<Entry>& jobEntries();        // job files and their lengths, temperatures, conflicts
 const std::vector<Entry>& techniqueEntries();  // technique files and what is composed of them
-const std::vector<Entry>& benchEntries();
-const std::vector<Entry>& waitEntries();     // the record, its store, what the bench offers and refuses
-const std::vector<Entry>& commandEntries();  // the command line
+const std::vector<Entry>& benchEntries();      // the record, its store, what the bench offers and refuses
+const std::vector<Entry>& waitEntries();       // what is said of waits and why
+const std::vector<Entry>& commandEntries();    // the command line
+const std::vector<Entry>& roomEntries();       // the room's climate sensor, the machine's sleep and battery
 
 struct FigureWords {
   std::string_view kind;

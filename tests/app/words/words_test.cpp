@@ -120,7 +120,7 @@ TEST_CASE("every word of the small lists is there and differs from its neighbour
 
 TEST_CASE("nothing calls a thing safe, archival or cured") {
   for (const auto* entries : {&app::words::jobEntries(), &app::words::techniqueEntries(), &app::words::benchEntries(),
-                              &app::words::commandEntries()}) {
+                              &app::words::commandEntries(), &app::words::roomEntries()}) {
     for (const app::words::Entry& entry : *entries) {
       const std::string source = entry.source;
       INFO(entry.id);

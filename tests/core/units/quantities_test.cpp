@@ -1,3 +1,5 @@
+#include <limits>
+
 #include "core/units/angle.h"
 #include "core/units/climate.h"
 #include "core/units/duration.h"
@@ -36,6 +38,23 @@ TEST_CASE("a room is a room", "[climate]") {
   for (const char* bad : {"0 %", "100 %", "140 %", "-5 %"})
     CHECK(parseHumidity(bad).error().id == "humidity.out-of-range");
   CHECK(parseHumidity("58").error().id == "humidity.malformed");
+}
+
+TEST_CASE("a measured room has the limits of a written one", "[climate]") {
+  for (const double ends : {-20.0, 60.0, 19.5}) CHECK(temperatureInCelsius(ends).value().inCelsius() == ends);
+  for (const double beyond : {-20.01, 60.01, 1e9}) {
+    CHECK(temperatureInCelsius(beyond).error().id == "temperature.out-of-range");
+  }
+  for (const double inside : {0.1, 58.0, 99.9}) CHECK(humidityInPercent(inside).value().inPercent() == inside);
+  for (const double beyond : {0.0, 100.0, 140.0, -1.0}) {
+    CHECK(humidityInPercent(beyond).error().id == "humidity.out-of-range");
+  }
+  const double none = std::numeric_limits<double>::quiet_NaN();
+  const double endless = std::numeric_limits<double>::infinity();
+  for (const double bad : {none, endless, -endless}) {
+    CHECK(temperatureInCelsius(bad).error().id == "temperature.malformed");
+    CHECK(humidityInPercent(bad).error().id == "humidity.malformed");
+  }
 }
 
 TEST_CASE("quantiles pass through what was stated and never run backwards", "[span]") {

@@ -1,0 +1,18 @@
+#include "app/viewmodels/watch_view_model.h"
+
+#include "tests/support/catch.h"
+#include "tests/support/fake_clock.h"
+
+using app::viewmodels::WatchViewModel;
+
+TEST_CASE("a clock that stands in 1970 is said not to be trusted, until it is set") {
+  tests::FakeClock clock;
+  const std::int64_t since1970 = clock.now().utcMilliseconds;
+  clock.jump(-since1970 + 60'000);
+  WatchViewModel watch(clock);
+  watch.refresh();
+  CHECK(watch.troubles().contains(QLatin1String("clock was never set")));
+  clock.jump(since1970);
+  watch.refresh();
+  CHECK(watch.troubles().isEmpty());
+}
