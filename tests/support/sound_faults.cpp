@@ -17,8 +17,12 @@ using core::record::AlertSchedule;
 int shell(const std::string& command) { return std::system((command + " >/dev/null 2>&1").c_str()); }
 
 SoundServer::SoundServer() {
+  // The others give up where the first does not answer yet.
+  const std::filesystem::path socket = std::filesystem::path(qgetenv("XDG_RUNTIME_DIR").toStdString()) / "pipewire-0";
+  std::filesystem::remove(socket);
   for (const char* part : {"pipewire", "wireplumber", "pipewire-pulse"}) {
     m_parts.emplace_back(std::vector<std::string>{part}, ChildProcess::Pipe::None);
+    for (int i = 0; i < 500 && !std::filesystem::exists(socket); ++i) QThread::msleep(10);
   }
   for (int i = 0; i < 250 && shell("pactl info") != 0; ++i) QThread::msleep(20);
   m_answeredAt = boottimeNow();

@@ -48,6 +48,12 @@ log="$XDG_RUNTIME_DIR/server.log"
 for server in pipewire wireplumber pipewire-pulse; do
   "$server" >>"$log" 2>&1 &
   pids="$! $pids"
+  # The others give up where the first does not answer yet.
+  waited=0
+  until [ -S "$XDG_RUNTIME_DIR/pipewire-0" ] || [ "$waited" -ge 100 ]; do
+    waited=$((waited + 1))
+    sleep 0.05
+  done
 done
 
 tries=0
