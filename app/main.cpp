@@ -198,6 +198,7 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
                    &app::alerts::Alerts::releaseHeld);
   QObject::connect(&face, &app::face::Face::pedalPressed, &alerts, &app::alerts::Alerts::releaseHeld);
   desk.watch().set(Trouble::Sound, soundTrouble(alerts.sound()));
+  desk.watch().setLiving([&alerts] { return alerts.sinceBeat() < std::chrono::seconds(24); });
   alerts.publish(workbench.schedule());
   desk.keepFresh(kRefresh);
 

@@ -2,12 +2,17 @@
 
 #include <utility>
 
+#include "app/words/words.h"
+
 namespace app::alerts {
 namespace {
 
-// Catches whatever the timer does not tell of: a clock that was moved, a sound thread that hangs.
-constexpr int kTickMilliseconds = 500;
-constexpr qint64 kHangMilliseconds = 2500;
+// Each tick asks the player for a sign of life and catches what the timer does not tell of: a clock that was moved.
+// While a sound is wanted or soon will be, a player or a server that hangs is to be found out sooner.
+constexpr int kTickMilliseconds = 8000;
+constexpr int kNearTickMilliseconds = 1000;
+// Long enough for a fresh player to come up, should this one turn out to be dead.
+constexpr std::int64_t kPrepareAhead = 4'000'000'000;
 
 using core::record::Sounding;
 
@@ -31,20 +36,23 @@ std::array<std::int64_t, core::record::kTones> toneLengths() {
 
 }  // namespace
 
-AlertLoop::AlertLoop(std::function<std::int64_t()> boottimeNow, sound::Player& player, const SoundOut& out)
-    : m_boottimeNow(std::move(boottimeNow)),
-      m_player(player),
-      m_out(out),
-      m_sounding(toneLengths()),
-      m_timer(this),
-      m_tick(this) {
+AlertLoop::AlertLoop(std::function<std::int64_t()> boottimeNow, const QString& player)
+    : m_boottimeNow(std::move(boottimeNow)), m_player(player), m_sounding(toneLengths()), m_timer(this), m_tick(this) {
+  // They move to the alert thread with this.
+  m_player.setParent(this);
   connect(&m_timer, &BoottimeTimer::fired, this, &AlertLoop::turn);
-  connect(&m_tick, &QTimer::timeout, this, &AlertLoop::tick);
+  connect(&m_tick, &QTimer::timeout, this, [this] {
+    m_player.ping();
+    turn();
+  });
+  connect(&m_player, &SoundProcess::soundChanged, this, &AlertLoop::takeSound);
+  connect(&m_player, &SoundProcess::voiceChanged, this, &AlertLoop::turn);
+  connect(&m_player, &SoundProcess::beat, this, &AlertLoop::beat);
 }
 
 void AlertLoop::start() {
-  m_sinceBeat.start();
   m_tick.start(kTickMilliseconds);
+  m_player.start();
   turn();
 }
 
@@ -59,33 +67,32 @@ void AlertLoop::releaseHeld() {
 }
 
 void AlertLoop::takeSound(Alerts::Sound sound) {
-  m_outSound = sound;
-  m_sinceBeat.restart();
-  judgeSound();
-}
-
-void AlertLoop::tick() {
-  if (const unsigned beats = m_out.beats(); beats != m_beats) {
-    m_beats = beats;
-    m_sinceBeat.restart();
-  }
-  judgeSound();
-  turn();
-}
-
-void AlertLoop::judgeSound() {
-  const bool hangs = m_sinceBeat.elapsed() > kHangMilliseconds;
-  const Alerts::Sound sound = hangs ? Alerts::Sound::Stalled : m_outSound;
-  if (sound == m_sound) return;
   m_sound = sound;
   emit soundChanged(sound);
   turn();
 }
 
+void AlertLoop::setTimers(std::int64_t wake) {
+  const std::int64_t left = wake == Sounding::kNever ? wake : wake - m_boottimeNow();
+  const bool isNear = left <= kPrepareAhead;
+  if (wake == Sounding::kNever) {
+    m_timer.stop();
+  } else if (isNear) {
+    m_timer.setInterval(left);
+  } else {
+    m_timer.setInterval(left - kPrepareAhead);
+  }
+  if (isNear) m_player.prepare();
+  const int tick = isNear || !m_due->alerts.empty() ? kNearTickMilliseconds : kTickMilliseconds;
+  if (tick == m_tick.interval()) return;
+  m_tick.start(tick);
+  if (tick == kNearTickMilliseconds) m_player.ping();
+}
+
 void AlertLoop::turn() {
   const std::int64_t now = m_boottimeNow();
   const bool audible = m_sound == Alerts::Sound::Ready;
-  const Sounding::Turn turn = m_sounding.turn(now, {audible, Sounding::Voice::Absent});
+  const Sounding::Turn turn = m_sounding.turn(now, {audible, m_player.voice()});
   if (turn.hush && !turn.call) {
     if (audible) {
       m_player.hush();
@@ -93,15 +100,14 @@ void AlertLoop::turn() {
       m_player.drop();
     }
   }
+  // Words first: they end before the tone begins.
+  if (turn.stopSpeaking) m_player.quiet();
   if (turn.call) m_player.play(playable(turn.call->tone), turn.call->decibels);
-  if (turn.wake == Sounding::kNever) {
-    m_timer.stop();
-  } else {
-    m_timer.setInterval(turn.wake - m_boottimeNow());
-  }
-  if (m_sounding.due().alerts == m_due->alerts) return;
-  m_due = std::make_shared<core::record::AlertSchedule>(m_sounding.due());
-  emit dueChanged(m_due);
+  if (turn.say) m_player.say(words::text(*turn.say, core::units::UnitSystem::Millimetres));
+  const bool dueChanges = m_sounding.due().alerts != m_due->alerts;
+  if (dueChanges) m_due = std::make_shared<core::record::AlertSchedule>(m_sounding.due());
+  setTimers(turn.wake);
+  if (dueChanges) emit dueChanged(m_due);
 }
 
 }  // namespace app::alerts

@@ -5,56 +5,40 @@
 #include <utility>
 
 #include "app/alerts/alert_loop.h"
-#include "app/alerts/sound_out.h"
-#include "app/sound/player.h"
 
 namespace app::alerts {
-namespace {
-
-constexpr int kSampleRate = 48'000;
-constexpr int kStopMilliseconds = 3000;
-
-}  // namespace
 
 struct Alerts::Private {
   explicit Private(std::function<std::int64_t()> boottimeNow)
-      : out(new SoundOut(player)), loop(new AlertLoop(std::move(boottimeNow), player, *out)) {}
+      : loop(new AlertLoop(std::move(boottimeNow), SoundProcess::besideTheProgram())) {}
 
-  sound::Player player{kSampleRate};
   QThread alertThread;
-  QThread soundThread;
-  SoundOut* out;  // each lives in its thread and is deleted there
-  AlertLoop* loop;
+  AlertLoop* loop;  // lives in its thread and is deleted there
   std::atomic<Sound> sound = Sound::Starting;
+  std::atomic<std::chrono::steady_clock::time_point> beat = std::chrono::steady_clock::now();
 };
 
 Alerts::Alerts(std::function<std::int64_t()> boottimeNow, QObject* parent)
     : QObject(parent), d(std::make_unique<Private>(std::move(boottimeNow))) {
   d->alertThread.setObjectName("alerts");
-  d->soundThread.setObjectName("sound");
-  d->out->moveToThread(&d->soundThread);
   d->loop->moveToThread(&d->alertThread);
-  connect(&d->soundThread, &QThread::finished, d->out, &QObject::deleteLater);
   connect(&d->alertThread, &QThread::finished, d->loop, &QObject::deleteLater);
-  connect(&d->soundThread, &QThread::started, d->out, &SoundOut::start);
   connect(&d->alertThread, &QThread::started, d->loop, &AlertLoop::start);
-  connect(d->out, &SoundOut::soundChanged, d->loop, &AlertLoop::takeSound);
   connect(d->loop, &AlertLoop::dueChanged, this, &Alerts::dueChanged, Qt::QueuedConnection);
   connect(d->loop, &AlertLoop::soundChanged, this, &Alerts::soundChanged, Qt::QueuedConnection);
+  connect(d->loop, &AlertLoop::beat, this, &Alerts::beat, Qt::QueuedConnection);
   Private* state = d.get();
   connect(
       d->loop, &AlertLoop::soundChanged, d->loop, [state](Sound sound) { state->sound = sound; }, Qt::DirectConnection);
+  connect(
+      d->loop, &AlertLoop::beat, d->loop, [state] { state->beat = std::chrono::steady_clock::now(); },
+      Qt::DirectConnection);
   d->alertThread.start(QThread::TimeCriticalPriority);
-  d->soundThread.start(QThread::TimeCriticalPriority);
 }
 
 Alerts::~Alerts() {
   d->alertThread.quit();
   d->alertThread.wait();
-  d->out->requestStop();
-  d->soundThread.quit();
-  // A sound server that hangs can hold the thread for ever: better left to the end of the process than waited for.
-  if (!d->soundThread.wait(kStopMilliseconds)) static_cast<void>(d.release());
 }
 
 void Alerts::publish(std::shared_ptr<const core::record::AlertSchedule> schedule) {
@@ -68,5 +52,9 @@ void Alerts::releaseHeld() {
 }
 
 Alerts::Sound Alerts::sound() const { return d->sound; }
+
+std::chrono::milliseconds Alerts::sinceBeat() const {
+  return std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::steady_clock::now() - d->beat.load());
+}
 
 }  // namespace app::alerts

@@ -1,8 +1,10 @@
 #pragma once
-// Sounds what the schedule says, from a thread of its own with one long-lived sink: a frozen interface cannot
-// silence it. It decides nothing; answers go back as intents through the workbench.
+// Sounds what the schedule says, from a thread of its own through a player process of its own: a frozen interface
+// cannot silence it, and no sound server can hold or end the program. It decides nothing; answers go back as intents
+// through the workbench.
 #include <QObject>
 #include <QString>
+#include <chrono>
 #include <functional>
 #include <memory>
 
@@ -23,17 +25,23 @@ class Alerts : public QObject {
   // The pedal was pressed or a blade step was done: let what was held back come now.
   void releaseHeld();
 
-  // Muted is for systems that tell of it; the multimedia library here does not.
+  // Starting lasts 3 s at most. Muted is for systems that tell of it.
   enum class Sound { Starting, Ready, NoDevice, Stalled, Muted };
   Q_ENUM(Sound)
   // Thread-safe.
   Sound sound() const;
+  // How long ago the whole way to the sound server last proved that it lives, by a clock that stands still while the
+  // machine sleeps; until the first proof, since this was made. Thread-safe. Proofs come every 8 s, every second while
+  // something is due: after three times as long the alerts cannot be counted on.
+  std::chrono::milliseconds sinceBeat() const;
 
  signals:
   // In the interface thread: what is due now and not yet heard changed. The full screen shows these.
   void dueChanged(std::shared_ptr<const core::record::AlertSchedule> due);
   // Whether alerts can be heard; NoDevice, Stalled and Muted are said on the bench as long as they last.
   void soundChanged(app::alerts::Alerts::Sound sound);
+  // A proof has come: see sinceBeat.
+  void beat();
 
  private:
   struct Private;

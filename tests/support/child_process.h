@@ -42,6 +42,7 @@ class ChildProcess {
     if (m_pipe >= 0) close(m_pipe);
   }
 
+  pid_t pid() const { return m_pid; }
   bool running() const { return m_pid > 0; }
   int pipe() const { return m_pipe; }
   void send(int signal) const {

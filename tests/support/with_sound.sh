@@ -48,6 +48,12 @@ log="$XDG_RUNTIME_DIR/server.log"
 for server in pipewire wireplumber pipewire-pulse; do
   "$server" >>"$log" 2>&1 &
   pids="$! $pids"
+  # The others give up where the first does not answer yet.
+  waited=0
+  until [ -S "$XDG_RUNTIME_DIR/pipewire-0" ] || [ "$waited" -ge 100 ]; do
+    waited=$((waited + 1))
+    sleep 0.05
+  done
 done
 
 tries=0
@@ -64,8 +70,14 @@ tries=0
 until [ "$(pactl get-default-sink 2>>"$log")" = "bench" ]; do
   pactl set-default-sink bench >>"$log" 2>&1
   tries=$((tries + 1))
+  # A sink that came while the session manager was still starting may never be taken up.
+  if [ $((tries % 10)) -eq 0 ]; then
+    pactl unload-module module-null-sink >>"$log" 2>&1
+    pactl load-module module-null-sink sink_name=bench rate=48000 channels=2 >>"$log" 2>&1
+  fi
   if [ "$tries" -ge 50 ]; then
-    echo "the null sink did not become the default output" >&2
+    echo "the null sink did not become the default output:" >&2
+    cat "$log" >&2
     exit 3
   fi
   sleep 0.1

@@ -1,57 +1,16 @@
 #include <algorithm>
 #include <cmath>
-#include <cstdlib>
-#include <numeric>
 
 #include "app/sound/player.h"
 #include "app/sound/tones.h"
 #include "tests/support/catch.h"
 #include "tests/support/tone_measure.h"
+#include "tests/support/tone_verdicts.h"
 
 using namespace app::sound;
-
-namespace {
-
-struct Wanted {
-  Tone tone;
-  double fundamental;
-  double pulse;
-  std::vector<double> gaps;
-};
-
-const std::vector<Wanted>& wanted() {
-  static const std::vector<Wanted> all{
-      {Tone::Soft, 520, 0.180, {}},
-      {Tone::Low, 520, 0.180, {0.200}},
-      {Tone::Medium, 520, 0.180, {0.200, 0.200}},
-      {Tone::High, 660, 0.150, {0.100, 0.100, 0.350, 0.100, 0.500, 0.100, 0.100, 0.350, 0.100}},
-  };
-  return all;
-}
-
-void checkVerdicts(const Wanted& want, std::span<const float> samples, int rate) {
-  INFO("rate " << rate << ", fundamental " << want.fundamental);
-  const auto pulses = tests::measurePulses(samples, rate, want.fundamental);
-  REQUIRE(pulses.size() == want.gaps.size() + 1);
-  for (std::size_t i = 0; i < pulses.size(); ++i) {
-    INFO("pulse " << i);
-    CHECK(pulses[i].falls - pulses[i].rises == Approx(want.pulse).margin(0.003));
-    CHECK(pulses[i].riseSeconds == Approx(0.025).margin(0.003));
-    CHECK(std::abs(20 * std::log10(pulses[i].level / pulses[0].level)) < 1.0);
-    if (i > 0) CHECK(pulses[i].rises - pulses[i - 1].falls == Approx(want.gaps[i - 1]).margin(0.003));
-  }
-  const auto first = static_cast<std::size_t>((pulses[0].rises + 0.012) * rate);
-  const auto flat = samples.subspan(first, static_cast<std::size_t>(0.120 * rate));
-  CHECK(tests::strongestFrequency(flat, rate, 100, 1200) == Approx(want.fundamental).margin(1));
-  CHECK(tests::audiblePartials(flat, rate, want.fundamental) >= 4);
-  const double sum = std::accumulate(samples.begin(), samples.end(), 0.0);
-  CHECK(std::abs(sum / static_cast<double>(samples.size())) < 0.001);
-  for (const float sample : samples) {
-    if (std::abs(sample) > 0.98F) FAIL("a sample lies at " << sample);
-  }
-}
-
-}  // namespace
+using tests::checkVerdicts;
+using tests::Wanted;
+using tests::wanted;
 
 TEST_CASE("each tone has the pulses, the rise and the partials it was designed with, at every rate") {
   for (const Wanted& want : wanted()) {
