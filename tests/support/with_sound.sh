@@ -1,7 +1,8 @@
 #!/bin/sh
 # Runs a command beside a real sound server of its own, whose only output is a null sink named "bench".
-#   with_sound.sh [--empty | --tries N] COMMAND [ARGUMENT...]
+#   with_sound.sh [--empty | --patient | --tries N] COMMAND [ARGUMENT...]
 # With --empty no server is started, only its place prepared: the command starts and ends servers itself.
+# With --patient the server works in longer portions: sound comes later and has fewer holes on a busy machine.
 # With --tries the command is run again where it fails, N times in all: a server short of time drops samples, and a
 # recording with holes proves nothing either way. What fails every time has failed.
 # The command finds the server through XDG_RUNTIME_DIR. Exits with the command's status; 3 where no server starts.
@@ -27,6 +28,13 @@ echo 'wireplumber.profiles = { main = { monitor.bluez = disabled, support.logind
 if [ "$1" = "--empty" ]; then
   shift
   exec "$@"
+fi
+
+if [ "$1" = "--patient" ]; then
+  shift
+  mkdir -p "$XDG_CONFIG_HOME/pipewire/pipewire.conf.d"
+  echo 'context.properties = { default.clock.quantum = 2048, default.clock.min-quantum = 2048 }' \
+    >"$XDG_CONFIG_HOME/pipewire/pipewire.conf.d/80-patient.conf"
 fi
 
 tries_left=1
