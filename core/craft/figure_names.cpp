@@ -22,10 +22,12 @@ constexpr std::array<std::string_view, 18> kPieceFigures = {
     "rebate.height",      "rebate.depth",        "package.depth"};
 
 // A number in an id is written N.
-constexpr std::array<std::string_view, 43> kBoardFigures = {
+constexpr std::array<std::string_view, 49> kBoardFigures = {
     "thickness", "sight.width", "sight.height", "face.width", "face.height", "sight.perimeter", "sight.area",
     "face.perimeter", "bevel.plan", "bevel.slope", "bevel.area", "reveal", "reveal.flat", "border.top", "border.bottom",
     "border.left", "border.right", "back.left", "back.right", "mark.left", "mark.right", "mark.top", "mark.bottom",
+    // Unequal only where openings were measured.
+    "reveal.top", "reveal.bottom", "reveal.left", "reveal.right", "diagonal.marked", "diagonal.other",
     // The setting-out of a shaped window, on the back.
     "axis", "springing", "arc.N.radius", "arc.N.sweep", "arc.N.centre.left", "arc.N.centre.top",
     "arc.N.centre.fromAxis", "arc.N.centre.fromSpringing", "point.N.left", "point.N.top", "point.N.fromAxis",

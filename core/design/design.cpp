@@ -47,7 +47,16 @@ ReadDesign readDesign(std::string_view text) {
   }
   if (read.problems.hasErrors()) return read;
   Figures figures(job.job, layout, job.job.units);
-  read.design = Design{std::move(job.job), std::move(layout), std::move(figures)};
+  read.design = Design{std::move(job.job), std::move(layout), std::move(figures), AsMade()};
+  return read;
+}
+
+ReadDesign remeasured(const Design& planned, AsMade made) {
+  ReadDesign read;
+  Layout layout = layOut(planned.job, made, read.problems);
+  if (read.problems.hasErrors()) return read;
+  Figures figures(planned.job, layout, planned.job.units, made);
+  read.design = Design{planned.job, std::move(layout), std::move(figures), std::move(made)};
   return read;
 }
 

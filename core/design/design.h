@@ -14,6 +14,7 @@ struct Design {
   Job job;
   Layout layout;
   Figures figures;  // in the job's own units
+  AsMade made;      // what was measured of it; nothing in a design just read
 };
 
 struct ReadDesign {
@@ -22,5 +23,9 @@ struct ReadDesign {
 };
 
 ReadDesign readDesign(std::string_view text);
+
+// The design with what was measured of it in place of whatever `planned` had. The problems are those of the measures:
+// where there are errors there is no design. Requires a `planned` that laid out.
+ReadDesign remeasured(const Design& planned, AsMade made);
 
 }  // namespace core::design

@@ -96,26 +96,27 @@ class Collector {
 };
 
 // A point from the marked corner's two edges and from the centre and springing lines.
-void collectPoint(Collector& out, const Layout& layout, const std::string& prefix, geometry::Point point) {
+void collectPoint(Collector& out, const BoardLayout& board, const std::string& prefix, geometry::Point point) {
   out.length(prefix + "left", point.x);
   out.length(prefix + "top", point.y);
-  out.fromLine(prefix + "fromAxis", fromAxis(layout, point), "right", "left");
-  out.fromLine(prefix + "fromSpringing", fromSpringing(layout, point), "above", "below");
+  out.fromLine(prefix + "fromAxis", fromAxis(board, point), "right", "left");
+  out.fromLine(prefix + "fromSpringing", fromSpringing(board, point), "above", "below");
 }
 
-void collectSettingOut(Collector& out, const Layout& layout, std::size_t board) {
-  const SettingOut setting = settingOut(layout, board);
-  out.length("axis", layout.axis);
-  out.length("springing", layout.springing);
+void collectSettingOut(Collector& out, const Layout& layout, std::size_t index) {
+  const SettingOut setting = settingOut(layout, index);
+  const BoardLayout& board = layout.boards[index];
+  out.length("axis", board.axis);
+  out.length("springing", board.springing);
   for (const SettingArc& arc : setting.arcs) {
     out.part("arc", arc.number);
     out.length("radius", arc.radius);
     out.other("sweep", arc.sweep, FigureUnit::Degree, 1, "\u00b0");
-    collectPoint(out, layout, "centre.", arc.centre);
+    collectPoint(out, board, "centre.", arc.centre);
   }
   for (const SettingPoint& point : setting.points) {
     out.part("point", point.number);
-    collectPoint(out, layout, "", point.at);
+    collectPoint(out, board, "", point.at);
   }
   out.part("oval", 0);
   if (setting.oval) {
@@ -126,7 +127,7 @@ void collectSettingOut(Collector& out, const Layout& layout, std::size_t board) 
   }
   for (const SettingPoint& point : setting.ordinates) {
     out.part("oval", point.number);
-    collectPoint(out, layout, "", point.at);
+    collectPoint(out, board, "", point.at);
   }
   out.part("", 0);
 }
@@ -145,8 +146,14 @@ void collectBoard(Collector& out, const BoardLayout& board, bool outermost) {
   out.length("bevel.slope", board.bevelSlope);
   out.area("bevel.area", board.bevelArea);
   if (!outermost) {
-    out.entered("reveal", board.reveal);
+    out.length("reveal", board.reveal).entered = board.evenReveal;
     out.length("reveal.flat", board.flatReveal);
+    if (!board.evenReveal) {
+      out.length("reveal.top", board.revealTop);
+      out.length("reveal.bottom", board.revealBottom);
+      out.length("reveal.left", board.revealLeft);
+      out.length("reveal.right", board.revealRight);
+    }
   }
   out.length("border.top", board.borderTop);
   out.length("border.bottom", board.borderBottom);
@@ -158,6 +165,10 @@ void collectBoard(Collector& out, const BoardLayout& board, bool outermost) {
   out.farMark("mark.right", board.borderLeft, board.sight.width);
   out.length("mark.top", board.borderTop);
   out.farMark("mark.bottom", board.borderTop, board.sight.height);
+  if (board.diagonalMarked > 0) {
+    out.length("diagonal.marked", board.diagonalMarked);
+    out.length("diagonal.other", board.diagonalOther);
+  }
 }
 
 // A value reduced to [0, period).
@@ -218,7 +229,7 @@ void collectLine(Collector& out, const LineLayout& line) {
 
 }  // namespace
 
-Figures::Figures(const Job& job, const Layout& layout, UnitSystem system) {
+Figures::Figures(const Job& job, const Layout& layout, UnitSystem system, const AsMade& made) {
   // Grown step by step, so many texts are moved more often than they are made.
   m_figures.reserve(512);
   Collector out(m_figures, system);
@@ -267,6 +278,12 @@ Figures::Figures(const Job& job, const Layout& layout, UnitSystem system) {
   out.length("rebate.height", layout.rebateHeight);
   out.length("rebate.depth", layout.rebateDepth);
   out.length("package.depth", layout.packageDepth);
+  if (made.pins.empty()) return;
+  for (Figure& figure : m_figures) {
+    if (!made.pins.contains(figure.id)) continue;
+    figure.made = true;
+    figure.entered = false;
+  }
 }
 
 const Figure* Figures::find(std::string_view id) const {

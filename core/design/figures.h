@@ -22,13 +22,15 @@ struct Figure {
   FigureUnit unit = FigureUnit::Millimetre;
   std::string display;       // in the units asked for, rounded for display
   units::ShownLength shown;  // for lengths
-  bool entered = false;      // true: as the maker entered it; false: computed
+  bool entered = false;      // true: as the maker entered it; false: computed, or as made
+  bool made = false;         // true: as the maker measured it
 };
 
 class Figures {
  public:
   Figures() = default;
-  Figures(const Job& job, const Layout& layout, units::UnitSystem system);
+  // `made` as the layout was given it.
+  Figures(const Job& job, const Layout& layout, units::UnitSystem system, const AsMade& made = AsMade());
   const std::vector<Figure>& all() const { return m_figures; }
   const Figure* find(std::string_view id) const;
 

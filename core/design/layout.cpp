@@ -43,7 +43,7 @@ struct BorderMaker {
   }
 };
 
-void placeBorders(const Job& job, Layout& layout, base::Problems& problems) {
+void placeBorders(const Job& job, Layout& layout) {
   const Box& topSight = layout.boards.front().sight;
   const TopBorders top = std::visit(BorderMaker{topSight}, job.borders.entry);
   BoardLayout& outermost = layout.boards.front();
@@ -59,7 +59,12 @@ void placeBorders(const Job& job, Layout& layout, base::Problems& problems) {
     layout.outerWidth = outer->width.inMillimetres();
     layout.outerHeight = outer->height.inMillimetres();
   }
-  const double plan = layout.boards.front().bevelPlan;
+}
+
+void frameBorders(const Job& job, Layout& layout, base::Problems& problems) {
+  const BoardLayout& board = layout.boards.front();
+  const TopBorders top{board.borderTop, board.borderBottom, board.borderLeft, board.borderRight};
+  const double plan = board.bevelPlan;
   layout.seenTop = top.top - plan;
   layout.seenBottom = top.bottom - plan;
   layout.seenLeft = top.left - plan;
@@ -114,6 +119,8 @@ void placeWork(const Job& job, Layout& layout, base::Problems& problems) {
     layout.artLeft = innermost.borderLeft - (job.window.distance + sheet.left).inMillimetres();
     layout.artTop = innermost.borderTop - (job.window.distance + sheet.top).inMillimetres();
   }
+  layout.artLeft += layout.widerBy.width / 2;
+  layout.artTop += layout.widerBy.height / 2;
   layout.sheetWidth = sheet.width.inMillimetres();
   layout.sheetHeight = sheet.height.inMillimetres();
   const auto within = [&](double from, double size, double whole, std::string_view key) {
@@ -204,7 +211,10 @@ std::vector<std::string> Layout::linesFromWindow() const {
   return ids;
 }
 
-Layout layOut(const Job& job, base::Problems& problems) {
+Layout layOut(const Job& job, base::Problems& problems) { return layOut(job, AsMade(), problems); }
+
+Layout layOut(const Job& planned, const AsMade& made, base::Problems& problems) {
+  const Job job = asMeasured(planned, made);
   Layout layout;
   base::Problems found;
   const detail::ExactBox opening = detail::visibleOpening(job, found);
@@ -215,10 +225,16 @@ Layout layOut(const Job& job, base::Problems& problems) {
     problems.append(found);
     return layout;
   }
-  placeBorders(job, layout, found);
+  placeBorders(job, layout);
+  if (!made.empty() && !detail::openAsMade(job, made, layout, found)) {
+    problems.append(found);
+    return layout;
+  }
+  frameBorders(job, layout, found);
+  detail::checkCover(job, layout, found);
   placeWork(job, layout, found);
   placePackage(job, layout);
-  detail::placeBands(job, layout, found);
+  detail::placeBands(job, made, layout, found);
   detail::placeLines(job, layout, found);
   // What lies between them, and areas, mean nothing while things overlap or hang over an edge.
   if (!found.hasErrors()) detail::placeSpandrels(job, layout, found);

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/base/problem.h"
+#include "core/design/as_made.h"
 #include "core/design/job.h"
 #include "core/geometry/outline.h"
 #include "core/geometry/rectangle.h"
@@ -29,9 +30,15 @@ struct BoardLayout {
   double bevelPlan = 0;
   double bevelSlope = 0;
   double bevelArea = 0;
-  double reveal = 0;  // inner boards
+  // Inner boards. Where the openings were measured it may differ from side to side; then this is the least.
+  double reveal = 0;
   double flatReveal = 0;
+  bool evenReveal = true;
+  double revealTop = 0, revealBottom = 0, revealLeft = 0, revealRight = 0;  // unless even
   double borderTop = 0, borderBottom = 0, borderLeft = 0, borderRight = 0;
+  // Of a plain rectangle's opening at sight: from the marked corner, and the other one.
+  double diagonalMarked = 0, diagonalOther = 0;
+  double axis = 0, springing = 0;  // of its window, from the left and top edge of the mount
 };
 
 struct BandLayout {
@@ -39,11 +46,13 @@ struct BandLayout {
   Box inner, outer;
   double width = 0;
   double stripHorizontal = 0, stripVertical = 0;  // cut lengths
+  double trim = 0;                                // beyond the outer corners; the longer where strips were measured
   double mitre = 0;
   double dryEnd = 0;
   double glueFrom = 0;  // from the cut end
   double area = 0;
-  geometry::Ring ring;  // from the top board's face edge outwards
+  geometry::Ring ring;  // from the top board's face edge outwards; where it was marked elsewhere, to the nanometre
+  bool markedAcross = false, markedDown = false;  // it, or a band inside it, lies where it was marked
 };
 
 struct LineLayout {
@@ -91,8 +100,9 @@ struct LeafLayout {
 struct Layout {
   Box visible;
   bool shaped = false;   // the window is no plain rectangle
-  double axis = 0;       // the window's centre line, from the left edge of the mount
+  double axis = 0;       // the top window's centre line, from the left edge of the mount
   double springing = 0;  // where its curves begin above the jambs, from the top edge
+  Box widerBy;           // by how much the visible opening came out larger than planned
   double outerWidth = 0, outerHeight = 0;
   std::vector<BoardLayout> boards;
   std::vector<BandLayout> bands;
@@ -121,6 +131,11 @@ struct Layout {
 
 // Computes the layout and adds every conflict: what overlaps, hangs over an edge, or does not fit, each at its
 // place with the sizes and by how much. The layout is usable only where no error was added.
+// With what was measured: a pinned figure is what was measured, whatever was computed; what follows from it is computed
+// from that. A board's openings follow pins of the boards above it and never of those below; the outer size follows
+// none but its own. A window keeps its mark nearest the datum edge, and the far border takes what an opening came out
+// wider; inner windows lie even in the opening above. Measures that contradict each other are errors.
+Layout layOut(const Job& job, const AsMade& made, base::Problems& problems);
 Layout layOut(const Job& job, base::Problems& problems);
 
 }  // namespace core::design

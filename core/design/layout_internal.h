@@ -34,6 +34,11 @@ ExactBox visibleOpening(const Job& job, base::Problems& problems);
 // borders are known. Returns false where an outline could not be made: nothing else has a meaning then.
 bool makeOpenings(const Job& job, ExactBox opening, Layout& layout, base::Problems& problems);
 void settleOpenings(Layout& layout);
+// Moves the openings to where they were measured, and what follows them. Requires settled openings and the outer size.
+// Returns false where an outline could not be made.
+bool openAsMade(const Job& job, const AsMade& made, Layout& layout, base::Problems& problems);
+// Whether the work is still covered by an opening that came out larger.
+void checkCover(const Job& job, const Layout& layout, base::Problems& problems);
 
 // What a line, a wash or a leaf field is bounded by that follows the window: the top board's face outline moved
 // outwards. Adds an error at `pointer` and returns nothing where it cannot be moved so far.
@@ -61,7 +66,7 @@ geometry::Ring ringOf(const Followed& followed, const Layout& layout);
 void checkReach(const Job& job, const Layout& layout, const Rectangle& reach, const std::string& id,
                 const std::string& pointer, base::Problems& problems);
 
-void placeBands(const Job& job, Layout& layout, base::Problems& problems);
+void placeBands(const Job& job, const AsMade& made, Layout& layout, base::Problems& problems);
 void placeLines(const Job& job, Layout& layout, base::Problems& problems);
 void placeSpandrels(const Job& job, Layout& layout, base::Problems& problems);
 void placeWashes(const Job& job, Layout& layout, base::Problems& problems);

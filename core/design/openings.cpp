@@ -172,6 +172,12 @@ void settleOpenings(Layout& layout) {
       board.facePerimeter = board.face.perimeter();
     }
     board.bevelArea = (board.sightPerimeter + board.facePerimeter) / 2 * board.bevelSlope;
+    board.axis = layout.axis;
+    board.springing = layout.springing;
+    if (!layout.shaped) {
+      board.diagonalMarked = std::hypot(board.sight.width, board.sight.height);
+      board.diagonalOther = board.diagonalMarked;
+    }
   }
 }
 

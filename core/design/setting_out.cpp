@@ -34,8 +34,8 @@ void addOval(const OvalArc& oval, bool innermost, SettingOut& out) {
 
 }  // namespace
 
-double fromAxis(const Layout& layout, Point point) { return layout.axis - point.x; }
-double fromSpringing(const Layout& layout, Point point) { return layout.springing - point.y; }
+double fromAxis(const BoardLayout& board, Point point) { return board.axis - point.x; }
+double fromSpringing(const BoardLayout& board, Point point) { return board.springing - point.y; }
 
 SettingOut settingOut(const Layout& layout, std::size_t board) {
   SettingOut out;

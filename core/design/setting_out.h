@@ -42,7 +42,7 @@ struct SettingOut {
 SettingOut settingOut(const Layout& layout, std::size_t board);
 
 // Signed, as seen from the back: right of the centre line and above the springing line are positive.
-double fromAxis(const Layout& layout, geometry::Point point);
-double fromSpringing(const Layout& layout, geometry::Point point);
+double fromAxis(const BoardLayout& board, geometry::Point point);
+double fromSpringing(const BoardLayout& board, geometry::Point point);
 
 }  // namespace core::design

@@ -77,7 +77,7 @@ class Dimension {
   }
 
   // A point off the marked edges, the centre line or the springing line.
-  bool ofPoint(std::string_view prefix, const Point& at);
+  bool ofPoint(const design::BoardLayout& board, std::string_view prefix, const Point& at);
   bool ofSettingOut(const design::BoardLayout& board);
   // From the centre to the middle of the arc, which stands out from the rest of the outline.
   bool ofRadius(const design::BoardLayout& board, const design::SettingArc& arc);

@@ -275,7 +275,7 @@ std::vector<std::string> markingOut(const design::Design& design, const std::str
   const auto index = static_cast<std::size_t>(layout.board(board) - layout.boards.data());
   const design::SettingOut setting = design::settingOut(layout, index);
   // Right of the centre line as seen from the back lies the marked corner.
-  const auto near = [&](geometry::Point point) { return design::fromAxis(layout, point) > -1e-9; };
+  const auto near = [&](geometry::Point point) { return design::fromAxis(layout.boards[index], point) > -1e-9; };
   for (const design::SettingArc& arc : setting.arcs) {
     const auto& from = setting.points[static_cast<std::size_t>(arc.from) - 1].at;
     if (!near(from)) continue;

@@ -72,7 +72,11 @@ bool Dimension::ofBoard(const design::BoardLayout& board, const design::BoardLay
   if (is("board.bevel.plan")) return across(face.left, sight.left, level);
   if (above != nullptr) {
     const double from = sightOf(*above).left;
-    if (is("board.reveal")) return across(from, sight.left, level);
+    if (is("board.reveal") || is("board.reveal.left")) return across(from, sight.left, level);
+    const Rectangle outside = sightOf(*above);
+    if (is("board.reveal.right")) return across(sight.right, outside.right, level);
+    if (is("board.reveal.top")) return down(outside.top, sight.top, middleX(sight));
+    if (is("board.reveal.bottom")) return down(sight.bottom, outside.bottom, middleX(sight));
     if (is("board.reveal.flat")) return across(from, face.left, level);
   }
   if (sizeOf(face, level, "board.face.") || borderOf(sight, level, "board.border.", board.borderTop, board.borderBottom,
@@ -87,6 +91,8 @@ bool Dimension::ofBoard(const design::BoardLayout& board, const design::BoardLay
   if (is("board.mark.right")) return across(0, sight.right, level);
   if (is("board.mark.top")) return down(0, sight.top, middleX(sight));
   if (is("board.mark.bottom")) return down(0, sight.bottom, middleX(sight));
+  if (is("board.diagonal.marked")) return along({sight.left, sight.top}, {sight.right, sight.bottom});
+  if (is("board.diagonal.other")) return along({sight.right, sight.top}, {sight.left, sight.bottom});
   return sizeOf(sight, level, "board.sight.") || ofSettingOut(board);
 }
 

@@ -3,38 +3,38 @@
 
 namespace core::sheets::detail {
 
-bool Dimension::ofPoint(std::string_view prefix, const Point& at) {
+bool Dimension::ofPoint(const design::BoardLayout& board, std::string_view prefix, const Point& at) {
   const auto named = [&](std::string_view name) { return is(std::string(prefix) + std::string(name)); };
   if (named("left")) return across(0, at.x, at.y);
   if (named("top")) return down(0, at.y, at.x);
   for (const char* side : {".left", ".right"}) {
     if (!named("fromAxis" + std::string(side))) continue;
-    guide({m_layout.axis, 0}, {m_layout.axis, m_layout.outerHeight});
-    return across(m_layout.axis, at.x, at.y);
+    guide({board.axis, 0}, {board.axis, m_layout.outerHeight});
+    return across(board.axis, at.x, at.y);
   }
   for (const char* side : {".above", ".below"}) {
     if (!named("fromSpringing" + std::string(side))) continue;
-    guide({0, m_layout.springing}, {m_layout.outerWidth, m_layout.springing});
-    return down(m_layout.springing, at.y, at.x);
+    guide({0, board.springing}, {m_layout.outerWidth, board.springing});
+    return down(board.springing, at.y, at.x);
   }
   return false;
 }
 
 bool Dimension::ofSettingOut(const design::BoardLayout& board) {
-  if (is("board.axis")) return across(0, m_layout.axis, m_layout.springing);
-  if (is("board.springing")) return down(0, m_layout.springing, m_layout.axis);
+  if (is("board.axis")) return across(0, board.axis, board.springing);
+  if (is("board.springing")) return down(0, board.springing, board.axis);
   const auto index = static_cast<std::size_t>(&board - m_layout.boards.data());
   const design::SettingOut setting = design::settingOut(m_layout, index);
   for (const design::SettingArc& arc : setting.arcs) {
     if (arc.number != m_figure.number) continue;
-    if (ofPoint("board.arc.centre.", arc.centre)) return true;
+    if (ofPoint(board, "board.arc.centre.", arc.centre)) return true;
     if (is("board.arc.radius")) return ofRadius(board, arc);
   }
   for (const design::SettingPoint& point : setting.points) {
-    if (point.number == m_figure.number && ofPoint("board.point.", point.at)) return true;
+    if (point.number == m_figure.number && ofPoint(board, "board.point.", point.at)) return true;
   }
   for (const design::SettingPoint& point : setting.ordinates) {
-    if (point.number == m_figure.number && ofPoint("board.oval.", point.at)) return true;
+    if (point.number == m_figure.number && ofPoint(board, "board.oval.", point.at)) return true;
   }
   return setting.oval && ofOval(board);
 }

@@ -260,7 +260,7 @@ TEST_CASE("an oval is set out by its string and by points along it", "[shaped][s
   REQUIRE(setting.ordinates.size() == 9);
   for (const auto& point : setting.ordinates) {
     CHECK(design.layout.boards[0].sightOutline.distanceTo(point.at) < 1e-6);
-    CHECK(design::fromAxis(design.layout, point.at) > 0);
-    CHECK(design::fromSpringing(design.layout, point.at) > 0);
+    CHECK(design::fromAxis(design.layout.boards[0], point.at) > 0);
+    CHECK(design::fromSpringing(design.layout.boards[0], point.at) > 0);
   }
 }

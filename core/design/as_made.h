@@ -1,0 +1,58 @@
+#pragma once
+// What came out of the maker's hands, measured: pins. A pin holds one figure at the length the rule shows; the layout
+// takes it in place of what it would compute, and what follows is computed from it. What was cut before stays as it is.
+//
+// Lengths are entered and exact. Which figures may be pinned is said by isPinnable; which of them a step lets the maker
+// measure is said by its technique.
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/base/message.h"
+#include "core/design/job.h"
+
+namespace core::design {
+
+// What an inner window not yet cut does when the opening above it came out otherwise than computed.
+enum class Follow {
+  Cover,   // keeps its size, so that the work is covered as planned; the reveal takes the difference
+  Reveal,  // keeps its reveal; the cover takes the difference
+};
+
+struct AsMade {
+  std::map<std::string, Length> pins;     // figure id -> as measured
+  std::map<std::string, Follow> follows;  // board id -> the choice; Cover where there is none
+  bool empty() const { return pins.empty() && follows.empty(); }
+  friend bool operator==(const AsMade&, const AsMade&) = default;
+
+  std::optional<Length> pin(const std::string& figure) const;
+  Follow follow(const std::string& board) const;
+};
+
+// Whether a figure may be pinned: the outer size; a board's thickness, openings at sight and face, borders and
+// diagonals; a band's inner edge as marked, its strips' lengths and width.
+bool isPinnable(std::string_view figureId);
+
+// How far a measure may lie from what was computed before the bench speaks of it, by kind of figure.
+struct Tolerance {
+  Length within;
+  std::string_view source;  // where the figure comes from; a message id
+};
+Tolerance toleranceOf(std::string_view figureId);
+
+// Sight and face of one opening, with the bevel between them, agree within this (common practice: what shows).
+inline constexpr Length kFaceAgrees = Length::nanometres(300'000);
+// Two borders and the opening between them make up the outer size within this.
+inline constexpr Length kBordersClose = Length::nanometres(500'000);
+// The diagonals of an opening: of one that is square they differ by no more (common practice, no source).
+inline constexpr Length kSquare = Length::nanometres(500'000);
+
+// Why a measure cannot be: it is nothing, or lies so far from the computed one that the rule was misread or the piece
+// is to be made again. Nothing where it can be. `computed` in mm.
+std::optional<base::Message> implausible(const std::string& figureId, Length measured, double computed);
+
+// The job with what was measured in place of what was entered: thicknesses, widths of strips.
+Job asMeasured(const Job& job, const AsMade& made);
+
+}  // namespace core::design
