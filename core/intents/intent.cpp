@@ -13,6 +13,9 @@ std::string_view name(const Intent& intent) {
     std::string_view operator()(const Snooze&) const { return "snooze"; }
     std::string_view operator()(const ReportFault&) const { return "reportFault"; }
     std::string_view operator()(const MendMissed&) const { return "mendMissed"; }
+    std::string_view operator()(const EnterAsMade&) const { return "enterAsMade"; }
+    std::string_view operator()(const ForgetAsMade&) const { return "forgetAsMade"; }
+    std::string_view operator()(const ChooseFollow&) const { return "chooseFollow"; }
   };
   return std::visit(Namer{}, intent);
 }

@@ -8,6 +8,7 @@
 
 #include "core/units/climate.h"
 #include "core/units/duration.h"
+#include "core/units/length.h"
 
 namespace core::intents {
 
@@ -83,7 +84,28 @@ struct MendMissed {
   std::string wait;
 };
 
-using Intent = std::variant<TakeIn, BeginStep, FinishStep, Undo, LookAt, Hear, Snooze, ReportFault, MendMissed>;
+// A figure as the rule shows it, measured at a step that lets the maker measure it. Measuring again replaces.
+struct EnterAsMade {
+  std::string step;
+  std::string figure;
+  units::Length value;
+  // An earlier measure this one contradicts and the maker holds to be the wrong one; "" for none.
+  std::string overrules;
+};
+
+// The figure is computed again.
+struct ForgetAsMade {
+  std::string figure;
+};
+
+// What an inner window not yet cut keeps when the opening above came out otherwise.
+struct ChooseFollow {
+  std::string board;
+  bool keepReveal = false;  // or the cover
+};
+
+using Intent = std::variant<TakeIn, BeginStep, FinishStep, Undo, LookAt, Hear, Snooze, ReportFault, MendMissed,
+                            EnterAsMade, ForgetAsMade, ChooseFollow>;
 
 // What concerns the shop and no job of its own.
 

@@ -4,6 +4,8 @@
 
 #include "core/base/text.h"
 #include "core/record/alert_schedule.h"
+#include "core/record/decide_made.h"
+#include "core/record/dependents.h"
 
 namespace core::record {
 namespace {
@@ -126,6 +128,10 @@ class Decider {
     return Drafts{draft(type::kMissedMended, "wait", intent.wait)};
   }
 
+  Decision operator()(const intents::EnterAsMade& intent) const { return decideMeasure(m_job, intent); }
+  Decision operator()(const intents::ForgetAsMade& intent) const { return decideForget(m_job, intent); }
+  Decision operator()(const intents::ChooseFollow& intent) const { return decideFollow(m_job, intent); }
+
   Decision operator()(const intents::Undo& intent) const {
     const auto& log = m_state.log;
     const auto first =
@@ -136,7 +142,7 @@ class Decider {
       if (m_state.lastUndo != intent.intentId) return Message("record.redo-too-late");
     } else if (first->type == type::kJobTakenIn) {
       return Message("record.cannot-undo-taking-in");
-    } else if (const std::string dependents = restingOn(intent.intentId); !dependents.empty()) {
+    } else if (const std::string dependents = restingOn(m_state, intent.intentId); !dependents.empty()) {
       return Message("record.others-rest-on-it").with("steps", dependents);
     }
     EventDraft undone = draft(type::kUndone, "intent", intent.intentId);
@@ -200,61 +206,6 @@ class Decider {
           .with("wait", run.wait->title);
     }
     return std::nullopt;
-  }
-
-  // Titles of the live acts that rest on an intent's events: steps that needed what it made, touch tests and
-  // mends of waits it started, steps worked on the word of a touch test.
-  std::string restingOn(const std::string& intentId) const {
-    std::vector<std::string> dependents;
-    const auto add = [&](const std::string& dependent) {
-      if (!std::count(dependents.begin(), dependents.end(), dependent)) dependents.push_back(dependent);
-    };
-    bool reached = false;
-    for (const LogLine& line : m_state.log) {
-      if (line.intentId == intentId) {
-        reached = true;
-        continue;
-      }
-      if (!reached || line.voided) continue;
-      for (const LogLine& target : m_state.log) {
-        if (target.intentId == intentId && restsOn(line, target)) add(nameOf(line));
-      }
-    }
-    return base::join(dependents, ", ");
-  }
-
-  bool restsOn(const LogLine& later, const LogLine& target) const {
-    const auto targetStep = m_workflow.indexOf(target.step);
-    const auto laterStep = m_workflow.indexOf(later.step);
-    const bool laterWorks = later.type == type::kStepDone && laterStep;
-    if (target.type == type::kStepDone && targetStep) {
-      if (laterWorks) {
-        const auto& before = m_workflow.steps[*laterStep].before;
-        return *laterStep == *targetStep || std::count(before.begin(), before.end(), *targetStep) > 0;
-      }
-      const auto wait = m_workflow.findWait(later.step);
-      return (later.type == type::kLooked || later.type == type::kMissedMended) && wait.step != nullptr &&
-             wait.step->id == target.step;
-    }
-    if (!laterWorks) return false;
-    if (target.type == type::kLooked) {
-      const auto wait = m_workflow.findWait(target.step);
-      const auto& needs = m_workflow.steps[*laterStep].needs;
-      return wait.wait != nullptr && std::count(needs.begin(), needs.end(), wait.wait->makes) > 0;
-    }
-    // A fault or a missed window brought steps back: whatever was worked again rests on it.
-    if (target.type == type::kFaultReported || target.type == type::kMissedMended) {
-      return std::any_of(m_state.log.begin(), m_state.log.end(), [&](const LogLine& line) {
-        return line.type == type::kStepDone && line.step == later.step && &line != &later && !line.voided;
-      });
-    }
-    return false;
-  }
-
-  std::string nameOf(const LogLine& line) const {
-    if (const auto* step = m_workflow.find(line.step)) return step->title;
-    const auto wait = m_workflow.findWait(line.step);
-    return wait.wait != nullptr ? wait.wait->title : line.step;
   }
 
   const JobAt& m_job;

@@ -41,6 +41,9 @@ inline constexpr const char* kHeard = "Heard";
 inline constexpr const char* kFaultReported = "FaultReported";
 inline constexpr const char* kMissedMended = "MissedMended";
 inline constexpr const char* kSnoozed = "Snoozed";
+inline constexpr const char* kMeasured = "Measured";
+inline constexpr const char* kMeasureForgotten = "MeasureForgotten";
+inline constexpr const char* kFollowChosen = "FollowChosen";
 // Of the shop.
 inline constexpr const char* kRoomEntered = "RoomEntered";
 inline constexpr const char* kSensorChosen = "SensorChosen";

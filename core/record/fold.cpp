@@ -9,9 +9,10 @@ using intents::AlertClass;
 
 bool isKnown(const Event& event) {
   if (event.version != 1) return false;
-  const std::string_view known[] = {type::kJobTakenIn, type::kStepBegun,     type::kStepDone,
-                                    type::kUndone,     type::kLooked,        type::kHeard,
-                                    type::kSnoozed,    type::kFaultReported, type::kMissedMended};
+  const std::string_view known[] = {type::kJobTakenIn, type::kStepBegun,        type::kStepDone,
+                                    type::kUndone,     type::kLooked,           type::kHeard,
+                                    type::kSnoozed,    type::kFaultReported,    type::kMissedMended,
+                                    type::kMeasured,   type::kMeasureForgotten, type::kFollowChosen};
   return std::find(std::begin(known), std::end(known), event.type) != std::end(known);
 }
 
@@ -21,7 +22,8 @@ constexpr std::int64_t kLongestSnooze = 60;
 // Acts of the maker that can be taken back; being heard or having begun is no act of its own.
 bool isAct(const Event& event) {
   return event.type == type::kStepDone || event.type == type::kLooked || event.type == type::kFaultReported ||
-         event.type == type::kMissedMended;
+         event.type == type::kMissedMended || event.type == type::kMeasured || event.type == type::kMeasureForgotten ||
+         event.type == type::kFollowChosen;
 }
 
 class Folder {
@@ -38,9 +40,10 @@ class Folder {
       return;
     }
     const bool live = !m_state.voidedIntents.contains(event.intentId);
-    const std::string about = textOf(event.payload, event.payload.find("wait") != nullptr ? "wait" : "step");
+    const char* subject = event.payload.find("wait") != nullptr ? "wait" : "step";
+    const std::string about = textOf(event.payload, event.type == type::kFollowChosen ? "board" : subject);
     if (mine || concernsThisJob(event, about)) {
-      m_state.log.push_back({event.intentId, event.type, about, event.clock(), !live});
+      m_state.log.push_back({event.intentId, event.type, about, event.clock(), !live, textOf(event.payload, "figure")});
       if (live && isAct(event)) {
         m_state.lastIntent = event.intentId;
         m_state.lastUndo.clear();
@@ -56,6 +59,9 @@ class Folder {
     if (event.type == type::kSnoozed) snooze(event, about);
     if (event.type == type::kFaultReported) fault(about, textOf(event.payload, "fault"), event.intentId);
     if (event.type == type::kMissedMended) mend(about, event.intentId);
+    if (event.type == type::kMeasured) measure(event, about);
+    if (event.type == type::kMeasureForgotten) m_state.measures.erase(textOf(event.payload, "figure"));
+    if (event.type == type::kFollowChosen) follow(about, textOf(event.payload, "keep"));
   }
 
  private:
@@ -124,6 +130,7 @@ class Folder {
       endFact(fact);
       for (const std::size_t maker : m_workflow.making(fact)) {
         m_state.steps[maker] = StepState{StepStatus::Ahead, {}, {}, intentId};
+        forgetMeasuredAt(m_workflow.steps[maker].id);
       }
     }
   }
@@ -174,6 +181,25 @@ class Folder {
     }
   }
 
+  void measure(const Event& event, const std::string& stepId) {
+    const std::string figure = textOf(event.payload, "figure");
+    const auto nanometres = integerOf(event.payload, "nanometres");
+    if (!nanometres || *nanometres <= 0 || *nanometres > units::kLongestLength.inNanometres()) return;
+    if (!design::isPinnable(figure) || m_state.plan->design.figures.find(figure) == nullptr) return;
+    m_state.measures.erase(textOf(event.payload, "overrules"));
+    m_state.measures[figure] = {units::Length::nanometres(*nanometres), stepId, event.intentId};
+  }
+
+  void follow(const std::string& board, const std::string& keep) {
+    if (keep != "reveal" && keep != "cover") return;
+    m_state.follows[board] = keep == "reveal" ? design::Follow::Reveal : design::Follow::Cover;
+  }
+
+  // A step that is done again measures another piece.
+  void forgetMeasuredAt(const std::string& stepId) {
+    std::erase_if(m_state.measures, [&](const auto& entry) { return entry.second.step == stepId; });
+  }
+
   void mend(const std::string& waitId, const std::string& intentId) {
     const auto found = m_workflow.findWait(waitId);
     if (found.wait == nullptr) return;
@@ -186,6 +212,21 @@ class Folder {
   std::set<std::string> m_undos;
 };
 
+void settleDesign(JobState& state) {
+  state.design = {state.plan, &state.plan->design};
+  const design::AsMade made = state.made();
+  if (made.empty()) return;
+  design::ReadDesign read = design::remeasured(state.plan->design, made);
+  if (read.design) {
+    state.design = std::make_shared<const design::Design>(std::move(*read.design));
+    return;
+  }
+  for (const base::Problem& problem : read.problems.sorted()) {
+    if (problem.severity == base::Severity::Error && state.unmeasurable.id.empty())
+      state.unmeasurable = problem.message;
+  }
+}
+
 }  // namespace
 
 JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events) {
@@ -195,6 +236,7 @@ JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events) {
   state.voidedIntents = voidedIntents(events);
   Folder folder(state);
   for (const Event& event : events) folder.apply(event);
+  settleDesign(state);
   return state;
 }
 

@@ -33,6 +33,12 @@ std::string dump(const JobState& state) {
     out += '\n';
   }
   for (const auto& [fact, holds] : state.facts) out += "fact " + fact + (holds ? " true\n" : " ended\n");
+  for (const auto& [figure, measure] : state.measures) {
+    out += "measured " + figure + ' ' + std::to_string(measure.value.inNanometres()) + '\n';
+  }
+  for (const auto& [board, follow] : state.follows) {
+    out += "follow " + board + (follow == design::Follow::Reveal ? " reveal\n" : " cover\n");
+  }
   for (const auto& [id, run] : state.waits) {
     out += "wait " + id + ' ' + text(run.started);
     for (const auto& [clock, verdict] : run.looks) {
@@ -46,6 +52,13 @@ std::string dump(const JobState& state) {
   }
   for (const std::string& unknown : state.unknownEvents) out += "unknown " + unknown + '\n';
   return out;
+}
+
+design::AsMade JobState::made() const {
+  design::AsMade made;
+  for (const auto& [figure, measure] : measures) made.pins[figure] = measure.value;
+  made.follows = follows;
+  return made;
 }
 
 waits::WaitTerms termsOf(const JobState& state, const RunningWait& run, const waits::ClockLog& log) {

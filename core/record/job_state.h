@@ -48,27 +48,42 @@ struct RunningWait {
   std::map<intents::AlertClass, Snoozed> snoozed;
 };
 
+// A figure as it was measured.
+struct Measure {
+  units::Length value;
+  std::string step;
+  std::string intentId;
+};
+
 // One line of the record as people read it; undone acts stay in it.
 struct LogLine {
   std::string intentId;
   std::string type;
-  std::string step;  // or wait, where it is about one
+  std::string step;  // or wait, where it is about one; of a choice, the board
   waits::ClockReading at;
   bool voided = false;
+  std::string figure;  // of a measure
 };
 
 struct JobState {
   std::shared_ptr<const JobPlan> plan;
-  std::vector<StepState> steps;              // by workflow index
-  std::map<std::string, bool> facts;         // facts made directly by steps; true or ended
-  std::map<std::string, RunningWait> waits;  // by wait id: the newest run of each
-  std::vector<RunningWait> earlierWaits;     // runs that ended and had been looked at, for learning
-  std::vector<LogLine> log;                  // everything, in order
+  std::vector<StepState> steps;                   // by workflow index
+  std::map<std::string, bool> facts;              // facts made directly by steps; true or ended
+  std::map<std::string, RunningWait> waits;       // by wait id: the newest run of each
+  std::vector<RunningWait> earlierWaits;          // runs that ended and had been looked at, for learning
+  std::map<std::string, Measure> measures;        // by figure
+  std::map<std::string, design::Follow> follows;  // by board
+  // The plan's design, with what was measured. Never null.
+  std::shared_ptr<const design::Design> design;
+  // Why measures on record cannot be laid out any more; the design is then the plan's. Empty where all is well.
+  base::Message unmeasurable;
+  std::vector<LogLine> log;  // everything, in order
   std::set<std::string> voidedIntents;
   std::string lastIntent;                  // newest live act of the maker in this job, "" for none
   std::string lastUndo;                    // newest live undo, where nothing was done since; "" for none
   std::vector<std::string> unknownEvents;  // "type/version": kept, not folded
   bool readOnly() const { return !unknownEvents.empty(); }
+  design::AsMade made() const;
 };
 
 // Folds events of the job's stream and the shop's bench streams (any order; duplicates are ignored).

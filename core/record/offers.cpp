@@ -2,6 +2,7 @@
 
 #include "core/record/alert_schedule.h"
 #include "core/record/bench_place.h"
+#include "core/record/made_changes.h"
 
 namespace core::record {
 namespace {
@@ -39,6 +40,17 @@ void offerHearing(const JobAt& job, std::vector<Offer>& offers) {
   }
 }
 
+void offerFollowing(const JobAt& job, std::vector<Offer>& offers) {
+  const std::string board = boardToFollow(job.state());
+  if (board.empty()) return;
+  const auto offer = [&](design::Follow follow, bool reveal, std::string_view label) {
+    if (!designWith(job.state(), board, follow).design) return;
+    offers.push_back({intents::ChooseFollow{board, reveal}, Message(label).with("board", board)});
+  };
+  offer(design::Follow::Cover, false, "offer.keep-cover");
+  offer(design::Follow::Reveal, true, "offer.keep-reveal");
+}
+
 void offerFaults(const JobAt& job, std::optional<std::size_t> step, std::vector<Offer>& offers) {
   if (!step) return;
   const workflow::WorkflowStep& source = job.state().plan->workflow.steps[*step];
@@ -70,6 +82,7 @@ std::vector<Offer> offers(const JobAt& job) {
     inTime.begunInTime = true;
     offered.push_back({inTime, Message("offer.begun-in-time")});
   }
+  offerFollowing(job, offered);
   offerHearing(job, offered);
   offerLooks(job, offered);
   if (!state.lastUndo.empty()) offered.push_back({intents::Undo{state.lastUndo}, Message("offer.redo")});
