@@ -4,6 +4,7 @@ import Mountwright.Alert
 import Mountwright.Bench
 import Mountwright.FarFace
 import Mountwright.Jobs
+import Mountwright.Made
 import Mountwright.Number
 import Mountwright.OffTime
 import Mountwright.Room
@@ -21,6 +22,7 @@ Window {
     required property WatchViewModel watch
     required property RoomViewModel room
     required property OffTimeViewModel off
+    required property MadeViewModel made
     required property double dotsPerMm
 
     property string screen: "bench"
@@ -36,6 +38,8 @@ Window {
         Touch.guard();
         if (shown === "room")
             room.open();
+        if (shown === "made")
+            measuring.open();
     }
     onLampChanged: Theme.lamp = lamp
     onDotsPerMmChanged: Metrics.dotsPerMm = dotsPerMm
@@ -79,6 +83,12 @@ Window {
         bench.finish();
         screen = "bench";
     }
+    function finishOrCheck() {
+        if (bench.checks.length > 0)
+            screen = "checks";
+        else
+            finish();
+    }
     function done() {
         bench.forgetRefusal();
         if (screen === "checks")
@@ -87,10 +97,14 @@ Window {
             screen = room.keep() ? "bench" : "room";
         else if (screen === "off")
             screen = off.tell() ? "bench" : "off";
+        else if (screen === "made")
+            measuring.done();
         else if (screen === "mend" || screen === "far" || screen === "jobs")
             screen = "bench";
-        else if (bench.kind === BenchViewModel.Step && bench.checks.length > 0)
-            screen = "checks";
+        else if (bench.kind === BenchViewModel.Step && made.total > 0)
+            screen = "made";
+        else if (bench.kind === BenchViewModel.Step)
+            finishOrCheck();
         else
             finish();
     }
@@ -103,6 +117,8 @@ Window {
             bench.forgetRefusal();
         else if (screen === "off")
             leaveOffTime();
+        else if (screen === "made")
+            measuring.back();
         else if (screen !== "bench")
             screen = "bench";
         else
@@ -117,6 +133,8 @@ Window {
                 screen = "bench";
         } else if (screen === "room") {
             room.more();
+        } else if (screen === "made") {
+            measuring.pedalForward();
         } else if (bench.kind === BenchViewModel.Missed && screen === "bench") {
             bench.takeUpMissed();
         } else if (screen === "bench" && bench.canBegin && bench.refusal === "") {
@@ -237,6 +255,15 @@ Window {
         shelf: root.shelf
         onBack: root.back()
         onDone: root.done()
+    }
+    MadeArea {
+        id: measuring
+        anchors.fill: parent
+        visible: root.shown === "made"
+        made: root.made
+        shelf: root.shelf
+        onOver: root.finishOrCheck()
+        onLeft: root.screen = "bench"
     }
     OffTimeScreen {
         anchors.fill: parent

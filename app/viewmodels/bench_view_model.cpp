@@ -81,7 +81,7 @@ void BenchViewModel::refresh() {
     m_detail = tr("Choose one under Jobs.");
   }
   if (state == nullptr || !m_trouble.isEmpty()) m_look.show(nullptr);
-  m_figure.show(state == nullptr ? nullptr : &state->plan->design, m_kind == Kind::Step ? m_step : nullptr);
+  m_figure.show(state == nullptr ? nullptr : state->design, m_kind == Kind::Step ? m_step : nullptr);
   emit changed();
 }
 
@@ -127,7 +127,11 @@ void BenchViewModel::showPlace(const JobAt& job) {
   }
   const auto side =
       m_step != nullptr && m_step->up == core::craft::WayUp::Back ? core::sheets::Side::Back : core::sheets::Side::Face;
-  m_drawing.piece = m_drawn.piece(job.state().plan, side);
+  m_drawing.piece = m_drawn.piece(job.state().design, side);
+  if (m_refusal.isEmpty() && !job.state().unmeasurable.id.empty()) {
+    m_refusal = tr("What was measured no longer fits this job; the computed figures are shown. %1")
+                    .arg(words::text(job.state().unmeasurable, plan.design.job.units));
+  }
   const core::workflow::WorkflowStep* shown =
       m_kind == Kind::Waiting ? plan.workflow.findWait(place.wait).step : m_step;
   if (shown != nullptr) m_drawing.worked = drawnThing(shown->thing);
@@ -178,7 +182,13 @@ void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
       const core::workflow::WorkflowStep* step = workflow.find(taken->step);
       const auto wait = workflow.findWait(taken->step);
       const std::string what = step != nullptr ? step->title : wait.wait != nullptr ? wait.wait->title : taken->type;
-      m_above = tr("Taken back: %1").arg(toQt(what));
+      const auto* figure = job.state().design->figures.find(taken->figure);
+      if (taken->type == core::record::type::kFollowChosen) {
+        m_above = tr("Taken back: what the %1 board keeps").arg(toQt(taken->step));
+      } else {
+        m_above = tr("Taken back: %1")
+                      .arg(figure != nullptr ? tr("measure of %1").arg(words::figureLabel(*figure)) : toQt(what));
+      }
       return;
     }
   }
@@ -267,7 +277,7 @@ QStringList BenchViewModel::checks() const {
   const auto* state = m_workbench.job(m_jobId);
   for (const auto& check : m_step->checks) {
     QString text = toQt(check.ask);
-    const auto* figure = state == nullptr ? nullptr : state->plan->design.figures.find(check.figure);
+    const auto* figure = state == nullptr ? nullptr : state->design->figures.find(check.figure);
     if (figure != nullptr) text += QStringLiteral(" %1").arg(toQt(figure->display));
     if (!check.within.empty()) {
       text += check.within == "as computed" ? tr(", as computed") : tr(", within %1").arg(toQt(check.within));

@@ -70,6 +70,9 @@ class BenchViewModel : public QObject {
   // Reads everything again from the workbench, with the clock of now.
   void refresh();
 
+  // The step shown; null where none is, or it cannot be worked now.
+  const core::workflow::WorkflowStep* step() const { return m_kind == Kind::Step ? m_step : nullptr; }
+
   Kind kind() const { return m_kind; }
   QString jobTitle() const { return m_jobTitle; }
   QString stepId() const;

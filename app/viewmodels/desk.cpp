@@ -10,7 +10,8 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
       m_jobs(workbench, clock),
       m_watch(clock),
       m_room(workbench, clock),
-      m_off(workbench, clock) {
+      m_off(workbench, clock),
+      m_made(workbench) {
   connect(&workbench, &workbench::Workbench::jobChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::jobsChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::scheduleChanged, &m_alert, &AlertViewModel::refresh);
@@ -31,6 +32,7 @@ void Desk::refresh() {
   m_watch.refresh();
   m_room.refresh();
   m_off.refresh();
+  m_made.show(m_bench.jobId(), m_bench.step());
 }
 
 QVariantMap Desk::initialProperties() {
@@ -40,7 +42,8 @@ QVariantMap Desk::initialProperties() {
           {QStringLiteral("jobs"), QVariant::fromValue(&m_jobs)},
           {QStringLiteral("watch"), QVariant::fromValue(&m_watch)},
           {QStringLiteral("room"), QVariant::fromValue(&m_room)},
-          {QStringLiteral("off"), QVariant::fromValue(&m_off)}};
+          {QStringLiteral("off"), QVariant::fromValue(&m_off)},
+          {QStringLiteral("made"), QVariant::fromValue(&m_made)}};
 }
 
 }  // namespace app::viewmodels

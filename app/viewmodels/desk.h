@@ -7,6 +7,7 @@
 #include "app/viewmodels/alert_view_model.h"
 #include "app/viewmodels/bench_view_model.h"
 #include "app/viewmodels/jobs_model.h"
+#include "app/viewmodels/made_view_model.h"
 #include "app/viewmodels/off_time_view_model.h"
 #include "app/viewmodels/room_view_model.h"
 #include "app/viewmodels/shelf_model.h"
@@ -27,11 +28,12 @@ class Desk : public QObject {
   WatchViewModel& watch() { return m_watch; }
   RoomViewModel& room() { return m_room; }
   OffTimeViewModel& off() { return m_off; }
+  MadeViewModel& made() { return m_made; }
 
   void refresh();
   // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
-  // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off.
+  // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off, made.
   QVariantMap initialProperties();
 
  private:
@@ -43,6 +45,7 @@ class Desk : public QObject {
   WatchViewModel m_watch;
   RoomViewModel m_room;
   OffTimeViewModel m_off;
+  MadeViewModel m_made;
 };
 
 }  // namespace app::viewmodels

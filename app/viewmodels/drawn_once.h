@@ -11,13 +11,14 @@ namespace app::viewmodels {
 class DrawnOnce {
  public:
   using Plan = std::shared_ptr<const core::record::JobPlan>;
+  using Design = std::shared_ptr<const core::design::Design>;
   using Drawing = std::shared_ptr<const core::sheets::Drawing>;
 
-  Drawing piece(const Plan& plan, core::sheets::Side side) {
-    if (!m_piece || m_piecePlan != plan || m_side != side) {
-      m_piecePlan = plan;
+  Drawing piece(const Design& design, core::sheets::Side side) {
+    if (!m_piece || m_design != design || m_side != side) {
+      m_design = design;
       m_side = side;
-      m_piece = std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(plan->design, side));
+      m_piece = std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(*design, side));
     }
     return m_piece;
   }
@@ -33,8 +34,8 @@ class DrawnOnce {
   }
 
  private:
-  // Held, so that another plan never comes to lie where the last one was.
-  Plan m_piecePlan;
+  // Held, so that another never comes to lie where the last one was.
+  Design m_design;
   Plan m_actPlan;
   core::sheets::Side m_side = core::sheets::Side::Face;
   const core::workflow::WorkflowStep* m_step = nullptr;

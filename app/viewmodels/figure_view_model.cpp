@@ -12,10 +12,11 @@ using convert::toQt;
 using core::design::Figure;
 using core::design::FigureUnit;
 
-void FigureViewModel::show(const core::design::Design* design, const core::workflow::WorkflowStep* step) {
+void FigureViewModel::show(std::shared_ptr<const core::design::Design> design,
+                           const core::workflow::WorkflowStep* step) {
   if (m_step != step) m_index = 0;
   if (m_design != design || m_step != step) m_drawnOf = nullptr;
-  m_design = design;
+  m_design = std::move(design);
   m_step = step;
   emit changed();
 }
@@ -23,7 +24,7 @@ void FigureViewModel::show(const core::design::Design* design, const core::workf
 int FigureViewModel::total() const { return m_step == nullptr ? 0 : static_cast<int>(m_step->figures.size()); }
 
 const Figure* FigureViewModel::figureAt(int index) const {
-  if (m_design == nullptr || index < 0 || index >= total()) return nullptr;
+  if (!m_design || index < 0 || index >= total()) return nullptr;
   return m_design->figures.find(m_step->figures[static_cast<std::size_t>(index)].id);
 }
 
@@ -96,7 +97,7 @@ QString FigureViewModel::label() const { return current() == nullptr ? QString()
 
 QString FigureViewModel::origin() const {
   if (current() == nullptr) return {};
-  return current()->entered ? tr("as entered") : tr("computed");
+  return current()->made ? tr("as made") : current()->entered ? tr("as entered") : tr("computed");
 }
 
 QString FigureViewModel::following() const { return plainOf(figureAt(m_index + 1)); }

@@ -27,7 +27,7 @@ class FigureViewModel : public QObject {
   Q_PROPERTY(QString count READ count NOTIFY changed FINAL)  // "two off"; "" for one
   Q_PROPERTY(QString datum READ datum NOTIFY changed FINAL)
   Q_PROPERTY(QString label READ label NOTIFY changed FINAL)
-  Q_PROPERTY(QString origin READ origin NOTIFY changed FINAL)          // entered or computed
+  Q_PROPERTY(QString origin READ origin NOTIFY changed FINAL)          // entered, computed or as made
   Q_PROPERTY(QString following READ following NOTIFY changed FINAL)    // the next number in one line; "" after the last
   Q_PROPERTY(QString place READ place NOTIFY changed FINAL)            // "1 of 5"
   Q_PROPERTY(QString shortPlace READ shortPlace NOTIFY changed FINAL)  // "1/3": where there is no room for words
@@ -36,8 +36,8 @@ class FigureViewModel : public QObject {
  public:
   using QObject::QObject;
 
-  // Begins with the first number where the step is another one. `design` outlives this, or is null.
-  void show(const core::design::Design* design, const core::workflow::WorkflowStep* step);
+  // Begins with the first number where the step is another one. `design` may be null.
+  void show(std::shared_ptr<const core::design::Design> design, const core::workflow::WorkflowStep* step);
 
   int total() const;
   int index() const { return m_index; }
@@ -70,7 +70,7 @@ class FigureViewModel : public QObject {
   const core::design::Figure* current() const { return figureAt(m_index); }
   static QString plainOf(const core::design::Figure* figure);
 
-  const core::design::Design* m_design = nullptr;
+  std::shared_ptr<const core::design::Design> m_design;
   const core::workflow::WorkflowStep* m_step = nullptr;
   int m_index = 0;
   mutable const core::design::Figure* m_drawnOf = nullptr;

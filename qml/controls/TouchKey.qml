@@ -14,6 +14,8 @@ Rectangle {
     property int hintSize: Metrics.label
     // Held down it acts again and again: for stepping a value.
     property bool repeats: false
+    // How long the same key is deaf after a press.
+    property int lockout: Touch.sameKeyLockout
     readonly property bool isKey: true
 
     signal acted
@@ -59,7 +61,7 @@ Rectangle {
 
         anchors.fill: parent
         onPressed: {
-            counts = !Touch.guarded() && !lockout.running;
+            counts = !Touch.guarded() && !deaf.running;
             contact.restart();
             if (counts && root.repeats)
                 held.restart();
@@ -69,7 +71,7 @@ Rectangle {
             held.end();
             if (stepped || !counts || !containsMouse || contact.running)
                 return;
-            lockout.restart();
+            deaf.restart();
             root.acted();
         }
     }
@@ -101,7 +103,7 @@ Rectangle {
         interval: Touch.shortestContact
     }
     Timer {
-        id: lockout
-        interval: Touch.sameKeyLockout
+        id: deaf
+        interval: root.lockout
     }
 }

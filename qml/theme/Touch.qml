@@ -7,6 +7,8 @@ QtObject {
 
     property int shortestContact: 60
     property int sameKeyLockout: 350
+    // A digit may come twice: "11 mm" must not wait.
+    property int padLockout: 150
     property int screenGuard: 700
     property int holdBeforeRepeat: 600
     property int repeatEvery: 180

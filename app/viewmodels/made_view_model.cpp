@@ -1,0 +1,316 @@
+#include "app/viewmodels/made_view_model.h"
+
+#include <cmath>
+
+#include "app/convert/text.h"
+#include "app/viewmodels/names.h"
+#include "app/words/words.h"
+#include "core/record/made_changes.h"
+#include "core/sheets/piece.h"
+
+namespace app::viewmodels {
+
+using convert::toQt;
+using core::design::Figure;
+using core::units::Length;
+using core::units::Rounding;
+using core::units::UnitSystem;
+
+namespace {
+
+// The other measure of two that contradict each other, by the one keyed in.
+std::string counterpart(const std::string& figure) {
+  const auto swapped = [&](const std::string& from, const std::string& to) -> std::string {
+    const auto at = figure.find(from);
+    return at == std::string::npos ? "" : figure.substr(0, at) + to + figure.substr(at + from.size());
+  };
+  const std::string face = swapped(".sight.", ".face.");
+  return face.empty() ? swapped(".face.", ".sight.") : face;
+}
+
+Length nearest(double millimetres) { return Length::nanometres(std::llround(millimetres * 1e6)); }
+
+}  // namespace
+
+MadeViewModel::MadeViewModel(workbench::Workbench& workbench, QObject* parent)
+    : QObject(parent), m_workbench(workbench) {}
+
+void MadeViewModel::show(const std::string& jobId, const core::workflow::WorkflowStep* step) {
+  const std::string id = step == nullptr ? std::string() : step->id;
+  if (jobId != m_jobId || id != m_step) {
+    m_jobId = jobId;
+    m_step = id;
+    m_figures.clear();
+    if (step != nullptr) {
+      for (const std::string& figure : step->asMade) {
+        if (core::design::isPinnable(figure)) m_figures.push_back(figure);
+      }
+    }
+    open();
+    return;
+  }
+  refresh();
+}
+
+void MadeViewModel::open() {
+  m_index = 0;
+  m_over = false;
+  m_entry = NumberEntry(jobUnits());
+  m_refusal.clear();
+  m_question.clear();
+  m_before = state() == nullptr ? nullptr : state()->design;
+  refresh();
+}
+
+UnitSystem MadeViewModel::jobUnits() const {
+  return state() == nullptr ? UnitSystem::Millimetres : state()->plan->design.job.units;
+}
+
+const Figure* MadeViewModel::figure() const {
+  return state() == nullptr || total() == 0 ? nullptr : state()->design->figures.find(figureId());
+}
+
+const Figure* MadeViewModel::plainFigure() const {
+  return !m_without || total() == 0 ? nullptr : m_without->figures.find(figureId());
+}
+
+void MadeViewModel::refresh() {
+  m_drawing = {};
+  m_without = nullptr;
+  if (figure() != nullptr) {
+    if (figure()->made) {
+      auto read = core::record::designWithout(*state(), figureId());
+      if (read.design) m_without = std::make_shared<const core::design::Design>(std::move(*read.design));
+    } else {
+      m_without = state()->design;
+    }
+    if (const auto dimension = core::sheets::drawFigure(*state()->design, figureId())) {
+      m_drawing.piece =
+          std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(*state()->design, dimension->side));
+      m_drawing.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(dimension->primitives);
+      m_drawing.worked = figure()->element;
+    }
+  }
+  showChanges();
+  showFollowing();
+  emit changed();
+}
+
+void MadeViewModel::showChanges() {
+  m_changes.clear();
+  m_contradicted.clear();
+  if (state() == nullptr || !m_before || m_before == state()->design) return;
+  const auto found = core::record::changesBetween(*state(), *m_before, *state()->design);
+  for (const auto& change : found.figures) {
+    const Figure* named = state()->design->figures.find(change.figure);
+    if (!change.ahead || named == nullptr) continue;
+    m_changes << tr("%1: %2 → %3")
+                     .arg(capitalised(words::figureLabel(*named)), toQt(change.displayBefore),
+                          toQt(change.displayAfter));
+  }
+  for (const auto& one : found.contradicted) {
+    const Figure* named = state()->design->figures.find(one.change.figure);
+    if (named == nullptr) continue;
+    m_contradicted << tr("%1 was done with %2 %3; it would now be %4.")
+                          .arg(toQt(state()->plan->workflow.steps[one.step].title), words::figureLabel(*named),
+                               toQt(one.change.displayBefore), toQt(one.change.displayAfter));
+  }
+}
+
+void MadeViewModel::showFollowing() {
+  m_followBoard.clear();
+  m_coverFigures.clear();
+  m_revealFigures.clear();
+  if (state() == nullptr) return;
+  const std::string board = core::record::boardToFollow(*state());
+  if (board.empty()) return;
+  m_followBoard = toQt(board);
+  m_reveal = state()->made().follow(board) == core::design::Follow::Reveal;
+  const auto figures = [&](core::design::Follow follow) -> QString {
+    const auto read = core::record::designWith(*state(), board, follow);
+    if (!read.design) return {};
+    const auto shown = [&](const std::string& id) {
+      const Figure* found = read.design->figures.find(id);
+      return found == nullptr ? QString() : toQt(found->display);
+    };
+    const double wide = read.design->layout.visible.width;
+    const double high = read.design->layout.visible.height;
+    const auto& art = read.design->job.artwork;
+    const double cover = std::min(art.width.inMillimetres() - wide, art.height.inMillimetres() - high) / 2;
+    QString text =
+        tr("reveal %1, flat %2").arg(shown("board." + board + ".reveal"), shown("board." + board + ".reveal.flat"));
+    if (!read.design->job.window.floats) {
+      text +=
+          QLatin1Char('\n') + tr("covers %1").arg(toQt(core::units::lengthText(cover, jobUnits(), Rounding::Nearest)));
+    }
+    text +=
+        QLatin1Char('\n') +
+        tr("opening %1 × %2").arg(shown("board." + board + ".sight.width"), shown("board." + board + ".sight.height"));
+    return text;
+  };
+  m_coverFigures = figures(core::design::Follow::Cover);
+  m_revealFigures = figures(core::design::Follow::Reveal);
+}
+
+QString MadeViewModel::place() const { return total() < 2 ? QString() : tr("%1 of %2").arg(m_index + 1).arg(total()); }
+QString MadeViewModel::label() const {
+  return figure() == nullptr ? QString() : capitalised(words::figureLabel(*figure()));
+}
+QString MadeViewModel::datum() const { return figure() == nullptr ? QString() : words::figureDatum(*figure()); }
+
+QString MadeViewModel::computed() const {
+  const Figure* plain = plainFigure();
+  if (plain == nullptr) return {};
+  return (plain->entered ? tr("entered %1") : tr("computed %1")).arg(toQt(plain->display));
+}
+
+QString MadeViewModel::measured() const {
+  return figure() == nullptr || !figure()->made ? QString() : tr("measured %1").arg(toQt(figure()->display));
+}
+
+QString MadeViewModel::difference() const {
+  const Figure* plain = plainFigure();
+  if (plain == nullptr) return {};
+  double value = figure()->value;
+  if (keyed()) {
+    const auto length = m_entry.length();
+    if (!length) return {};
+    value = length.value().inMillimetres();
+  } else if (!figure()->made) {
+    return {};
+  }
+  const double off = value - plain->value;
+  if (std::fabs(off) < 0.05) return tr("as computed");
+  const QString by = toQt(core::units::lengthText(std::fabs(off), m_entry.units(), Rounding::Nearest));
+  return off > 0 ? tr("%1 more").arg(by) : tr("%1 less").arg(by);
+}
+
+QString MadeViewModel::tolerance() const {
+  if (figure() == nullptr) return {};
+  const auto found = core::design::toleranceOf(figureId());
+  return words::text(
+      core::base::Message(found.source).with("within", core::base::Millimetres{found.within.inMillimetres()}),
+      jobUnits());
+}
+
+void MadeViewModel::digit(int digit) {
+  m_refusal.clear();
+  m_entry.digit(digit);
+  emit changed();
+}
+
+void MadeViewModel::part() {
+  m_refusal.clear();
+  m_entry.part();
+  emit changed();
+}
+
+void MadeViewModel::erase() {
+  m_refusal.clear();
+  m_entry.erase();
+  emit changed();
+}
+
+void MadeViewModel::turnUnits() {
+  m_refusal.clear();
+  m_entry.turnUnits();
+  emit changed();
+}
+
+bool MadeViewModel::forward() {
+  m_entry.clear();
+  m_refusal.clear();
+  m_question.clear();
+  if (m_index + 1 >= total()) {
+    m_over = true;
+    emit changed();
+    return false;
+  }
+  ++m_index;
+  refresh();
+  return true;
+}
+
+bool MadeViewModel::back() {
+  const bool dropped = keyed() || !m_question.isEmpty();
+  m_entry.clear();
+  m_refusal.clear();
+  m_question.clear();
+  m_over = false;
+  if (!dropped && m_index == 0) return false;
+  if (!dropped) --m_index;
+  refresh();
+  return true;
+}
+
+bool MadeViewModel::keep() {
+  if (figure() == nullptr) return false;
+  const auto length = m_entry.length();
+  if (!length) {
+    m_refusal = words::text(length.error(), m_entry.units());
+    emit changed();
+    return false;
+  }
+  return enter(length.value(), "");
+}
+
+bool MadeViewModel::agrees() {
+  const Figure* plain = plainFigure();
+  return plain != nullptr && enter(nearest(plain->value), "");
+}
+
+bool MadeViewModel::forget() {
+  if (figure() == nullptr || !figure()->made) return false;
+  const auto refused = m_workbench.ask(m_jobId, core::intents::ForgetAsMade{figureId()});
+  m_refusal = refused.id.empty() ? QString() : words::text(refused, jobUnits());
+  refresh();
+  return refused.id.empty();
+}
+
+bool MadeViewModel::enter(Length value, const std::string& overrules) {
+  const auto refused = m_workbench.ask(m_jobId, core::intents::EnterAsMade{m_step, figureId(), value, overrules});
+  if (!refused.id.empty()) {
+    ask(refused, value);
+    return false;
+  }
+  forward();
+  return true;
+}
+
+void MadeViewModel::ask(const core::base::Message& refused, Length value) {
+  m_question.clear();
+  m_refusal = words::text(refused, m_entry.units());
+  const std::string other = counterpart(figureId());
+  const Figure* against = state()->design->figures.find(other);
+  if (refused.id == "made.sight-against-face" && against != nullptr && against->made) {
+    m_question = m_refusal;
+    m_refusal.clear();
+    m_overrules = other;
+    m_newer = label() + QLatin1Char('\n') +
+              toQt(core::units::lengthText(value.inMillimetres(), m_entry.units(), Rounding::Nearest));
+    m_older = capitalised(words::figureLabel(*against)) + QLatin1Char('\n') + toQt(against->display);
+  }
+  emit changed();
+}
+
+void MadeViewModel::answer(bool newerIsRight) {
+  if (m_question.isEmpty()) return;
+  m_question.clear();
+  if (!newerIsRight) {
+    forward();
+    return;
+  }
+  const auto length = keyed() ? m_entry.length() : nearest(plainFigure()->value);
+  if (length) enter(length.value(), m_overrules);
+}
+
+bool MadeViewModel::follow(bool keepReveal) {
+  const std::string board = m_followBoard.toStdString();
+  if (board.empty()) return false;
+  const auto refused = m_workbench.ask(m_jobId, core::intents::ChooseFollow{board, keepReveal});
+  m_refusal = refused.id.empty() ? QString() : words::text(refused, jobUnits());
+  refresh();
+  return refused.id.empty();
+}
+
+}  // namespace app::viewmodels

@@ -1,0 +1,143 @@
+import QtQuick
+import Mountwright.Components
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// A measure as it came out, keyed in. Done keeps what is keyed in; with nothing keyed in it goes on.
+CornerFrame {
+    id: root
+
+    required property MadeViewModel made
+    readonly property bool asks: made.question !== ""
+
+    keys: [
+        TouchKey {
+            objectName: "agrees"
+            visible: !root.asks
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("Agrees")
+            onActed: root.made.agrees()
+        },
+        TouchKey {
+            objectName: "pass"
+            visible: !root.asks
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("Pass over")
+            onActed: root.passed()
+        },
+        TouchKey {
+            objectName: "units"
+            visible: !root.asks
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: root.made.inches ? qsTr("In mm") : qsTr("In inches")
+            onActed: root.made.turnUnits()
+        }
+    ]
+
+    // The pedal or the key goes on to the next figure; after the last one the measuring is over.
+    signal passed
+
+    Column {
+        id: said
+        width: pad.x - Metrics.mm(5)
+        spacing: Metrics.mm(1.5)
+
+        Words {
+            width: parent.width
+            text: root.made.label
+            font.bold: true
+        }
+        Words {
+            width: parent.width
+            text: root.made.datum + (root.made.place === "" ? "" : " · " + root.made.place)
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+        }
+        StackedNumber {
+            objectName: "keyed"
+            whole: root.made.keyed ? root.made.whole : "…"
+            fraction: root.made.fraction
+            numerator: root.made.numerator
+            denominator: root.made.denominator
+            unit: root.made.unit
+            ink: root.made.keyed ? Theme.worked : Theme.quiet
+        }
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: [root.made.measured, root.made.difference].filter(part => part !== "").join(" · ")
+            color: Theme.worked
+            font.bold: true
+        }
+        Words {
+            width: parent.width
+            text: root.made.computed
+        }
+        Words {
+            width: parent.width
+            visible: root.made.refusal === "" && !root.asks
+            text: root.made.tolerance
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+        }
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: root.asks ? root.made.question : root.made.refusal
+            color: Theme.worked
+            font.bold: true
+            font.pixelSize: Metrics.label
+        }
+    }
+    PieceView {
+        anchors.top: said.bottom
+        anchors.topMargin: Metrics.mm(2)
+        anchors.bottom: parent.bottom
+        width: said.width
+        visible: height > Metrics.mm(18)
+        drawing: root.made.drawing
+    }
+    NumberPad {
+        id: pad
+        anchors.right: parent.right
+        visible: !root.asks
+        inches: root.made.inches
+        onDigit: number => root.made.digit(number)
+        onPart: root.made.part()
+        onErased: root.made.erase()
+    }
+    Column {
+        x: pad.x
+        width: parent.width - x
+        visible: root.asks
+        spacing: Metrics.gap
+
+        TouchKey {
+            objectName: "newer"
+            width: parent.width
+            height: Metrics.benchKey * 1.4
+            legend: root.made.newer
+            onActed: root.made.answer(true)
+        }
+        TouchKey {
+            objectName: "older"
+            width: parent.width
+            height: Metrics.benchKey * 1.4
+            legend: root.made.older
+            onActed: root.made.answer(false)
+        }
+        Words {
+            width: parent.width
+            text: qsTr("Back: measure again.")
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+        }
+    }
+}

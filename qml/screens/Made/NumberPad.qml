@@ -1,0 +1,55 @@
+import QtQuick
+import Mountwright.Controls
+import Mountwright.Theme
+
+// Ten digits, the mark between whole and fraction, and one key that takes the last back.
+Grid {
+    id: root
+
+    property bool inches: false
+    readonly property var rows: [7, 8, 9, 4, 5, 6, 1, 2, 3]
+
+    signal digit(int number)
+    signal part
+    signal erased
+
+    columns: 3
+    spacing: Metrics.gap
+
+    Repeater {
+        model: root.rows
+
+        TouchKey {
+            required property int modelData
+
+            objectName: "digit" + modelData
+            legend: String(modelData)
+            legendSize: Metrics.title
+            lockout: Touch.padLockout
+            onActed: root.digit(modelData)
+        }
+    }
+    TouchKey {
+        objectName: "part"
+        legend: root.inches ? "⁄" : "."
+        hint: root.inches ? qsTr("over") : ""
+        legendSize: Metrics.title
+        lockout: Touch.padLockout
+        onActed: root.part()
+    }
+    TouchKey {
+        objectName: "digit0"
+        legend: "0"
+        legendSize: Metrics.title
+        lockout: Touch.padLockout
+        onActed: root.digit(0)
+    }
+    TouchKey {
+        objectName: "erase"
+        legend: "⌫"
+        legendSize: Metrics.title
+        lockout: Touch.padLockout
+        repeats: true
+        onActed: root.erased()
+    }
+}
