@@ -25,14 +25,13 @@ Filler::Filler(const CuttingProblem& problem, const std::int64_t* kerf) : m_prob
     if (isFresh) {
       m_sizes.emplace_back();
       for (const PieceKind& piece : problem.pieces) {
-        m_sizes.back().push_back({piece.width + m_kerfs.back(), piece.height + m_kerfs.back(), piece.mayTurn});
+        const std::int64_t width = piece.width + m_kerfs.back();
+        const std::int64_t height = piece.height + m_kerfs.back();
+        m_sizes.back().push_back({width, height, piece.mayTurn, product(width, height)});
       }
     }
     m_sizesOf.push_back(place->second);
     (problem.sheets[kind].offcut ? m_offcuts : m_new).push_back(static_cast<int>(kind));
-  }
-  for (const PieceSize& size : m_sizes.empty() ? std::vector<PieceSize>{} : m_sizes.front()) {
-    m_areas.push_back(product(size.width, size.height));
   }
   const auto ratioOf = [&](int kind) { return static_cast<double>(problem.sheets[kind].worth) / areaOfSheet(kind); };
   std::stable_sort(m_offcuts.begin(), m_offcuts.end(), [&](int a, int b) { return areaOfSheet(a) > areaOfSheet(b); });
@@ -42,39 +41,41 @@ Filler::Filler(const CuttingProblem& problem, const std::int64_t* kerf) : m_prob
 
 std::vector<SlicedSheet> Filler::fill(const Way& way, std::vector<int>& left, std::vector<int>& onHand) const {
   std::vector<SlicedSheet> sheets;
-  Tried tried, best;
+  SheetFilling scratch, tried, best;
   double area = 0;
-  int count = 0;
+  std::size_t count = 0;
   for (const int kind : way.order) {
-    area += left[kind] * m_areas[kind];
-    count += left[kind];
+    area += left[kind] * m_sizes.front()[kind].area;
+    count += static_cast<std::size_t>(left[kind]);
   }
-  const auto take = [&](int kind, Tried& taken) {
+  const auto take = [&](int kind, const SheetFilling& filling) {
     --onHand[kind];
-    area -= areaOf(taken.slices);
-    for (const Slice& slice : taken.slices) count -= slice.kind >= 0;
-    left.swap(taken.left);
-    sheets.push_back({kind, std::move(taken.slices)});
+    area -= filling.area();
+    count -= filling.placed().size();
+    for (const int piece : filling.placed()) --left[piece];
+    sheets.push_back({kind, filling.slices()});
   };
   const int offcuts = static_cast<int>(m_offcuts.size());
   for (int i = 0; i < offcuts && count > 0; ++i) {
     const int kind = m_offcuts[way.smallOffcutsFirst ? offcuts - 1 - i : i];
-    while (count > 0 && onHand[kind] > 0 && tryOn(kind, way, left, tried)) take(kind, tried);
+    while (count > 0 && onHand[kind] > 0) {
+      fillBest(kind, way, left, tried, scratch);
+      if (tried.placed().empty()) break;
+      take(kind, tried);
+    }
   }
   while (count > 0) {
     int bestKind = -1;
     double bestScore = std::numeric_limits<double>::infinity();
-    double bestArea = 0;
     int triedOn = 0;
     for (const int kind : m_new) {
-      if (onHand[kind] == 0 || !tryOn(kind, way, left, tried)) continue;
-      const double placed = areaOf(tried.slices);
-      const double worth = static_cast<double>(m_problem.sheets[kind].worth);
-      const bool isAll = std::all_of(way.order.begin(), way.order.end(), [&](int k) { return tried.left[k] == 0; });
-      const double score = worth + (isAll ? 0 : (area - placed) * m_leastRatio * way.waste);
-      if (score < bestScore || (score == bestScore && placed > bestArea)) {
+      if (onHand[kind] == 0) continue;
+      fillBest(kind, way, left, tried, scratch);
+      if (tried.placed().empty()) continue;
+      const double others = tried.placed().size() == count ? 0 : (area - tried.area()) * m_leastRatio * way.waste;
+      const double score = static_cast<double>(m_problem.sheets[kind].worth) + others;
+      if (score < bestScore || (score == bestScore && tried.area() > best.area())) {
         bestScore = score;
-        bestArea = placed;
         bestKind = kind;
         std::swap(best, tried);
       }
@@ -86,26 +87,24 @@ std::vector<SlicedSheet> Filler::fill(const Way& way, std::vector<int>& left, st
   return sheets;
 }
 
-bool Filler::tryOn(int kind, const Way& way, const std::vector<int>& left, Tried& tried) const {
+void Filler::fillBest(int kind, const Way& way, const std::vector<int>& left, SheetFilling& best,
+                      SheetFilling& tried) const {
   const SheetKind& sheet = m_problem.sheets[kind];
-  const std::int64_t kerf = m_kerfs[kind];
-  tried.left = left;
-  tried.slices =
-      fillSheet(sheet.width + kerf, sheet.height + kerf, m_sizes[m_sizesOf[kind]], way.order, way.rule, tried.left);
-  return !tried.slices.empty();
-}
-
-double Filler::areaOf(const std::vector<Slice>& slices) const {
-  double area = 0;
-  for (const Slice& slice : slices) {
-    if (slice.kind >= 0) area += m_areas[slice.kind];
+  for (std::size_t i = 0; i < way.rules.size(); ++i) {
+    SheetFilling& filling = i == 0 ? best : tried;
+    filling.fill(sheet.width + m_kerfs[kind], sheet.height + m_kerfs[kind], m_sizes[m_sizesOf[kind]], way.order,
+                 way.rules[i], left);
+    if (i > 0 && tried.area() > best.area()) std::swap(best, tried);
   }
-  return area;
 }
 
-double Filler::areaOf(const SlicedSheet& sheet) const {
+double Filler::fullness(const SlicedSheet& sheet) const {
   const SheetKind& kind = m_problem.sheets[sheet.sheet];
-  return areaOf(sheet.slices) / product(kind.width, kind.height);
+  double area = 0;
+  for (const Slice& slice : sheet.slices) {
+    if (slice.kind >= 0) area += m_sizes[m_sizesOf[sheet.sheet]][slice.kind].area;
+  }
+  return area / product(kind.width, kind.height);
 }
 
 }  // namespace core::materials

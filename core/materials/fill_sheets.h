@@ -17,27 +17,20 @@ class Filler {
   Filler(const CuttingProblem& problem, const std::int64_t* kerf);
 
   struct Way {
-    std::vector<int> order;  // of the pieces' kinds
-    FillRule rule;
-    double waste = 1.1;  // worth of what is left over the best that any sheet offers for its area
+    std::vector<int> order;       // of the pieces' kinds
+    std::vector<FillRule> rules;  // each sheet by the rule that fills it best
+    double waste = 1.1;           // worth of what is left over the best that any sheet offers for its area
     bool smallOffcutsFirst = false;
   };
 
   // Requires `left`: what is wanted of each kind, and `onHand`: what there is of each kind of sheet. Takes from both.
   std::vector<SlicedSheet> fill(const Way& way, std::vector<int>& left, std::vector<int>& onHand) const;
 
-  double areaOf(const SlicedSheet& sheet) const;  // of its pieces, kerf added, in part of the sheet
+  double fullness(const SlicedSheet& sheet) const;  // its pieces, kerf added, as a part of the sheet
   std::int64_t worthOf(const SlicedSheet& sheet) const { return m_problem.sheets[sheet.sheet].worth; }
-  const CuttingProblem& problem() const { return m_problem; }
 
  private:
-  struct Tried {
-    std::vector<Slice> slices;
-    std::vector<int> left;
-  };
-
-  bool tryOn(int kind, const Way& way, const std::vector<int>& left, Tried& tried) const;
-  double areaOf(const std::vector<Slice>& slices) const;
+  void fillBest(int kind, const Way& way, const std::vector<int>& left, SheetFilling& best, SheetFilling& tried) const;
 
   const CuttingProblem& m_problem;
   std::vector<std::int64_t> m_kerfs;            // of each kind of sheet
@@ -45,7 +38,6 @@ class Filler {
   std::vector<std::size_t> m_sizesOf;           // of each kind of sheet
   std::vector<int> m_offcuts;                   // largest first
   std::vector<int> m_new;                       // least worth for its area first
-  std::vector<double> m_areas;                  // of the pieces' kinds
   double m_leastRatio = 0;
 };
 

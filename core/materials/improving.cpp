@@ -6,8 +6,6 @@ namespace core::materials {
 namespace {
 
 constexpr int kKeys = 6;
-constexpr int kChoices = 4;
-constexpr int kSplits = 5;
 
 double keyOf(const PieceKind& piece, int key) {
   const double width = static_cast<double>(piece.width);
@@ -22,12 +20,16 @@ double keyOf(const PieceKind& piece, int key) {
   }
 }
 
-// The rules that are best most often come first.
-FillRule ruleOf(int index) {
-  FillRule rule;
-  rule.split = static_cast<FillRule::Split>(index % kSplits);
-  rule.choice = static_cast<FillRule::Choice>(index / kSplits % kChoices);
-  return rule;
+// Three that cut differently.
+std::vector<FillRule> rulesFrom(int index) {
+  std::vector<FillRule> rules;
+  for (int i = 0; i < 3; ++i) {
+    FillRule rule;
+    rule.split = static_cast<FillRule::Split>((index + i) % FillRule::kSplits);
+    rule.choice = static_cast<FillRule::Choice>(index / FillRule::kSplits % FillRule::kChoices);
+    rules.push_back(rule);
+  }
+  return rules;
 }
 
 }  // namespace
@@ -46,8 +48,7 @@ struct Improving::Measure {
   }
 };
 
-Improving::Improving(const Filler& filler, const Bounds& least) : m_filler(filler), m_least(least) {
-  const CuttingProblem& problem = filler.problem();
+Improving::Improving(const CuttingProblem& problem, const Bounds& least) : m_problem(problem), m_least(least) {
   for (std::size_t kind = 0; kind < problem.pieces.size(); ++kind) {
     m_allKinds.push_back(static_cast<int>(kind));
     m_plan.left.push_back(problem.pieces[kind].count());
@@ -56,33 +57,30 @@ Improving::Improving(const Filler& filler, const Bounds& least) : m_filler(fille
   for (const SheetKind& sheet : problem.sheets) m_onHand.push_back(sheet.quantity);
 }
 
-void Improving::start(int ways) {
-  const std::vector<int> wanted = m_plan.left;
-  const std::vector<int> onHand = m_onHand;
-  bool isFirst = true;
-  for (int i = 0; i < ways && !isLeast(); ++i) {
+void Improving::anew(const Filler& filler, int ways) {
+  for (int i = 0; i < ways && !isLeast(); ++i, ++m_way) {
     Filler::Way way;
-    way.order = orderBy(i % kKeys, 0, m_allKinds);
-    way.rule = ruleOf(i / 2);
-    way.waste = 1 + 0.1 * (i % 4);
-    way.smallOffcutsFirst = i % 2 == 1;
+    way.order = orderBy(m_way % kKeys, 0, m_allKinds);
+    way.rules = rulesFrom(m_way / 2);
+    way.waste = 1 + 0.1 * (m_way % 4);
+    way.smallOffcutsFirst = m_way % 2 == 1;
     SlicedPlan plan;
-    plan.left = wanted;
-    std::vector<int> remaining = onHand;
-    plan.sheets = m_filler.fill(way, plan.left, remaining);
+    std::vector<int> onHand;
+    for (const PieceKind& piece : m_problem.pieces) plan.left.push_back(piece.count());
+    for (const SheetKind& sheet : m_problem.sheets) onHand.push_back(sheet.quantity);
+    plan.sheets = filler.fill(way, plan.left, onHand);
     for (const int count : plan.left) plan.leftCount += count;
-    for (const SlicedSheet& sheet : plan.sheets) plan.worth += m_filler.worthOf(sheet);
-    if (!isFirst && !plan.isBetterThan(m_plan)) continue;
-    isFirst = false;
+    for (const SlicedSheet& sheet : plan.sheets) plan.worth += filler.worthOf(sheet);
+    if (!plan.isBetterThan(m_plan)) continue;
     m_plan = std::move(plan);
-    m_onHand = std::move(remaining);
+    m_onHand = std::move(onHand);
   }
-  m_fullness.clear();
-  for (const SlicedSheet& sheet : m_plan.sheets) m_fullness.push_back(fullness(sheet));
 }
 
-void Improving::improve(int rounds) {
-  for (int i = 0; i < rounds && !m_plan.sheets.empty() && !isLeast(); ++i) refill(someSheets());
+void Improving::improve(const Filler& filler, int rounds) {
+  m_fullness.clear();
+  for (const SlicedSheet& sheet : m_plan.sheets) m_fullness.push_back(filler.fullness(sheet));
+  for (int i = 0; i < rounds && !m_plan.sheets.empty() && !isLeast(); ++i) refill(filler, someSheets());
 }
 
 bool Improving::isLeast() const {
@@ -100,7 +98,7 @@ std::vector<int> Improving::orderBy(int key, double noise, std::vector<int> kind
   std::vector<std::pair<double, int>> keys;
   for (const int kind : kinds) {
     const double factor = noise > 0 ? 1 + noise * (random(2001) / 1000.0 - 1) : 1;
-    keys.emplace_back(-keyOf(m_filler.problem().pieces[kind], key) * factor, kind);
+    keys.emplace_back(-keyOf(m_problem.pieces[kind], key) * factor, kind);
   }
   std::sort(keys.begin(), keys.end());
   for (std::size_t i = 0; i < keys.size(); ++i) kinds[i] = keys[i].second;
@@ -111,7 +109,7 @@ Filler::Way Improving::anyWay(const std::vector<int>& kinds) {
   static constexpr double kNoises[] = {0, 0.1, 0.3, 0.6};
   Filler::Way way;
   way.order = orderBy(static_cast<int>(random(kKeys)), kNoises[random(4)], kinds);
-  way.rule = ruleOf(static_cast<int>(random(kSplits * kChoices)));
+  way.rules = rulesFrom(static_cast<int>(random(FillRule::kSplits * FillRule::kChoices)));
   way.waste = 1 + 0.1 * random(4);
   way.smallOffcutsFirst = random(2) == 1;
   return way;
@@ -134,7 +132,7 @@ std::vector<std::size_t> Improving::someSheets() {
   return chosen;
 }
 
-void Improving::refill(const std::vector<std::size_t>& chosen) {
+void Improving::refill(const Filler& filler, const std::vector<std::size_t>& chosen) {
   std::vector<int> left = m_plan.left;
   std::vector<int> onHand = m_onHand;
   std::vector<int> kinds;
@@ -145,20 +143,20 @@ void Improving::refill(const std::vector<std::size_t>& chosen) {
   for (const std::size_t index : chosen) {
     const SlicedSheet& sheet = m_plan.sheets[index];
     ++onHand[sheet.sheet];
-    before.worth += m_filler.worthOf(sheet);
+    before.worth += filler.worthOf(sheet);
     before.fullness += m_fullness[index] * m_fullness[index];
     for (const Slice& slice : sheet.slices) {
       if (slice.kind >= 0 && left[slice.kind]++ == 0) kinds.push_back(slice.kind);
     }
   }
   std::sort(kinds.begin(), kinds.end());
-  std::vector<SlicedSheet> sheets = m_filler.fill(anyWay(kinds), left, onHand);
+  std::vector<SlicedSheet> sheets = filler.fill(anyWay(kinds), left, onHand);
   Measure after{0, 0, sheets.size(), 0};
   std::vector<double> full;
   for (const int kind : kinds) after.left += left[kind];
   for (const SlicedSheet& sheet : sheets) {
-    full.push_back(fullness(sheet));
-    after.worth += m_filler.worthOf(sheet);
+    full.push_back(filler.fullness(sheet));
+    after.worth += filler.worthOf(sheet);
     after.fullness += full.back() * full.back();
   }
   if (!after.isNoWorseThan(before)) return;
@@ -175,7 +173,5 @@ void Improving::refill(const std::vector<std::size_t>& chosen) {
   m_plan.worth += after.worth - before.worth;
   m_onHand = std::move(onHand);
 }
-
-double Improving::fullness(const SlicedSheet& sheet) const { return m_filler.areaOf(sheet); }
 
 }  // namespace core::materials

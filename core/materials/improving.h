@@ -1,5 +1,5 @@
 #pragma once
-// The search for a plan at one kerf.
+// The search for a plan. It never makes the plan worse.
 #include <cstdint>
 #include <vector>
 
@@ -10,11 +10,14 @@ namespace core::materials {
 
 class Improving {
  public:
-  // Ends early at `least`.
-  Improving(const Filler& filler, const Bounds& least);
+  // Stands still at `least`.
+  Improving(const CuttingProblem& problem, const Bounds& least);
 
-  void start(int ways);      // the best of so many whole plans
-  void improve(int rounds);  // empties a few sheets and fills them anew, so many times
+  // Whole plans, so many, in place of the plan where one is better. Requires that the plan has room for the filler's
+  // kerfs, or is the empty one of the beginning.
+  void anew(const Filler& filler, int ways);
+  // Empties a few sheets and fills them anew, so many times. Requires the same.
+  void improve(const Filler& filler, int rounds);
   const SlicedPlan& plan() const { return m_plan; }
   bool isLeast() const;
 
@@ -25,15 +28,15 @@ class Improving {
   Filler::Way anyWay(const std::vector<int>& kinds);
   std::vector<int> orderBy(int key, double noise, std::vector<int> kinds);
   std::vector<std::size_t> someSheets();
-  void refill(const std::vector<std::size_t>& chosen);
-  double fullness(const SlicedSheet& sheet) const;
+  void refill(const Filler& filler, const std::vector<std::size_t>& chosen);
 
-  const Filler& m_filler;
+  const CuttingProblem& m_problem;
   const Bounds m_least;
   std::vector<int> m_allKinds;
   std::vector<int> m_onHand;  // beside what the plan uses
   SlicedPlan m_plan;
   std::vector<double> m_fullness;  // of the plan's sheets
+  int m_way = 0;
   std::uint64_t m_seed = 20'260'101;
 };
 

@@ -1,20 +1,15 @@
 #pragma once
-// Why a smaller kerf never needs more worth, though rules of thumb alone do not keep that promise: they are asked at
-// fixed kerfs, the rungs, and the best answer from the rung at or above the true kerf upwards is laid out with the true
-// kerf. A cutting that has room for a wider kerf has room for a narrower one; and a smaller kerf asks every rung that
-// a larger one asks, and more.
+// Why a smaller kerf never needs more worth, though rules of thumb alone do not keep that promise: the search begins at
+// a fixed, widest kerf and goes down fixed rungs to the last that is not below the true kerf, at each making the plan
+// better or leaving it as it is. A plan that has room for a wider kerf has room for a narrower one, and on its way down
+// a smaller kerf passes every plan that a larger one ends with.
 #include <cstdint>
 #include <vector>
 
 namespace core::materials {
 
-struct Rung {
-  std::int64_t kerf = 0;  // nm
-  bool isThorough = false;
-};
-
-// From the rung at or above `kerf` to beyond ten metres, ascending. Rungs are every tenth of a millimetre and every
-// 1/64 in while blades are so narrow, then fewer. A coarse ladder has one rung in ten.
-std::vector<Rung> rungsFrom(std::int64_t kerf, bool isCoarse);
+// Kerfs (nm), falling, from beyond ten metres to the last that is not below `kerf`: few as long as blades are not so
+// wide, then every tenth of a millimetre and every 1/64 in. A coarse ladder has about one in ten of these.
+std::vector<std::int64_t> rungsDownTo(std::int64_t kerf, bool isCoarse);
 
 }  // namespace core::materials
