@@ -8,8 +8,14 @@
 
 namespace core::materials {
 
-// Kerfs (nm), falling, from beyond ten metres to the last that is not below `kerf`: few as long as blades are not so
-// wide, then every tenth of a millimetre and every 1/64 in. A coarse ladder has about one in ten of these.
-std::vector<std::int64_t> rungsDownTo(std::int64_t kerf, bool isCoarse);
+struct Rung {
+  std::int64_t kerf = 0;  // nm
+  bool isCommon = false;  // of many blades
+};
+
+// Falling, from beyond ten metres to the last that is not below `kerf`: few as long as blades are not so
+// wide, then every tenth of a millimetre and every 1/64 in. A coarse ladder has the common
+// ones and the wide ones alone.
+std::vector<Rung> rungsDownTo(std::int64_t kerf, bool isCoarse);
 
 }  // namespace core::materials
