@@ -16,7 +16,8 @@ constexpr std::size_t kMostRivals = 200;  // kinds of pieces looked at for some 
 constexpr std::int64_t kMicrometre = 1000;
 constexpr std::int64_t kMillimetre = 1'000'000;
 constexpr int kManyPieces = 5000;
-constexpr double kRounding = 1e-9;  // far above what a few thousand operations in double can be off by
+constexpr double kRounding =
+    1e-11;  // above what ten thousand operations in double can be off by, in parts of the whole
 
 class Bounding {
  public:
@@ -133,6 +134,7 @@ class Bounding {
       worth += rate * area;
       if (fitsOffcut) forOffcuts.push_back({rate, area});
     }
+    const double gross = worth;
     double inOffcuts = 0;
     for (std::size_t t = 0; t < m_rooms.size(); ++t) {
       const SheetKind& sheet = m_problem.sheets[t];
@@ -144,7 +146,7 @@ class Bounding {
       worth -= saved * part.rate;
       inOffcuts -= saved;
     }
-    const double total = worth * (1 - kRounding) - kRounding;
+    const double total = worth - gross * kRounding - kRounding;
     raise(total > 0 ? static_cast<std::int64_t>(std::ceil(total)) : 0, 0);
   }
 
