@@ -1,0 +1,46 @@
+#pragma once
+// What the searches see of a cutting: pieces and sheets by kind, in an order of their own, so that the order of the
+// input changes nothing, and worth in whole units, so that equal sums compare equal. Lengths are nanometres.
+//
+// Kerf: a part of length L is divided into a and b with a + kerf + b = L, or cut off at a where the saw runs out of the
+// part. With every length made longer by the kerf both read a' + b' = L': the searches lengthen sheets and pieces alike
+// and then cut without kerf.
+#include <cstddef>
+#include <cstdint>
+#include <utility>
+#include <vector>
+
+#include "core/materials/sheet_cutting.h"
+
+namespace core::materials {
+
+// Pieces that may stand for each other. Where they may be turned the width is the longer side; a square is not turned.
+struct PieceKind {
+  std::int64_t width = 0, height = 0;
+  bool mayTurn = false;
+  std::vector<std::size_t> members;  // pieces wanted, by index
+  int count() const { return static_cast<int>(members.size()); }
+};
+
+// Sheets that may stand for each other; sizes without margins.
+struct SheetKind {
+  std::int64_t width = 0, height = 0, kerf = 0;
+  std::int64_t worth = 0;  // of one, in units; zero for an offcut
+  bool offcut = false;
+  int quantity = 0;                                  // never more than there are pieces
+  std::vector<std::pair<std::size_t, int>> members;  // stock by index, and how many of it
+};
+
+struct CuttingProblem {
+  std::vector<PieceKind> pieces;
+  std::vector<SheetKind> sheets;      // offcuts first
+  std::vector<std::size_t> tooLarge;  // pieces that fit no sheet on hand, by index
+  double unitsInOne = 1;              // units of worth in one of money, or in one mm2
+  int pieceCount() const;
+};
+
+bool fits(const PieceKind& piece, const SheetKind& sheet);
+
+CuttingProblem problemOf(const std::vector<WantedPiece>& pieces, const std::vector<StockSheet>& stock);
+
+}  // namespace core::materials

@@ -1,0 +1,26 @@
+#pragma once
+// Cutting tasks drawn at random, the same for the same seed.
+#include <random>
+#include <string>
+
+#include "core/materials/sheet_cutting.h"
+
+namespace tests {
+
+struct CuttingTask {
+  std::vector<core::materials::WantedPiece> pieces;
+  std::vector<core::materials::StockSheet> stock;
+};
+
+core::units::Length mm(double millimetres);  // to the nearest nanometre
+
+// Sizes in whole millimetres up to `largest`, one to three kinds of stock hardly larger, kerfs of 0 to 2 mm, prices in
+// whole money, offcuts and limited quantities now and then: small enough to be counted out.
+CuttingTask smallTask(std::mt19937& random, int pieces, int largest);
+
+// As makers have them: boards to cut for mounts, some in inches, some to the nanometre, several alike, grain on half.
+CuttingTask anyTask(std::mt19937& random, int pieces);
+
+std::string describe(const CuttingTask& task);
+
+}  // namespace tests
