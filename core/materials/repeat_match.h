@@ -72,7 +72,7 @@ struct MatchFigures {
 struct OtherBand {
   std::size_t band = 0;
   double before = 0, after = 0;  // corner mismatch, mm
-  bool opened = false;           // it met, and no longer does
+  bool opened = false;           // it met so that nothing showed, and is more open now
 };
 
 // An option with its new measures on the steps of a rule: 0.1 mm, or 1/32 in where the job is in inches.

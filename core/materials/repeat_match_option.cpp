@@ -42,7 +42,7 @@ std::vector<OtherBand> othersOf(const Trial& trial, const LaidOut& laidOut, std:
     const auto before = trial.mismatch(i);
     if (i == band || !before) continue;
     const double after = *cornerMismatch(laidOut.job.bands[i], laidOut.layout.bands[i]);
-    const bool opened = std::fabs(*before) <= kMismatchShows && std::fabs(after) > kMismatchShows + kCloses;
+    const bool opened = std::fabs(*before) <= kMismatchShows && std::fabs(after) > std::fabs(*before) + kCloses;
     others.push_back({i, *before, after, opened});
   }
   return others;

@@ -5,7 +5,6 @@
 #include <array>
 #include <cmath>
 #include <cstdlib>
-#include <limits>
 
 #include "core/materials/repeat_match_internal.h"
 
@@ -20,6 +19,11 @@ struct Choices {
 
 Nm nmOf(double mm) { return static_cast<Nm>(std::llround(mm * static_cast<double>(units::kNanometresPerMillimetre))); }
 
+void add(Choices& choices, const Closing& sum) {
+  const auto same = [&](const Closing& other) { return other.by == sum.by && other.flip == sum.flip; };
+  if (std::none_of(choices.sums.begin(), choices.sums.end(), same)) choices.sums.push_back(sum);
+}
+
 // The sums next to each of the anchors at which the corners close: -mismatch + n p, and half a repeat more with
 // another centring.
 Choices closingAt(double mismatch, double repeat, const std::vector<Nm>& anchors, bool flips) {
@@ -30,52 +34,58 @@ Choices closingAt(double mismatch, double repeat, const std::vector<Nm>& anchors
       if (flip && !flips) continue;
       const double first = -mismatch + (flip ? repeat / 2 : 0);
       const double below = first + std::floor((at - first) / repeat) * repeat;
-      for (const double sum : {below, below + repeat}) choices.sums.push_back({nmOf(sum), flip});
+      for (const double sum : {below, below + repeat}) add(choices, {nmOf(sum), flip});
     }
   }
   return choices;
 }
 
-struct Step {
-  Closing sum;
+// A band that meets may gain what leaves it no more open than it is.
+Choices keepingAt(double mismatch, double repeat, const std::vector<Nm>& anchors) {
+  Choices choices = closingAt(mismatch, repeat, anchors, false);
+  const std::vector<Closing> closed = choices.sums;
+  const Nm off = std::abs(nmOf(mismatch));
+  for (const Closing& sum : closed) {
+    add(choices, {sum.by - off, false});
+    add(choices, {sum.by + off, false});
+    for (const Nm anchor : anchors) {
+      if (std::abs(anchor - sum.by) < off) add(choices, {anchor, false});
+    }
+  }
+  return choices;
+}
+
+struct Plan {
+  std::vector<Closing> sums;  // one for each band so far
   Nm cost = 0;
   int flips = 0;
-  std::size_t from = 0;  // in the band inside
 };
 
-bool better(const Step& a, const Step& b) { return a.cost != b.cost ? a.cost < b.cost : a.flips < b.flips; }
-
-// The least change from band to band.
-std::vector<Closing> leastSums(const std::vector<Choices>& bands) {
-  std::vector<std::vector<Step>> steps = {{Step{}}};
+// The plans of least change from band to band, best first. Of unfinished plans only the better ones are gone on with;
+// for two bands that is all of them.
+std::vector<Plan> plans(const std::vector<Choices>& bands) {
+  constexpr std::size_t kGoneOnWith = 64;
+  constexpr std::size_t kTried = 8;
+  std::vector<Plan> all = {Plan{}};
   for (const Choices& choices : bands) {
-    const std::vector<Step>& before = steps.back();
-    std::vector<Step> now;
-    if (choices.free) {
-      for (std::size_t i = 0; i < before.size(); ++i) {
-        now.push_back({{before[i].sum.by, false}, before[i].cost, before[i].flips, i});
+    std::vector<Plan> longer;
+    for (const Plan& plan : all) {
+      const Nm before = plan.sums.empty() ? 0 : plan.sums.back().by;
+      for (const Closing& sum : choices.free ? std::vector<Closing>{{before, false}} : choices.sums) {
+        longer.push_back(plan);
+        longer.back().sums.push_back(sum);
+        longer.back().cost += std::abs(sum.by - before);
+        longer.back().flips += sum.flip ? 1 : 0;
       }
     }
-    for (const Closing& sum : choices.sums) {
-      Step best;
-      best.cost = std::numeric_limits<Nm>::max();
-      for (std::size_t i = 0; i < before.size(); ++i) {
-        const Step step{sum, before[i].cost + std::abs(sum.by - before[i].sum.by), before[i].flips + (sum.flip ? 1 : 0),
-                        i};
-        if (better(step, best)) best = step;
-      }
-      now.push_back(best);
-    }
-    steps.push_back(std::move(now));
+    std::stable_sort(longer.begin(), longer.end(), [](const Plan& a, const Plan& b) {
+      return a.cost != b.cost ? a.cost < b.cost : a.flips < b.flips;
+    });
+    if (longer.size() > kGoneOnWith) longer.resize(kGoneOnWith);
+    all = std::move(longer);
   }
-  std::vector<Closing> sums(bands.size());
-  std::size_t at = static_cast<std::size_t>(std::min_element(steps.back().begin(), steps.back().end(), better) -
-                                            steps.back().begin());
-  for (std::size_t i = bands.size(); i-- > 0;) {
-    sums[i] = steps[i + 1][at].sum;
-    at = steps[i + 1][at].from;
-  }
-  return sums;
+  if (all.size() > kTried) all.resize(kTried);
+  return all;
 }
 
 enum class Manner { Sides, TopBottom, Halves };
@@ -115,6 +125,10 @@ void inEveryManner(const Trial& trial, const std::vector<Closing>& sums, MatchKi
   }
 }
 
+void tryAll(const Trial& trial, const std::vector<Choices>& bands, MatchKind kind, std::vector<Candidate>& found) {
+  for (const Plan& plan : plans(bands)) inEveryManner(trial, plan.sums, kind, found);
+}
+
 }  // namespace
 
 void collectTogether(const Trial& trial, std::size_t band, std::vector<Candidate>& found) {
@@ -131,9 +145,9 @@ void collectTogether(const Trial& trial, std::size_t band, std::vector<Candidate
     if (meets[i]) continue;
     for (const Closing& closing : closings(*mismatch, *job.bands[i].repeat)) anchors.push_back(closing.by);
   }
-  // A band that meets may stay as it is, also where it meets only so far as not to show.
   const auto choicesOf = [&](std::size_t i) {
-    return closingAt(meets[i] ? 0 : mismatches[i], job.bands[i].repeat->inMillimetres(), anchors, !meets[i]);
+    const double repeat = job.bands[i].repeat->inMillimetres();
+    return meets[i] ? keepingAt(mismatches[i], repeat, anchors) : closingAt(mismatches[i], repeat, anchors, true);
   };
   std::vector<Choices> keep(job.bands.size()), close(job.bands.size());
   bool anyMeeting = false, anyOpen = false;
@@ -148,9 +162,9 @@ void collectTogether(const Trial& trial, std::size_t band, std::vector<Candidate
   for (const bool flip : {false, true}) {
     keep[band] = choicesOf(band);
     std::erase_if(keep[band].sums, [&](const Closing& sum) { return sum.flip != flip; });
-    if (anyMeeting) inEveryManner(trial, leastSums(keep), MatchKind::OthersKept, found);
+    if (anyMeeting) tryAll(trial, keep, MatchKind::OthersKept, found);
   }
-  if (anyOpen) inEveryManner(trial, leastSums(close), MatchKind::AllClose, found);
+  if (anyOpen) tryAll(trial, close, MatchKind::AllClose, found);
 }
 
 }  // namespace core::materials::detail
