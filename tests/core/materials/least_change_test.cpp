@@ -41,11 +41,11 @@ class Maker {
     board.place.pointer = "/mount/boards/0";
     job.boards = {board};
     job.borders.place.pointer = "/mount/borders";
-    job.borders.entry = design::FourBorders{length(24, 48), length(24, 48), length(24, 48), length(24, 48)};
+    job.borders.entry = design::FourBorders{length(22, 34), length(22, 34), length(22, 34), length(22, 34)};
     for (int i = 0, count = whole(1, 2); i < count; ++i) job.bands.push_back(band(i));
     if (job.bands.size() == 2 && whole(0, 1) == 0) meet(job, whole(0, 1));
     if (whole(0, 2) == 0) job.lines.push_back(line("inside", "/lines/0", design::Edge::Window, length(0, 1)));
-    if (whole(0, 2) == 0) job.lines.push_back(line("outside", "/lines/1", design::Edge::Window, length(16, 34)));
+    if (whole(0, 2) == 0) job.lines.push_back(line("outside", "/lines/1", design::Edge::Window, length(14, 28)));
     return job;
   }
 
@@ -54,10 +54,10 @@ class Maker {
     design::Band band;
     band.id = "band" + std::to_string(index);
     band.place.pointer = "/bands/" + std::to_string(index);
-    band.offsetSides = length(0, 7);
-    band.offsetTopBottom = whole(0, 1) == 0 ? band.offsetSides : length(0, 7);
-    band.width = length(3, 9);
-    band.repeat = length(3, 14, 2);
+    band.offsetSides = length(0, 4);
+    band.offsetTopBottom = whole(0, 1) == 0 ? band.offsetSides : length(0, 4);
+    band.width = length(3, 8);
+    band.repeat = length(4, 24, 2);
     band.motif = whole(0, 4) == 0 && index == 1 ? design::Motif::Plain : design::Motif::Mirror;
     if (whole(0, 2) == 0) band.centreVertical = design::Centring::Ground;
     if (whole(0, 3) == 0) band.centreHorizontal = design::Centring::Ground;
@@ -184,8 +184,9 @@ class BruteForce {
     }
     for (std::size_t i = 0; i < job.bands.size(); ++i) {
       if (i == m_band || !canMeet(job.bands[i])) continue;
-      const bool met = std::fabs(phase(m_job.bands[i], m_layout.bands[i])) <= materials::kMismatchShows;
-      if (met && std::fabs(phase(job.bands[i], layout.bands[i])) > materials::kMismatchShows + 1e-6) return false;
+      const double before = std::fabs(phase(m_job.bands[i], m_layout.bands[i]));
+      const double after = std::fabs(phase(job.bands[i], layout.bands[i]));
+      if (before <= materials::kMismatchShows && after > before + 1e-6) return false;
     }
     REQUIRE(std::fabs(phase(own, layout.bands[m_band])) <= tolerance + 1e-9);
     return true;
@@ -253,8 +254,8 @@ TEST_CASE("repeat match finds the true least change: every two measures on a ten
   CAPTURE(counts.closed, counts.withCentring, counts.twoMeasures, counts.room, counts.others, counts.none);
   CHECK(counts.closed > 350);
   CHECK(counts.withCentring > 40);
-  CHECK(counts.twoMeasures > 40);
-  CHECK(counts.room > 0);
+  CHECK(counts.twoMeasures > 25);
+  CHECK(counts.room > 3);
   CHECK(counts.others > 10);
 }
 
@@ -264,8 +265,8 @@ TEST_CASE("where the least change lies between tenths, no tenth is less by more 
     const int brute = BruteForce(job, band).least(0.05 + 1e-9);
     if (two == nullptr || brute < 0) return;
     const double cost = two->cost.inMillimetres();
-    CHECK(cost <= brute * 0.1 + 0.05 + 1e-9);
-    CHECK(cost >= brute * 0.1 - 0.2 - 1e-9);
+    CHECK(cost <= brute * 0.1 + 0.1 + 1e-9);
+    if (job.bands.size() == 1) CHECK(cost >= brute * 0.1 - 0.2 - 1e-9);
   });
 }
 

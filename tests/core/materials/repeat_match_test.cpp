@@ -149,26 +149,40 @@ TEST_CASE("a closing off the steps of a rule comes with the nearest steps and wh
 }
 
 TEST_CASE("a band with no room gets it from a narrower band or wider borders, and the reason is said") {
-  // Seen borders of 30, of which the band takes 24 and the lip 6 less 1.5: outwards there is no tenth to be had before
-  // the lip, and inwards 9 to the line.
-  const std::string text =
-      exampleWith(R"("sides": "70 mm", "weighting": "4:3")", R"("sides": "31 mm", "weighting": "equal")");
+  // Borders of 36 at top and bottom: 34.5 seen, 28.5 of it clear of the lip at the bottom. The band's outer line ends
+  // 25 out, which leaves 3.5. Top and bottom want 11 more: 7.5 too much.
+  std::string text =
+      exampleWith(R"("sides": "70 mm", "weighting": "4:3")", R"("top": "36 mm", "bottom": "36 mm", "sides": "70 mm")");
+  text = changed(text, R"(, "keepOff": { "edge": "6 mm" })", "");
   const auto match = matchIn(text);
   const auto* narrower = optionWith(match, {Measure::TopBottom, Measure::Width});
   const auto* wider = optionWith(match, {Measure::TopBottom, Measure::BorderTopBottom});
   REQUIRE(narrower != nullptr);
   REQUIRE(wider != nullptr);
-  CHECK(narrower->kind == MatchKind::Room);
-  CHECK(!narrower->bringsNotice);
-  CHECK(narrower->cost > tenths(110));
-  CHECK(narrower->why.id == "match.why-room");
-  // What brings a notice comes after everything that does not.
+  for (const auto* made : {narrower, wider}) {
+    CHECK(made->kind == MatchKind::Room);
+    CHECK(made->why.id == "match.why-room");
+    CHECK(!made->bringsNotice);
+    CHECK(made->changes[0].by == tenths(110));
+    CHECK(made->cost == tenths(185));
+  }
+  CHECK(narrower->changes[1].by == tenths(-75));
+  CHECK(wider->changes[1].by == tenths(75));
+  CHECK(wider->figures.grounds.bottom == 7);  // 43.5 - 1.5 - 21 - 14: the line's 1 and the lip's 6
+}
+
+TEST_CASE("what brings a notice comes after what does not, and the notice is told") {
+  std::string text =
+      exampleWith(R"("sides": "70 mm", "weighting": "4:3")", R"("sides": "31 mm", "weighting": "equal")");
+  text = changed(text, R"(, "keepOff": { "edge": "6 mm" })", "");
+  const auto match = matchIn(text);
   bool noticed = false;
   for (const auto& option : match.options) {
     if (!option.bringsNotice) CHECK(!noticed);
     noticed = noticed || option.bringsNotice;
     if (option.bringsNotice) CHECK(says(option.disturbs, "job.under-lip"));
   }
+  CHECK(noticed);
 }
 
 TEST_CASE("inch jobs are edited in inches where the new measure lies on a 64th") {
