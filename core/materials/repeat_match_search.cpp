@@ -64,8 +64,10 @@ class Search {
       const Nm middle = good + (bad - good) / 2;
       (fits(middle) ? good : bad) = middle;
     }
-    // One nanometre beyond an edge still counts as on it; makers' measures are multiples of five.
-    if (good % 5 == 1) --good;
+    // A hair beyond an edge still counts as on it. Makers' measures, hundredths of a millimetre and 64ths of an inch,
+    // are multiples of 625 nm.
+    constexpr Nm kMakers = 625, kHair = 50;
+    if (good % kMakers <= kHair) good -= good % kMakers;
     return want < 0 ? -good : good;
   }
 
