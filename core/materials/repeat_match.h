@@ -84,7 +84,7 @@ struct OnSteps {
 
 // What an option is for.
 enum class MatchKind {
-  Centring,     // no measure changes, or one as well
+  Centring,     // no measure changes
   OneGround,    // the sides, or top and bottom
   BothGrounds,  // each half
   Shared,       // two or more grounds, the one as far as there is room, the other the rest
