@@ -4,13 +4,19 @@
 
 namespace app::words {
 
+std::vector<Entry> allEntries() {
+  std::vector<Entry> all;
+  for (const auto* entries : {&jobEntries(), &techniqueEntries(), &benchEntries(), &waitEntries(), &commandEntries(),
+                              &madeEntries(), &matchEntries(), &materialsEntries(), &roomEntries()}) {
+    all.insert(all.end(), entries->begin(), entries->end());
+  }
+  return all;
+}
+
 const char* sourceOf(std::string_view id) {
   static const std::map<std::string_view, const char*> kById = [] {
     std::map<std::string_view, const char*> byId;
-    for (const auto* entries : {&jobEntries(), &techniqueEntries(), &benchEntries(), &waitEntries(), &commandEntries(),
-                                &roomEntries(), &madeEntries()}) {
-      for (const Entry& entry : *entries) byId.emplace(entry.id, entry.source);
-    }
+    for (const Entry& entry : allEntries()) byId.emplace(entry.id, entry.source);
     return byId;
   }();
   const auto found = kById.find(id);

@@ -17,7 +17,11 @@ const std::vector<Entry>& benchEntries();      // the record, its store, what th
 const std::vector<Entry>& waitEntries();       // what is said of waits and why
 const std::vector<Entry>& commandEntries();    // the command line
 const std::vector<Entry>& madeEntries();       // what was measured
+const std::vector<Entry>& matchEntries();      // what makes a band's corners meet
 const std::vector<Entry>& roomEntries();       // the room's climate sensor, the machine's sleep and battery
+
+// All of them.
+std::vector<Entry> allEntries();
 
 struct FigureWords {
   std::string_view kind;

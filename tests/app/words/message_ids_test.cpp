@@ -125,15 +125,6 @@ bool hasWords(const std::string& id) {
                      [&](const app::words::Entry& entry) { return core::base::startsWith(entry.id, id); });
 }
 
-std::vector<app::words::Entry> allEntries() {
-  std::vector<app::words::Entry> all;
-  for (const auto* entries : {&app::words::jobEntries(), &app::words::techniqueEntries(), &app::words::benchEntries(),
-                              &app::words::waitEntries(), &app::words::commandEntries(), &app::words::roomEntries()}) {
-    all.insert(all.end(), entries->begin(), entries->end());
-  }
-  return all;
-}
-
 }  // namespace
 
 TEST_CASE("every message the sources name has words") {
@@ -167,7 +158,7 @@ TEST_CASE("words name no argument that the sources do not give") {
 TEST_CASE("no words are kept for a message nobody says, and none are given twice") {
   const Sources found = readSources();
   std::set<std::string_view> seen;
-  for (const app::words::Entry& entry : allEntries()) {
+  for (const app::words::Entry& entry : app::words::allEntries()) {
     const std::string id(entry.id);
     INFO(id);
     CHECK(seen.insert(entry.id).second);
