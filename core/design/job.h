@@ -197,15 +197,15 @@ struct Stock {
   std::optional<SheetSide> pattern;  // the side its repeat runs along; nothing: not known, or no pattern
   Length usableMargin = Length::wholeMillimetres(5);
   Length kerf;
-  std::optional<int> quantity;  // nothing: as many as are needed
+  std::optional<int> quantity;  // nothing: as many as are needed; of offcuts one where the file says nothing
   std::optional<units::Money> price;
   bool offcut = false;  // kept from earlier work: paid for, used first
 };
 
 // What the maker pays or asks for what is not counted in sheets.
 struct Prices {
-  std::optional<units::Money> labour;             // an hour
-  std::optional<units::Money> leaf;               // a leaf
+  std::optional<units::Money> labour;              // an hour
+  std::optional<units::Money> leaf;                // a leaf
   std::optional<units::Money> size, paste, paint;  // a litre
 };
 
@@ -227,7 +227,7 @@ struct Job {
   Package package;
   std::vector<Stock> stock;
   Prices prices;
-  std::string currency;  // of every price of the job; "" where none is named
+  std::string currency;                           // of every price of the job; "" where none is named
   std::map<std::string, std::string> techniques;  // role -> technique id
   std::optional<units::Room> room;
   // The unit the artwork's width is written in decides how figures are shown unless somebody asks otherwise.

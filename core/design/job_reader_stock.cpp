@@ -119,6 +119,8 @@ class MaterialsReader {
       const auto kept = base::readBoolean(offcut, m_problems);
       good = kept && good;
       stock.offcut = kept.value_or(false);
+      // An offcut is a thing on the shelf, not a kind of sheet to be had again.
+      if (stock.offcut && !stock.quantity) stock.quantity = 1;
     }
     reader.finish();
     if (!good) return std::nullopt;

@@ -67,6 +67,12 @@ TEST_CASE("every key of stock is read", "[job]") {
   CHECK(stock.offcut);
 }
 
+TEST_CASE("an offcut nobody counted is one", "[job]") {
+  CHECK(paper(R"(, "offcut": true)").quantity == 1);
+  CHECK(paper(R"(, "offcut": true, "quantity": 4)").quantity == 4);
+  CHECK_FALSE(paper(R"(, "offcut": false)").quantity);
+}
+
 TEST_CASE("fibres run along a side of the sheet, along its long or short one, or nobody knows", "[job]") {
   CHECK(paper(R"(, "grain": "width")").grain == SheetSide::Width);
   CHECK(paper(R"(, "grain": "along")").grain == SheetSide::Width);  // 700 wide, 500 high
@@ -101,8 +107,9 @@ TEST_CASE("each key of stock that is wrong is told at its place", "[job]") {
   CHECK(problemLines(jobWith(R"("stock": [{}])")) ==
         Lines{"/stock/0 read.missing-key key=id", "/stock/0 read.missing-key key=kind",
               "/stock/0 read.missing-key key=width", "/stock/0 read.missing-key key=height"});
-  CHECK(problemLines(jobWith(R"("stock": [{"id": "A", "kind": "card", "width": "1 m", "height": "11000 mm"}])")).size() ==
-        4);
+  CHECK(
+      problemLines(jobWith(R"("stock": [{"id": "A", "kind": "card", "width": "1 m", "height": "11000 mm"}])")).size() ==
+      4);
   CHECK(problemLines(jobWith(R"("stock": [{"id": "a", "kind": "paper", "width": "90 mm", "height": "90 mm"},)"
                              R"( {"id": "a", "kind": "paper", "width": "90 mm", "height": "90 mm"}])")) ==
         Lines{"/stock/1/id job.id-twice id=a"});
@@ -128,10 +135,29 @@ TEST_CASE("a price is a number or a text, exactly", "[job]") {
   CHECK(price("\"18.50\"") == Money::parts(185'000));
   CHECK(price("\"18.50 GBP\"") == Money::parts(185'000));
   CHECK(price("\"100000000\"") == units::kDearest);
-  for (const char* bad : {"-1", "0.00001", "1e9", "1e300", "\"1e9\"", "\"18,50\"", "\"18.50 gbp\"", "\"18.50 £\"",
-                          "\"18.50GBP\"", "\"18.50  GBP\"", "\"GBP 18.50\"", "\"-1\"", "\"\"", "\".5\"", "\"5.\"",
-                          "\"0.00001\"", "\"100000000.0001\"", "\"99999999999999999999\"", "\"18.50 GBP/l\"",
-                          "\"\\u0661\"", "null", "true", "[1]"}) {
+  for (const char* bad : {"-1",
+                          "0.00001",
+                          "1e9",
+                          "1e300",
+                          "\"1e9\"",
+                          "\"18,50\"",
+                          "\"18.50 gbp\"",
+                          "\"18.50 £\"",
+                          "\"18.50GBP\"",
+                          "\"18.50  GBP\"",
+                          "\"GBP 18.50\"",
+                          "\"-1\"",
+                          "\"\"",
+                          "\".5\"",
+                          "\"5.\"",
+                          "\"0.00001\"",
+                          "\"100000000.0001\"",
+                          "\"99999999999999999999\"",
+                          "\"18.50 GBP/l\"",
+                          "\"\\u0661\"",
+                          "null",
+                          "true",
+                          "[1]"}) {
     INFO(bad);
     CHECK(problemLines(paperWith(std::string(", \"price\": ") + bad)) ==
           Lines{"/stock/0/price job.bad-price example=18.50 GBP"});
@@ -153,8 +179,7 @@ TEST_CASE("prices beside stock are by the hour, the leaf and the litre", "[job]"
   CHECK(plain.prices.labour == Money::parts(240'000));
   CHECK(plain.prices.size == Money::parts(380'000));
   CHECK_FALSE(plain.prices.leaf);
-  CHECK(problemLines(pricesWith(R"("labour": "24 GBP")")) ==
-        Lines{"/prices/labour job.bad-price example=18.50 GBP/h"});
+  CHECK(problemLines(pricesWith(R"("labour": "24 GBP")")) == Lines{"/prices/labour job.bad-price example=18.50 GBP/h"});
   CHECK(problemLines(pricesWith(R"("labour": "24 GBP/l")")).size() == 1);
   CHECK(problemLines(pricesWith(R"("leaf": "24 GBP/h")")).size() == 1);
   CHECK(problemLines(pricesWith(R"("rent": 1)")) == Lines{"/prices/rent read.unknown-key key=rent"});
