@@ -7,8 +7,8 @@ namespace app::words {
 const char* sourceOf(std::string_view id) {
   static const std::map<std::string_view, const char*> kById = [] {
     std::map<std::string_view, const char*> byId;
-    for (const auto* entries :
-         {&jobEntries(), &techniqueEntries(), &benchEntries(), &waitEntries(), &commandEntries(), &roomEntries()}) {
+    for (const auto* entries : {&jobEntries(), &techniqueEntries(), &benchEntries(), &waitEntries(), &commandEntries(),
+                                &materialEntries(), &roomEntries()}) {
       for (const Entry& entry : *entries) byId.emplace(entry.id, entry.source);
     }
     return byId;

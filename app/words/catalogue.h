@@ -16,6 +16,7 @@ const std::vector<Entry>& techniqueEntries();  // technique files and what is co
 const std::vector<Entry>& benchEntries();      // the record, its store, what the bench offers and refuses
 const std::vector<Entry>& waitEntries();       // what is said of waits and why
 const std::vector<Entry>& commandEntries();    // the command line
+const std::vector<Entry>& materialEntries();   // cutting lists, sheets, amounts, cost
 const std::vector<Entry>& roomEntries();       // the room's climate sensor, the machine's sleep and battery
 
 struct FigureWords {

@@ -128,7 +128,8 @@ bool hasWords(const std::string& id) {
 std::vector<app::words::Entry> allEntries() {
   std::vector<app::words::Entry> all;
   for (const auto* entries : {&app::words::jobEntries(), &app::words::techniqueEntries(), &app::words::benchEntries(),
-                              &app::words::waitEntries(), &app::words::commandEntries(), &app::words::roomEntries()}) {
+                              &app::words::waitEntries(), &app::words::commandEntries(), &app::words::materialEntries(),
+                              &app::words::roomEntries()}) {
     all.insert(all.end(), entries->begin(), entries->end());
   }
   return all;
