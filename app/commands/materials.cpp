@@ -49,7 +49,8 @@ int materials(const CommandLine& line, std::ostream& out, std::ostream& err) {
   std::optional<Duration> handsOn;
   if (design.job.prices.labour) {
     const auto workflow = composeDesign(line, design, err);
-    if (workflow.value) handsOn = handsAtWork(*workflow.value);
+    // Without techniques there are no steps, which is not to say that the work costs nothing.
+    if (workflow.value && !workflow.value->steps.empty()) handsOn = handsAtWork(*workflow.value);
     exit = workflow.exit;
   }
   Materials found{design, line.units.value_or(design.job.units), {}, {}, {}, {}};

@@ -134,19 +134,24 @@ TEST_CASE("labour is the hands' own minutes at the maker's rate") {
   CHECK(std::stod(member(member(labour, "cost"), "value").asText()) == Approx(minutes / 60 * 24).margin(0.0001));
 }
 
-TEST_CASE("a job that cannot be composed has its list, and no price for labour") {
+TEST_CASE("a job that cannot be composed, or has no techniques, has its list and no price for labour") {
   const Commands commands;
   const std::string text = changed(stockedExample(), R"("prices": {)", R"("prices": { "labour": "24 GBP/h",)");
-  const QString empty = commands.path(QStringLiteral("none"));
-  REQUIRE(QDir().mkpath(empty));
-  const auto ran = commands.run({QStringLiteral("materials"), QStringLiteral("--json"), QStringLiteral("--recipes"),
-                                 empty, commands.file(QStringLiteral("a.job.json"), text)});
-  CHECK(ran.exit != app::commands::kDone);
-  CHECK_FALSE(ran.err.empty());
-  const Value root = tests::parsed(ran.out);
-  CHECK(member(root, "pieces").items().size() == 7);
-  const auto& left = member(member(root, "quote"), "notPriced").items();
-  CHECK(std::any_of(left.begin(), left.end(), [](const Value& one) { return one.asText() == "labour"; }));
+  const QString none = commands.path(QStringLiteral("none"));
+  REQUIRE(QDir().mkpath(none));
+  const auto lacksLabour = [&](const std::string& job, const QString& recipes, int exit) {
+    const auto ran = commands.run({QStringLiteral("materials"), QStringLiteral("--json"), QStringLiteral("--recipes"),
+                                   recipes, commands.file(QStringLiteral("a.job.json"), job)});
+    CHECK(ran.exit == exit);
+    CHECK(ran.err.empty() == (exit == app::commands::kDone));
+    const Value root = tests::parsed(ran.out);
+    CHECK(member(root, "pieces").items().size() == 7);
+    const auto& left = member(member(root, "quote"), "notPriced").items();
+    CHECK(std::any_of(left.begin(), left.end(), [](const Value& one) { return one.asText() == "labour"; }));
+  };
+  lacksLabour(text, none, app::commands::kDone);
+  lacksLabour(changed(text, "\"room\":", R"("techniques": { "joining": "no-such" }, "room":)"), commands.recipes(),
+              app::commands::kProblem);
 }
 
 TEST_CASE("the sum of what is told exactly is the total") {

@@ -15,7 +15,12 @@ using design::Stock;
 using units::Length;
 using units::Money;
 
-std::string jobWith(const std::string& members) { return demoJobWith(R"("package":)", members + R"(, "package":)"); }
+// A job that has no stock of its own.
+std::string plainJob() { return fileText(PROJECT_ROOT "/recipes/jobs/tide-table.job.json"); }
+
+std::string jobWith(const std::string& members) {
+  return base::replaceAll(plainJob(), "\"package\":", members + ", \"package\":");
+}
 
 // One stock of paper with these members besides.
 std::string paperWith(const std::string& members) {
@@ -199,7 +204,7 @@ TEST_CASE("all prices of a job are in the currency of its first, in the order of
 }
 
 TEST_CASE("stock and prices change no figure", "[job]") {
-  const design::Design plain = designOf(demoJobText());
+  const design::Design plain = designOf(plainJob());
   const design::Design stocked = designOf(paperWith(R"(, "price": 2)"));
   REQUIRE(plain.figures.all().size() == stocked.figures.all().size());
   for (std::size_t i = 0; i < plain.figures.all().size(); ++i) {

@@ -66,10 +66,10 @@ TEST_CASE("a quote adds up to the penny what the maker's prices say") {
   CHECK(quote.lines[0].cost == money("18.5"));
   CHECK(quote.lines[0].quantity == 1);
   CHECK(quote.lines[1].cost == money("21.35"));
-  // 66 085.3 x 0.15 / (0.4 x 80 x 80) = 3.87: four leaves.
+  // 66 085 x 0.15 / (0.4 x 80 x 80) = 3.87: four leaves.
   CHECK(quote.lines[2].quantity == 4);
   CHECK(quote.lines[2].cost == money("1.8"));
-  // 66 085.3 mm2 x 100 ml/m2 x 1.5 = 9.9128 ml.
+  // 66 085 mm2 x 100 ml/m2 x 1.5 = 9.9128 ml.
   CHECK(quote.lines[3].quantity == 9'913);
   CHECK(quote.lines[3].cost == money("0.3767"));
   // 2.6712 ml, to the microlitre 2 671: 0.032052.
