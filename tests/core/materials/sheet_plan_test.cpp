@@ -1,5 +1,7 @@
 #include "core/materials/sheet_plan.h"
 
+#include <random>
+
 #include "tests/core/materials/stocked.h"
 
 using namespace core::materials;
@@ -200,6 +202,44 @@ TEST_CASE("sheets whose fibres and pattern cross otherwise are left out of a gro
   const StockGroup& group = groupOf(worked, "band.rim.vertical");
   CHECK(idsOf(group.notes) == Ids{"materials.grain-unlike"});
   for (const PlanSheet& sheet : group.sheets) CHECK(sheet.stock == 0);
+}
+
+TEST_CASE("whatever the stock, each piece is placed once within it or left over") {
+  std::mt19937 random(26'041);
+  const auto one = [&](int least, int most) { return std::uniform_int_distribution<int>(least, most)(random); };
+  const auto pick = [&](std::vector<std::string> words) {
+    return words[static_cast<std::size_t>(one(0, static_cast<int>(words.size()) - 1))];
+  };
+  int sheets = 0;
+  int left = 0;
+  for (int round = 0; round < 200; ++round) {
+    std::string stock;
+    const int kinds = one(1, 5);
+    for (int i = 0; i < kinds; ++i) {
+      const bool board = one(0, 1) == 0;
+      std::string members = pick({"", R"(, "grain": "width")", R"(, "grain": "height")"}) +
+                            pick({"", R"(, "quantity": 1)", R"(, "quantity": 0)", R"(, "offcut": true)"}) +
+                            pick({"", R"(, "kerf": "3 mm")"}) + pick({"", R"(, "usableMargin": "0 mm")"}) +
+                            pick({"", R"(, "price": 4.25)"});
+      members += board ? pick({"", R"(, "thickness": "1.5 mm")", R"(, "thickness": "2 mm")"})
+                       : pick({"", R"(, "pattern": "width")", R"(, "pattern": "height")"}) +
+                             R"(, "material": "wave-block print")";
+      stock += (i == 0 ? "" : ",") + stockOf("s" + std::to_string(i), board ? "board" : "paper",
+                                             board ? one(300, 1200) : one(20, 700),
+                                             board ? one(300, 1200) : one(20, 700), members);
+    }
+    INFO(stock);
+    std::string text = jobWithStock(stock);
+    if (one(0, 1) == 0) text = plainBand(text, pick({"along", "across", "any"}));
+    const Worked worked(text);
+    checkSound(worked);
+    for (const StockGroup& group : worked.plan.groups) {
+      sheets += static_cast<int>(group.sheets.size());
+      left += static_cast<int>(group.unplaced.size());
+    }
+  }
+  CHECK(sheets > 100);
+  CHECK(left > 20);
 }
 
 TEST_CASE("ten thousand sheets of two hundred kinds are planned as one would be") {
