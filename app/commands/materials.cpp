@@ -11,11 +11,12 @@
 //   groups[]   pieces cut from the same stock: stock[] pieces[] unplaced[] {piece count why "too-large"|"too-few"},
 //              worthIn "money"|"mm2", worth of its new sheets, bound (none can do with less), gap (share between),
 //              exact (proven best), notes[]
-//   sheets[]   in the order they are cut: group (from 0) stock offcut width height margin kerf; bound gap exact of its
-//              group; pieces[] {piece number at AREA turned}, cuts[] {part AREA upright fence}, offcuts[] AREA. Places
-//              count from the top left corner of what is left once the margins are off; a cut goes from edge to edge
-//              of its part, `fence` from its left (upright) or its top
-//   match[]    how the repeat of each band meets at the corners
+//   sheets[]   in the order they are cut: group (from 0), stock, number (of its stock, from 1), offcut width height
+//              margin kerf; bound gap exact of its group; pieces[] {piece number at AREA turned},
+//              cuts[] {part AREA upright fence}, offcuts[] AREA. Places count from the top left corner of what is left
+//              once the margins are off; a cut goes from edge to edge of its part, `fence` from its left (upright) or
+//              its top
+//   match[]    of the repeat of each band at its corners; empty until that is worked out
 //   amounts[]  id name value unit "count"|"ml" display, area covered (mm2), spread (ml/m2) potLoss, figures[]
 //   costs[]    id name quantity unit "sheet"|"leaf"|"l"|"h", price of one MONEY, cost MONEY, share of its sheets the
 //              pieces take (null but for sheets), byShare MONEY

@@ -151,6 +151,7 @@ class Writer {
       Value json = Value::object();
       json.set("group", count(groupIndex));
       json.set("stock", Value::text(stock.id));
+      json.set("number", Value::integer(one.number));
       json.set("offcut", Value::boolean(stock.offcut));
       json.set("width", lengthJson(stock.width, m_materials.up(stock.width)));
       json.set("height", lengthJson(stock.height, m_materials.up(stock.height)));

@@ -109,7 +109,7 @@ class Speaker {
   }
 
   void sayGroup(const StockGroup& group) {
-    for (std::size_t i = 0; i < group.sheets.size(); ++i) saySheet(group, i);
+    for (const auto& sheet : group.sheets) saySheet(sheet);
     std::vector<std::string> ids;
     for (const std::size_t i : group.stock) ids.push_back(m_materials.stock(i).id);
     const std::string stock = core::base::join(ids, ", ");
@@ -125,14 +125,13 @@ class Speaker {
     for (const auto& left : group.unplaced) notes({m_materials.lack(left)});
   }
 
-  void saySheet(const StockGroup& group, std::size_t index) {
-    const core::materials::PlanSheet& sheet = group.sheets[index];
+  void saySheet(const core::materials::PlanSheet& sheet) {
     const core::design::Stock& stock = m_materials.stock(sheet.stock);
     line(said(Message(stock.offcut ? "materials.offcut-sheet" : "materials.sheet")
                   .with("stock", stock.id)
                   .with("width", m_materials.up(stock.width))
                   .with("height", m_materials.up(stock.height))
-                  .with("number", static_cast<std::int64_t>(index + 1))));
+                  .with("number", static_cast<std::int64_t>(sheet.number))));
     const QString inner = QStringLiteral("  ");
     if (stock.usableMargin > core::units::Length()) {
       line(inner + said(Message("materials.trim").with("margin", m_materials.up(stock.usableMargin))));

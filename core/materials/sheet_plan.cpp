@@ -150,7 +150,7 @@ class Group {
     const auto back = [&](const Area& area) { return turned ? mirrored(area) : area; };
     PlanSheet sheet;
     sheet.stock = stock;
-    ++m_used[stock];
+    sheet.number = ++m_used[stock];
     for (const PlacedPiece& placed : cut.pieces) {
       const WantedPiece& one = m_wanted[placed.piece];
       const auto [piece, number] = m_origin[placed.piece];

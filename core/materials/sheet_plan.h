@@ -28,6 +28,7 @@ struct PieceOnSheet {
 
 struct PlanSheet {
   std::size_t stock = 0;  // index into the job's stock
+  int number = 1;         // of the sheets of that stock, from 1
   std::vector<PieceOnSheet> pieces;
   std::vector<SheetCut> cuts;  // in the order they are made, after the margins
   std::vector<Area> offcuts;   // worth keeping, largest first

@@ -29,7 +29,7 @@ void checkSound(const Worked& worked) {
     for (const LeftOver& left : group.unplaced) placed[left.piece] += left.count;
     for (const PlanSheet& sheet : group.sheets) {
       const auto& stock = worked.design.job.stock[sheet.stock];
-      ++used[sheet.stock];
+      CHECK(sheet.number == ++used[sheet.stock]);
       CHECK(std::find(group.stock.begin(), group.stock.end(), sheet.stock) != group.stock.end());
       const Length width = stock.width - 2 * stock.usableMargin;
       const Length height = stock.height - 2 * stock.usableMargin;
