@@ -80,11 +80,11 @@ class Parser {
   }
 
   void checkUse() {
-    const bool figures = m_line.command == QStringLiteral("figures");
-    const bool jsonHere = figures || m_line.command == QStringLiteral("steps") ||
-                          m_line.command == QStringLiteral("rehearse") || m_line.command == QStringLiteral("materials");
+    const bool measures = m_line.command == QStringLiteral("figures") || m_line.command == QStringLiteral("materials");
+    const bool jsonHere =
+        measures || m_line.command == QStringLiteral("steps") || m_line.command == QStringLiteral("rehearse");
     if (m_line.json && !jsonHere) return wrong("command.unknown-option", "option", QStringLiteral("--json"));
-    if (!m_units.isEmpty() && !figures) return wrong("command.unknown-option", "option", QStringLiteral("--units"));
+    if (!m_units.isEmpty() && !measures) return wrong("command.unknown-option", "option", QStringLiteral("--units"));
     if (m_units == QStringLiteral("mm")) {
       m_line.units = core::units::UnitSystem::Millimetres;
     } else if (m_units == QStringLiteral("in")) {

@@ -8,7 +8,9 @@
 #include "app/commands/commands.h"
 #include "app/commands/saying.h"
 #include "app/stores/data_dir.h"
+#include "app/words/words.h"
 #include "core/base/json.h"
+#include "core/workflow/compose.h"
 
 namespace app::commands {
 namespace {
@@ -73,6 +75,18 @@ OrExit<workbench::Library> readTechniques(const CommandLine& line, std::ostream&
   }
   for (const std::string& file : leftOut) sayProblem(err, QString::fromStdString(file), Message("command.left-out"));
   return {std::move(loaded.library), kDone};
+}
+
+OrExit<core::workflow::Workflow> composeDesign(const CommandLine& line, const core::design::Design& design,
+                                               std::ostream& err) {
+  const OrExit<workbench::Library> library = readTechniques(line, err);
+  if (!library.value) return {std::nullopt, library.exit};
+  auto composed = core::workflow::compose(design, library.value->catalogue, words::thingWords());
+  if (!composed) {
+    for (const Message& message : composed.error()) sayProblem(err, line.files.first(), message, design.job.units);
+    return {std::nullopt, kProblem};
+  }
+  return {std::move(composed).value(), kDone};
 }
 
 }  // namespace app::commands

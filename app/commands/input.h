@@ -8,6 +8,7 @@
 #include "app/workbench/library_loader.h"
 #include "core/base/result.h"
 #include "core/design/design.h"
+#include "core/workflow/workflow.h"
 
 namespace app::commands {
 
@@ -24,5 +25,8 @@ struct OrExit {
 OrExit<core::design::Design> readJob(const QString& path, std::ostream& err);
 // Broken technique files are told and left out.
 OrExit<workbench::Library> readTechniques(const CommandLine& line, std::ostream& err);
+// The job's work from the techniques at hand; why it cannot be composed is told of the job's file.
+OrExit<core::workflow::Workflow> composeDesign(const CommandLine& line, const core::design::Design& design,
+                                               std::ostream& err);
 
 }  // namespace app::commands

@@ -6,7 +6,6 @@
 #include "app/commands/input.h"
 #include "app/commands/saying.h"
 #include "app/words/words.h"
-#include "core/workflow/compose.h"
 #include "core/workflow/rehearse.h"
 #include "core/workflow/workflow_json.h"
 
@@ -23,17 +22,9 @@ using core::workflow::WorkflowStep;
 using core::workflow::WorkflowWait;
 
 OrExit<Workflow> composeJob(const CommandLine& line, std::ostream& err) {
-  const QString& path = line.files.first();
-  const OrExit<core::design::Design> job = readJob(path, err);
+  const OrExit<core::design::Design> job = readJob(line.files.first(), err);
   if (!job.value) return {std::nullopt, job.exit};
-  const OrExit<workbench::Library> library = readTechniques(line, err);
-  if (!library.value) return {std::nullopt, library.exit};
-  auto composed = core::workflow::compose(*job.value, library.value->catalogue, words::thingWords());
-  if (!composed) {
-    for (const Message& message : composed.error()) sayProblem(err, path, message, job.value->job.units);
-    return {std::nullopt, kProblem};
-  }
-  return {std::move(composed).value(), kDone};
+  return composeDesign(line, *job.value, err);
 }
 
 QString waitLine(const WorkflowWait& wait) {

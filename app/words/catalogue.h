@@ -18,6 +18,7 @@ const std::vector<Entry>& waitEntries();       // what is said of waits and why
 const std::vector<Entry>& commandEntries();    // the command line
 const std::vector<Entry>& madeEntries();       // what was measured
 const std::vector<Entry>& matchEntries();      // what makes a band's corners meet
+const std::vector<Entry>& materialEntries();   // cutting lists, sheets, amounts, cost
 const std::vector<Entry>& roomEntries();       // the room's climate sensor, the machine's sleep and battery
 
 // All of them.

@@ -14,6 +14,8 @@ const std::vector<Entry>& commandEntries() {
            "mountwright figures JOB [--json] [--units mm|in]\n"
            "                                         every measure of a job\n"
            "mountwright steps JOB [--json]           the work in order\n"
+           "mountwright materials JOB [--json] [--units mm|in]\n"
+           "                                         what to cut and on which sheets, amounts, cost\n"
            "mountwright rehearse JOB [--json]        the work on a fast clock\n"
            "\n"
            "--data DIR       where the record and your own techniques are kept\n"

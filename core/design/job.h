@@ -12,6 +12,7 @@
 #include "core/units/climate.h"
 #include "core/units/length.h"
 #include "core/units/length_display.h"
+#include "core/units/money.h"
 
 namespace core::design {
 
@@ -55,6 +56,7 @@ struct Board {
   Length reveal;  // inner boards; zero on the outermost
   units::Angle bevelAngle;
   std::optional<std::string> bevelColour;
+  std::string material;  // what stock it is cut from; "" where any of its thickness will do
 };
 
 // Bottom border in terms of the top: bottom = top x ratio, or bottom = top + addition.
@@ -179,6 +181,34 @@ struct Package {
   Length fixing = Length::nanometres(3'000'000);
 };
 
+enum class StockKind { Board, Paper };
+enum class SheetSide { Width, Height };
+
+// Sheets on hand or to be bought. As `grain` the file takes the side the fibres run along, or "along" and "across" for
+// the sheet's long and short side.
+struct Stock {
+  Place place;
+  std::string id;
+  StockKind kind = StockKind::Board;
+  Length width, height;
+  std::optional<Length> thickness;
+  std::string material;              // what a board's `material` or a band's or spandrel's `paper` says; "" unsaid
+  std::optional<SheetSide> grain;    // the side the fibres run along; nothing: not known
+  std::optional<SheetSide> pattern;  // the side its repeat runs along; nothing: not known, or no pattern
+  Length usableMargin = Length::wholeMillimetres(5);
+  Length kerf;
+  std::optional<int> quantity;  // nothing: as many as are needed; of offcuts one where the file says nothing
+  std::optional<units::Money> price;
+  bool offcut = false;  // kept from earlier work: paid for, used first
+};
+
+// What the maker pays or asks for what is not counted in sheets.
+struct Prices {
+  std::optional<units::Money> labour;              // an hour
+  std::optional<units::Money> leaf;                // a leaf
+  std::optional<units::Money> size, paste, paint;  // a litre
+};
+
 struct Job {
   std::string title;  // "" where not given
   std::string reference;
@@ -195,6 +225,9 @@ struct Job {
   std::vector<Wash> washes;
   std::vector<Leaf> leaf;
   Package package;
+  std::vector<Stock> stock;
+  Prices prices;
+  std::string currency;                           // of every price of the job; "" where none is named
   std::map<std::string, std::string> techniques;  // role -> technique id
   std::optional<units::Room> room;
   // The unit the artwork's width is written in decides how figures are shown unless somebody asks otherwise.

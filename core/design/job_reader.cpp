@@ -66,7 +66,7 @@ ReadJob readJob(const base::ParsedJson& json, Problems& problems) {
   detail::readWashes(root, read.job, ids, leftOut, problems);
   detail::readLeaf(root, read.job, ids, leftOut, problems);
   detail::readPackage(root, read.job, problems);
-  detail::readStock(root, problems);
+  detail::readMaterials(root, read.job, problems);
   detail::readTechniques(root, read.job, problems);
   detail::readRoom(root, read.job, problems);
   root.finish();

@@ -23,8 +23,8 @@ void readSpandrels(ObjectReader& root, Job& job, std::set<std::string>& ids, con
                    Problems& problems);
 void readWashes(ObjectReader& root, Job& job, std::set<std::string>& ids, const std::set<std::string>& leftOut,
                 Problems& problems);
-// Read strictly, then refused as not yet worked.
-void readStock(ObjectReader& root, Problems& problems);
+// Stock and prices, which share their currency. Stock that could not be read is left out.
+void readMaterials(ObjectReader& root, Job& job, Problems& problems);
 void readWindow(ObjectReader& mount, Job& job, bool& readable, Problems& problems);
 
 // "window", "band:ID.inner", "band:ID.outer".
@@ -35,8 +35,6 @@ bool knownBand(const std::string& id, const Node& node, const Job& job, const st
                Problems& problems);
 bool knownSpandrel(const std::string& id, const Node& node, const Job& job, const std::set<std::string>& leftOut,
                    Problems& problems);
-
-void notYet(const Node& node, std::string_view what, Problems& problems);
 
 // Calls `read` for each item of an optional list.
 template <typename Read>

@@ -106,6 +106,7 @@ std::optional<Board> readBoard(const Node& node, bool outermost, std::set<std::s
     if (const Node colour = bevel.optional("colour")) board.bevelColour = base::readText(colour, problems);
     bevel.finish();
   }
+  if (const auto material = base::readText(reader.optional("material"), problems)) board.material = *material;
   reader.finish();
   if (!good) return std::nullopt;
   return board;
@@ -173,10 +174,6 @@ bool readRebate(ObjectReader& mount, Job& job, Problems& problems) {
 }
 
 }  // namespace
-
-void notYet(const Node& node, std::string_view what, Problems& problems) {
-  base::report(problems, node, Message("job.not-yet").with("what", std::string(what)));
-}
 
 bool readArtwork(ObjectReader& root, Job& job, Problems& problems) {
   const Node node = root.required("artwork");

@@ -1,4 +1,4 @@
-// Bands, lines, leaf, package, techniques, room; and stock, which is read but not worked yet.
+// Bands, lines, leaf, package, techniques, room.
 #include <algorithm>
 
 #include "core/base/text.h"
@@ -264,27 +264,6 @@ void readRoom(ObjectReader& root, Job& job, Problems& problems) {
   if (!temperature) base::report(problems, reader.optional("temperature"), temperature.error());
   if (!humidity) base::report(problems, reader.optional("humidity"), humidity.error());
   if (temperature && humidity) job.room = units::Room{temperature.value(), humidity.value()};
-}
-
-void readStock(ObjectReader& root, Problems& problems) {
-  std::set<std::string> stockIds;
-  forEach(root, "stock", problems, [&](const Node& node) {
-    ObjectReader reader(node, problems);
-    if (!reader.valid()) return;
-    notYet(node, "stock", problems);
-    (void)readId(reader.required("id"), stockIds, problems);
-    (void)base::readChoice(reader.required("kind"), {"board", "paper"}, problems);
-    (void)readLength(reader.required("width"), LengthRange::Size, problems);
-    (void)readLength(reader.required("height"), LengthRange::Size, problems);
-    (void)readLength(reader.optional("thickness"), LengthRange::Size, problems);
-    (void)readLength(reader.optional("usableMargin"), LengthRange::Distance, problems);
-    (void)readLength(reader.optional("kerf"), LengthRange::Distance, problems);
-    (void)base::readChoice(reader.optional("grain"), {"along", "across", "any"}, problems);
-    (void)base::readInteger(reader.optional("quantity"), problems, 0, 100'000);
-    // The format leaves the form of a price open; a number of the maker's own currency is the least it can be.
-    (void)base::readNumber(reader.optional("price"), problems, 0, 1e9);
-    reader.finish();
-  });
 }
 
 }  // namespace core::design::detail

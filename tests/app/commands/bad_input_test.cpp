@@ -156,13 +156,22 @@ TEST_CASE("a band wider than the board and a reveal narrower than the bevel say 
   CHECK(tests::contains(narrow[0], "0.5 mm"));
 }
 
-TEST_CASE("what a later version works is refused by name") {
+TEST_CASE("stock that cannot be used is told where it stands, by how much, and in whose money") {
   const Commands commands;
-  const std::string stocked =
-      changed(workedExample(), "\"package\":",
-              R"("stock": [{"id": "sheet", "kind": "board", "width": "815 mm", "height": "1120 mm"}], "package":)");
-  checkRefused(commands, stocked, "/stock/0");
-  CHECK(tests::contains(commands.problems(stocked)[0], "not yet: "));
+  const auto stocked = [](const std::string& stock) {
+    return changed(workedExample(), "\"package\":", "\"stock\": [" + stock + "], \"package\":");
+  };
+  const auto narrow = commands.problems(
+      stocked(R"({"id": "slip", "kind": "paper", "width": "8 mm", "height": "90 mm", "usableMargin": "5 mm"})"));
+  REQUIRE(narrow.size() == 1);
+  CHECK(tests::contains(narrow[0], "a.job.json:/stock/0/usableMargin: "));
+  CHECK(tests::contains(narrow[0], "2.0 mm too wide"));
+  const auto mixed = commands.problems(
+      stocked(R"({"id": "a", "kind": "paper", "width": "300 mm", "height": "400 mm", "price": "2 GBP"},)"
+              R"({"id": "b", "kind": "paper", "width": "300 mm", "height": "400 mm", "price": "2 EUR"})"));
+  REQUIRE(mixed.size() == 1);
+  CHECK(tests::contains(mixed[0], "a.job.json:/stock/1/price: "));
+  CHECK(tests::contains(mixed[0], "GBP"));
 }
 
 TEST_CASE("a window that does not fit is told with what would") {

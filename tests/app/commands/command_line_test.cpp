@@ -17,7 +17,7 @@ TEST_CASE("wrong use leaves with 2, says why, and writes nothing that could be t
       {QStringLiteral("steps"), job, QStringLiteral("--units"), QStringLiteral("mm")},
       {QStringLiteral("check"), job, QStringLiteral("--json")},
       {QStringLiteral("steps"), job, QStringLiteral("--fast")},
-      {QStringLiteral("materials"), job},
+      {QStringLiteral("rehearse"), job, QStringLiteral("--units"), QStringLiteral("mm")},
       {QStringLiteral("sheet"), job},
       {QStringLiteral("template"), job},
       {QStringLiteral("plan"), job},

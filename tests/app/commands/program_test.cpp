@@ -5,6 +5,7 @@
 
 #include "core/base/json.h"
 #include "tests/support/files.h"
+#include "tests/support/stocked_example.h"
 #include "tests/support/worked_example.h"
 
 namespace {
@@ -85,6 +86,7 @@ TEST_CASE("the program leaves with 0, 1, 2 or 3") {
 TEST_CASE("no locale changes a byte") {
   const Program program;
   const QString job = program.file(QStringLiteral("c.job.json"), tests::inchExample());
+  const QString stocked = program.file(QStringLiteral("s.job.json"), tests::stockedExample());
   const QString bad =
       program.file(QStringLiteral("b.job.json"), tests::changed(tests::workedExample(), "\"14 mm\"", "\"60.25 mm\""));
   std::vector<QString> locales = {QStringLiteral("POSIX"), QStringLiteral("C.UTF-8"), QStringLiteral("no_SUCH")};
@@ -97,7 +99,8 @@ TEST_CASE("no locale changes a byte") {
        {QStringList{QStringLiteral("figures"), job, QStringLiteral("--json")},
         QStringList{QStringLiteral("figures"), job}, QStringList{QStringLiteral("steps"), job},
         QStringList{QStringLiteral("rehearse"), job, QStringLiteral("--json")},
-        QStringList{QStringLiteral("check"), bad}}) {
+        QStringList{QStringLiteral("materials"), stocked, QStringLiteral("--json")},
+        QStringList{QStringLiteral("materials"), stocked}, QStringList{QStringLiteral("check"), bad}}) {
     const Ran plain = program.run(arguments);
     CHECK_FALSE(plain.out.isEmpty());
     for (const QString& locale : locales) {

@@ -4,6 +4,7 @@
 #include <random>
 
 #include "tests/app/commands/ran.h"
+#include "tests/support/stocked_example.h"
 
 using core::base::Value;
 using tests::Commands;
@@ -30,6 +31,8 @@ std::vector<QStringList> outputs() {
           {QStringLiteral("figures")},
           {QStringLiteral("steps"), QStringLiteral("--json")},
           {QStringLiteral("rehearse"), QStringLiteral("--json")},
+          {QStringLiteral("materials"), QStringLiteral("--json")},
+          {QStringLiteral("materials")},
           {QStringLiteral("check")}};
 }
 
@@ -48,7 +51,7 @@ std::string allOutputs(const Commands& commands, const std::string& text) {
 
 TEST_CASE("the order of keys changes no byte of any output") {
   const Commands commands;
-  for (const std::string& text : {tests::workedExample(), tests::inchExample()}) {
+  for (const std::string& text : {tests::workedExample(), tests::inchExample(), tests::stockedExample()}) {
     const std::string plain = allOutputs(commands, text);
     CHECK(plain.size() > 1000);
     const Value root = tests::parsed(text);

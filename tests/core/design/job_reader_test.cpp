@@ -62,13 +62,6 @@ TEST_CASE("ids are checked and may not be shared or reserved", "[job]") {
         "/lines/1/id job.id-twice id=inside");
 }
 
-TEST_CASE("what later versions bring is read strictly and refused by name", "[job]") {
-  CHECK(problemLines(demoJobWith(
-            R"("package":)",
-            R"("stock": [{"id": "sheet", "kind": "board", "width": "815 mm", "height": "1120 mm"}], "package":)")) ==
-        Lines{"/stock/0 job.not-yet what=stock"});
-}
-
 TEST_CASE("a window's form is read strictly", "[job]") {
   const auto shape = [](const std::string& form) { return problemLines(demoJobWith(R"("shape": "rectangle")", form)); };
   CHECK(shape(R"("shape": "oval")") == Lines{});

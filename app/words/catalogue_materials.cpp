@@ -1,0 +1,107 @@
+#include <QtGlobal>
+
+#include "app/words/catalogue.h"
+
+namespace app::words {
+
+const std::vector<Entry>& materialEntries() {
+  static const std::vector<Entry> kEntries = {
+      {"materials.pieces", QT_TRANSLATE_NOOP("words", "To be cut")},
+      {"materials.sheets", QT_TRANSLATE_NOOP("words", "Sheets")},
+      {"materials.amounts", QT_TRANSLATE_NOOP("words", "Amounts")},
+      {"materials.costs", QT_TRANSLATE_NOOP("words", "Cost")},
+
+      {"materials.name-board", QT_TRANSLATE_NOOP("words", "{id} board")},
+      {"materials.name-back-mount", QT_TRANSLATE_NOOP("words", "back mount")},
+      {"materials.name-backing", QT_TRANSLATE_NOOP("words", "backing")},
+      {"materials.name-glazing", QT_TRANSLATE_NOOP("words", "glazing")},
+      {"materials.name-strip-horizontal", QT_TRANSLATE_NOOP("words", "{id} band, top and bottom")},
+      {"materials.name-strip-vertical", QT_TRANSLATE_NOOP("words", "{id} band, left and right")},
+      {"materials.name-spandrel", QT_TRANSLATE_NOOP("words", "{id} spandrel")},
+      {"materials.size", QT_TRANSLATE_NOOP("words", "{width} x {height}")},
+      {"materials.grain-width", QT_TRANSLATE_NOOP("words", "fibres along its width")},
+      {"materials.grain-height", QT_TRANSLATE_NOOP("words", "fibres along its height")},
+      {"materials.grain-long", QT_TRANSLATE_NOOP("words", "fibres along the strip")},
+      {"materials.grain-short", QT_TRANSLATE_NOOP("words", "fibres across the strip")},
+      {"materials.allowance",
+       QT_TRANSLATE_NOOP("words",
+                         "{name}: cut each {allowance} longer, one repeat, to set its first motif; all run the "
+                         "same way along the pattern, none turned")},
+      {"materials.without-stock", QT_TRANSLATE_NOOP("words", "no stock listed")},
+      {"materials.by-material", QT_TRANSLATE_NOOP("words", "from {stock}, of that material")},
+      {"materials.by-id", QT_TRANSLATE_NOOP("words", "from {stock}, of that name")},
+      {"materials.by-only-paper", QT_TRANSLATE_NOOP("words", "from {stock}, the one paper listed")},
+      {"materials.by-thickness", QT_TRANSLATE_NOOP("words", "from {stock}, of that thickness")},
+      {"materials.by-no-thickness", QT_TRANSLATE_NOOP("words", "from {stock}, which states no thickness")},
+
+      {"materials.only-paper",
+       QT_TRANSLATE_NOOP("words",
+                         "\"{paper}\" is taken from \"{stock}\" since the job has no other paper; a "
+                         "\"material\" there would say so")},
+      {"materials.several-materials",
+       QT_TRANSLATE_NOOP("words",
+                         "stock of more than one material has this thickness ({materials}); a \"material\" of "
+                         "the board would choose")},
+      {"materials.thickness-unsaid",
+       QT_TRANSLATE_NOOP("words", "\"{stock}\" states no thickness and cannot be for boards of several")},
+      {"materials.grain-unknown",
+       QT_TRANSLATE_NOOP("words",
+                         "\"{stock}\" does not say which way its fibres run: pieces lie as if along its "
+                         "{side}")},
+      {"materials.pattern-unknown",
+       QT_TRANSLATE_NOOP("words",
+                         "\"{stock}\" does not say which way its pattern runs: strips lie as if along its "
+                         "{side}")},
+      {"materials.grain-against-pattern",
+       QT_TRANSLATE_NOOP("words",
+                         "on \"{stock}\" strips follow the pattern, and their fibres then run the other way "
+                         "than their band asks")},
+      {"materials.grain-unlike",
+       QT_TRANSLATE_NOOP("words",
+                         "\"{stock}\" is left out: its fibres cross its pattern otherwise than those of "
+                         "\"{other}\"")},
+      {"materials.too-large",
+       QT_TRANSLATE_NOOP("words", "{name}: no sheet listed for it is large enough ({count} lack)")},
+      {"materials.too-few",
+       QT_TRANSLATE_NOOP("words", "{name}: the sheets listed for it do not suffice ({count} lack)")},
+
+      {"materials.sheet", QT_TRANSLATE_NOOP("words", "{stock}, {width} x {height}, sheet {number}")},
+      {"materials.offcut-sheet", QT_TRANSLATE_NOOP("words", "{stock}, {width} x {height}, offcut {number}")},
+      {"materials.trim", QT_TRANSLATE_NOOP("words", "trim {margin} off every edge; places count from what is left")},
+      {"materials.at", QT_TRANSLATE_NOOP("words", "{x} from the left, {y} from the top")},
+      {"materials.cut-upright",
+       QT_TRANSLATE_NOOP("words", "cut {number}: the part of {width} x {height}, {fence} from its left")},
+      {"materials.cut-level",
+       QT_TRANSLATE_NOOP("words", "cut {number}: the part of {width} x {height}, {fence} from its top")},
+      {"materials.keep", QT_TRANSLATE_NOOP("words", "keep {width} x {height}")},
+      {"materials.proven", QT_TRANSLATE_NOOP("words", "{stock}: no cutting needs less")},
+      {"materials.within",
+       QT_TRANSLATE_NOOP("words", "{stock}: by rules of thumb; at most {percent} % of the new sheets could be saved")},
+
+      {"materials.leaf-of", QT_TRANSLATE_NOOP("words", "leaf for {id}")},
+      {"materials.size-of", QT_TRANSLATE_NOOP("words", "size for {id}")},
+      {"materials.paste", QT_TRANSLATE_NOOP("words", "paste")},
+      {"materials.paint-of", QT_TRANSLATE_NOOP("words", "paint, {id}")},
+      {"materials.leaves", QT_TRANSLATE_NOOP("words", "{count} leaves")},
+      {"materials.spread",
+       QT_TRANSLATE_NOOP("words", "{area} at {spread} ml/m2, and {percent} % left in pot and brush")},
+      {"materials.for-area", QT_TRANSLATE_NOOP("words", "for {area}")},
+
+      {"materials.cost-leaf", QT_TRANSLATE_NOOP("words", "leaf")},
+      {"materials.cost-size", QT_TRANSLATE_NOOP("words", "size")},
+      {"materials.cost-paint", QT_TRANSLATE_NOOP("words", "paint")},
+      {"materials.cost-labour", QT_TRANSLATE_NOOP("words", "labour")},
+      {"materials.cost-sheets", QT_TRANSLATE_NOOP("words", "sheets of {id}")},
+      {"materials.sheets-at", QT_TRANSLATE_NOOP("words", "{count} at {price}; {percent} % of them used: {share}")},
+      {"materials.leaves-at", QT_TRANSLATE_NOOP("words", "{count} at {price}")},
+      {"materials.litres-at", QT_TRANSLATE_NOOP("words", "{count} ml at {price} a litre")},
+      {"materials.hours-at", QT_TRANSLATE_NOOP("words", "{time} of hands at work, at {price} an hour")},
+      {"materials.total", QT_TRANSLATE_NOOP("words", "in all")},
+      {"materials.total-rests",
+       QT_TRANSLATE_NOOP("words", "with whole new sheets; {share} with sheets by what is used of them")},
+      {"materials.not-priced", QT_TRANSLATE_NOOP("words", "not priced: {names}")},
+  };
+  return kEntries;
+}
+
+}  // namespace app::words

@@ -1,0 +1,49 @@
+#pragma once
+// Everything a job has cut to size: what it is, how many, how large, which way its fibres run, and the figures its
+// sizes come from. Sizes are the figures' own, taken up to the whole nanometre; nothing here is rounded for display.
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/design/job.h"
+#include "core/design/layout.h"
+
+namespace core::materials {
+
+using units::Length;
+
+enum class PieceUse { Board, BackMount, Backing, Glazing, StripHorizontal, StripVertical, Spandrel };
+
+// Which way the fibres of a piece are to run: along its width, along its height, or as it comes.
+enum class PieceGrain { Width, Height, Any };
+
+struct CutPiece {
+  std::string id;  // "board.top", "back-mount", "backing", "glazing", "band.inner.horizontal", "spandrel.crown"
+  PieceUse use = PieceUse::Board;
+  std::string element;  // the board, band or spandrel; "" for a part of the package
+  int count = 1;
+  Length width, height;  // as it lies on the mount; of a strip: its length and its width
+  // What a strip is cut longer than its length, so that a motif can be set where it belongs: one repeat, in which
+  // the motif is sure to come by. Nothing without a repeat.
+  Length allowance;
+  bool patterned = false;           // runs the way of the sheet's pattern, and is never turned
+  std::optional<Length> thickness;  // of board and glass
+  PieceGrain grain = PieceGrain::Any;
+  std::string material;              // what it is made of, in the job's words; "" where the job does not say
+  std::vector<std::string> figures;  // that its width and height come from
+
+  Length neededWidth() const { return width + allowance; }
+  bool ofPaper() const {
+    return use == PieceUse::StripHorizontal || use == PieceUse::StripVertical || use == PieceUse::Spandrel;
+  }
+};
+
+// Boards from the face inwards, back mount, backing, glazing, strips from the innermost band outwards, spandrels. A
+// part of the package of no thickness is left out. The fibres of boards and of what lies behind them run along the long
+// side.
+std::vector<CutPiece> cuttingList(const design::Job& job, const design::Layout& layout);
+
+// The whole nanometre at or above; a hair of a double's last bit above one counts as on it.
+Length wholeNanometre(double millimetres);
+
+}  // namespace core::materials

@@ -1,0 +1,64 @@
+#pragma once
+// How the pieces of a job lie on its stock: pieces that may be cut from the same stock are cut together.
+//
+// On a sheet x runs along its width from the left, y along its height from the top, both from the corner of what is
+// left once its margins are trimmed off. Fibres and pattern are kept: a piece whose grain is stated lies with the
+// fibres of the sheet, patterned strips lie along the pattern, all one way and none turned. What a
+// sheet does not state of the two is taken from the other, or from its long side, and a note says so.
+#include <string>
+#include <vector>
+
+#include "core/materials/sheet_cutting.h"
+#include "core/materials/stock_match.h"
+
+namespace core::materials {
+
+// What is worth keeping of a sheet. Common practice, no source: a board that makes a small window or a backing, a
+// paper that makes the strip of a small band.
+inline constexpr Length kKeptBoard = Length::wholeMillimetres(100);  // both sides
+inline constexpr Length kKeptPaper = Length::wholeMillimetres(30);   // the shorter side
+inline constexpr Length kKeptPaperLong = Length::wholeMillimetres(150);
+
+struct PieceOnSheet {
+  std::size_t piece = 0;  // index into the cutting list
+  int number = 1;         // of its count, from 1
+  Area at;                // with a strip's allowance
+  bool turned = false;    // its width lies along the sheet's height
+};
+
+struct PlanSheet {
+  std::size_t stock = 0;  // index into the job's stock
+  int number = 1;         // of the sheets of that stock, from 1
+  std::vector<PieceOnSheet> pieces;
+  std::vector<SheetCut> cuts;  // in the order they are made, after the margins
+  std::vector<Area> offcuts;   // worth keeping, largest first
+};
+
+struct LeftOver {
+  std::size_t piece = 0;
+  int count = 0;
+  bool tooLarge = false;  // no sheet listed for it would hold it; otherwise there are too few
+};
+
+struct StockGroup {
+  std::vector<std::size_t> stock;   // indices into the job's stock, ascending
+  std::vector<std::size_t> pieces;  // indices into the cutting list, ascending
+  std::vector<PlanSheet> sheets;    // offcuts first, in the order they are cut
+  std::vector<LeftOver> unplaced;
+  bool byPrice = false;  // `worth` and `bound` are money; otherwise mm2
+  bool exact = false;    // see CuttingPlan
+  double worth = 0, bound = 0, gap = 0;
+  std::vector<base::Message> notes;
+};
+
+struct SheetPlan {
+  std::vector<StockMatch> matches;  // one a piece of the cutting list
+  // Those with the least choice of stock first: what they take is no longer there for the others.
+  std::vector<StockGroup> groups;
+
+  bool isShort() const;  // something was left over
+};
+
+SheetPlan planSheets(const std::vector<CutPiece>& pieces, const std::vector<design::Stock>& stock);
+
+}  // namespace core::materials
