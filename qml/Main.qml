@@ -263,7 +263,7 @@ Window {
         made: root.made
         shelf: root.shelf
         onOver: root.finishOrCheck()
-        onLeft: root.screen = "bench"
+        onLeave: root.screen = "bench"
     }
     OffTimeScreen {
         anchors.fill: parent

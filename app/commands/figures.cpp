@@ -24,13 +24,16 @@ Value figureJson(const Figure& figure) {
 
 Value figuresJson(const Figures& figures) {
   Value list = Value::array();
-  for (const Figure& figure : figures.all()) list.append(figureJson(figure));
+  for (const Figure& figure : figures.all()) {
+    if (!figure.check) list.append(figureJson(figure));
+  }
   return Value::object().set("format", Value::text("mountwright-figures/1")).set("figures", std::move(list));
 }
 
 void sayFigures(std::ostream& out, const Figures& figures) {
   std::vector<QStringList> rows;
   for (const Figure& figure : figures.all()) {
+    if (figure.check) continue;
     rows.push_back({words::figureLabel(figure), QString::fromStdString(figure.display), words::figureDatum(figure)});
   }
   sayTable(out, rows, {Align::Left, Align::Right, Align::Left});

@@ -16,7 +16,13 @@
 //              cuts[] {part AREA upright fence}, offcuts[] AREA. Places count from the top left corner of what is left
 //              once the margins are off; a cut goes from edge to edge of its part, `fence` from its left (upright) or
 //              its top
-//   match[]    of the repeat of each band at its corners; empty until that is worked out
+//   match[]    a band with a repeat: band, state "directional"|"meets"|"near"|"open" (near: it does not show),
+//              mismatch LENGTH (null of directional), round (null but of directional) {outer mean inner LENGTH, best
+//              "outer"|"mean"|"inner"}, notes[], options[] best first {cost LENGTH, why, says[], disturbs[] NOTE,
+//              edits[] {pointer value} of the job file, mismatch it leaves, strips {horizontal vertical} and outer
+//              {width height} LENGTH with it taken, onSteps (null where the edits are on a rule's steps) {edits[]
+//              mismatch}}, strips[] along the paper {number side "top"|"right"|"bottom"|"left" begin length lost
+//              firstMotif LENGTH}
 //   amounts[]  id name value unit "count"|"ml" display, area covered (mm2), spread (ml/m2) potLoss, figures[]
 //   costs[]    id name quantity unit "sheet"|"leaf"|"l"|"h", price of one MONEY, cost MONEY, share of its sheets the
 //              pieces take (null but for sheets), byShare MONEY
@@ -39,6 +45,16 @@ Duration handsAtWork(const core::workflow::Workflow& workflow) {
   return sum;
 }
 
+std::vector<BandMatch> matchesOf(const Design& design) {
+  std::vector<BandMatch> matches;
+  for (std::size_t i = 0; i < design.job.bands.size(); ++i) {
+    if (!design.job.bands[i].repeat) continue;
+    matches.push_back({i, core::materials::matchOf(design.job, design.layout, i),
+                       core::materials::stripOrder(design.job.bands[i], design.layout.bands[i])});
+  }
+  return matches;
+}
+
 }  // namespace
 
 int materials(const CommandLine& line, std::ostream& out, std::ostream& err) {
@@ -54,11 +70,12 @@ int materials(const CommandLine& line, std::ostream& out, std::ostream& err) {
     if (workflow.value && !workflow.value->steps.empty()) handsOn = handsAtWork(*workflow.value);
     exit = workflow.exit;
   }
-  Materials found{design, line.units.value_or(design.job.units), {}, {}, {}, {}};
+  Materials found{design, line.units.value_or(design.job.units), {}, {}, {}, {}, {}};
   found.pieces = core::materials::cuttingList(design.job, design.layout);
   found.plan = core::materials::planSheets(found.pieces, design.job.stock);
   found.amounts = core::materials::amountsOf(design.job, design.layout);
   found.quote = core::materials::quoteOf(design.job, found.pieces, found.plan, found.amounts, handsOn);
+  found.matches = matchesOf(design);
   if (line.json) {
     sayJson(out, materialsJson(found));
   } else {

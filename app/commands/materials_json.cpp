@@ -55,8 +55,11 @@ class Writer {
   }
 
  private:
-  // How the repeat of each band meets at its corners: a member a patterned band, once that is worked out.
-  static Value matches() { return Value::array(); }
+  Value matches() const {
+    Value list = Value::array();
+    for (const BandMatch& one : m_materials.matches) list.append(matchJson(m_materials, one));
+    return list;
+  }
 
   Value notes(const std::vector<Message>& messages) const {
     Value list = Value::array();

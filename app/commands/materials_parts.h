@@ -6,9 +6,18 @@
 #include "core/base/json.h"
 #include "core/design/design.h"
 #include "core/materials/cost.h"
+#include "core/materials/repeat_match.h"
+#include "core/materials/strip_order.h"
 #include "core/units/length_display.h"
 
 namespace app::commands {
+
+// How a patterned band meets at its corners, and its strips as they are cut along the paper.
+struct BandMatch {
+  std::size_t band = 0;
+  core::materials::RepeatMatch match;
+  core::materials::StripOrder order;
+};
 
 struct Materials {
   const core::design::Design& design;
@@ -17,6 +26,7 @@ struct Materials {
   core::materials::SheetPlan plan;
   std::vector<core::materials::Amount> amounts;
   core::materials::Quote quote;
+  std::vector<BandMatch> matches;  // of bands with a repeat
 
   const core::design::Stock& stock(std::size_t index) const { return design.job.stock[index]; }
   QString said(const core::base::Message& message) const;
@@ -34,6 +44,9 @@ struct Materials {
   QString notPriced() const;
   core::base::Message lack(const core::materials::LeftOver& left) const;
 };
+
+core::base::Value matchJson(const Materials& materials, const BandMatch& band);
+void sayMatch(std::ostream& out, const Materials& materials, const BandMatch& band);
 
 core::base::Value materialsJson(const Materials& materials);
 void sayMaterials(std::ostream& out, const Materials& materials);

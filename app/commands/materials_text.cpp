@@ -1,4 +1,4 @@
-// "materials" for people: four tables, and a line for whatever should be looked at.
+// "materials" for people: five tables, and a line for whatever should be looked at.
 #include <algorithm>
 
 #include "app/commands/materials_parts.h"
@@ -26,6 +26,10 @@ class Speaker {
   void run() {
     heading(Message("materials.pieces"));
     sayPieces();
+    if (!m_materials.matches.empty()) {
+      heading(Message("materials.match"));
+      for (const BandMatch& band : m_materials.matches) sayMatch(m_out, m_materials, band);
+    }
     if (!m_materials.plan.groups.empty()) {
       heading(Message("materials.sheets"));
       for (const StockGroup& group : m_materials.plan.groups) sayGroup(group);

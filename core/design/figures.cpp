@@ -32,6 +32,7 @@ class Collector {
   }
 
   void entered(const std::string& name, double value) { length(name, value).entered = true; }
+  void check(const std::string& name, double value) { length(name, value).check = true; }
 
   // A far mark as it is shown: the near mark as shown plus the opening as shown, so that what is pencilled agrees
   // with the opening that is read out.
@@ -166,8 +167,8 @@ void collectBoard(Collector& out, const BoardLayout& board, bool outermost) {
   out.length("mark.top", board.borderTop);
   out.farMark("mark.bottom", board.borderTop, board.sight.height);
   if (board.diagonalMarked > 0) {
-    out.length("diagonal.marked", board.diagonalMarked);
-    out.length("diagonal.other", board.diagonalOther);
+    out.check("diagonal.marked", board.diagonalMarked);
+    out.check("diagonal.other", board.diagonalOther);
   }
 }
 

@@ -24,6 +24,7 @@ struct Figure {
   units::ShownLength shown;  // for lengths
   bool entered = false;      // true: as the maker entered it; false: computed, or as made
   bool made = false;         // true: as the maker measured it
+  bool check = false;        // true: measured to check what was cut; nothing is marked or cut to it
 };
 
 class Figures {

@@ -39,6 +39,6 @@ CornerFrame {
         anchors.topMargin: Metrics.mm(3)
         anchors.bottom: parent.bottom
         width: parent.width
-        paragraphs: root.made.contradicted.concat(root.made.changes)
+        paragraphs: [...root.made.contradicted, ...root.made.changes]
     }
 }

@@ -11,7 +11,7 @@ Item {
 
     // Everything is keyed in or passed over; or the maker went back before the first figure.
     signal over
-    signal left
+    signal leave
 
     function open() {
         made.open();
@@ -45,7 +45,7 @@ Item {
         if (page !== "pad")
             page = "pad";
         else if (!made.back())
-            left();
+            leave();
     }
     function pedalForward() {
         if (page === "pad")

@@ -72,7 +72,7 @@ CornerFrame {
         Words {
             width: parent.width
             visible: text !== ""
-            text: [root.made.measured, root.made.difference].filter(part => part !== "").join(" · ")
+            text: root.made.measured + (root.made.measured !== "" && root.made.difference !== "" ? " · " : "") + root.made.difference
             color: Theme.worked
             font.bold: true
         }

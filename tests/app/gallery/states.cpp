@@ -99,6 +99,24 @@ const std::vector<State>& states() {
     }
     return true;
   };
+  // The pad, a measure keyed in.
+  static const auto kMeasuring = [](const std::vector<int>& digits) {
+    return [digits](Stage& stage) {
+      if (!stage.workUntil([&] { return stage.desk().made().total() > 1; })) return false;
+      for (const int digit : digits) stage.desk().made().digit(digit);
+      return true;
+    };
+  };
+  // A window a millimetre wide of what was computed.
+  static const auto kWiderWindow = [](Stage& stage) {
+    if (!kAct("/measure-window@")(stage)) return false;
+    auto& made = stage.desk().made();
+    while (!made.label().contains(QObject::tr("sight width"))) {
+      if (!made.forward()) return false;
+    }
+    for (const int digit : {3, 1, 6}) made.digit(digit);
+    return made.keep();
+  };
   // More than one alert that takes the screen.
   static const auto kSeveral = [](Stage& stage) {
     return stage.workUntil([&] {
@@ -183,6 +201,9 @@ const std::vector<State>& states() {
       {"alert-medium", "alert", kHeron, kAlert(false)},
       {"alert-high", "alert", kHeron, kAlert(true)},
       {"alert-several", "alert", kBoth, kSeveral},
+      {"made", "made", kChart, kMeasuring({3, 0})},
+      {"made-inches", "made", kHeron, kMeasuring({})},
+      {"made-kept", "made", kChart, kWiderWindow},
       {"room", "room", kChart,
        [](Stage& s) {
          s.desk().room().setSensors([] { return QStringList{QStringLiteral("/sys/class/hwmon/hwmon4")}; });

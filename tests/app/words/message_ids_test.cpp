@@ -100,6 +100,9 @@ Sources readSources() {
   }
   std::set<std::string> groups;
   for (const auto& [id, said] : found.said) groups.insert(id.substr(0, id.find('.')));
+  for (const auto& entry : app::words::allEntries()) {
+    groups.insert(std::string(entry.id.substr(0, entry.id.find('.'))));
+  }
   for (const auto& [path, text] : texts) {
     for (const std::string& id : literals(text)) {
       if (groups.contains(id.substr(0, id.find('.'))) && !found.said.contains(id)) found.loose[id] = path;
