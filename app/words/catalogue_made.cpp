@@ -47,7 +47,7 @@ const std::vector<Entry>& madeEntries() {
       {"offer.keep-cover", QT_TRANSLATE_NOOP("words", "Keep the cover")},
       {"offer.keep-reveal", QT_TRANSLATE_NOOP("words", "Keep the reveal")},
       {"tolerance.rule", QT_TRANSLATE_NOOP("words", "A rule tells {within} (common practice, no source).")},
-      {"tolerance.micrometer", QT_TRANSLATE_NOOP("words", "A micrometer tells {within} (common practice, no source).")},
+      {"tolerance.micrometer", QT_TRANSLATE_NOOP("words", "A micrometer tells 0.05 mm (common practice, no source).")},
       {"tolerance.shows", QT_TRANSLATE_NOOP("words", "More than {within} off shows (common practice, no source).")},
       {"entry.half-a-fraction", QT_TRANSLATE_NOOP("words", "The fraction is not complete.")},
   };
