@@ -107,6 +107,7 @@ CornerFrame {
     NumberPad {
         id: pad
         anchors.right: parent.right
+        anchors.rightMargin: Metrics.mm(2)
         visible: !root.asks
         inches: root.made.inches
         onDigit: number => root.made.digit(number)
