@@ -13,25 +13,13 @@ using core::materials::AmountKind;
 using core::materials::CostKind;
 using core::materials::CostLine;
 using core::materials::CutPiece;
-using core::materials::PieceUse;
 using core::units::Length;
 using core::units::Rounding;
 using core::units::UnitSystem;
 
 QString Materials::said(const Message& message) const { return words::text(message, units); }
 
-QString Materials::name(const CutPiece& piece) const {
-  switch (piece.use) {
-    case PieceUse::Board: return said(Message("materials.name-board").with("id", piece.element));
-    case PieceUse::BackMount: return said(Message("materials.name-back-mount"));
-    case PieceUse::Backing: return said(Message("materials.name-backing"));
-    case PieceUse::Glazing: return said(Message("materials.name-glazing"));
-    case PieceUse::StripHorizontal: return said(Message("materials.name-strip-horizontal").with("id", piece.element));
-    case PieceUse::StripVertical: return said(Message("materials.name-strip-vertical").with("id", piece.element));
-    case PieceUse::Spandrel: return said(Message("materials.name-spandrel").with("id", piece.element));
-  }
-  return {};
-}
+QString Materials::name(const CutPiece& piece) const { return words::pieceName(piece); }
 
 QString Materials::name(const Amount& amount) const {
   switch (amount.kind) {

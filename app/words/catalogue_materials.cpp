@@ -33,13 +33,6 @@ const std::vector<Entry>& materialEntries() {
       {"materials.amounts", QT_TRANSLATE_NOOP("words", "Amounts")},
       {"materials.costs", QT_TRANSLATE_NOOP("words", "Cost")},
 
-      {"materials.name-board", QT_TRANSLATE_NOOP("words", "{id} board")},
-      {"materials.name-back-mount", QT_TRANSLATE_NOOP("words", "back mount")},
-      {"materials.name-backing", QT_TRANSLATE_NOOP("words", "backing")},
-      {"materials.name-glazing", QT_TRANSLATE_NOOP("words", "glazing")},
-      {"materials.name-strip-horizontal", QT_TRANSLATE_NOOP("words", "{id} band, top and bottom")},
-      {"materials.name-strip-vertical", QT_TRANSLATE_NOOP("words", "{id} band, left and right")},
-      {"materials.name-spandrel", QT_TRANSLATE_NOOP("words", "{id} spandrel")},
       {"materials.size", QT_TRANSLATE_NOOP("words", "{width} x {height}")},
       {"materials.grain-width", QT_TRANSLATE_NOOP("words", "fibres along its width")},
       {"materials.grain-height", QT_TRANSLATE_NOOP("words", "fibres along its height")},

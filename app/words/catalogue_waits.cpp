@@ -53,6 +53,13 @@ const std::vector<Entry>& waitEntries() {
       {"record.not-put-off",
        QT_TRANSLATE_NOOP("words", "\"{wait}\" cannot be put off so long: the act has to begin before that.")},
       {"shop.no-such-boot", QT_TRANSLATE_NOOP("words", "This bench knows of no such time off.")},
+      {"shop.no-such-offcut", QT_TRANSLATE_NOOP("words", "That offcut is no longer there.")},
+      {"shop.nothing-cut",
+       QT_TRANSLATE_NOOP("words", "A sheet is cut from one piece of stock into at least one piece.")},
+      {"shop.offcut-out-of-range",
+       QT_TRANSLATE_NOOP("words", "An offcut is longer than nothing and at most 10 m long, wide and thick.")},
+      {"shop.no-such-cut", QT_TRANSLATE_NOOP("words", "There is no such cutting to take back.")},
+      {"shop.offcut-used", QT_TRANSLATE_NOOP("words", "What was kept of that sheet has been used since.")},
       {"shop.off-time-out-of-range", QT_TRANSLATE_NOOP("words", "A time off is between nothing and 30 days.")},
   };
   return kEntries;

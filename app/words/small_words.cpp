@@ -102,4 +102,19 @@ QString basis(core::waits::Basis basis) {
   return {};
 }
 
+QString pieceName(const core::materials::CutPiece& piece) {
+  using core::materials::PieceUse;
+  const QString of = QString::fromStdString(piece.element);
+  switch (piece.use) {
+    case PieceUse::Board: return translated(QT_TRANSLATE_NOOP("words", "%1 board")).arg(of);
+    case PieceUse::BackMount: return translated(QT_TRANSLATE_NOOP("words", "back mount"));
+    case PieceUse::Backing: return translated(QT_TRANSLATE_NOOP("words", "backing"));
+    case PieceUse::Glazing: return translated(QT_TRANSLATE_NOOP("words", "glazing"));
+    case PieceUse::StripHorizontal: return translated(QT_TRANSLATE_NOOP("words", "%1 band, top and bottom")).arg(of);
+    case PieceUse::StripVertical: return translated(QT_TRANSLATE_NOOP("words", "%1 band, left and right")).arg(of);
+    case PieceUse::Spandrel: return translated(QT_TRANSLATE_NOOP("words", "%1 spandrel")).arg(of);
+  }
+  return {};
+}
+
 }  // namespace app::words

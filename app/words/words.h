@@ -12,6 +12,7 @@
 #include "core/craft/technique.h"
 #include "core/design/figures.h"
 #include "core/intents/intent.h"
+#include "core/materials/cutting_list.h"
 #include "core/units/duration.h"
 #include "core/units/length_display.h"
 #include "core/waits/wait_state.h"
@@ -40,6 +41,9 @@ QString basis(core::waits::Basis basis);  // where a time comes from
 QString duration(core::units::Duration duration);
 // "10 to 60 min (25)": early, late and likely.
 QString span(const core::units::Span& span);
+
+// "inner band, left and right": a piece of the cutting list.
+QString pieceName(const core::materials::CutPiece& piece);
 
 // How things are called in the texts of steps.
 core::workflow::ThingWords thingWords();

@@ -1,6 +1,8 @@
 #pragma once
 // What can be asked. Touch keys, pedal and voice all end here; nothing else changes a job.
 #include <cstdint>
+#include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -126,7 +128,38 @@ struct TellOffTime {
   units::Duration off;
 };
 
-using ShopIntent = std::variant<EnterRoom, ChooseSensor, TellOffTime>;
+// What is kept of a sheet for later work.
+struct Offcut {
+  enum class Runs { Unknown, AlongWidth, AlongHeight };
+  bool paper = false;  // or board
+  units::Length width, height;
+  std::optional<units::Length> thickness;  // of board; nothing: not known
+  std::string material;                    // "" unsaid
+  Runs fibres = Runs::Unknown;
+  Runs pattern = Runs::Unknown;
+  units::Length kerf;  // of the saw or knife it is cut with
+};
+
+// One sheet was cut up: for which job, from what, into which of its pieces, and what was kept of it.
+struct CutSheet {
+  std::string job;
+  std::string stock;                  // the job's stock by id; "" where an offcut was cut
+  std::string offcut;                 // or the offcut by id, which is gone with this
+  std::map<std::string, int> pieces;  // how many of each piece of the cutting list
+  std::vector<Offcut> kept;
+};
+
+// An offcut is no longer there: used for something else, spoilt, thrown away.
+struct DropOffcut {
+  std::string offcut;
+};
+
+// Takes back everything one of the two above did.
+struct UndoInShop {
+  std::string intentId;
+};
+
+using ShopIntent = std::variant<EnterRoom, ChooseSensor, TellOffTime, CutSheet, DropOffcut, UndoInShop>;
 
 std::string_view name(const Intent& intent);
 std::string_view name(Verdict verdict);

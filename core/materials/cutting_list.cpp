@@ -1,5 +1,6 @@
 #include "core/materials/cutting_list.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace core::materials {
@@ -67,6 +68,16 @@ Length wholeNanometre(double millimetres) {
   constexpr double kHair = 1e-3;  // of a nanometre; sums of doubles below ten metres are truer than that
   return Length::nanometres(
       static_cast<std::int64_t>(std::ceil(millimetres * static_cast<double>(units::kNanometresPerMillimetre) - kHair)));
+}
+
+std::vector<CutPiece> stillToCut(std::vector<CutPiece> pieces, const std::map<std::string, int>& cut) {
+  for (CutPiece& piece : pieces) {
+    if (const auto done = cut.find(piece.id); done != cut.end()) piece.count -= done->second;
+  }
+  const auto gone =
+      std::remove_if(pieces.begin(), pieces.end(), [](const CutPiece& piece) { return piece.count <= 0; });
+  pieces.erase(gone, pieces.end());
+  return pieces;
 }
 
 std::vector<CutPiece> cuttingList(const Job& job, const Layout& layout) {

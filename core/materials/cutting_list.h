@@ -1,6 +1,7 @@
 #pragma once
 // Everything a job has cut to size: what it is, how many, how large, which way its fibres run, and the figures its
 // sizes come from. Sizes are the figures' own, taken up to the whole nanometre; nothing here is rounded for display.
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -42,6 +43,9 @@ struct CutPiece {
 // part of the package of no thickness is left out. The fibres of boards and of what lies behind them run along the long
 // side.
 std::vector<CutPiece> cuttingList(const design::Job& job, const design::Layout& layout);
+
+// What of a list is left once so many of each piece are cut.
+std::vector<CutPiece> stillToCut(std::vector<CutPiece> pieces, const std::map<std::string, int>& cut);
 
 // The whole nanometre at or above; a hair of a double's last bit above one counts as on it.
 Length wholeNanometre(double millimetres);

@@ -184,9 +184,13 @@ bool SheetPlan::isShort() const {
   return std::any_of(groups.begin(), groups.end(), [](const StockGroup& group) { return !group.unplaced.empty(); });
 }
 
-SheetPlan planSheets(const std::vector<CutPiece>& pieces, const std::vector<Stock>& stock) {
+SheetPlan planSheets(const std::vector<CutPiece>& pieces, const std::vector<Stock>& listed,
+                     const std::vector<Stock>& kept) {
   SheetPlan plan;
-  plan.matches = matchStock(pieces, stock);
+  plan.matches = matchStock(pieces, listed);
+  matchKept(plan.matches, pieces, listed, kept);
+  std::vector<Stock> stock = listed;
+  stock.insert(stock.end(), kept.begin(), kept.end());
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     const auto& from = plan.matches[i].stock;
     if (from.empty()) continue;

@@ -27,7 +27,7 @@ struct PieceOnSheet {
 };
 
 struct PlanSheet {
-  std::size_t stock = 0;  // index into the job's stock
+  std::size_t stock = 0;  // index into the job's stock, after it into the offcuts kept
   int number = 1;         // of the sheets of that stock, from 1
   std::vector<PieceOnSheet> pieces;
   std::vector<SheetCut> cuts;  // in the order they are made, after the margins
@@ -59,6 +59,8 @@ struct SheetPlan {
   bool isShort() const;  // something was left over
 };
 
-SheetPlan planSheets(const std::vector<CutPiece>& pieces, const std::vector<design::Stock>& stock);
+// `kept`: offcuts of earlier work that the shop has, each there once; see matchKept.
+SheetPlan planSheets(const std::vector<CutPiece>& pieces, const std::vector<design::Stock>& stock,
+                     const std::vector<design::Stock>& kept = {});
 
 }  // namespace core::materials

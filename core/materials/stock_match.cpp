@@ -128,7 +128,34 @@ class Matcher {
   std::vector<StockMatch> m_matches;
 };
 
+bool servesBoard(const Stock& offcut, const CutPiece& piece, const StockMatch& match, const std::vector<Stock>& stock) {
+  if (!offcut.thickness || offcut.thickness != piece.thickness) return false;
+  if (!piece.material.empty()) return offcut.material == piece.material;
+  return match.stock.empty() || std::any_of(match.stock.begin(), match.stock.end(), [&](std::size_t i) {
+           return i < stock.size() && stock[i].material == offcut.material;
+         });
+}
+
+bool serves(const Stock& offcut, const CutPiece& piece, const StockMatch& match, const std::vector<Stock>& stock) {
+  if (piece.use == PieceUse::Glazing) return false;
+  if (piece.ofPaper()) return offcut.kind == StockKind::Paper && offcut.material == piece.material;
+  return offcut.kind == StockKind::Board && servesBoard(offcut, piece, match, stock);
+}
+
 }  // namespace
+
+void matchKept(std::vector<StockMatch>& matches, const std::vector<CutPiece>& pieces, const std::vector<Stock>& stock,
+               const std::vector<Stock>& kept) {
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    StockMatch& match = matches[i];
+    const StockMatch listed = match;
+    for (std::size_t k = 0; k < kept.size(); ++k) {
+      if (serves(kept[k], pieces[i], listed, stock)) match.stock.push_back(stock.size() + k);
+    }
+    if (match.by != MatchedBy::Nothing || match.stock.empty()) continue;
+    match.by = pieces[i].ofPaper() || !pieces[i].material.empty() ? MatchedBy::Material : MatchedBy::Thickness;
+  }
+}
 
 std::vector<StockMatch> matchStock(const std::vector<CutPiece>& pieces, const std::vector<Stock>& stock) {
   return Matcher(pieces, stock).run();

@@ -26,6 +26,13 @@ struct StockMatch {
 // One match a piece, in their order.
 std::vector<StockMatch> matchStock(const std::vector<CutPiece>& pieces, const std::vector<design::Stock>& stock);
 
+// Adds to each match the offcuts kept in the shop that serve its piece, by index after the job's stock: of the very
+// material, and of the very thickness for board. A board that names no material takes only what is of the material of
+// its stock on the job's list, or any where the list has none. Offcuts never take the job's own stock away from a
+// piece. Requires one match a piece.
+void matchKept(std::vector<StockMatch>& matches, const std::vector<CutPiece>& pieces,
+               const std::vector<design::Stock>& stock, const std::vector<design::Stock>& kept);
+
 std::string_view name(MatchedBy by);  // "nothing", "material", "id", "only-paper", "thickness", "no-thickness"
 
 }  // namespace core::materials

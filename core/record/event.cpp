@@ -62,6 +62,14 @@ void arrange(std::vector<Event>& events) {
   std::erase_if(events, [&](const Event& event) { return !seen.insert(event.eventId).second; });
 }
 
+EventDraft benchDraft(const char* type) {
+  EventDraft draft;
+  draft.stream = EventDraft::Stream::Bench;
+  draft.type = type;
+  draft.payload = base::Value::object();
+  return draft;
+}
+
 std::set<std::string> voidedIntents(const std::vector<Event>& events) {
   std::set<std::string> voided;
   // From the newest: an undo that was itself undone voids nothing.

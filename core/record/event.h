@@ -48,6 +48,8 @@ inline constexpr const char* kFollowChosen = "FollowChosen";
 inline constexpr const char* kRoomEntered = "RoomEntered";
 inline constexpr const char* kSensorChosen = "SensorChosen";
 inline constexpr const char* kOffTimeTold = "OffTimeTold";
+inline constexpr const char* kSheetCut = "SheetCut";
+inline constexpr const char* kOffcutDropped = "OffcutDropped";
 }  // namespace type
 
 struct Event {
@@ -89,6 +91,9 @@ struct EventDraft {
   int version = 1;
   base::Value payload;
 };
+
+// Of that type for the bench's stream, with an empty object to fill.
+EventDraft benchDraft(const char* type);
 
 // All columns as one JSON object with sorted, stable keys: for export and for tests.
 base::Value eventJson(const Event& event);

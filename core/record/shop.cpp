@@ -15,14 +15,6 @@ using base::Value;
 std::string written(units::Temperature temperature) { return base::shortestNumber(temperature.inCelsius()) + " C"; }
 std::string written(units::Humidity humidity) { return base::shortestNumber(humidity.inPercent()) + " %"; }
 
-EventDraft shopDraft(const char* type) {
-  EventDraft draft;
-  draft.stream = EventDraft::Stream::Bench;
-  draft.type = type;
-  draft.payload = Value::object();
-  return draft;
-}
-
 struct ShopDecider {
   using Decision = base::Result<std::vector<EventDraft>, Message>;
   const Shop& shop;
@@ -33,7 +25,7 @@ struct ShopDecider {
     const std::string humidity = written(intent.room.humidity);
     if (const auto read = units::parseTemperature(temperature); !read) return read.error();
     if (const auto read = units::parseHumidity(humidity); !read) return read.error();
-    EventDraft draft = shopDraft(type::kRoomEntered);
+    EventDraft draft = benchDraft(type::kRoomEntered);
     draft.payload.set("temperature", Value::text(temperature));
     draft.payload.set("humidity", Value::text(humidity));
     draft.payload.set("by", Value::text(intent.bySensor ? "sensor" : "maker"));
@@ -41,7 +33,7 @@ struct ShopDecider {
   }
 
   Decision operator()(const intents::ChooseSensor& intent) const {
-    EventDraft draft = shopDraft(type::kSensorChosen);
+    EventDraft draft = benchDraft(type::kSensorChosen);
     draft.payload.set("folder", Value::text(intent.folder));
     return std::vector<EventDraft>{draft};
   }
@@ -55,11 +47,15 @@ struct ShopDecider {
     if (intent.off < units::Duration() || intent.off > waits::kLongestBelievedOff) {
       return Message("shop.off-time-out-of-range");
     }
-    EventDraft draft = shopDraft(type::kOffTimeTold);
+    EventDraft draft = benchDraft(type::kOffTimeTold);
     draft.payload.set("boot", Value::text(intent.bootId));
     draft.payload.set("milliseconds", Value::integer(intent.off.inMilliseconds()));
     return std::vector<EventDraft>{draft};
   }
+
+  Decision operator()(const intents::CutSheet& intent) const { return decideCut(shop.onHand, intent); }
+  Decision operator()(const intents::DropOffcut& intent) const { return decideDrop(shop.onHand, intent); }
+  Decision operator()(const intents::UndoInShop& intent) const { return decideUndo(shop.onHand, intent); }
 };
 
 void enterRoom(Shop& shop, const Event& event) {
@@ -93,6 +89,7 @@ void foldShop(Shop& shop, std::vector<Event> events) {
   shop.rooms.clear();
   shop.sensor.clear();
   shop.clockLog.toldOff.clear();
+  shop.onHand = foldOnHand(events, voided);
   for (const Event& event : events) {
     if (event.version != 1 || voided.contains(event.intentId)) continue;
     if (event.type == type::kRoomEntered) enterRoom(shop, event);

@@ -1,6 +1,7 @@
 #pragma once
-// What belongs to the shop and to no job of its own: the room over time, how long the machine was off, and what this
-// maker's own times have taught. The fold of the bench streams, and a projection over all looks.
+// What belongs to the shop and to no job of its own: the room over time, how long the machine was off, what was
+// cut up and kept, and what this maker's own times have taught. The fold of the bench streams, and a projection over
+// all looks.
 #include <map>
 #include <string>
 #include <vector>
@@ -9,6 +10,7 @@
 #include "core/base/result.h"
 #include "core/intents/intent.h"
 #include "core/record/event.h"
+#include "core/record/on_hand.h"
 #include "core/waits/clock.h"
 #include "core/waits/learning.h"
 #include "core/waits/room_track.h"
@@ -34,13 +36,15 @@ struct Shop {
   // Signs of life of this device, and the off-times the maker told.
   waits::ClockLog clockLog;
   Learning learning;
+  OnHand onHand;
 };
 
-// Folds events of the bench streams (any order; duplicates are ignored) into `shop`: rooms, sensor, told off-times.
-// What cannot be read in an event is left out. The rest of `shop` stays as it is.
+// Folds events of the bench streams (any order; duplicates are ignored) into `shop`: rooms, sensor, told off-times,
+// what was cut and kept. What cannot be read in an event is left out. The rest of `shop` stays as it is.
 void foldShop(Shop& shop, std::vector<Event> events);
 
-// Refusals: those of parseTemperature and parseHumidity; shop.no-such-boot, shop.off-time-out-of-range.
+// Refusals: those of parseTemperature and parseHumidity; shop.no-such-boot, shop.off-time-out-of-range,
+// and those of on_hand.h.
 base::Result<std::vector<EventDraft>, base::Message> decide(const Shop& shop, const waits::ClockReading& now,
                                                             const intents::ShopIntent& intent);
 
