@@ -1,0 +1,115 @@
+#include "app/workbench/cutting.h"
+
+#include <algorithm>
+
+namespace app::workbench {
+
+using core::design::SheetSide;
+using core::design::Stock;
+using core::design::StockKind;
+using core::intents::Offcut;
+using core::materials::CutPiece;
+using core::materials::PlanSheet;
+using core::record::KeptOffcut;
+
+namespace {
+
+std::optional<SheetSide> sideOf(Offcut::Runs runs) {
+  switch (runs) {
+    case Offcut::Runs::Unknown: break;
+    case Offcut::Runs::AlongWidth: return SheetSide::Width;
+    case Offcut::Runs::AlongHeight: return SheetSide::Height;
+  }
+  return std::nullopt;
+}
+
+Offcut::Runs runsOf(const std::optional<SheetSide>& side) {
+  if (!side) return Offcut::Runs::Unknown;
+  return *side == SheetSide::Width ? Offcut::Runs::AlongWidth : Offcut::Runs::AlongHeight;
+}
+
+// An offcut has no margin: its edges were trimmed or cut when it came to be.
+Stock stockOf(const KeptOffcut& offcut) {
+  Stock stock;
+  stock.id = "offcut " + std::to_string(offcut.mark);
+  stock.kind = offcut.piece.paper ? StockKind::Paper : StockKind::Board;
+  stock.width = offcut.piece.width;
+  stock.height = offcut.piece.height;
+  stock.thickness = offcut.piece.thickness;
+  stock.material = offcut.piece.material;
+  stock.grain = sideOf(offcut.piece.fibres);
+  stock.pattern = sideOf(offcut.piece.pattern);
+  stock.usableMargin = {};
+  stock.kerf = offcut.piece.kerf;
+  stock.quantity = 1;
+  stock.offcut = true;
+  return stock;
+}
+
+// What the job lists, less what of it is cut up.
+std::vector<Stock> stillListed(std::vector<Stock> stock, const std::map<std::string, int>& cut) {
+  for (Stock& one : stock) {
+    const auto used = cut.find(one.id);
+    if (one.quantity && used != cut.end()) one.quantity = std::max(0, *one.quantity - used->second);
+  }
+  return stock;
+}
+
+}  // namespace
+
+const KeptOffcut* Cutting::offcutOf(const PlanSheet& sheet) const {
+  const std::size_t listed = stock.size() - kept.size();
+  return sheet.stock < listed ? nullptr : kept[sheet.stock - listed];
+}
+
+Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::OnHand& onHand) {
+  Cutting cutting;
+  cutting.job = job;
+  const auto found = onHand.cut.find(job);
+  const core::record::CutSoFar soFar = found == onHand.cut.end() ? core::record::CutSoFar() : found->second;
+  cutting.pieces = core::materials::stillToCut(core::materials::cuttingList(design.job, design.layout), soFar.pieces);
+  cutting.stock = stillListed(design.job.stock, soFar.sheets);
+  std::vector<Stock> kept;
+  for (const KeptOffcut& offcut : onHand.offcuts) {
+    cutting.kept.push_back(&offcut);
+    kept.push_back(stockOf(offcut));
+  }
+  cutting.plan = core::materials::planSheets(cutting.pieces, cutting.stock, kept);
+  cutting.stock.insert(cutting.stock.end(), kept.begin(), kept.end());
+  return cutting;
+}
+
+core::intents::CutSheet cutOf(const Cutting& cutting, const PlanSheet& sheet, bool keep) {
+  core::intents::CutSheet cut;
+  cut.job = cutting.job;
+  const Stock& stock = cutting.stock[sheet.stock];
+  if (const KeptOffcut* offcut = cutting.offcutOf(sheet)) {
+    cut.offcut = offcut->id;
+  } else {
+    cut.stock = stock.id;
+  }
+  Offcut like;
+  like.paper = stock.kind == StockKind::Paper;
+  like.thickness = stock.thickness;
+  like.material = stock.material;
+  like.fibres = runsOf(stock.grain);
+  like.pattern = runsOf(stock.pattern);
+  like.kerf = stock.kerf;
+  for (const auto& placed : sheet.pieces) {
+    const CutPiece& piece = cutting.pieces[placed.piece];
+    ++cut.pieces[piece.id];
+    // What the stock leaves unsaid, what is cut from it says.
+    if (like.material.empty()) like.material = piece.material;
+    if (!like.thickness) like.thickness = piece.thickness;
+  }
+  if (!keep) return cut;
+  for (const auto& area : sheet.offcuts) {
+    Offcut kept = like;
+    kept.width = area.width;
+    kept.height = area.height;
+    cut.kept.push_back(std::move(kept));
+  }
+  return cut;
+}
+
+}  // namespace app::workbench
