@@ -2,6 +2,7 @@ import QtQuick
 import QtQuick.Window
 import Mountwright.Alert
 import Mountwright.Bench
+import Mountwright.Cutting
 import Mountwright.FarFace
 import Mountwright.Jobs
 import Mountwright.Made
@@ -23,11 +24,14 @@ Window {
     required property RoomViewModel room
     required property OffTimeViewModel off
     required property MadeViewModel made
+    required property CuttingViewModel cutting
     required property double dotsPerMm
 
     property string screen: "bench"
     property bool lamp: false
     readonly property string shown: alert.up ? "alert" : screen
+    // A property of its own, so that it is another only where it differs.
+    readonly property string calling: alert.identity
 
     width: 1280
     height: 800
@@ -41,6 +45,7 @@ Window {
         if (shown === "made")
             measuring.open();
     }
+    onCallingChanged: Touch.guard()
     onLampChanged: Theme.lamp = lamp
     onDotsPerMmChanged: Metrics.dotsPerMm = dotsPerMm
     Component.onCompleted: {
@@ -48,12 +53,6 @@ Window {
         askOffTime();
     }
 
-    Connections {
-        target: root.alert
-        function onIdentityChanged() {
-            Touch.guard();
-        }
-    }
     Connections {
         target: root.off
         function onChanged() {
@@ -99,7 +98,9 @@ Window {
             screen = off.tell() ? "bench" : "off";
         else if (screen === "made")
             measuring.done();
-        else if (screen === "mend" || screen === "far" || screen === "jobs")
+        else if (screen === "cutting")
+            screen = cutting.forward() ? "cutting" : "job";
+        else if (screen === "mend" || screen === "far" || screen === "jobs" || screen === "job")
             screen = "bench";
         else if (bench.kind === BenchViewModel.Step && made.total > 0)
             screen = "made";
@@ -119,6 +120,10 @@ Window {
             leaveOffTime();
         else if (screen === "made")
             measuring.back();
+        else if (screen === "cutting")
+            screen = cutting.back() ? "cutting" : "job";
+        else if (screen === "job")
+            screen = "jobs";
         else if (screen !== "bench")
             screen = "bench";
         else
@@ -246,7 +251,24 @@ Window {
         onBack: root.back()
         onRoomAsked: root.screen = "room"
         onLightAsked: root.lamp = !root.lamp
-        onChosen: root.screen = "bench"
+        onChosen: root.screen = "job"
+    }
+    JobPage {
+        anchors.fill: parent
+        visible: root.shown === "job"
+        jobs: root.jobs
+        shelf: root.shelf
+        onBack: root.back()
+        onDone: root.done()
+        onCuttingAsked: root.screen = "cutting"
+    }
+    CuttingScreen {
+        anchors.fill: parent
+        visible: root.shown === "cutting"
+        cutting: root.cutting
+        shelf: root.shelf
+        onBack: root.back()
+        onDone: root.done()
     }
     RoomScreen {
         anchors.fill: parent

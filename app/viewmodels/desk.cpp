@@ -11,13 +11,15 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
       m_watch(clock),
       m_room(workbench, clock),
       m_off(workbench, clock),
-      m_made(workbench) {
+      m_made(workbench),
+      m_cutting(workbench) {
   connect(&workbench, &workbench::Workbench::jobChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::jobsChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::scheduleChanged, &m_alert, &AlertViewModel::refresh);
   connect(&workbench, &workbench::Workbench::shopChanged, this, &Desk::refresh);
   connect(&m_timer, &QTimer::timeout, this, &Desk::refresh);
   connect(&m_jobs, &JobsModel::chosen, &m_bench, &BenchViewModel::selectJob);
+  connect(&m_jobs, &JobsModel::chosen, &m_cutting, &CuttingViewModel::open);
   connect(&m_alert, &AlertViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
   connect(&m_bench, &BenchViewModel::handsFree, &m_alert, &AlertViewModel::refresh);
   if (!workbench.jobs().empty()) m_bench.selectJob(workbench.jobs().front().id);
@@ -32,6 +34,7 @@ void Desk::refresh() {
   m_watch.refresh();
   m_room.refresh();
   m_off.refresh();
+  m_cutting.refresh();
   m_made.show(m_bench.jobId(), m_bench.step());
 }
 
@@ -43,7 +46,8 @@ QVariantMap Desk::initialProperties() {
           {QStringLiteral("watch"), QVariant::fromValue(&m_watch)},
           {QStringLiteral("room"), QVariant::fromValue(&m_room)},
           {QStringLiteral("off"), QVariant::fromValue(&m_off)},
-          {QStringLiteral("made"), QVariant::fromValue(&m_made)}};
+          {QStringLiteral("made"), QVariant::fromValue(&m_made)},
+          {QStringLiteral("cutting"), QVariant::fromValue(&m_cutting)}};
 }
 
 }  // namespace app::viewmodels

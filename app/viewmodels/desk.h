@@ -6,6 +6,7 @@
 
 #include "app/viewmodels/alert_view_model.h"
 #include "app/viewmodels/bench_view_model.h"
+#include "app/viewmodels/cutting_view_model.h"
 #include "app/viewmodels/jobs_model.h"
 #include "app/viewmodels/made_view_model.h"
 #include "app/viewmodels/off_time_view_model.h"
@@ -29,11 +30,12 @@ class Desk : public QObject {
   RoomViewModel& room() { return m_room; }
   OffTimeViewModel& off() { return m_off; }
   MadeViewModel& made() { return m_made; }
+  CuttingViewModel& cutting() { return m_cutting; }
 
   void refresh();
   // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
-  // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off, made.
+  // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off, made, cutting.
   QVariantMap initialProperties();
 
  private:
@@ -46,6 +48,7 @@ class Desk : public QObject {
   RoomViewModel m_room;
   OffTimeViewModel m_off;
   MadeViewModel m_made;
+  CuttingViewModel m_cutting;
 };
 
 }  // namespace app::viewmodels

@@ -66,6 +66,11 @@ JobsModel::Row JobsModel::rowOf(const workbench::JobEntry& entry) const {
   return row;
 }
 
+JobsModel::Row JobsModel::chosenRow() const {
+  const auto found = std::find_if(m_rows.begin(), m_rows.end(), [&](const Row& row) { return row.id == m_chosen; });
+  return found == m_rows.end() ? Row() : *found;
+}
+
 int JobsModel::pages() const { return (static_cast<int>(m_rows.size()) + kPageSize - 1) / kPageSize; }
 
 QString JobsModel::place() const { return pages() < 2 ? QString() : tr("page %1 of %2").arg(m_page + 1).arg(pages()); }
@@ -89,7 +94,10 @@ QVariant JobsModel::data(const QModelIndex& index, int role) const {
 QHash<int, QByteArray> JobsModel::roleNames() const { return {{Title, "title"}, {Where, "where"}, {Runs, "runs"}}; }
 
 void JobsModel::choose(int row) {
-  if (row >= 0 && row < rowCount()) emit chosen(m_rows[first() + static_cast<std::size_t>(row)].id);
+  if (row < 0 || row >= rowCount()) return;
+  m_chosen = m_rows[first() + static_cast<std::size_t>(row)].id;
+  emit chosen(m_chosen);
+  emit changed();
 }
 
 void JobsModel::turnPage() {

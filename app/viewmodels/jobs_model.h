@@ -17,6 +17,10 @@ class JobsModel : public QAbstractListModel {
   Q_PROPERTY(int page READ page NOTIFY changed FINAL)
   Q_PROPERTY(int pages READ pages NOTIFY changed FINAL)
   Q_PROPERTY(QString place READ place NOTIFY changed FINAL)  // "page 2 of 3"; "" for a single page
+  // The job chosen last.
+  Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)
+  Q_PROPERTY(QString chosenWhere READ chosenWhere NOTIFY changed FINAL)
+  Q_PROPERTY(QString chosenRuns READ chosenRuns NOTIFY changed FINAL)
 
  public:
   enum Role { Title = Qt::UserRole + 1, Where, Runs };
@@ -30,6 +34,9 @@ class JobsModel : public QAbstractListModel {
   int page() const { return m_page; }
   int pages() const;
   QString place() const;
+  QString chosenTitle() const { return chosenRow().title; }
+  QString chosenWhere() const { return chosenRow().where; }
+  QString chosenRuns() const { return chosenRow().runs; }
 
   int rowCount(const QModelIndex& parent = {}) const override;
   QVariant data(const QModelIndex& index, int role) const override;
@@ -52,12 +59,14 @@ class JobsModel : public QAbstractListModel {
     QString runs;   // what runs, or that nothing does
     friend bool operator==(const Row&, const Row&) = default;
   };
+  Row chosenRow() const;
   Row rowOf(const workbench::JobEntry& entry) const;
   std::size_t first() const { return static_cast<std::size_t>(m_page) * kPageSize; }
 
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;
   std::vector<Row> m_rows;
+  std::string m_chosen;
   int m_page = 0;
 };
 

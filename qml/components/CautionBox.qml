@@ -1,38 +1,41 @@
 import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
-import Mountwright.ViewModels
 
-// The caution of a step: signal word, hazard, what to avoid. Stands before the act.
+// A caution: signal word, hazard, what to avoid. Stands before the act.
 Rectangle {
     id: root
 
-    required property BenchViewModel bench
+    required property bool shown
+    required property string sign
+    required property string word
+    required property string hazard
+    required property string says
     property int textSize: Metrics.text
     readonly property double inset: Metrics.mm(2)
 
-    visible: bench.hasCaution
-    height: visible ? Math.max(sign.visible ? sign.height : 0, said.implicitHeight) + 2 * inset : 0
+    visible: shown
+    height: shown ? Math.max(drawn.visible ? drawn.height : 0, said.implicitHeight) + 2 * inset : 0
     color: Theme.card
     border.color: Theme.ink
     border.width: 2 * Metrics.hairline
 
     SafetySign {
-        id: sign
+        id: drawn
         x: root.inset
         y: root.inset
-        visible: root.bench.cautionSign !== ""
-        sign: root.bench.cautionSign
+        visible: root.sign !== ""
+        sign: root.sign
     }
     Column {
         id: said
-        x: sign.visible ? sign.width + 2.5 * root.inset : root.inset * 1.5
+        x: drawn.visible ? drawn.width + 2.5 * root.inset : root.inset * 1.5
         y: root.inset
         width: root.width - x - root.inset
 
         Words {
             width: parent.width
-            text: "<b>%1 %2</b>&nbsp; %3".arg(root.bench.cautionWord).arg(root.bench.cautionHazard).arg(root.bench.cautionText)
+            text: "<b>%1 %2</b>&nbsp; %3".arg(root.word).arg(root.hazard).arg(root.says)
             textFormat: Text.StyledText
             font.pixelSize: root.textSize
         }

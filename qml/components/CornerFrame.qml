@@ -9,7 +9,7 @@ Item {
 
     required property ShelfModel shelf
     default property alias content: room.data
-    // Keys above Done, lowest first.
+    // Keys above Done, the lowest last.
     property alias keys: column.data
     property bool doneFilled: true
 

@@ -135,6 +135,10 @@ CornerFrame {
         id: caution
         y: parent.height - height
         width: parent.width
-        bench: root.bench
+        shown: root.bench.hasCaution
+        sign: root.bench.cautionSign
+        word: root.bench.cautionWord
+        hazard: root.bench.cautionHazard
+        says: root.bench.cautionText
     }
 }

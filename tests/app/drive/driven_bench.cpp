@@ -72,6 +72,22 @@ bool DrivenBench::click(const std::string& legend) {
   return false;
 }
 
+std::vector<Value> DrivenBench::payloads(const char* type) {
+  std::vector<Value> found;
+  const Value record = exported();
+  for (const Value& event : record.find("events")->items()) {
+    if (textOf(event, "type") == type) found.push_back(*event.find("payload"));
+  }
+  return found;
+}
+
+void DrivenBench::press(const std::string& legend) {
+  INFO(legend);
+  INFO(core::base::writeJson(state(), 0));
+  REQUIRE(click(legend));
+  QThread::msleep(300);
+}
+
 void DrivenBench::key(const char* name, int holdMilliseconds) {
   hand({QStringLiteral("keydown"), QString::fromLatin1(name)});
   QThread::msleep(static_cast<unsigned long>(holdMilliseconds));

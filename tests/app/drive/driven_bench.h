@@ -5,6 +5,7 @@
 #include <QTemporaryDir>
 
 #include <string>
+#include <vector>
 
 #include "core/base/json.h"
 
@@ -21,6 +22,10 @@ class DrivenBench {
   void advance(double minutes);
   // Off for so long, then on again with a wall clock nobody can trust.
   void switchOff(double minutes);
+  // Payloads of the record's events of that type.
+  std::vector<core::base::Value> payloads(const char* type);
+  // A click on a key that must be there, and the moment in which the same key is deaf.
+  void press(const std::string& legend);
   // A real click on the key of that legend, if it is there; a real key of the keyboard.
   bool click(const std::string& legend);
   void key(const char* name, int holdMilliseconds = 120);

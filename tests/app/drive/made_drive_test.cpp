@@ -1,6 +1,4 @@
 // A window that came out a millimetre wide, keyed in by touch on the real window.
-#include <QThread>
-#include <string>
 #include <vector>
 
 #include "core/record/event.h"
@@ -33,28 +31,12 @@ void workToThePad(DrivenBench& bench) {
   FAIL("the top window is never measured");
 }
 
-void click(DrivenBench& bench, const std::string& legend) {
-  INFO(legend);
-  INFO(core::base::writeJson(bench.state(), 0));
-  REQUIRE(bench.click(legend));
-  QThread::msleep(300);
-}
-
 bool offered(DrivenBench& bench, const char* legend) {
   const Value state = bench.state();
   for (const Value& key : state.find("keys")->items()) {
     if (textOf(key, "legend") == legend) return true;
   }
   return false;
-}
-
-std::vector<Value> payloads(DrivenBench& bench, const char* type) {
-  std::vector<Value> found;
-  const Value exported = bench.exported();
-  for (const Value& event : exported.find("events")->items()) {
-    if (textOf(event, "type") == type) found.push_back(*event.find("payload"));
-  }
-  return found;
 }
 
 }  // namespace
@@ -64,10 +46,10 @@ TEST_CASE("a window measured a millimetre wide is keyed in by touch, and the rev
   DrivenBench bench(QString::fromLatin1(kJob));
   workToThePad(bench);
   bench.letGuardPass();
-  for (const char* digit : {"3", "1", "7"}) click(bench, digit);
-  CHECK(payloads(bench, "Measured").empty());
-  click(bench, "Done");
-  const auto measured = payloads(bench, "Measured");
+  for (const char* digit : {"3", "1", "7"}) bench.press(digit);
+  CHECK(bench.payloads("Measured").empty());
+  bench.press("Done");
+  const auto measured = bench.payloads("Measured");
   REQUIRE(measured.size() == 1);
   CHECK(textOf(measured[0], "figure") == "board.top.sight.width");
   CHECK(core::record::integerOf(measured[0], "nanometres") == 317'000'000);
@@ -75,14 +57,14 @@ TEST_CASE("a window measured a millimetre wide is keyed in by touch, and the rev
   // Nothing more to key in: what changed, page by page, then what the under board shall keep, then on.
   bool turned = false;
   for (int page = 0; page < 6 && !offered(bench, "The reveal"); ++page) {
-    click(bench, "Done");
+    bench.press("Done");
     turned = turned || offered(bench, "Turn");
   }
   CHECK(turned);
-  click(bench, "The reveal");
-  REQUIRE(payloads(bench, "FollowChosen").size() == 1);
+  bench.press("The reveal");
+  REQUIRE(bench.payloads("FollowChosen").size() == 1);
   for (int i = 0; i < 4 && textOf(bench.state(), "step").find("measure-window@top") != std::string::npos; ++i) {
-    click(bench, "Done");
+    bench.press("Done");
   }
   CHECK(textOf(bench.state(), "step").find("measure-window@top") == std::string::npos);
   CHECK(textOf(bench.state(), "screen") == "bench");

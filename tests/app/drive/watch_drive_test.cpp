@@ -30,15 +30,6 @@ void workUntilSomethingRuns(DrivenBench& bench) {
   FAIL("nothing was set to dry in twelve steps");
 }
 
-std::vector<Value> payloads(DrivenBench& bench, const char* type) {
-  std::vector<Value> found;
-  const Value exported = bench.exported();
-  for (const Value& event : exported.find("events")->items()) {
-    if (textOf(event, "type") == type) found.push_back(*event.find("payload"));
-  }
-  return found;
-}
-
 void advanceUntilAlert(DrivenBench& bench) {
   for (int i = 0; i < 400 && textOf(bench.state(), "screen") != "alert"; ++i) bench.advance(10);
   REQUIRE(textOf(bench.state(), "screen") == "alert");
@@ -52,8 +43,8 @@ TEST_CASE("an alert put off by touch for two minutes leaves the screen and comes
   advanceUntilAlert(bench);
   const std::string alert = textOf(bench.state(), "alert");
   click(bench, "In 2 min");
-  REQUIRE(payloads(bench, "Snoozed").size() == 1);
-  CHECK(payloads(bench, "Snoozed")[0].find("minutes")->asInteger() == 2);
+  REQUIRE(bench.payloads("Snoozed").size() == 1);
+  CHECK(bench.payloads("Snoozed")[0].find("minutes")->asInteger() == 2);
   CHECK(textOf(bench.state(), "screen") == "bench");
   bench.advance(1);
   CHECK(textOf(bench.state(), "screen") == "bench");
@@ -65,7 +56,7 @@ TEST_CASE("an alert put off by touch for two minutes leaves the screen and comes
 TEST_CASE("the room is read off a hygrometer and entered by touch", "[touch]") {
   DrivenBench bench(QString::fromLatin1(kJob));
   for (const char* key : {"More", "Jobs", "Room", "+", "+", "Set humidity", "−", "Done"}) click(bench, key);
-  const auto rooms = payloads(bench, "RoomEntered");
+  const auto rooms = bench.payloads("RoomEntered");
   REQUIRE(rooms.size() == 1);
   // Two half kelvins and one per cent from where nothing is known: 23 degrees and 50 per cent.
   CHECK(textOf(rooms[0], "temperature") == "24 C");
@@ -82,7 +73,7 @@ TEST_CASE("how long the bench was off is asked at once and told by touch", "[tou
   click(bench, "About an hour");
   click(bench, "+");
   click(bench, "Done");
-  const auto told = payloads(bench, "OffTimeTold");
+  const auto told = bench.payloads("OffTimeTold");
   REQUIRE(told.size() == 1);
   CHECK(told[0].find("milliseconds")->asInteger() == 90 * 60'000);
   CHECK(textOf(bench.state(), "screen") == "bench");
@@ -97,7 +88,7 @@ TEST_CASE("how long the bench was off is told by two pedals", "[pedal]") {
   QThread::msleep(400);
   bench.key("Page_Down");
   QThread::msleep(400);
-  const auto told = payloads(bench, "OffTimeTold");
+  const auto told = bench.payloads("OffTimeTold");
   REQUIRE(told.size() == 1);
   CHECK(told[0].find("milliseconds")->asInteger() == 60 * 60'000);
   CHECK(textOf(bench.state(), "screen") == "bench");
@@ -108,7 +99,7 @@ TEST_CASE("a bench whose maker does not know how long it was off goes on, and as
   workUntilSomethingRuns(bench);
   bench.switchOff(95);
   click(bench, "Back");
-  CHECK(payloads(bench, "OffTimeTold").empty());
+  CHECK(bench.payloads("OffTimeTold").empty());
   bench.advance(1);
   CHECK(textOf(bench.state(), "screen") == "bench");
 }

@@ -9,6 +9,7 @@ namespace tests {
 namespace {
 
 using app::viewmodels::BenchViewModel;
+using app::viewmodels::CuttingViewModel;
 using Kind = BenchViewModel::Kind;
 
 constexpr int kMostSteps = 2000;
@@ -140,6 +141,26 @@ const std::vector<State>& states() {
     stage.desk().refresh();
     return stage.desk().off().asked();
   };
+  static const auto kChosen = [](Stage& s) {
+    s.desk().jobs().choose(0);
+    return true;
+  };
+  // So many pages into the first sheet; -1: its last.
+  static const auto kSheetUnderWay = [](int pages) {
+    return [pages](Stage& s) {
+      s.desk().jobs().choose(0);
+      auto& cutting = s.desk().cutting();
+      for (int i = 0; i != pages && cutting.page() != CuttingViewModel::Page::Keep; ++i) cutting.forward();
+      return true;
+    };
+  };
+  static const auto kAllCut = [](Stage& s) {
+    s.desk().jobs().choose(0);
+    for (int i = 0; i < kMostSteps && s.desk().cutting().page() != CuttingViewModel::Page::Over; ++i) {
+      s.desk().cutting().forward();
+    }
+    return s.desk().cutting().page() == CuttingViewModel::Page::Over;
+  };
   static const std::vector<State> kStates = {
       {"bench-first", "bench", kChart, kFirst},
       {"bench-caution", "bench", kChart, kCaution},
@@ -215,6 +236,11 @@ const std::vector<State>& states() {
          return true;
        }},
       {"jobs", "jobs", kBoth, kFirst},
+      {"job", "job", kBoth, kChosen},
+      {"cutting", "cutting", kChart, kChosen},
+      {"cutting-cut", "cutting", kChart, kSheetUnderWay(2)},
+      {"cutting-keep", "cutting", kChart, kSheetUnderWay(-1)},
+      {"cutting-over", "cutting", kChart, kAllCut},
       {"jobs-empty", "jobs", {}, kFirst},
   };
   return kStates;

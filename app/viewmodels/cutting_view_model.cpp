@@ -1,0 +1,230 @@
+#include "app/viewmodels/cutting_view_model.h"
+
+#include <map>
+
+#include "app/convert/text.h"
+#include "app/viewmodels/names.h"
+#include "app/words/words.h"
+#include "core/sheets/cut_drawing.h"
+
+namespace app::viewmodels {
+
+using convert::toQt;
+using core::materials::Area;
+using core::materials::PlanSheet;
+using core::units::Length;
+using core::units::Rounding;
+
+namespace {
+
+bool same(const core::record::OnHand& a, const core::record::OnHand& b) {
+  if (a.acts.size() != b.acts.size() || a.offcuts.size() != b.offcuts.size()) return false;
+  return a.acts.empty() || a.acts.back().intentId == b.acts.back().intentId;
+}
+
+bool isAt(const Area& a, const Area& b) {
+  return a.x == b.x && a.y == b.y && a.width == b.width && a.height == b.height;
+}
+
+}  // namespace
+
+CuttingViewModel::CuttingViewModel(workbench::Workbench& workbench, QObject* parent)
+    : QObject(parent), m_workbench(workbench) {}
+
+void CuttingViewModel::open(const std::string& jobId) {
+  m_jobId = jobId;
+  plan();
+}
+
+void CuttingViewModel::refresh() {
+  if (m_jobId.empty()) return;
+  const auto* state = m_workbench.job(m_jobId);
+  if (state != nullptr && state->design == m_design && same(m_workbench.shop().onHand, m_onHand)) return;
+  plan();
+}
+
+void CuttingViewModel::plan() {
+  const auto* state = m_workbench.job(m_jobId);
+  m_design = state == nullptr ? nullptr : state->design;
+  m_onHand = m_workbench.shop().onHand;
+  m_sheets.clear();
+  m_sheet = 0;
+  m_page = 0;
+  m_keeping = true;
+  m_refusal.clear();
+  m_cutting = {};
+  if (m_design) {
+    m_cutting = workbench::cuttingOf(m_jobId, *m_design, m_onHand);
+    for (const auto& group : m_cutting.plan.groups) {
+      for (const PlanSheet& one : group.sheets) m_sheets.push_back(&one);
+    }
+  }
+  show();
+}
+
+CuttingViewModel::Page CuttingViewModel::page() const {
+  if (m_sheets.empty()) return Page::Over;
+  return m_page == 0 ? Page::Fetch : m_page < lastPage() ? Page::Cut : Page::Keep;
+}
+
+QString CuttingViewModel::place() const {
+  return sheets() < 2 ? QString() : tr("sheet %1 of %2").arg(m_sheet + 1).arg(sheets());
+}
+
+bool CuttingViewModel::keeps() const { return page() == Page::Keep && !sheet().offcuts.empty(); }
+
+bool CuttingViewModel::canTakeBack() const {
+  return m_page == 0 && !m_onHand.acts.empty() && m_onHand.acts.back().job == m_jobId && !m_jobId.empty();
+}
+
+QString CuttingViewModel::length(Length length, Rounding rounding) const {
+  QString text = toQt(core::units::lengthText(length.inMillimetres(), m_design->job.units, rounding));
+  return text.replace(QLatin1Char(' '), QChar::Nbsp);  // a number and its unit stay in one line
+}
+
+QString CuttingViewModel::size(Length width, Length height) const {
+  return tr("%1\u00a0× %2").arg(length(width, Rounding::Nearest), length(height, Rounding::Nearest));
+}
+
+QString CuttingViewModel::sheetName() const {
+  if (const auto* offcut = m_cutting.offcutOf(sheet())) return tr("Offcut %1").arg(offcut->mark);
+  const QString name = capitalised(toQt(stock().material.empty() ? stock().id : stock().material));
+  return stock().offcut ? tr("%1, the offcut listed").arg(name) : name;
+}
+
+// The piece that lies exactly there; "" where that part is cut further or falls away.
+QString CuttingViewModel::nameAt(const Area& part) const {
+  for (const auto& placed : sheet().pieces) {
+    if (!isAt(placed.at, part)) continue;
+    const auto& piece = m_cutting.pieces[placed.piece];
+    const QString name = words::pieceName(piece);
+    return piece.count == 1 ? name : tr("%1, number %2").arg(name).arg(placed.number);
+  }
+  return {};
+}
+
+void CuttingViewModel::show() {
+  m_lines.clear();
+  m_fence = {};
+  m_drawing = {};
+  if (page() == Page::Over) {
+    showOver();
+    emit changed();
+    return;
+  }
+  m_drawing.piece = std::make_shared<const core::sheets::Drawing>(core::sheets::drawCutSheet(sheet(), stock()));
+  switch (page()) {
+    case Page::Fetch: showFetching(); break;
+    case Page::Cut: showCut(sheet().cuts[static_cast<std::size_t>(m_page) - 1]); break;
+    default: showKeeping(); break;
+  }
+  emit changed();
+}
+
+void CuttingViewModel::showFetching() {
+  m_heading = sheetName();
+  m_drawing.worked = "piece";
+  m_lines << size(stock().width, stock().height);
+  if (stock().thickness) m_lines.back() += tr(", %1 thick").arg(length(*stock().thickness, Rounding::Nearest));
+  std::map<std::size_t, int> counts;
+  for (const auto& placed : sheet().pieces) ++counts[placed.piece];
+  for (const auto& [piece, count] : counts) {
+    m_lines << tr("%1 × %2").arg(count).arg(words::pieceName(m_cutting.pieces[piece]));
+  }
+  if (stock().usableMargin > Length()) {
+    m_lines << tr("Trim %1 off every edge first.").arg(length(stock().usableMargin, Rounding::Up));
+  }
+}
+
+void CuttingViewModel::showCut(const core::materials::SheetCut& cut) {
+  m_heading = tr("Cut %1 of %2").arg(m_page).arg(sheet().cuts.size());
+  m_drawing.worked = "cut." + std::to_string(m_page);
+  m_fence = core::units::showLength(cut.fence.inMillimetres(), m_design->job.units, Rounding::Nearest);
+  m_lines << (cut.upright ? tr("from the left edge of the part, top to bottom")
+                          : tr("from the top edge of the part, side to side"));
+  m_lines << tr("The part: %1").arg(size(cut.part.width, cut.part.height));
+  Area off = cut.part;
+  (cut.upright ? off.width : off.height) = cut.fence;
+  if (const QString name = nameAt(off); !name.isEmpty()) m_lines << tr("This gives: %1").arg(name);
+  Area rest = cut.part;
+  const Length beyond = cut.fence + stock().kerf;
+  if (cut.upright) {
+    rest.x = rest.x + beyond;
+    rest.width = rest.width - beyond;
+  } else {
+    rest.y = rest.y + beyond;
+    rest.height = rest.height - beyond;
+  }
+  if (const QString name = nameAt(rest); !name.isEmpty()) m_lines << tr("And beyond it: %1").arg(name);
+}
+
+void CuttingViewModel::showKeeping() {
+  m_heading = tr("%1 is cut").arg(sheetName());
+  if (sheet().offcuts.empty()) m_lines << tr("Nothing of it is worth keeping.");
+  m_drawing.worked = m_keeping ? "kept" : "sheet";
+  std::int64_t mark = m_onHand.lastMark;
+  for (const Area& area : sheet().offcuts) {
+    m_lines << (m_keeping ? tr("Write %1 on it and keep: %2").arg(++mark).arg(size(area.width, area.height))
+                          : tr("Not kept: %1").arg(size(area.width, area.height)));
+  }
+}
+
+void CuttingViewModel::showOver() {
+  m_heading = tr("Nothing more to cut from sheets");
+  if (!m_design) return;
+  if (m_cutting.pieces.empty()) {
+    m_lines << tr("Every piece of this job is cut.");
+    return;
+  }
+  m_lines << tr("These have no sheet they could be cut from:");
+  for (const auto& piece : m_cutting.pieces) {
+    m_lines << tr("%1 × %2, %3").arg(piece.count).arg(words::pieceName(piece), size(piece.width, piece.height));
+  }
+}
+
+bool CuttingViewModel::forward() {
+  m_refusal.clear();
+  if (m_sheets.empty()) return false;
+  if (m_page < lastPage()) {
+    ++m_page;
+    show();
+    return true;
+  }
+  const auto refused = m_workbench.askShop(workbench::cutOf(m_cutting, sheet(), m_keeping));
+  if (!refused.id.empty()) {
+    m_refusal = words::text(refused, m_design->job.units);
+    emit changed();
+    return true;
+  }
+  return true;  // the shop's change has planned what is left
+}
+
+bool CuttingViewModel::back() {
+  m_refusal.clear();
+  if (m_page == 0) return false;
+  --m_page;
+  show();
+  return true;
+}
+
+void CuttingViewModel::otherSheet() {
+  if (sheets() < 2) return;
+  m_sheet = (m_sheet + 1) % m_sheets.size();
+  m_page = 0;
+  show();
+}
+
+void CuttingViewModel::turnKeeping() {
+  m_keeping = !m_keeping;
+  show();
+}
+
+void CuttingViewModel::takeBack() {
+  if (!canTakeBack()) return;
+  const auto refused = m_workbench.askShop(core::intents::UndoInShop{m_onHand.acts.back().intentId});
+  if (refused.id.empty()) return;
+  m_refusal = words::text(refused, core::units::UnitSystem::Millimetres);
+  emit changed();
+}
+
+}  // namespace app::viewmodels

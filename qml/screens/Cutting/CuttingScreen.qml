@@ -1,0 +1,113 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Mountwright.Components
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// A sheet cut up: which to fetch, each cut with its fence, what is kept. Done goes on, Back goes back.
+CornerFrame {
+    id: root
+
+    required property CuttingViewModel cutting
+    readonly property bool fetching: cutting.page === CuttingViewModel.Fetch
+
+    keys: [
+        TouchKey {
+            objectName: "takeBack"
+            visible: root.cutting.canTakeBack
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("Not cut")
+            hint: qsTr("the last one")
+            onActed: root.cutting.takeBack()
+        },
+        TouchKey {
+            objectName: "otherSheet"
+            visible: root.fetching && root.cutting.sheets > 1
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("Other sheet")
+            onActed: root.cutting.otherSheet()
+        },
+        TouchKey {
+            objectName: "keep"
+            visible: root.cutting.keeps
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: root.cutting.keeping ? qsTr("Keep none") : qsTr("Keep them")
+            onActed: root.cutting.turnKeeping()
+        }
+    ]
+
+    PieceView {
+        id: drawn
+        objectName: "sheet"
+        visible: root.cutting.page !== CuttingViewModel.Over
+        width: parent.width * 0.48
+        height: parent.height - caution.height
+        drawing: root.cutting.drawing
+    }
+    FitPane {
+        id: pane
+        x: drawn.visible ? drawn.width + Metrics.mm(5) : 0
+        width: parent.width - x
+        height: parent.height - caution.height
+        key: root.cutting.heading + root.cutting.said
+        tightest: 2
+        spacing: Metrics.mm(2)
+
+        Words {
+            width: parent.width
+            text: root.cutting.heading
+            font.bold: true
+            font.pixelSize: Metrics.title
+        }
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: root.cutting.place
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+        }
+        StackedNumber {
+            objectName: "fence"
+            visible: root.cutting.page === CuttingViewModel.Cut
+            whole: root.cutting.whole
+            numerator: root.cutting.numerator
+            denominator: root.cutting.denominator
+            unit: root.cutting.unit
+        }
+        Repeater {
+            model: root.cutting.lines
+
+            Words {
+                required property string modelData
+                width: pane.width
+                text: modelData
+                font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
+            }
+        }
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: root.cutting.refusal
+            color: Theme.worked
+            font.bold: true
+        }
+    }
+    CautionBox {
+        id: caution
+        y: parent.height - height
+        width: parent.width
+        shown: root.fetching
+        sign: "W022"
+        word: qsTr("WARNING")
+        hazard: qsTr("blade")
+        says: qsTr("Hand and arm off the blade's path; cut away from yourself.")
+    }
+}
