@@ -20,6 +20,7 @@ const std::vector<Entry>& madeEntries();       // what was measured
 const std::vector<Entry>& matchEntries();      // what makes a band's corners meet
 const std::vector<Entry>& materialEntries();   // cutting lists, sheets, amounts, cost
 const std::vector<Entry>& roomEntries();       // the room's climate sensor, the machine's sleep and battery
+const std::vector<Entry>& designEntries();     // designs at the desk
 
 // All of them.
 std::vector<Entry> allEntries();

@@ -4,7 +4,7 @@
 
 namespace app::workbench {
 
-Stamps::Act Stamps::stamp(const std::string& jobId, const std::vector<core::record::EventDraft>& drafts,
+Stamps::Act Stamps::stamp(const std::string& id, const std::vector<core::record::EventDraft>& drafts,
                           const core::waits::ClockReading& now, const std::string& zone) const {
   Act act;
   act.intentId = convert::newUuid(now.utcMilliseconds);
@@ -18,7 +18,7 @@ Stamps::Act Stamps::stamp(const std::string& jobId, const std::vector<core::reco
     event.deviceSequence = act.position.deviceSequence;
     event.hlc = act.position.hlc;
     event.intentId = act.intentId;
-    event.stream = draft.stream == core::record::EventDraft::Stream::Bench ? benchStream() : "job/" + jobId;
+    event.stream = streamOf(draft.stream, id);
     event.type = draft.type;
     event.version = draft.version;
     event.occurredUtc = now.utcMilliseconds;
@@ -31,6 +31,15 @@ Stamps::Act Stamps::stamp(const std::string& jobId, const std::vector<core::reco
     act.events.push_back(std::move(event));
   }
   return act;
+}
+
+std::string Stamps::streamOf(core::record::EventDraft::Stream stream, const std::string& id) const {
+  switch (stream) {
+    case core::record::EventDraft::Stream::Job: return "job/" + id;
+    case core::record::EventDraft::Stream::Bench: return benchStream();
+    case core::record::EventDraft::Stream::Design: return "design/" + id;
+  }
+  return "";
 }
 
 }  // namespace app::workbench

@@ -22,11 +22,13 @@ class Stamps {
     std::vector<core::record::Event> events;
     core::record::EventStore::Position position;  // to go on from once they are kept
   };
-  // Drafts of the bench go to this device's own bench stream, the others to "job/<jobId>".
-  Act stamp(const std::string& jobId, const std::vector<core::record::EventDraft>& drafts,
+  // Drafts of the bench go to this device's own bench stream, the others to "job/<id>" or "design/<id>".
+  Act stamp(const std::string& id, const std::vector<core::record::EventDraft>& drafts,
             const core::waits::ClockReading& now, const std::string& zone) const;
 
  private:
+  std::string streamOf(core::record::EventDraft::Stream stream, const std::string& id) const;
+
   std::string m_deviceId;
   core::record::EventStore::Position m_position;
 };

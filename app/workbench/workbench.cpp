@@ -66,13 +66,16 @@ struct Workbench::Private {
         clock(machineClock),
         library(std::move(techniques)),
         stamps(std::move(deviceId)),
-        jobs(eventStore) {}
+        jobs(eventStore),
+        designs(eventStore,
+                [this](const std::string& id, const EventDraft& draft) { return keepOfDesign(id, draft); }) {}
 
   core::record::EventStore& store;
   const clocks::Clock& clock;
   Library library;
   Stamps stamps;
   KeptJobs jobs;
+  KeptDesigns designs;
   core::record::Shop shop;
   std::map<std::string, core::record::Observed> observed;  // by job
   std::optional<ClockReading> lastHeartbeat;
@@ -90,6 +93,13 @@ struct Workbench::Private {
     stamps.goOnFrom(act.position);
     lastIntentId = act.intentId;
     return act;
+  }
+
+  core::base::Result<std::vector<core::record::Event>, Message> keepOfDesign(const std::string& id,
+                                                                             const EventDraft& draft) {
+    auto act = keep(id, {draft}, {}, clock.now());
+    if (!act) return act.error();
+    return std::move(act).value().events;
   }
 
   Message readClockLog() {
@@ -150,6 +160,7 @@ Message Workbench::load() {
   if (Message trouble = d->readClockLog(); !trouble.id.empty()) return trouble;
   d->shop.clockLog.opened = d->clock.now();
   if (Message trouble = d->jobs.load(); !trouble.id.empty()) return trouble;
+  if (Message trouble = d->designs.load(); !trouble.id.empty()) return trouble;
   d->readShop();
   d->observed.clear();
   for (const JobState* state : d->jobs.states()) d->learnFrom(*state);
@@ -191,6 +202,53 @@ Workbench::TakenIn Workbench::takeIn(const std::string& text) {
   if (rescheduled) emit scheduleChanged();
   if (onCommitted) onCommitted(act.value().intentId);
   return result;
+}
+
+const KeptDesigns& Workbench::designs() const { return d->designs; }
+
+std::string Workbench::jobText(const std::string& jobId) const {
+  if (d->jobs.entry(jobId) == nullptr) return "";
+  const auto text = d->store.text(d->jobs.entry(jobId)->jobHash);
+  return text && text.value() ? text.value()->body : "";
+}
+
+const Library& Workbench::library() const { return d->library; }
+
+core::base::Result<std::string, Message> Workbench::beginDesign(const core::base::Value& document,
+                                                                const std::string& from) {
+  const std::string id = convert::newUuid(d->clock.now().utcMilliseconds);
+  if (Message refused = d->designs.begin(id, document, from); !refused.id.empty()) return refused;
+  emit designsChanged();
+  if (onCommitted) onCommitted(d->lastIntentId);
+  return id;
+}
+
+Message Workbench::changeDesign(const std::string& id, const core::base::Value& patch) {
+  return told(d->designs.change(id, patch));
+}
+
+Message Workbench::undoDesign(const std::string& id) { return told(d->designs.undo(id)); }
+
+Message Workbench::redoDesign(const std::string& id) { return told(d->designs.redo(id)); }
+
+Message Workbench::told(Message refused) {
+  if (!refused.id.empty()) return refused;
+  emit designsChanged();
+  if (onCommitted) onCommitted(d->lastIntentId);
+  return refused;
+}
+
+Workbench::TakenIn Workbench::takeDesign(const std::string& id) {
+  const core::record::Drafted* drafted = d->designs.find(id);
+  if (drafted == nullptr) {
+    TakenIn none;
+    none.refusals.emplace_back("design.no-such-design");
+    return none;
+  }
+  TakenIn taken = takeIn(drafted->text());
+  if (taken.jobId.empty() || taken.already) return taken;
+  if (Message refused = told(d->designs.taken(id, taken.jobId)); !refused.id.empty()) taken.refusals.push_back(refused);
+  return taken;
 }
 
 const std::vector<JobEntry>& Workbench::jobs() const { return d->jobs.entries(); }

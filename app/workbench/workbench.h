@@ -10,6 +10,7 @@
 
 #include "app/clocks/clock.h"
 #include "app/workbench/job_entry.h"
+#include "app/workbench/kept_designs.h"
 #include "app/workbench/library.h"
 #include "core/base/problem.h"
 #include "core/record/alert_schedule.h"
@@ -39,6 +40,21 @@ class Workbench : public QObject {
     std::vector<core::base::Message> refusals;  // composition or store
   };
   TakenIn takeIn(const std::string& text);
+
+  // Designs under way. `begin` gives a new one its id; `from` is the job or design it is begun from, or "".
+  const KeptDesigns& designs() const;
+  core::base::Result<std::string, core::base::Message> beginDesign(const core::base::Value& document,
+                                                                   const std::string& from);
+  // Refusals: see KeptDesigns.
+  core::base::Message changeDesign(const std::string& id, const core::base::Value& patch);
+  core::base::Message undoDesign(const std::string& id);
+  core::base::Message redoDesign(const std::string& id);
+  // Takes the job file a design has become in; design.no-such-design is among the refusals.
+  TakenIn takeDesign(const std::string& id);
+  // The job file a job was taken in with; "" where it cannot be read.
+  std::string jobText(const std::string& jobId) const;
+  // The techniques at hand.
+  const Library& library() const;
 
   const std::vector<JobEntry>& jobs() const;
   // Null where there is no such job or it has trouble. Stays where it is, and shows the newest state, until the
@@ -75,8 +91,11 @@ class Workbench : public QObject {
   void jobChanged(const QString& jobId);
   void shopChanged();
   void scheduleChanged();
+  void designsChanged();
 
  private:
+  core::base::Message told(core::base::Message refused);
+
   struct Private;
   std::unique_ptr<Private> d;
 };

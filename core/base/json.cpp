@@ -1,5 +1,6 @@
 #include "core/base/json.h"
 
+#include <charconv>
 #include <cmath>
 #include <set>
 
@@ -300,6 +301,26 @@ void write(const Value& value, int indent, int depth, std::string& out) {
   }
 }
 
+// A step of a pointer, in its escaped form.
+std::string unescaped(std::string_view step) {
+  std::string key;
+  for (std::size_t i = 0; i < step.size(); ++i) {
+    const bool escape = step[i] == '~' && i + 1 < step.size();
+    key += !escape ? step[i] : step[i + 1] == '1' ? '/' : '~';
+    if (escape) ++i;
+  }
+  return key;
+}
+
+const Value* stepInto(const Value& value, std::string_view step) {
+  if (value.kind() == Value::Kind::Object) return value.find(unescaped(step));
+  if (value.kind() != Value::Kind::Array) return nullptr;
+  std::size_t index = 0;
+  const auto [end, error] = std::from_chars(step.data(), step.data() + step.size(), index);
+  const bool whole = error == std::errc() && end == step.data() + step.size();
+  return whole && index < value.items().size() ? &value.items()[index] : nullptr;
+}
+
 }  // namespace
 
 ParsedJson parseJson(std::string_view text) {
@@ -319,6 +340,33 @@ std::string writeJson(const Value& value, int indent) {
   std::string out;
   write(value, indent, 0, out);
   return out;
+}
+
+const Value* at(const Value& root, std::string_view pointer) {
+  const Value* found = &root;
+  while (found != nullptr && !pointer.empty()) {
+    if (pointer.front() != '/') return nullptr;
+    pointer.remove_prefix(1);
+    const std::string_view step = pointer.substr(0, pointer.find('/'));
+    pointer.remove_prefix(step.size());
+    found = stepInto(*found, step);
+  }
+  return found;
+}
+
+Result<Value, Message> patched(const Value& document, const Value& patch) {
+  using Json = nlohmann::ordered_json;
+  std::string text;
+  try {
+    text = Json::parse(writeJson(document, 0)).patch(Json::parse(writeJson(patch, 0))).dump();
+  } catch (const Json::exception&) {
+    // The library's words name its own ways of failing, which help nobody: a patch is the program's own or it is
+    // spoilt.
+    return Message("json.patch");
+  }
+  ParsedJson parsed = parseJson(text);
+  if (!parsed.readable) return Message("json.patch");
+  return std::move(parsed.root);
 }
 
 std::string pointerTo(std::string_view parent, std::string_view key) {

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/base/problem.h"
+#include "core/base/result.h"
 
 namespace core::base {
 
@@ -81,6 +82,13 @@ ParsedJson parseJson(std::string_view text);
 // Deterministic text: keys in the order they were set, numbers shortest round-trip, "\n" line ends, no
 // trailing line end. `indent` 0 gives one line.
 std::string writeJson(const Value& value, int indent);
+
+// The value at a JSON pointer (RFC 6901); null where there is none or the pointer is none.
+const Value* at(const Value& root, std::string_view pointer);
+
+// A JSON Patch (RFC 6902) applied to a document, all of it or nothing. Members keep their order, new ones come last.
+// Error: json.patch, where it is no patch, does not apply, or leaves a document beyond the limits above.
+Result<Value, Message> patched(const Value& document, const Value& patch);
 
 // One step further down a JSON pointer; escapes "~" and "/" as RFC 6901 asks.
 std::string pointerTo(std::string_view parent, std::string_view key);

@@ -44,6 +44,10 @@ inline constexpr const char* kSnoozed = "Snoozed";
 inline constexpr const char* kMeasured = "Measured";
 inline constexpr const char* kMeasureForgotten = "MeasureForgotten";
 inline constexpr const char* kFollowChosen = "FollowChosen";
+// Of a design that is on no bench yet.
+inline constexpr const char* kDesignBegun = "DesignBegun";
+inline constexpr const char* kDesignChanged = "DesignChanged";
+inline constexpr const char* kDesignTaken = "DesignTaken";
 // Of the shop.
 inline constexpr const char* kRoomEntered = "RoomEntered";
 inline constexpr const char* kSensorChosen = "SensorChosen";
@@ -58,7 +62,7 @@ struct Event {
   std::int64_t deviceSequence = 0;
   Hlc hlc;
   std::string intentId;  // UUIDv7; all events of one act share it
-  std::string stream;    // "job/<id>" or "bench/<id>"
+  std::string stream;    // "job/<id>", "bench/<id>" or "design/<id>"
   std::string type;
   int version = 1;
   std::int64_t occurredUtc = 0;  // when it happened, ms; a maker may say "ten minutes ago"
@@ -85,7 +89,7 @@ std::set<std::string> voidedIntents(const std::vector<Event>& events);
 
 // What `decide` gives: an event without its stamps. The workbench adds ids, sequence and clocks.
 struct EventDraft {
-  enum class Stream { Job, Bench };
+  enum class Stream { Job, Bench, Design };
   Stream stream = Stream::Job;
   std::string type;
   int version = 1;

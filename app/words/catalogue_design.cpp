@@ -1,0 +1,20 @@
+#include <QtGlobal>
+
+#include "app/words/catalogue.h"
+
+namespace app::words {
+
+const std::vector<Entry>& designEntries() {
+  static const std::vector<Entry> kEntries = {
+      {"json.patch", QT_TRANSLATE_NOOP("words", "This change does not fit the design as it is now.")},
+      {"design.no-such-design", QT_TRANSLATE_NOOP("words", "This design is not at this desk any more.")},
+      {"design.spoilt", QT_TRANSLATE_NOOP("words",
+                                          "Part of this design's record cannot be read. It can be looked at and begun "
+                                          "again from, but not changed.")},
+      {"design.nothing-to-undo", QT_TRANSLATE_NOOP("words", "There is no change to take back.")},
+      {"design.nothing-to-redo", QT_TRANSLATE_NOOP("words", "No change was taken back since the last one.")},
+  };
+  return kEntries;
+}
+
+}  // namespace app::words

@@ -1,0 +1,80 @@
+#include "app/workbench/kept_designs.h"
+
+#include <algorithm>
+
+#include "core/base/text.h"
+
+namespace app::workbench {
+
+using core::base::Message;
+using core::base::Value;
+using core::record::Drafted;
+
+namespace {
+constexpr std::string_view kPrefix = "design/";
+}
+
+Message KeptDesigns::load() {
+  m_designs.clear();
+  const auto streams = m_store.streams();
+  if (!streams) return streams.error();
+  for (const std::string& stream : streams.value()) {
+    if (!core::base::startsWith(stream, kPrefix)) continue;
+    const std::string id = stream.substr(kPrefix.size());
+    Kept kept;
+    if (auto events = m_store.load(stream)) kept.events = std::move(events).value();
+    // Without its events it folds to nothing, and is spoilt.
+    kept.drafted = core::record::foldDrafted(id, kept.events);
+    kept.drafted.spoilt = kept.drafted.spoilt || kept.events.empty();
+    m_designs.emplace(id, std::move(kept));
+  }
+  return {};
+}
+
+std::vector<const Drafted*> KeptDesigns::all() const {
+  std::vector<const Drafted*> all;
+  for (const auto& [id, kept] : m_designs) all.push_back(&kept.drafted);
+  std::stable_sort(all.begin(), all.end(),
+                   [](const Drafted* a, const Drafted* b) { return a->changedUtc > b->changedUtc; });
+  return all;
+}
+
+const Drafted* KeptDesigns::find(const std::string& id) const {
+  const auto found = m_designs.find(id);
+  return found == m_designs.end() ? nullptr : &found->second.drafted;
+}
+
+Message KeptDesigns::keep(const std::string& id, const Decision& decided) {
+  if (!decided) return decided.error();
+  auto kept = m_keep(id, decided.value());
+  if (!kept) return kept.error();
+  Kept& design = m_designs[id];
+  for (core::record::Event& event : std::move(kept).value()) design.events.push_back(std::move(event));
+  design.drafted = core::record::foldDrafted(id, design.events);
+  return {};
+}
+
+Message KeptDesigns::begin(const std::string& id, const Value& document, const std::string& from) {
+  return keep(id, core::record::beginDraft(document, from));
+}
+
+Message KeptDesigns::change(const std::string& id, const Value& patch) {
+  const Drafted* drafted = find(id);
+  return drafted == nullptr ? Message("design.no-such-design") : keep(id, core::record::changeDraft(*drafted, patch));
+}
+
+Message KeptDesigns::undo(const std::string& id) {
+  const Drafted* drafted = find(id);
+  return drafted == nullptr ? Message("design.no-such-design") : keep(id, core::record::undoDraft(*drafted));
+}
+
+Message KeptDesigns::redo(const std::string& id) {
+  const Drafted* drafted = find(id);
+  return drafted == nullptr ? Message("design.no-such-design") : keep(id, core::record::redoDraft(*drafted));
+}
+
+Message KeptDesigns::taken(const std::string& id, const std::string& jobId) {
+  return find(id) == nullptr ? Message("design.no-such-design") : keep(id, core::record::takenDraft(jobId));
+}
+
+}  // namespace app::workbench

@@ -1,0 +1,44 @@
+#pragma once
+// A design under way at the desk: the document of a job file, and every change made to it. Nothing has to be saved,
+// since every change is an event; a design goes to the bench as the job file it has become.
+//
+// A change is a JSON Patch (RFC 6902) of the document. Whether the document is a job that can be made is for
+// design::readDesign to say; half of one is kept like a whole one.
+#include <string>
+#include <vector>
+
+#include "core/base/json.h"
+#include "core/base/message.h"
+#include "core/base/result.h"
+#include "core/record/event.h"
+
+namespace core::record {
+
+struct Drafted {
+  std::string id;
+  base::Value document;    // as of the live changes
+  std::string from;        // the job or design it was begun from; "" for none
+  std::string lastChange;  // intent of the newest live change, "" for none: what Undo takes back
+  std::string lastUndo;    // of the newest live undo since which nothing was changed, "" for none: what Redo takes back
+  std::vector<std::string> jobs;  // that went to the bench from it, oldest first
+  std::int64_t begunUtc = 0;      // ms
+  std::int64_t changedUtc = 0;    // of the newest event
+  // Events that could not be read or applied: nothing may be changed on top of them.
+  bool spoilt = false;
+
+  // The job file: two spaces a level, a line end last.
+  std::string text() const;
+};
+
+// Any order; duplicates are ignored.
+Drafted foldDrafted(const std::string& id, std::vector<Event> events);
+
+EventDraft beginDraft(const base::Value& document, const std::string& from);
+// Refusals: json.patch, design.spoilt.
+base::Result<EventDraft, base::Message> changeDraft(const Drafted& drafted, const base::Value& patch);
+// Refusals: design.nothing-to-undo, design.nothing-to-redo, design.spoilt.
+base::Result<EventDraft, base::Message> undoDraft(const Drafted& drafted);
+base::Result<EventDraft, base::Message> redoDraft(const Drafted& drafted);
+EventDraft takenDraft(const std::string& jobId);
+
+}  // namespace core::record

@@ -1,0 +1,51 @@
+#include "core/sheets/section.h"
+
+#include <algorithm>
+
+namespace core::sheets {
+namespace {
+
+// How much of the solid board is shown, and of what lies in the window.
+constexpr double kSolid = 6;
+constexpr double kBeyond = 5;
+// Air above and below, so that nothing touches the edge of the drawing.
+constexpr double kAir = 1;
+
+}  // namespace
+
+Drawing drawSection(const design::Design& design) {
+  const auto& boards = design.layout.boards;
+  double outermost = boards.front().faceAt.left;
+  double innermost = outermost;
+  for (const design::BoardLayout& board : boards) {
+    outermost = std::min(outermost, board.faceAt.left);
+    innermost = std::max(innermost, board.sightAt.left);
+  }
+  const double from = outermost - kSolid;
+  Drawing drawing;
+  drawing.width = innermost + kBeyond - from;
+  double y = kAir;
+  for (const design::BoardLayout& board : boards) {
+    const double face = board.faceAt.left - from;
+    const double sight = board.sightAt.left - from;
+    const double below = y + board.thickness;
+    drawing.primitives.push_back(
+        {board.id, Role::Section, Stroke{{{0, y}, {face, y}, {sight, below}, {0, below}}, true}});
+    drawing.primitives.push_back({board.id, Role::Bevel, Stroke{{{face, y}, {sight, below}}, false}});
+    y = below;
+  }
+  const double work = design.job.artwork.thickness.inMillimetres();
+  const double edge = std::max(0.0, design.layout.artLeft - from);
+  drawing.primitives.push_back(
+      {"art", Role::Sheet, Stroke{{{edge, y}, {drawing.width, y}, {drawing.width, y + work}, {edge, y + work}}, true}});
+  y += work;
+  if (const double back = design.job.package.backMount.inMillimetres(); back > 0) {
+    drawing.primitives.push_back(
+        {"back", Role::Section, Stroke{{{0, y}, {drawing.width, y}, {drawing.width, y + back}, {0, y + back}}, true}});
+    y += back;
+  }
+  drawing.height = y + kAir;
+  return drawing;
+}
+
+}  // namespace core::sheets
