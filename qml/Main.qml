@@ -3,6 +3,7 @@ import QtQuick.Window
 import Mountwright.Alert
 import Mountwright.Bench
 import Mountwright.Cutting
+import Mountwright.Design
 import Mountwright.FarFace
 import Mountwright.Jobs
 import Mountwright.Made
@@ -25,6 +26,7 @@ Window {
     required property OffTimeViewModel off
     required property MadeViewModel made
     required property CuttingViewModel cutting
+    required property DesignViewModel design
     required property double dotsPerMm
 
     property string screen: "bench"
@@ -100,6 +102,8 @@ Window {
             measuring.done();
         else if (screen === "cutting")
             screen = cutting.forward() ? "cutting" : "job";
+        else if (screen === "design")
+            designing.done();
         else if (screen === "mend" || screen === "far" || screen === "jobs" || screen === "job")
             screen = "bench";
         else if (bench.kind === BenchViewModel.Step && made.total > 0)
@@ -122,6 +126,8 @@ Window {
             measuring.back();
         else if (screen === "cutting")
             screen = cutting.back() ? "cutting" : "job";
+        else if (screen === "design")
+            designing.goBack();
         else if (screen === "job")
             screen = "jobs";
         else if (screen !== "bench")
@@ -269,6 +275,14 @@ Window {
         shelf: root.shelf
         onBack: root.back()
         onDone: root.done()
+    }
+    DesignScreen {
+        id: designing
+        anchors.fill: parent
+        visible: root.shown === "design"
+        design: root.design
+        onJobsAsked: root.screen = "jobs"
+        onBenchAsked: root.screen = "bench"
     }
     RoomScreen {
         anchors.fill: parent

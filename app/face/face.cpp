@@ -1,6 +1,7 @@
 #include "app/face/face.h"
 
 #include <QQmlError>
+#include <QQuickItem>
 #include <QScreen>
 
 #include "app/viewmodels/registration.h"
@@ -39,6 +40,10 @@ bool Face::load(double dots) {
   if (m_window == nullptr) return false;
 
   m_window->installEventFilter(&m_pedal);
+  connect(m_window, &QWindow::focusObjectChanged, this, [this](QObject* object) {
+    const auto* item = qobject_cast<QQuickItem*>(object);
+    m_pedal.setWriting(item != nullptr && item->flags().testFlag(QQuickItem::ItemAcceptsInputMethod));
+  });
   viewmodels::AlertViewModel& alert = m_desk.alert();
   connect(&alert, &viewmodels::AlertViewModel::changed, this, [this, &alert, last = QString()]() mutable {
     m_pedal.setAlertUp(alert.up());

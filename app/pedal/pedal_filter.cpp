@@ -53,6 +53,7 @@ bool PedalFilter::eventFilter(QObject* watched, QEvent* event) {
     case QEvent::TouchUpdate: return static_cast<const QTouchEvent&>(*event).points().size() >= kPalmContacts;
     default: return QObject::eventFilter(watched, event);
   }
+  if (m_writing && !m_alertUp) return QObject::eventFilter(watched, event);
   const auto& key = static_cast<const QKeyEvent&>(*event);
   const auto pedal = pedalOf(key.key());
   if (!pedal) return QObject::eventFilter(watched, event);

@@ -23,6 +23,8 @@ class PedalFilter : public QObject {
   void alertAppeared();
   // Whether an alert is up: Enter means Heard then.
   void setAlertUp(bool up);
+  // Somebody writes into a text: the keys are letters then, unless an alert is up.
+  void setWriting(bool writing) { m_writing = writing; }
 
   bool eventFilter(QObject* watched, QEvent* event) override;
 
@@ -41,6 +43,7 @@ class PedalFilter : public QObject {
   QElapsedTimer m_clock;
   QTimer m_hold;
   bool m_alertUp = false;
+  bool m_writing = false;
 };
 
 }  // namespace app::pedal

@@ -12,7 +12,8 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
       m_room(workbench, clock),
       m_off(workbench, clock),
       m_made(workbench),
-      m_cutting(workbench) {
+      m_cutting(workbench),
+      m_design(workbench) {
   connect(&workbench, &workbench::Workbench::jobChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::jobsChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::scheduleChanged, &m_alert, &AlertViewModel::refresh);
@@ -20,6 +21,7 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
   connect(&m_timer, &QTimer::timeout, this, &Desk::refresh);
   connect(&m_jobs, &JobsModel::chosen, &m_bench, &BenchViewModel::selectJob);
   connect(&m_jobs, &JobsModel::chosen, &m_cutting, &CuttingViewModel::open);
+  connect(&m_design, &DesignViewModel::onBench, &m_bench, &BenchViewModel::selectJob);
   connect(&m_alert, &AlertViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
   connect(&m_bench, &BenchViewModel::handsFree, &m_alert, &AlertViewModel::refresh);
   if (!workbench.jobs().empty()) m_bench.selectJob(workbench.jobs().front().id);
@@ -47,7 +49,8 @@ QVariantMap Desk::initialProperties() {
           {QStringLiteral("room"), QVariant::fromValue(&m_room)},
           {QStringLiteral("off"), QVariant::fromValue(&m_off)},
           {QStringLiteral("made"), QVariant::fromValue(&m_made)},
-          {QStringLiteral("cutting"), QVariant::fromValue(&m_cutting)}};
+          {QStringLiteral("cutting"), QVariant::fromValue(&m_cutting)},
+          {QStringLiteral("design"), QVariant::fromValue(&m_design)}};
 }
 
 }  // namespace app::viewmodels

@@ -7,6 +7,7 @@
 #include "app/viewmodels/alert_view_model.h"
 #include "app/viewmodels/bench_view_model.h"
 #include "app/viewmodels/cutting_view_model.h"
+#include "app/viewmodels/design_view_model.h"
 #include "app/viewmodels/jobs_model.h"
 #include "app/viewmodels/made_view_model.h"
 #include "app/viewmodels/off_time_view_model.h"
@@ -31,11 +32,13 @@ class Desk : public QObject {
   OffTimeViewModel& off() { return m_off; }
   MadeViewModel& made() { return m_made; }
   CuttingViewModel& cutting() { return m_cutting; }
+  DesignViewModel& design() { return m_design; }
 
   void refresh();
   // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
-  // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off, made, cutting.
+  // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off, made, cutting,
+  // design.
   QVariantMap initialProperties();
 
  private:
@@ -49,6 +52,7 @@ class Desk : public QObject {
   OffTimeViewModel m_off;
   MadeViewModel m_made;
   CuttingViewModel m_cutting;
+  DesignViewModel m_design;
 };
 
 }  // namespace app::viewmodels

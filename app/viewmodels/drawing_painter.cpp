@@ -75,12 +75,20 @@ Style styleOfAct(Role role, bool closed, const Inks& inks) {
   }
 }
 
-Style styleOf(const Primitive& primitive, bool worked, bool closed, const Inks& inks) {
+Style styleOf(const Primitive& primitive, bool worked, bool wrong, bool closed, const QColor& tint, const Inks& inks) {
   if (isOfAct(primitive.role)) return styleOfAct(primitive.role, closed, inks);
   const bool dimension = primitive.role == Role::Dimension || primitive.role == Role::DimensionText;
   const bool mark = primitive.role == Role::Mark;
   const QColor colour = worked || dimension ? inks.worked : mark ? inks.ink : inks.pencil;
   Style style{QPen(colour, worked || dimension ? 3 * inks.hairline : inks.hairline)};
+  if (wrong) style.pen = QPen(inks.worked, 3 * inks.hairline, Qt::DashLine);
+  if (tint.isValid() && closed) {
+    // By lamp a board in full light would blind.
+    constexpr double kByDay = 0.92;
+    constexpr double kByLamp = 0.6;
+    style.fill = mixed(inks.ground, tint, inks.ground.lightnessF() > 0.5F ? kByDay : kByLamp);
+    return style;
+  }
   if (mark || (worked && closed && isFilledWhenWorked(primitive.role))) style.fill = colour;
   return style;
 }
@@ -102,19 +110,20 @@ void paintPath(QPainter& painter, const QPainterPath& path, const Style& style) 
   painter.drawPath(path);
 }
 
-void paintOne(QPainter& painter, const Primitive& primitive, bool worked, double scale, const Inks& inks) {
+void paintOne(QPainter& painter, const Primitive& primitive, bool worked, bool wrong, const QColor& tint, double scale,
+              const Inks& inks) {
   if (const auto* patch = std::get_if<core::geometry::Patch>(&primitive.shape)) {
     QPainterPath path;
     path.setFillRule(Qt::OddEvenFill);
     addSegments(path, patch->outer.segments(), true, scale);
     addSegments(path, patch->inner.segments(), true, scale);
-    paintPath(painter, path, styleOf(primitive, worked, true, inks));
+    paintPath(painter, path, styleOf(primitive, worked, wrong, true, tint, inks));
     return;
   }
   if (const auto* line = std::get_if<core::sheets::Path>(&primitive.shape)) {
     QPainterPath path;
     addSegments(path, line->segments, line->closed, scale);
-    paintPath(painter, path, styleOf(primitive, worked, line->closed, inks));
+    paintPath(painter, path, styleOf(primitive, worked, wrong, line->closed, tint, inks));
     return;
   }
   if (const auto* frame = std::get_if<core::sheets::Frame>(&primitive.shape)) {
@@ -124,13 +133,13 @@ void paintOne(QPainter& painter, const Primitive& primitive, bool worked, double
     if (frame->innerFrom != frame->innerTo) {
       path.addRect(QRectF(at(frame->innerFrom, scale), at(frame->innerTo, scale)));
     }
-    paintPath(painter, path, styleOf(primitive, worked, true, inks));
+    paintPath(painter, path, styleOf(primitive, worked, wrong, true, tint, inks));
     return;
   }
   if (const auto* stroke = std::get_if<core::sheets::Stroke>(&primitive.shape)) {
     QPolygonF points;
     for (const core::sheets::Point& point : stroke->points) points << at(point, scale);
-    const Style style = styleOf(primitive, worked, stroke->closed, inks);
+    const Style style = styleOf(primitive, worked, wrong, stroke->closed, tint, inks);
     painter.setPen(style.pen);
     painter.setBrush(style.fill);
     if (stroke->closed) {
@@ -144,28 +153,46 @@ void paintOne(QPainter& painter, const Primitive& primitive, bool worked, double
 
 }  // namespace
 
-void paintDrawing(QPainter& painter, const PieceDrawing& drawing, const QSizeF& room, const Inks& inks) {
-  if (!drawing.piece || drawing.piece->width <= 0 || drawing.piece->height <= 0) return;
-  painter.setRenderHint(QPainter::Antialiasing);
+QTransform fitted(const PieceDrawing& drawing, const QSizeF& room, double hairline) {
   // A centre of an arc may lie off the piece: then the whole of the dimension is brought in with it.
-  QRectF seen(0, 0, drawing.piece->width, drawing.piece->height);
+  QRectF seen = drawing.seen.isNull() ? QRectF(0, 0, drawing.piece->width, drawing.piece->height) : drawing.seen;
   if (drawing.dimension) {
     for (const Primitive& primitive : *drawing.dimension) seen = seen.united(reachOf(primitive));
   }
-  const double margin = 3 * inks.hairline;
+  const double margin = 3 * hairline;
   const double scale =
       std::min((room.width() - 2 * margin) / seen.width(), (room.height() - 2 * margin) / seen.height());
-  painter.translate((room.width() - seen.width() * scale) / 2 - seen.left() * scale,
-                    (room.height() - seen.height() * scale) / 2 - seen.top() * scale);
+  QTransform transform;
+  transform.translate((room.width() - seen.width() * scale) / 2 - seen.left() * scale,
+                      (room.height() - seen.height() * scale) / 2 - seen.top() * scale);
+  transform.scale(scale, scale);
+  return transform;
+}
+
+void paintDrawing(QPainter& painter, const PieceDrawing& drawing, const QSizeF& room, const Inks& inks) {
+  if (!drawing.piece || drawing.piece->width <= 0 || drawing.piece->height <= 0) return;
+  painter.setRenderHint(QPainter::Antialiasing);
+  const QTransform fit = fitted(drawing, room, inks.hairline);
+  // Pens are in pixels: only the place is the painter's, the scale goes into the points.
+  const double scale = fit.m11();
+  painter.translate(fit.dx(), fit.dy());
+  const auto stands = [](const Primitive& primitive) {
+    return [&primitive](const std::string& thing) { return core::sheets::belongsTo(primitive.element, thing); };
+  };
+  const auto tintOf = [&](const Primitive& primitive) {
+    const auto found = drawing.tints.find({primitive.element, primitive.role});
+    return found == drawing.tints.end() ? QColor() : found->second;
+  };
   // Ink goes over pencil, so that no neighbour's edge runs across what is worked.
   for (const bool inked : {false, true}) {
     for (const Primitive& primitive : drawing.piece->primitives) {
-      const bool worked = !drawing.worked.empty() && core::sheets::belongsTo(primitive.element, drawing.worked);
-      if (worked == inked) paintOne(painter, primitive, worked, scale, inks);
+      const bool wrong = std::any_of(drawing.wrong.begin(), drawing.wrong.end(), stands(primitive));
+      const bool worked = !wrong && !drawing.worked.empty() && stands(primitive)(drawing.worked);
+      if ((worked || wrong) == inked) paintOne(painter, primitive, worked, wrong, tintOf(primitive), scale, inks);
     }
   }
   if (drawing.dimension) {
-    for (const Primitive& primitive : *drawing.dimension) paintOne(painter, primitive, false, scale, inks);
+    for (const Primitive& primitive : *drawing.dimension) paintOne(painter, primitive, false, false, {}, scale, inks);
   }
 }
 

@@ -3,6 +3,7 @@
 #include <QColor>
 #include <QPainter>
 #include <QSizeF>
+#include <QTransform>
 
 #include "app/viewmodels/piece_drawing.h"
 
@@ -15,6 +16,9 @@ struct Inks {
   QColor ground;
   double hairline = 1;  // width of a pencil line, in pixels; ink is three times that
 };
+
+// From mm of the piece to pixels of `room`.
+QTransform fitted(const PieceDrawing& drawing, const QSizeF& room, double hairline);
 
 // As large as fits `room`, in its middle.
 void paintDrawing(QPainter& painter, const PieceDrawing& drawing, const QSizeF& room, const Inks& inks);

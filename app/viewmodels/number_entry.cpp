@@ -56,16 +56,21 @@ QString NumberEntry::unit() const {
   return m_units == UnitSystem::Inches ? QStringLiteral("in") : QStringLiteral("mm");
 }
 
-core::base::Result<core::units::Length, core::base::Message> NumberEntry::length() const {
+std::string NumberEntry::text() const {
   QString text = m_whole;
   if (m_units == UnitSystem::Millimetres) {
     if (!m_upper.isEmpty()) text += QLatin1Char('.') + m_upper;
   } else if (m_place > 0 && !(m_upper.isEmpty() && m_lower.isEmpty())) {
-    if (m_lower.isEmpty()) return core::base::Message("entry.half-a-fraction");
     if (!text.isEmpty()) text += QLatin1Char(' ');
     text += m_upper + QLatin1Char('/') + m_lower;
   }
-  auto parsed = core::units::parseLength((text + QLatin1Char(' ') + unit()).toStdString());
+  return (text + QLatin1Char(' ') + unit()).toStdString();
+}
+
+core::base::Result<core::units::Length, core::base::Message> NumberEntry::length() const {
+  const bool upper = m_units == UnitSystem::Inches && m_place > 0 && !m_upper.isEmpty();
+  if (upper && m_lower.isEmpty()) return core::base::Message("entry.half-a-fraction");
+  auto parsed = core::units::parseLength(text());
   if (!parsed) return std::move(parsed).error();
   return parsed.value().length;
 }

@@ -33,6 +33,8 @@ class NumberEntry {
   QString denominator() const { return m_lower; }
   QString unit() const;
 
+  // What is keyed in as a job file writes it: "317.5 mm", "12 3/8 in". Only length() says whether it is one.
+  std::string text() const;
   // The length keyed in, or what is wrong with it.
   core::base::Result<core::units::Length, core::base::Message> length() const;
 

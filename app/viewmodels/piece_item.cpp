@@ -13,4 +13,11 @@ void PieceItem::paint(QPainter* painter) {
   paintDrawing(*painter, m_drawing, size(), {m_ink, m_pencil, m_worked, m_ground, m_hairline});
 }
 
+QPointF PieceItem::onPiece(double x, double y) const {
+  if (!m_drawing.piece) return {};
+  return fitted(m_drawing, size(), m_hairline).inverted().map(QPointF(x, y));
+}
+
+double PieceItem::mmPerPixel() const { return m_drawing.piece ? 1 / fitted(m_drawing, size(), m_hairline).m11() : 0; }
+
 }  // namespace app::viewmodels

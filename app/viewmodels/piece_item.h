@@ -23,6 +23,10 @@ class PieceItem : public QQuickPaintedItem {
   explicit PieceItem(QQuickItem* parent = nullptr);
   void paint(QPainter* painter) override;
 
+  // The place on the piece under a place of the item, in mm; and how many mm a pixel is.
+  Q_INVOKABLE QPointF onPiece(double x, double y) const;
+  Q_INVOKABLE double mmPerPixel() const;
+
  signals:
   void changed();
 

@@ -9,6 +9,8 @@ QtObject {
     // How far away the tablet stands, and how far it must still be read from, in mm.
     property double distance: 800
     property double farDistance: 2000
+    // At the desk it is held or leaned over.
+    property double deskDistance: 420
 
     readonly property string family: {
         const wanted = ["Noto Sans", "DejaVu Sans Condensed", "DejaVu Sans"];
@@ -42,6 +44,12 @@ QtObject {
     readonly property int farText: letters(22.2, farDistance)
     readonly property int farFigure: letters(45.5, farDistance)
 
+    readonly property int deskLabel: letters(16.2, deskDistance)
+    readonly property int deskText: letters(20, deskDistance)
+    readonly property int deskTitle: letters(27, deskDistance)
+
+    readonly property double deskKey: mm(10)
+    readonly property double deskGap: mm(2)
     readonly property double corner: mm(30)
     readonly property double benchKey: mm(25)
     readonly property double key: mm(20)

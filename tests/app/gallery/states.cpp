@@ -10,6 +10,7 @@ namespace {
 
 using app::viewmodels::BenchViewModel;
 using app::viewmodels::CuttingViewModel;
+using app::viewmodels::DesignViewModel;
 using Kind = BenchViewModel::Kind;
 
 constexpr int kMostSteps = 2000;
@@ -36,6 +37,13 @@ Stage::Stage(const std::vector<std::string>& jobs) {
     if (text) static_cast<void>(m_workbench->takeIn(*text));
   }
   m_desk = std::make_unique<app::viewmodels::Desk>(*m_workbench, m_clock);
+}
+
+bool Stage::beginDesign(const std::string& job) {
+  const auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/" + job + ".job.json");
+  if (!text) return false;
+  const auto begun = m_workbench->beginDesign(core::base::parseJson(*text).root, "");
+  return begun && m_desk->design().open(begun.value());
 }
 
 bool Stage::workUntil(const std::function<bool()>& there) {
@@ -161,6 +169,19 @@ const std::vector<State>& states() {
     }
     return s.desk().cutting().page() == CuttingViewModel::Page::Over;
   };
+  static const auto kFresh = [](Stage& s) { return s.desk().design().beginFresh(); };
+  // The design of the chart, in a section, perhaps at one of its fields, seen from some side.
+  static const auto kDesign = [](int section, int field = -1,
+                                 DesignViewModel::View view = DesignViewModel::View::Face) {
+    return [=](Stage& s) {
+      auto& design = s.desk().design();
+      if (!s.beginDesign("pilots-chart")) return false;
+      design.chooseSection(section);
+      design.chooseField(field);
+      design.look(view);
+      return true;
+    };
+  };
   static const std::vector<State> kStates = {
       {"bench-first", "bench", kChart, kFirst},
       {"bench-caution", "bench", kChart, kCaution},
@@ -241,6 +262,18 @@ const std::vector<State>& states() {
       {"cutting-cut", "cutting", kChart, kSheetUnderWay(2)},
       {"cutting-keep", "cutting", kChart, kSheetUnderWay(-1)},
       {"cutting-over", "cutting", kChart, kAllCut},
+      {"design-fresh", "design", {}, kFresh},
+      {"design-work", "design", {}, kDesign(0)},
+      {"design-text", "design", {}, kDesign(1, 0)},
+      {"design-boards", "design", {}, kDesign(3, -1, DesignViewModel::View::Section)},
+      {"design-length", "design", {}, kDesign(3, 0)},
+      {"design-window", "design", {}, kDesign(4, 0)},
+      {"design-borders", "design", {}, kDesign(5)},
+      {"design-proportions", "design", {}, kDesign(5, 2)},
+      {"design-bands", "design", {}, kDesign(7, -1, DesignViewModel::View::Back)},
+      {"design-lines", "design", {}, kDesign(8)},
+      {"design-leaf", "design", {}, kDesign(11)},
+      {"design-techniques", "design", {}, kDesign(13, 0, DesignViewModel::View::Steps)},
       {"jobs-empty", "jobs", {}, kFirst},
   };
   return kStates;

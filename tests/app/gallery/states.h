@@ -20,6 +20,9 @@ class Stage {
   FakeClock& clock() { return m_clock; }
   app::workbench::Workbench& workbench() { return *m_workbench; }
 
+  // Begins a design from the job of that name and opens it.
+  bool beginDesign(const std::string& job);
+
   // Finishes what is shown, letting minutes go by where nothing can be started, until `there`. False where that never
   // happens.
   bool workUntil(const std::function<bool()>& there);

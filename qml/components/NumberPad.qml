@@ -8,6 +8,8 @@ Grid {
     id: root
 
     property bool inches: false
+    property double keySize: Metrics.key
+    property int legendSize: Metrics.title
     readonly property var rows: [7, 8, 9, 4, 5, 6, 1, 2, 3]
 
     signal digit(int number)
@@ -25,7 +27,9 @@ Grid {
 
             objectName: "digit" + modelData
             legend: String(modelData)
-            legendSize: Metrics.title
+            width: root.keySize
+            height: root.keySize
+            legendSize: root.legendSize
             lockout: Touch.padLockout
             onActed: root.digit(modelData)
         }
@@ -34,21 +38,27 @@ Grid {
         objectName: "part"
         legend: root.inches ? "⁄" : "."
         hint: root.inches ? qsTr("over") : ""
-        legendSize: Metrics.title
+        width: root.keySize
+        height: root.keySize
+        legendSize: root.legendSize
         lockout: Touch.padLockout
         onActed: root.part()
     }
     TouchKey {
         objectName: "digit0"
         legend: "0"
-        legendSize: Metrics.title
+        width: root.keySize
+        height: root.keySize
+        legendSize: root.legendSize
         lockout: Touch.padLockout
         onActed: root.digit(0)
     }
     TouchKey {
         objectName: "erase"
         legend: "⌫"
-        legendSize: Metrics.title
+        width: root.keySize
+        height: root.keySize
+        legendSize: root.legendSize
         lockout: Touch.padLockout
         repeats: true
         onActed: root.erased()

@@ -1,0 +1,200 @@
+#include "app/designing/builder.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+#include "app/convert/text.h"
+#include "app/words/words.h"
+#include "core/base/text.h"
+
+namespace app::designing {
+
+using convert::toQt;
+using core::base::Value;
+
+namespace {
+
+Value operation(const char* op, const std::string& pointer) {
+  return Value::object().set("op", Value::text(op)).set("path", Value::text(pointer));
+}
+
+QString shown(const Value& value) {
+  switch (value.kind()) {
+    case Value::Kind::Text: return toQt(value.asText());
+    case Value::Kind::Number: return toQt(core::base::shortestNumber(value.asNumber()));
+    default: return {};
+  }
+}
+
+// How much of a problem's place a pointer covers: whole steps only.
+std::size_t covers(const std::string& pointer, const std::string& place) {
+  if (pointer == place) return pointer.size() + 1;
+  return core::base::startsWith(place, pointer + '/') ? pointer.size() : 0;
+}
+
+// A missing key is told at its parent; the field that would hold it is meant.
+std::string placeOf(const core::base::Problem& problem) {
+  const auto* key = problem.message.id == "read.missing-key" ? problem.message.argument("key") : nullptr;
+  const auto* name = key == nullptr ? nullptr : std::get_if<std::string>(key);
+  return name == nullptr ? problem.pointer : core::base::pointerTo(problem.pointer, *name);
+}
+
+// How many steps two pointers have in common.
+std::size_t common(const std::string& a, const std::string& b) {
+  std::size_t steps = 0;
+  for (std::size_t i = 0; i <= std::min(a.size(), b.size()); ++i) {
+    const bool ends = (i == a.size() || a[i] == '/') && (i == b.size() || b[i] == '/');
+    if (ends && i > 0) ++steps;
+    if (i == a.size() || i == b.size() || a[i] != b[i]) break;
+  }
+  return steps;
+}
+
+}  // namespace
+
+bool Section::hasProblems() const {
+  return !problems.isEmpty() ||
+         std::any_of(fields.begin(), fields.end(), [](const Field& field) { return !field.problems.isEmpty(); });
+}
+
+bool Section::hasMissing() const {
+  return std::any_of(fields.begin(), fields.end(), [](const Field& field) { return field.missing; });
+}
+
+QString sizeText(const QString& width, const QString& height) {
+  if (width.isEmpty() || height.isEmpty()) return {};
+  // One unit for both where they have the same.
+  const qsizetype space = width.lastIndexOf(QLatin1Char(' '));
+  const QString unit = space < 0 ? QString() : width.mid(space);
+  const bool same = !unit.isEmpty() && height.endsWith(unit);
+  return QCoreApplication::translate("design", "%1 × %2").arg(same ? width.left(space) : width, height);
+}
+
+QString counted(std::size_t count) { return count == 0 ? QString::fromUtf8("–") : QString::number(count); }
+
+Value addTo(const std::string& pointer, Value value) {
+  return operation("add", pointer).set("value", std::move(value));
+}
+
+Value removeFrom(const std::string& pointer) { return operation("remove", pointer); }
+
+Value patchOf(std::initializer_list<Value> operations) {
+  Value patch = Value::array();
+  for (const Value& one : operations) patch.append(one);
+  return patch;
+}
+
+Value putAt(const Value& document, const std::string& pointer, Value value) {
+  Value patch = Value::array();
+  for (std::size_t end = pointer.find('/', 1); end != std::string::npos; end = pointer.find('/', end + 1)) {
+    const std::string above = pointer.substr(0, end);
+    if (core::base::at(document, above) == nullptr) patch.append(addTo(above, Value::object()));
+  }
+  patch.append(addTo(pointer, std::move(value)));
+  return patch;
+}
+
+void Builder::section(const QString& name, const QString& summary) {
+  m_sections.push_back({name, summary, {}, {}});
+  of({});
+}
+
+void Builder::of(const QString& name, const std::string& element) {
+  m_of = name;
+  m_element = element;
+}
+
+Field& Builder::add(Field::Kind kind, const QString& label, const std::string& pointer, const QString& usual) {
+  Field field;
+  field.kind = kind;
+  field.label = label;
+  field.of = m_of;
+  field.element = m_element;
+  field.pointer = pointer;
+  const Value* value = pointer.empty() ? nullptr : at(pointer);
+  field.entered = value != nullptr;
+  field.value = value == nullptr ? usual : shown(*value);
+  return m_sections.back().fields.emplace_back(std::move(field));
+}
+
+Field& Builder::length(const QString& label, const std::string& pointer, const QString& usual) {
+  return add(Field::Kind::Length, label, pointer, usual);
+}
+
+Field& Builder::number(const QString& label, const std::string& pointer, const QString& usual) {
+  return add(Field::Kind::Number, label, pointer, usual);
+}
+
+Field& Builder::text(const QString& label, const std::string& pointer, const QString& usual) {
+  return add(Field::Kind::Text, label, pointer, usual);
+}
+
+Field& Builder::choice(const QString& label, const std::string& pointer, const std::vector<Named>& options,
+                       const char* usual) {
+  Field& field = add(Field::Kind::Choice, label, pointer, {});
+  const std::string now = field.entered ? textAt(pointer) : usual;
+  field.value = toQt(now);
+  for (const auto& [written, called] : options) {
+    field.options.push_back({called, {}, putAt(m_document, pointer, Value::text(written)), now == written});
+    if (now == written) field.value = called;
+  }
+  return field;
+}
+
+Field& Builder::act(const QString& label, Value patch) {
+  Field& field = add(Field::Kind::Act, label, "", {});
+  field.options.push_back({label, {}, std::move(patch), false});
+  return field;
+}
+
+std::string Builder::textAt(const std::string& pointer) const {
+  const Value* value = at(pointer);
+  return value != nullptr && value->kind() == Value::Kind::Text ? value->asText() : "";
+}
+
+std::size_t Builder::countAt(const std::string& pointer) const {
+  const Value* value = at(pointer);
+  return value != nullptr && value->kind() == Value::Kind::Array ? value->items().size() : 0;
+}
+
+QString Builder::figure(const std::string& id) const {
+  const auto* figure = design() == nullptr ? nullptr : design()->figures.find(id);
+  return figure == nullptr ? QString() : toQt(figure->display);
+}
+
+std::vector<Section> Builder::finish() {
+  const auto units = design() == nullptr ? core::units::UnitSystem::Millimetres : design()->job.units;
+  for (const core::base::Problem& problem : m_read.problems.sorted()) {
+    const QString said = words::text(problem.message, units);
+    const std::string place = placeOf(problem);
+    Field* field = nullptr;
+    Section* nearest = &m_sections.front();
+    std::size_t covered = 0;
+    std::size_t shared = 0;
+    for (Section& section : m_sections) {
+      for (Field& one : section.fields) {
+        if (one.pointer.empty()) continue;
+        if (const std::size_t much = covers(one.pointer, place); much > covered) {
+          covered = much;
+          field = &one;
+        }
+        if (const std::size_t steps = common(one.pointer, place); steps > shared) {
+          shared = steps;
+          nearest = &section;
+        }
+      }
+    }
+    if (field != nullptr && !field->entered && problem.message.id == "read.missing-key") {
+      field->missing = true;
+      continue;
+    }
+    if (field != nullptr && field->value.isEmpty() && problem.message.id == "read.empty-text") {
+      field->missing = true;
+      continue;
+    }
+    (field != nullptr ? field->problems : nearest->problems) << said;
+  }
+  return std::move(m_sections);
+}
+
+}  // namespace app::designing

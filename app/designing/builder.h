@@ -1,0 +1,61 @@
+#pragma once
+// Gathers the fields of a design section by section. Only this room uses it.
+#include <initializer_list>
+#include <utility>
+
+#include "app/designing/fields.h"
+
+namespace app::designing {
+
+// A choice as the file writes it, and as it is called.
+using Named = std::pair<const char*, QString>;
+
+class Builder {
+ public:
+  Builder(const core::base::Value& document, const core::design::ReadDesign& read)
+      : m_document(document), m_read(read) {}
+
+  void section(const QString& name, const QString& summary = {});
+  // Fields that follow belong to it.
+  void of(const QString& name, const std::string& element = "");
+
+  // `usual`: what holds where nothing is entered; "" where it has to be.
+  Field& length(const QString& label, const std::string& pointer, const QString& usual = {});
+  Field& number(const QString& label, const std::string& pointer, const QString& usual = {});
+  Field& text(const QString& label, const std::string& pointer, const QString& usual = {});
+  Field& choice(const QString& label, const std::string& pointer, const std::vector<Named>& options,
+                const char* usual = "");
+  Field& act(const QString& label, core::base::Value patch);
+
+  // Problems that are no field's go to the section whose places they are nearest to.
+  std::vector<Section> finish();
+
+  const core::base::Value& document() const { return m_document; }
+  const core::design::Design* design() const { return m_read.design ? &*m_read.design : nullptr; }
+  const core::base::Value* at(const std::string& pointer) const { return core::base::at(m_document, pointer); }
+  // The text there; "" where there is none.
+  std::string textAt(const std::string& pointer) const;
+  std::size_t countAt(const std::string& pointer) const;
+  // A figure as it is shown; "" where the design does not lay out.
+  QString figure(const std::string& id) const;
+
+ private:
+  Field& add(Field::Kind kind, const QString& label, const std::string& pointer, const QString& usual);
+
+  const core::base::Value& m_document;
+  const core::design::ReadDesign& m_read;
+  std::vector<Section> m_sections;
+  QString m_of;
+  std::string m_element;
+};
+
+// "420 mm × 350 mm"; "" where either is not known yet.
+QString sizeText(const QString& width, const QString& height);
+// How many of something, for a section's summary.
+QString counted(std::size_t count);
+
+core::base::Value patchOf(std::initializer_list<core::base::Value> operations);
+core::base::Value addTo(const std::string& pointer, core::base::Value value);
+core::base::Value removeFrom(const std::string& pointer);
+
+}  // namespace app::designing

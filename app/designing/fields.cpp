@@ -1,0 +1,203 @@
+// The piece from the work outwards: what it is, what shows, boards, window, borders, frame.
+#include "app/designing/fields.h"
+
+#include <QCoreApplication>
+
+#include "app/convert/text.h"
+#include "app/designing/builder.h"
+#include "app/designing/ornament.h"
+#include "core/units/length_display.h"
+
+namespace app::designing {
+
+using core::base::Value;
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("design", text); }
+
+QString proposed(const char* value) { return QString::fromUtf8(value); }
+
+void theWork(Builder& build) {
+  build.section(tr("The work"), sizeText(QString::fromStdString(build.textAt("/artwork/width")),
+                                         QString::fromStdString(build.textAt("/artwork/height"))));
+  build.length(tr("width"), "/artwork/width");
+  build.length(tr("height"), "/artwork/height");
+  build.length(tr("thickness"), "/artwork/thickness", proposed("0.3 mm"));
+  if (build.at("/artwork/sheet") == nullptr) {
+    Value sheet = Value::object();
+    for (const char* side : {"width", "height"}) {
+      const std::string shown = build.textAt(std::string("/artwork/") + side);
+      sheet.set(side, Value::text(shown.empty() ? "1 mm" : shown));
+    }
+    sheet.set("left", Value::text("0 mm")).set("top", Value::text("0 mm"));
+    build.act(tr("The sheet is larger than what shows"), patchOf({addTo("/artwork/sheet", sheet)}));
+  } else {
+    build.of(tr("whole sheet"));
+    build.length(tr("width"), "/artwork/sheet/width");
+    build.length(tr("height"), "/artwork/sheet/height");
+    build.length(tr("what shows, from its left"), "/artwork/sheet/left");
+    build.length(tr("what shows, from its top"), "/artwork/sheet/top");
+    build.of({});
+    build.act(tr("The sheet is what shows"), patchOf({removeFrom("/artwork/sheet")}));
+  }
+}
+
+void thePiece(Builder& build) {
+  build.section(tr("The piece"), QString::fromStdString(build.textAt("/reference")));
+  build.text(tr("title"), "/title");
+  build.text(tr("reference"), "/reference");
+  build.text(tr("for whom"), "/client");
+  build.text(tr("due"), "/due").note = tr("year-month-day, 2026-12-11");
+}
+
+void whatShows(Builder& build) {
+  const bool floats = build.at("/mount/window/margin") != nullptr;
+  build.section(tr("What shows"), floats ? tr("floats") : tr("covered"));
+  Field& way = build.choice(tr("edge of the work"), "/mount/window/overlap", {});
+  way.pointer.clear();
+  way.value = floats ? tr("shows, with air round it") : tr("is covered by the mount");
+  const std::string now = build.textAt(floats ? "/mount/window/margin" : "/mount/window/overlap");
+  const auto other = [&](const char* from, const char* to, const char* usual) {
+    return floats == (std::string(to) == "margin")
+               ? patchOf({})
+               : patchOf({removeFrom(std::string("/mount/window/") + from),
+                          addTo(std::string("/mount/window/") + to, Value::text(usual))});
+  };
+  way.options = {{tr("is covered by the mount"), {}, other("margin", "overlap", "3 mm"), !floats},
+                 {tr("shows, with air round it"), {}, other("overlap", "margin", "8 mm"), floats}};
+  build
+      .length(floats ? tr("air round the sheet") : tr("covered on every side"),
+              floats ? "/mount/window/margin" : "/mount/window/overlap")
+      .note = build.figure("visible.width").isEmpty()
+                  ? QString()
+                  : tr("shows %1").arg(sizeText(build.figure("visible.width"), build.figure("visible.height")));
+}
+
+void theBoards(Builder& build) {
+  const std::size_t count = build.countAt("/mount/boards");
+  build.section(tr("Boards"), counted(count));
+  for (std::size_t i = 0; i < count; ++i) {
+    const std::string board = core::base::pointerTo("/mount/boards", i);
+    const std::string id = build.textAt(board + "/id");
+    build.of(tr("%1 board").arg(QString::fromStdString(id)), id);
+    build.length(tr("thickness"), board + "/thickness");
+    if (i > 0) {
+      const QString flat = build.figure("board." + id + ".reveal.flat");
+      build.length(tr("reveal"), board + "/reveal").note = flat.isEmpty() ? QString() : tr("flat part %1").arg(flat);
+    }
+    const QString plan = build.figure("board." + id + ".bevel.plan");
+    build.number(tr("bevel angle"), board + "/bevel/angle", proposed("45")).note =
+        plan.isEmpty() ? QString() : tr("seen as %1 from the front").arg(plan);
+  }
+  build.of({});
+  constexpr std::size_t kMostBoards = 3;
+  if (count < kMostBoards) {
+    const char* id = count == 1 ? "under" : "inmost";
+    Value board = Value::object();
+    board.set("id", Value::text(id)).set("thickness", Value::text("1.5 mm")).set("reveal", Value::text("6 mm"));
+    board.set("bevel", Value::object().set("angle", Value::integer(45)));
+    build.act(tr("One more board beneath"), patchOf({addTo("/mount/boards/-", board)}));
+  }
+  if (count > 1) {
+    build.act(tr("Leave the lowest board out"),
+              patchOf({removeFrom(core::base::pointerTo("/mount/boards", count - 1))}));
+  }
+}
+
+void theBorders(Builder& build) {
+  build.section(tr("Borders"), sizeText(build.figure("outer.width"), build.figure("outer.height")));
+  const bool outer = build.at("/mount/borders/outer") != nullptr;
+  const bool four = build.at("/mount/borders/top") != nullptr;
+  Value sides = Value::object();
+  sides.set("sides", Value::text("70 mm")).set("weighting", Value::text("4:3"));
+  Value each = Value::object();
+  for (const char* side : {"top", "bottom", "left", "right"}) {
+    const QString figure = build.design() == nullptr
+                               ? QString()
+                               : build.figure("board." + build.design()->job.boards.front().id + ".border." + side);
+    const bool plain = !figure.isEmpty() && !figure.startsWith(QChar(0x2248));
+    each.set(side, Value::text(plain ? figure.toStdString() : "70 mm"));
+  }
+  Value whole = Value::object();
+  Value size = Value::object();
+  for (const char* side : {"width", "height"}) {
+    const QString figure = build.figure(std::string("outer.") + side);
+    const bool plain = !figure.isEmpty() && !figure.startsWith(QChar(0x2248));
+    size.set(side, Value::text(plain ? figure.toStdString() : "500 mm"));
+  }
+  whole.set("outer", size).set("weighting", Value::text("equal"));
+  Field& way = build.choice(tr("given as"), "/mount/borders", {});
+  way.pointer.clear();
+  way.value = outer ? tr("size of the mount") : four ? tr("each side") : tr("sides and weighting");
+  const auto become = [](const Value& entry) { return patchOf({addTo("/mount/borders", entry)}); };
+  way.options = {{tr("sides and weighting"), {}, become(sides), !outer && !four},
+                 {tr("each side"), {}, become(each), four},
+                 {tr("size of the mount"), {}, become(whole), outer}};
+  if (outer) {
+    build.length(tr("mount width"), "/mount/borders/outer/width");
+    build.length(tr("mount height"), "/mount/borders/outer/height");
+  } else if (four) {
+    build.length(tr("top"), "/mount/borders/top");
+    build.length(tr("bottom"), "/mount/borders/bottom");
+    if (build.at("/mount/borders/sides") != nullptr) {
+      build.length(tr("sides"), "/mount/borders/sides");
+    } else {
+      build.length(tr("left"), "/mount/borders/left");
+      build.length(tr("right"), "/mount/borders/right");
+    }
+  } else {
+    build.length(tr("sides"), "/mount/borders/sides");
+  }
+  if (!four) theWeighting(build);
+}
+
+void theFrame(Builder& build) {
+  build.section(tr("Frame"), sizeText(build.figure("rebate.width"), build.figure("rebate.height")));
+  build.length(tr("play in the rebate, both sides"), "/mount/rebate/allowanceTotal", proposed("3 mm")).note =
+      build.figure("rebate.width").isEmpty()
+          ? QString()
+          : tr("rebate %1").arg(sizeText(build.figure("rebate.width"), build.figure("rebate.height")));
+  build.length(tr("hidden by the lip"), "/mount/rebate/cover", proposed("6 mm"));
+  build.length(tr("glazing"), "/package/glazing", proposed("2 mm"));
+  build.length(tr("spacer"), "/package/spacer", proposed("0 mm"));
+  build.length(tr("back mount"), "/package/backMount", proposed("1.5 mm"));
+  build.length(tr("backing"), "/package/backing", proposed("3 mm")).note =
+      build.figure("rebate.depth").isEmpty() ? QString() : tr("rebate %1 deep").arg(build.figure("rebate.depth"));
+}
+
+}  // namespace
+
+Value freshDesign() {
+  Value top = Value::object();
+  top.set("id", Value::text("top")).set("thickness", Value::text("1.5 mm"));
+  top.set("bevel", Value::object().set("angle", Value::integer(45)));
+  Value mount = Value::object();
+  mount.set("window", Value::object().set("shape", Value::text("rectangle")).set("overlap", Value::text("3 mm")));
+  mount.set("boards", Value::array().append(top));
+  mount.set("borders", Value::object().set("sides", Value::text("70 mm")).set("weighting", Value::text("4:3")));
+  Value design = Value::object();
+  design.set("format", Value::text("mountwright-job/1")).set("title", Value::text(""));
+  design.set("artwork", Value::object()).set("mount", mount);
+  return design;
+}
+
+std::vector<Section> sectionsOf(const Value& document, const core::design::ReadDesign& read) {
+  Builder build(document, read);
+  theWork(build);
+  thePiece(build);
+  whatShows(build);
+  theBoards(build);
+  theWindow(build);
+  theBorders(build);
+  theFrame(build);
+  theBands(build);
+  theLines(build);
+  theWash(build);
+  theSpandrel(build);
+  theLeaf(build);
+  theBevelColours(build);
+  return build.finish();
+}
+
+}  // namespace app::designing

@@ -1,0 +1,64 @@
+#pragma once
+// What is asked for a design, in the order a maker decides: sections of fields, each a place in the job file. What a
+// field takes is written as a JSON Patch of the document; whether the job then holds together is for the core to say.
+#include <QString>
+#include <QStringList>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/json.h"
+#include "core/design/design.h"
+#include "core/units/length.h"
+
+namespace app::designing {
+
+// One of several answers to a field, or something that can be done there.
+struct Option {
+  QString label;
+  QString why;  // of a proposal; "" for none
+  core::base::Value patch;
+  bool chosen = false;
+};
+
+struct Field {
+  enum class Kind {
+    Length,  // keyed in
+    Number,  // keyed in, without a unit
+    Text,    // written
+    Choice,  // one of `options`
+    Act,     // does its only option at once
+  };
+  Kind kind = Kind::Length;
+  QString label;
+  QString of;           // what it belongs to, "under board"; "" where the section says it
+  std::string pointer;  // of its value in the document
+  QString value;        // as entered; what holds where nothing is
+  bool entered = false;
+  bool missing = false;  // has to be entered and is not
+  QString note;          // what is computed from it
+  QStringList problems;  // of its place
+  std::vector<Option> options;
+  std::string element;  // of the drawing that it shapes; "" for none
+};
+
+struct Section {
+  QString name;
+  QString summary;
+  std::vector<Field> fields;
+  QStringList problems;  // of places of the section that are no field's
+
+  bool hasProblems() const;
+  bool hasMissing() const;
+};
+
+// A document to begin from: nothing of the work, and for the rest what is usual (common practice, no source).
+core::base::Value freshDesign();
+
+// `document` in any state; `read` is what the core makes of it.
+std::vector<Section> sectionsOf(const core::base::Value& document, const core::design::ReadDesign& read);
+
+// A patch that puts a value at a pointer, with what is missing above it.
+core::base::Value putAt(const core::base::Value& document, const std::string& pointer, core::base::Value value);
+
+}  // namespace app::designing

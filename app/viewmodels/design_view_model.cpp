@@ -1,0 +1,463 @@
+#include "app/viewmodels/design_view_model.h"
+
+#include <algorithm>
+
+#include "app/convert/text.h"
+#include "app/designing/techniques.h"
+#include "app/viewmodels/names.h"
+#include "app/words/words.h"
+#include "core/base/text.h"
+#include "core/sheets/piece.h"
+#include "core/sheets/section.h"
+#include "core/workflow/compose.h"
+
+namespace app::viewmodels {
+
+using convert::fromQt;
+using convert::toQt;
+using core::base::Message;
+using core::base::Value;
+using core::units::UnitSystem;
+using designing::Field;
+
+namespace {
+
+QString joined(const QStringList& texts) { return texts.join(QLatin1Char('\n')); }
+
+// What another piece of the same design does not share: the work and its papers.
+Value withoutTheWork(const Value& document) {
+  Value rest = Value::object();
+  for (const auto& [key, value] : document.members()) {
+    if (key == "title" || key == "reference" || key == "due") continue;
+    rest.set(key, key == "artwork" ? Value::object() : value);
+  }
+  return rest;
+}
+
+}  // namespace
+
+DesignViewModel::DesignViewModel(workbench::Workbench& workbench, QObject* parent)
+    : QObject(parent), m_workbench(workbench) {
+  connect(&workbench, &workbench::Workbench::designsChanged, this, &DesignViewModel::refresh);
+}
+
+bool DesignViewModel::beginFresh() { return begun(designing::freshDesign(), ""); }
+
+bool DesignViewModel::beginAgain(const QString& jobId) {
+  const std::string job = fromQt(jobId);
+  const auto parsed = core::base::parseJson(m_workbench.jobText(job));
+  return parsed.readable && begun(withoutTheWork(parsed.root), job);
+}
+
+bool DesignViewModel::sameAgain() { return drafted() != nullptr && begun(withoutTheWork(drafted()->document), m_id); }
+
+bool DesignViewModel::begun(const Value& document, const std::string& from) {
+  const auto id = m_workbench.beginDesign(document, from);
+  if (!id) {
+    told(id.error());
+    return false;
+  }
+  return open(id.value());
+}
+
+bool DesignViewModel::open(const std::string& designId) {
+  m_id = designId;
+  m_section = 0;
+  m_refusal.clear();
+  m_drawing = {};
+  m_field = -1;
+  refresh();
+  return drafted() != nullptr;
+}
+
+QString DesignViewModel::title() const {
+  const Value* title = drafted() == nullptr ? nullptr : drafted()->document.find("title");
+  const bool named = title != nullptr && title->kind() == Value::Kind::Text && !title->asText().empty();
+  return named ? toQt(title->asText()) : tr("A piece without a title yet");
+}
+
+QString DesignViewModel::sectionName() const { return m_sections.empty() ? QString() : m_sections[m_section].name; }
+
+QString DesignViewModel::sectionProblem() const {
+  return m_sections.empty() ? QString() : joined(m_sections[m_section].problems);
+}
+
+const designing::Field* DesignViewModel::field() const {
+  if (m_sections.empty() || m_field < 0) return nullptr;
+  const auto& fields = m_sections[m_section].fields;
+  const auto index = static_cast<std::size_t>(m_field);
+  return index < fields.size() && fields[index].kind != Field::Kind::Act ? &fields[index] : nullptr;
+}
+
+DesignViewModel::Entering DesignViewModel::entering() const {
+  if (field() == nullptr) return Entering::Nothing;
+  switch (field()->kind) {
+    case Field::Kind::Length: return Entering::Length;
+    case Field::Kind::Number: return Entering::Number;
+    case Field::Kind::Text: return Entering::Text;
+    case Field::Kind::Choice: return Entering::Choice;
+    case Field::Kind::Act: break;
+  }
+  return Entering::Nothing;
+}
+
+QString DesignViewModel::fieldLabel() const {
+  if (field() == nullptr) return {};
+  return field()->of.isEmpty() ? capitalised(field()->label) : capitalised(field()->of) + tr(", ") + field()->label;
+}
+
+QString DesignViewModel::fieldValue() const { return field() == nullptr ? QString() : field()->value; }
+
+QString DesignViewModel::fieldNote() const { return field() == nullptr ? QString() : field()->note; }
+
+QString DesignViewModel::fieldProblem() const { return field() == nullptr ? QString() : joined(field()->problems); }
+
+QString DesignViewModel::unit() const { return entering() == Entering::Number ? QString() : m_entry.unit(); }
+
+bool DesignViewModel::canUndo() const { return drafted() != nullptr && !drafted()->lastChange.empty(); }
+
+bool DesignViewModel::canRedo() const { return drafted() != nullptr && !drafted()->lastUndo.empty(); }
+
+QString DesignViewModel::state() const {
+  if (drafted() != nullptr && drafted()->spoilt)
+    return tr("Part of its record cannot be read: it can only be looked at.");
+  int wrong = 0;
+  for (const auto& problem : m_read.problems.sorted()) {
+    if (problem.severity == core::base::Severity::Error) ++wrong;
+  }
+  if (complete()) return {};
+  return wrong == 1 ? tr("One thing is still missing or wrong.")
+                    : tr("%1 things are still missing or wrong.").arg(wrong);
+}
+
+void DesignViewModel::chooseSection(int section) {
+  if (section < 0 || section >= static_cast<int>(m_sections.size())) return;
+  m_section = static_cast<std::size_t>(section);
+  m_field = -1;
+  m_refusal.clear();
+  refresh();
+}
+
+void DesignViewModel::chooseField(int field) {
+  if (m_sections.empty() || field < 0 || field >= static_cast<int>(m_sections[m_section].fields.size())) return;
+  m_refusal.clear();
+  const Field& chosen = m_sections[m_section].fields[static_cast<std::size_t>(field)];
+  if (chosen.kind == Field::Kind::Act) {
+    change(Value(chosen.options.front().patch));
+    return;
+  }
+  m_field = field;
+  m_entry = NumberEntry(m_entry.units());
+  refresh();
+}
+
+void DesignViewModel::nextField() {
+  if (m_sections.empty()) return;
+  const auto& fields = m_sections[m_section].fields;
+  int next = m_field + 1;
+  while (next < static_cast<int>(fields.size()) && fields[static_cast<std::size_t>(next)].kind == Field::Kind::Act) {
+    ++next;
+  }
+  if (next < static_cast<int>(fields.size())) {
+    chooseField(next);
+  } else {
+    leaveField();
+  }
+}
+
+void DesignViewModel::leaveField() {
+  m_field = -1;
+  m_refusal.clear();
+  refresh();
+}
+
+void DesignViewModel::chooseOption(int option) {
+  if (field() == nullptr || option < 0 || option >= static_cast<int>(field()->options.size())) return;
+  const designing::Option& chosen = field()->options[static_cast<std::size_t>(option)];
+  if (chosen.chosen || change(Value(chosen.patch))) leaveField();
+}
+
+void DesignViewModel::digit(int digit) {
+  m_entry.digit(digit);
+  emit changed();
+}
+
+void DesignViewModel::part() {
+  m_entry.part();
+  emit changed();
+}
+
+void DesignViewModel::erase() {
+  m_entry.erase();
+  emit changed();
+}
+
+void DesignViewModel::turnUnits() {
+  m_entry.turnUnits();
+  emit changed();
+}
+
+bool DesignViewModel::keep() {
+  if (field() == nullptr || m_entry.empty()) return field() != nullptr;
+  const auto length = m_entry.length();
+  if (!length) {
+    told(length.error());
+    return false;
+  }
+  Value value;
+  if (entering() == Entering::Number) {
+    // Whole numbers stay whole: lobes and degrees are counted, shares are not.
+    const double number = length.value().inMillimetres();
+    const auto rounded = static_cast<std::int64_t>(number);
+    value = static_cast<double>(rounded) == number ? Value::integer(rounded) : Value::number(number);
+  } else {
+    value = Value::text(m_entry.text());
+  }
+  return change(designing::putAt(drafted()->document, field()->pointer, value));
+}
+
+bool DesignViewModel::keepText(const QString& text) {
+  if (field() == nullptr) return false;
+  const QString plain = text.trimmed();
+  if (plain.isEmpty()) {
+    takeOut();
+    return true;
+  }
+  return change(designing::putAt(drafted()->document, field()->pointer, Value::text(fromQt(plain))));
+}
+
+void DesignViewModel::takeOut() {
+  if (field() == nullptr || !field()->entered || field()->pointer.empty()) return;
+  Value patch = Value::array();
+  patch.append(Value::object().set("op", Value::text("remove")).set("path", Value::text(field()->pointer)));
+  change(patch);
+}
+
+void DesignViewModel::undo() { told(m_workbench.undoDesign(m_id)); }
+
+void DesignViewModel::redo() { told(m_workbench.redoDesign(m_id)); }
+
+void DesignViewModel::look(View view) {
+  m_view = view;
+  m_held.reset();
+  draw(m_read);
+  emit changed();
+}
+
+bool DesignViewModel::toBench() {
+  const auto taken = m_workbench.takeDesign(m_id);
+  if (!taken.jobId.empty() && taken.refusals.empty()) {
+    emit onBench(taken.jobId);
+    return true;
+  }
+  QStringList why;
+  for (const Message& refusal : taken.refusals) why << words::text(refusal, m_entry.units());
+  if (why.isEmpty()) why << state();
+  m_refusal = joined(why);
+  emit changed();
+  return false;
+}
+
+bool DesignViewModel::change(const Value& patch) {
+  const Message refused = m_workbench.changeDesign(m_id, patch);
+  told(refused);
+  if (!refused.id.empty()) return false;
+  m_entry.clear();
+  emit changed();
+  return true;
+}
+
+void DesignViewModel::told(const Message& refused) {
+  m_refusal = refused.id.empty() ? QString() : words::text(refused, m_entry.units());
+  emit changed();
+}
+
+void DesignViewModel::refresh() {
+  if (drafted() == nullptr) return;
+  m_held.reset();
+  m_dragged.clear();
+  m_read = core::design::readDesign(drafted()->text());
+  reckon();
+  m_sections = designing::sectionsOf(drafted()->document, m_read);
+  m_sections.push_back(designing::techniqueSection(drafted()->document, m_workbench.library().catalogue,
+                                                   m_composed ? &*m_composed : nullptr));
+  m_section = std::min(m_section, m_sections.size() - 1);
+  showFields();
+  showOptions();
+  showSteps();
+  draw(m_read);
+  emit changed();
+}
+
+void DesignViewModel::showFields() {
+  std::vector<RowsModel::Row> rows;
+  for (std::size_t i = 0; i < m_sections.size(); ++i) {
+    const designing::Section& section = m_sections[i];
+    const QString look = section.hasProblems() ? tr("look") : section.hasMissing() ? tr("to enter") : QString();
+    rows.push_back({section.name, {}, section.summary, {}, look, i == m_section, false});
+  }
+  m_sectionRows.show(std::move(rows));
+  rows = {};
+  QString above;
+  const auto& fields = m_sections[m_section].fields;
+  for (std::size_t i = 0; i < fields.size(); ++i) {
+    const Field& one = fields[i];
+    rows.push_back({one.label, one.of == above ? QString() : one.of, one.value, one.note, joined(one.problems),
+                    static_cast<int>(i) == m_field, one.kind == Field::Kind::Act});
+    above = one.of;
+  }
+  m_fieldRows.show(std::move(rows));
+}
+
+void DesignViewModel::showOptions() {
+  std::vector<RowsModel::Row> rows;
+  if (field() != nullptr) {
+    const bool technique = m_section + 1 == m_sections.size();
+    for (const designing::Option& option : field()->options) {
+      rows.push_back({option.label, {}, {}, technique ? tollText(option.patch) : option.why, {}, option.chosen, false});
+    }
+  }
+  m_reasons = std::any_of(rows.begin(), rows.end(), [](const RowsModel::Row& row) { return !row.note.isEmpty(); });
+  m_optionRows.show(std::move(rows));
+}
+
+// While the design does not hold together the last drawing that did stays, and what stands against it is marked there.
+void DesignViewModel::draw(const core::design::ReadDesign& read) {
+  m_drawing.worked = field() == nullptr ? std::string() : field()->element;
+  m_drawing.wrong.clear();
+  for (const designing::Section& section : m_sections) {
+    for (const Field& one : section.fields) {
+      if (!one.problems.isEmpty() && !one.element.empty()) m_drawing.wrong.push_back(one.element);
+    }
+  }
+  if (!read.design) return;
+  using core::sheets::Drawing;
+  using core::sheets::Side;
+  const auto& design = *read.design;
+  Drawing drawing = m_view == View::Section
+                        ? core::sheets::drawSection(design)
+                        : core::sheets::drawPiece(design, m_view == View::Back ? Side::Back : Side::Face);
+  m_drawing.tints = m_view == View::Face ? designing::tintsOf(design) : designing::Tints();
+  // Room round the mount for an edge to be drawn outwards.
+  constexpr double kAround = 0.06;
+  const double around = m_view == View::Face ? kAround * std::max(drawing.width, drawing.height) : 0;
+  m_drawing.seen = QRectF(-around, -around, drawing.width + 2 * around, drawing.height + 2 * around);
+  if (m_held) {
+    const auto& face = design.layout.boards.front().faceAt;
+    m_drawing.seen = m_held->seen.translated(QPointF(face.left, face.top) - m_held->window);
+    m_drawing.worked = m_held->handle.element;
+  }
+  m_drawing.piece = std::make_shared<const Drawing>(std::move(drawing));
+}
+
+bool DesignViewModel::grab(QPointF at, double reach) {
+  m_held.reset();
+  if (m_view != View::Face || !m_read.design || drafted() == nullptr || drafted()->spoilt) return false;
+  const auto handles = designing::dragHandles(drafted()->document, *m_read.design);
+  const designing::DragHandle* handle = designing::handleAt(handles, at, reach);
+  if (handle == nullptr) return false;
+  const auto& face = m_read.design->layout.boards.front().faceAt;
+  m_held = Held{*handle, at, m_drawing.seen, {face.left, face.top}, {}};
+  m_refusal.clear();
+  drag(at);
+  return true;
+}
+
+void DesignViewModel::drag(QPointF to) {
+  if (!m_held || !m_read.design) return;
+  // The piece is drawn from its corner: what the window has moved there is not the hand's.
+  const QPointF window = m_drawing.seen.topLeft() - m_held->seen.topLeft();
+  const QPointF moved = to - window;
+  m_held->measure = designing::draggedMeasure(m_held->handle, m_held->from, moved, m_read.design->job.units);
+  m_dragged = tr("%1: %2").arg(capitalised(m_held->handle.label), toQt(m_held->measure));
+  const auto patched = core::base::patched(
+      drafted()->document, designing::putAt(drafted()->document, m_held->handle.pointer, Value::text(m_held->measure)));
+  if (patched) {
+    core::record::Drafted meant;
+    meant.document = patched.value();
+    draw(core::design::readDesign(meant.text()));
+  }
+  emit changed();
+}
+
+void DesignViewModel::letGo() {
+  if (!m_held) return;
+  const Held held = *m_held;
+  m_held.reset();
+  m_dragged.clear();
+  const Value* now = core::base::at(drafted()->document, held.handle.pointer);
+  if (held.measure.empty() || (now != nullptr && now->asText() == held.measure)) {
+    draw(m_read);
+    emit changed();
+    return;
+  }
+  change(designing::putAt(drafted()->document, held.handle.pointer, Value::text(held.measure)));
+}
+
+namespace {
+
+QString said(const designing::Toll& toll) {
+  return DesignViewModel::tr("%1 steps · hands %2 · %3 in all, nights not counted")
+      .arg(toll.steps)
+      .arg(words::duration(toll.hands), words::duration(toll.span));
+}
+
+}  // namespace
+
+void DesignViewModel::reckon() {
+  m_comesTo.clear();
+  m_composed.reset();
+  if (!m_read.design) return;
+  auto workflow = core::workflow::compose(*m_read.design, m_workbench.library().catalogue);
+  if (!workflow) {
+    m_comesTo = words::text(workflow.error().front(), m_entry.units());
+    return;
+  }
+  m_composed = std::move(workflow).value();
+  m_comesTo = said(designing::tollOf(*m_composed));
+}
+
+// What the piece comes to with a patch, or why it cannot be made so.
+QString DesignViewModel::tollText(const Value& patch) const {
+  const auto patched = core::base::patched(drafted()->document, patch);
+  if (!patched) return words::text(patched.error(), m_entry.units());
+  core::record::Drafted meant;
+  meant.document = patched.value();
+  const auto read = core::design::readDesign(meant.text());
+  if (!read.design) return {};
+  const auto workflow = core::workflow::compose(*read.design, m_workbench.library().catalogue);
+  return workflow ? said(designing::tollOf(workflow.value())) : words::text(workflow.error().front(), m_entry.units());
+}
+
+// Steps of one technique that follow each other are one line.
+void DesignViewModel::showSteps() {
+  std::vector<RowsModel::Row> rows;
+  if (m_composed) {
+    const auto& steps = m_composed->steps;
+    for (std::size_t i = 0; i < steps.size();) {
+      core::units::Duration hands;
+      QStringList waits;
+      std::size_t end = i;
+      for (; end < steps.size() && steps[end].technique == steps[i].technique; ++end) {
+        hands = hands + steps[end].work.likely;
+        for (const auto& wait : steps[end].waits) {
+          const QString one = tr("%1 %2").arg(toQt(wait.title), words::span(wait.opens));
+          if (!waits.contains(one)) waits << one;
+        }
+      }
+      const std::size_t count = end - i;
+      rows.push_back({toQt(steps[i].techniqueTitle),
+                      {},
+                      count == 1 ? tr("1 step · %1").arg(words::duration(hands))
+                                 : tr("%1 steps · %2").arg(count).arg(words::duration(hands)),
+                      waits.join(tr(" · ")),
+                      {},
+                      false,
+                      false});
+      i = end;
+    }
+  }
+  m_stepRows.show(std::move(rows));
+}
+
+}  // namespace app::viewmodels

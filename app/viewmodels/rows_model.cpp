@@ -1,0 +1,38 @@
+#include "app/viewmodels/rows_model.h"
+
+namespace app::viewmodels {
+
+void RowsModel::show(std::vector<Row> rows) {
+  if (rows == m_rows) return;
+  if (rows.size() != m_rows.size()) {
+    beginResetModel();
+    m_rows = std::move(rows);
+    endResetModel();
+    emit countChanged();
+    return;
+  }
+  m_rows = std::move(rows);
+  emit dataChanged(index(0), index(count() - 1));
+}
+
+QVariant RowsModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid() || index.row() >= count()) return {};
+  const Row& row = m_rows[static_cast<std::size_t>(index.row())];
+  switch (role) {
+    case Title: return row.title;
+    case Of: return row.of;
+    case Value: return row.value;
+    case Note: return row.note;
+    case Problem: return row.problem;
+    case Chosen: return row.chosen;
+    case Act: return row.act;
+    default: return {};
+  }
+}
+
+QHash<int, QByteArray> RowsModel::roleNames() const {
+  return {{Title, "title"},     {Of, "of"},         {Value, "value"}, {Note, "note"},
+          {Problem, "problem"}, {Chosen, "chosen"}, {Act, "act"}};
+}
+
+}  // namespace app::viewmodels

@@ -1,0 +1,45 @@
+#pragma once
+// Rows of a list as the desk shows them. Their delegates stay while only their content changes.
+#include <QtQml/qqmlregistration.h>
+#include <QAbstractListModel>
+#include <QString>
+#include <vector>
+
+namespace app::viewmodels {
+
+class RowsModel : public QAbstractListModel {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("handed down by the program")
+  Q_PROPERTY(int count READ count NOTIFY countChanged FINAL)
+
+ public:
+  struct Row {
+    QString title;
+    QString of;     // what it belongs to
+    QString value;  // on the other side
+    QString note;
+    QString problem;  // "" for none
+    bool chosen = false;
+    bool act = false;  // does something, holds nothing
+    friend bool operator==(const Row&, const Row&) = default;
+  };
+  enum Role { Title = Qt::UserRole + 1, Of, Value, Note, Problem, Chosen, Act };
+
+  using QAbstractListModel::QAbstractListModel;
+
+  void show(std::vector<Row> rows);
+
+  int count() const { return static_cast<int>(m_rows.size()); }
+  int rowCount(const QModelIndex& parent = {}) const override { return parent.isValid() ? 0 : count(); }
+  QVariant data(const QModelIndex& index, int role) const override;
+  QHash<int, QByteArray> roleNames() const override;
+
+ signals:
+  void countChanged();
+
+ private:
+  std::vector<Row> m_rows;
+};
+
+}  // namespace app::viewmodels

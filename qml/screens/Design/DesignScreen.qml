@@ -1,0 +1,151 @@
+import QtQuick
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// A design at the desk, with clean hands: what is decided on the left, the piece to scale on the right.
+Item {
+    id: root
+
+    required property DesignViewModel design
+    readonly property double margin: Metrics.mm(3)
+
+    signal jobsAsked
+    signal benchAsked
+
+    TouchKey {
+        id: back
+        objectName: "leaveDesign"
+        x: root.margin
+        y: root.margin
+        width: rail.width
+        height: Metrics.mm(11)
+        legendSize: Metrics.deskText
+        legend: qsTr("Jobs")
+        onActed: root.jobsAsked()
+    }
+    Words {
+        id: title
+        anchors.verticalCenter: back.verticalCenter
+        x: fields.x
+        width: root.width - x - root.margin
+        text: root.design.title + (root.design.state === "" ? "" : "  ·  " + root.design.state)
+        font.bold: true
+        font.pixelSize: Metrics.deskTitle
+        wrapMode: Text.NoWrap
+        elide: Text.ElideRight
+    }
+    SectionRail {
+        id: rail
+        objectName: "rail"
+        x: root.margin
+        anchors.top: back.bottom
+        anchors.topMargin: Metrics.mm(2)
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: root.margin
+        width: Metrics.mm(46)
+        sections: root.design.sections
+        onAsked: section => root.design.chooseSection(section)
+    }
+    Item {
+        id: fields
+        x: rail.x + rail.width + Metrics.mm(4)
+        anchors.top: rail.top
+        anchors.bottom: rail.bottom
+        width: (root.width - x - root.margin) * 0.45
+
+        FieldList {
+            anchors.fill: parent
+            visible: root.design.entering === DesignViewModel.Nothing
+            design: root.design
+        }
+        FieldEditor {
+            id: editor
+            anchors.fill: parent
+            visible: root.design.entering !== DesignViewModel.Nothing
+            design: root.design
+        }
+    }
+    DesignDrawing {
+        id: drawn
+        x: fields.x + fields.width + Metrics.mm(4)
+        width: root.width - x - root.margin
+        anchors.top: rail.top
+        anchors.bottom: said.top
+        anchors.bottomMargin: Metrics.mm(2)
+        design: root.design
+    }
+    Words {
+        id: said
+        x: drawn.x
+        width: drawn.width
+        anchors.bottom: keys.top
+        anchors.bottomMargin: Metrics.mm(2)
+        text: root.design.dragged !== "" ? root.design.dragged : refused ? root.design.refusal : root.design.comesTo
+        color: refused || root.design.dragged !== "" ? Theme.worked : Theme.quiet
+        font.bold: root.design.dragged !== ""
+        font.pixelSize: root.design.dragged !== "" ? Metrics.deskTitle : Metrics.deskLabel
+
+        readonly property bool refused: root.design.refusal !== "" && root.design.entering === DesignViewModel.Nothing
+    }
+    Row {
+        id: keys
+        x: drawn.x
+        anchors.bottom: rail.bottom
+        spacing: Metrics.deskGap
+        readonly property double keyWidth: (drawn.width - 3 * spacing) / 4.4
+
+        TouchKey {
+            objectName: "undo"
+            enabled: root.design.canUndo
+            opacity: enabled ? 1 : 0.4
+            width: keys.keyWidth
+            height: Metrics.mm(13)
+            legendSize: Metrics.deskLabel
+            legend: qsTr("Take back")
+            onActed: root.design.undo()
+        }
+        TouchKey {
+            objectName: "redo"
+            enabled: root.design.canRedo
+            opacity: enabled ? 1 : 0.4
+            width: keys.keyWidth
+            height: Metrics.mm(13)
+            legendSize: Metrics.deskLabel
+            legend: qsTr("Put back")
+            onActed: root.design.redo()
+        }
+        TouchKey {
+            objectName: "again"
+            width: keys.keyWidth
+            height: Metrics.mm(13)
+            legendSize: Metrics.deskLabel
+            legend: qsTr("For another picture")
+            onActed: root.design.sameAgain()
+        }
+        TouchKey {
+            objectName: "toBench"
+            width: keys.keyWidth * 1.4
+            height: Metrics.mm(13)
+            legendSize: Metrics.deskText
+            legend: qsTr("To the bench")
+            filled: root.design.complete
+            onActed: {
+                if (root.design.toBench())
+                    root.benchAsked();
+            }
+        }
+    }
+
+    // Enter and the pedal keep what is keyed in.
+    function done() {
+        if (editor.visible)
+            editor.keepAndGoOn();
+    }
+    function goBack() {
+        if (editor.visible)
+            design.leaveField();
+        else
+            jobsAsked();
+    }
+}

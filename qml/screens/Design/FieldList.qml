@@ -1,0 +1,75 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// The fields of a section. What does not fit is a key away.
+Item {
+    id: root
+
+    required property DesignViewModel design
+    // Measured against the whole of the room, so that the keys it brings do not decide about themselves.
+    readonly property bool overflows: list.contentHeight > height - list.y + 1
+
+    Words {
+        id: heading
+        width: parent.width
+        text: root.design.sectionName
+        font.bold: true
+        font.pixelSize: Metrics.deskTitle
+    }
+    Words {
+        id: wrong
+        anchors.top: heading.bottom
+        width: parent.width
+        height: visible ? implicitHeight + Metrics.mm(1) : 0
+        visible: text !== ""
+        text: root.design.sectionProblem
+        color: Theme.worked
+        font.bold: true
+        font.pixelSize: Metrics.deskLabel
+    }
+    ListView {
+        id: list
+        anchors.top: wrong.bottom
+        anchors.topMargin: Metrics.mm(1)
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: root.overflows ? Metrics.deskKey + Metrics.mm(1) : 0
+        width: parent.width
+        clip: true
+        model: root.design.fields
+        spacing: Metrics.mm(1)
+        boundsBehavior: Flickable.StopAtBounds
+
+        delegate: FieldRow {
+            width: list.width
+            onAsked: field => root.design.chooseField(field)
+        }
+    }
+    Row {
+        id: turn
+        anchors.bottom: parent.bottom
+        visible: root.overflows
+        height: Metrics.deskKey
+        spacing: Metrics.deskGap
+
+        TouchKey {
+            objectName: "fieldsUp"
+            width: (root.width - Metrics.deskGap) / 2
+            height: Metrics.deskKey
+            legendSize: Metrics.deskText
+            legend: qsTr("Up")
+            onActed: list.contentY = Math.max(list.originY, list.contentY - list.height * 0.8)
+        }
+        TouchKey {
+            objectName: "fieldsDown"
+            width: (root.width - Metrics.deskGap) / 2
+            height: Metrics.deskKey
+            legendSize: Metrics.deskText
+            legend: qsTr("Down")
+            onActed: list.contentY = Math.min(list.originY + list.contentHeight - list.height, list.contentY + list.height * 0.8)
+        }
+    }
+}
