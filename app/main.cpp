@@ -193,7 +193,12 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   QObject::connect(&alerts, &app::alerts::Alerts::dueChanged, &desk, [&desk] { desk.refresh(); });
   QObject::connect(&alerts, &app::alerts::Alerts::soundChanged, &desk, [&desk](app::alerts::Alerts::Sound sound) {
     desk.watch().set(Trouble::Sound, soundTrouble(sound));
+    desk.settings().setSound(soundTrouble(sound));
   });
+  QObject::connect(&desk.settings(), &app::viewmodels::SettingsViewModel::soundAsked, &alerts,
+                   &app::alerts::Alerts::tryOut);
+  QObject::connect(&face, &app::face::Face::pedalPressed, &desk.settings(),
+                   &app::viewmodels::SettingsViewModel::pedalPressed);
   QObject::connect(&desk.bench(), &app::viewmodels::BenchViewModel::handsFree, &alerts,
                    &app::alerts::Alerts::releaseHeld);
   QObject::connect(&face, &app::face::Face::pedalPressed, &alerts, &app::alerts::Alerts::releaseHeld);

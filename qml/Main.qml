@@ -9,9 +9,12 @@ import Mountwright.Jobs
 import Mountwright.Made
 import Mountwright.Number
 import Mountwright.OffTime
+import Mountwright.Pieces
 import Mountwright.Room
+import Mountwright.Settings
 import Mountwright.Theme
 import Mountwright.ViewModels
+import Mountwright.Welcome
 
 // All navigation: which screen is up, and what Done, Back and Heard do there, by key and by pedal.
 Window {
@@ -27,10 +30,12 @@ Window {
     required property MadeViewModel made
     required property CuttingViewModel cutting
     required property DesignViewModel design
+    required property PiecesModel pieces
+    required property SettingsViewModel settings
     required property double dotsPerMm
 
     property string screen: "bench"
-    property bool lamp: false
+    property bool lamp: settings.lamp
     readonly property string shown: alert.up ? "alert" : screen
     // A property of its own, so that it is another only where it differs.
     readonly property string calling: alert.identity
@@ -46,15 +51,27 @@ Window {
             room.open();
         if (shown === "made")
             measuring.open();
+        if (shown === "settings")
+            settings.open();
     }
     onCallingChanged: Touch.guard()
     onLampChanged: Theme.lamp = lamp
     onDotsPerMmChanged: Metrics.dotsPerMm = dotsPerMm
     Component.onCompleted: {
         Metrics.dotsPerMm = dotsPerMm;
+        Theme.lamp = lamp;
+        Metrics.distance = settings.distance;
+        if (!settings.introduced && pieces.all === 0 && bench.kind !== BenchViewModel.Trouble)
+            screen = "welcome";
         askOffTime();
     }
 
+    Connections {
+        target: root.settings
+        function onChanged() {
+            Metrics.distance = root.settings.distance;
+        }
+    }
     Connections {
         target: root.off
         function onChanged() {
@@ -104,6 +121,12 @@ Window {
             screen = cutting.forward() ? "cutting" : "job";
         else if (screen === "design")
             designing.done();
+        else if (screen === "welcome")
+            welcome.done();
+        else if (screen === "pieces")
+            board.done();
+        else if (screen === "piece" || screen === "settings")
+            return;
         else if (screen === "mend" || screen === "far" || screen === "jobs" || screen === "job")
             screen = "bench";
         else if (bench.kind === BenchViewModel.Step && made.total > 0)
@@ -128,6 +151,10 @@ Window {
             screen = cutting.back() ? "cutting" : "job";
         else if (screen === "design")
             designing.goBack();
+        else if (screen === "welcome")
+            welcome.goBack();
+        else if (screen === "piece")
+            screen = "pieces";
         else if (screen === "job")
             screen = "jobs";
         else if (screen !== "bench")
@@ -255,8 +282,8 @@ Window {
         visible: root.shown === "jobs"
         jobs: root.jobs
         onBack: root.back()
-        onRoomAsked: root.screen = "room"
-        onLightAsked: root.lamp = !root.lamp
+        onLightAsked: root.settings.turnLamp()
+        onDeskAsked: root.screen = "pieces"
         onChosen: root.screen = "job"
     }
     JobPage {
@@ -281,8 +308,55 @@ Window {
         anchors.fill: parent
         visible: root.shown === "design"
         design: root.design
-        onJobsAsked: root.screen = "jobs"
+        onJobsAsked: root.screen = "pieces"
         onBenchAsked: root.screen = "bench"
+    }
+    PiecesScreen {
+        id: board
+        anchors.fill: parent
+        visible: root.shown === "pieces"
+        pieces: root.pieces
+        onAsked: screen => root.screen = screen
+        onFreshAsked: {
+            if (root.design.beginFresh())
+                root.screen = "design";
+        }
+        onChosen: root.screen = "piece"
+    }
+    PiecePage {
+        anchors.fill: parent
+        visible: root.shown === "piece"
+        pieces: root.pieces
+        onAsked: screen => root.screen = screen
+        onBenchAsked: root.screen = "bench"
+        onDesignAsked: {
+            if (root.design.openDesign(root.pieces.chosenId))
+                root.screen = "design";
+        }
+        onAgainAsked: {
+            if (root.design.beginAgain(root.pieces.chosenId))
+                root.screen = "design";
+        }
+        onCuttingAsked: root.screen = "cutting"
+    }
+    SettingsScreen {
+        anchors.fill: parent
+        visible: root.shown === "settings"
+        settings: root.settings
+        room: root.room
+        onAsked: screen => root.screen = screen
+    }
+    WelcomeScreen {
+        id: welcome
+        anchors.fill: parent
+        visible: root.shown === "welcome"
+        settings: root.settings
+        onDemoTaken: root.screen = "bench"
+        onPieceAsked: {
+            if (root.design.beginFresh())
+                root.screen = "design";
+        }
+        onOver: root.screen = "bench"
     }
     RoomScreen {
         anchors.fill: parent

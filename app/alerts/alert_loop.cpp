@@ -66,6 +66,10 @@ void AlertLoop::releaseHeld() {
   turn();
 }
 
+void AlertLoop::tryOut() {
+  if (m_due->alerts.empty()) m_player.play(sound::Tone::Medium, 0);
+}
+
 void AlertLoop::takeSound(Alerts::Sound sound) {
   m_sound = sound;
   emit soundChanged(sound);

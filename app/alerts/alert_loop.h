@@ -24,6 +24,7 @@ class AlertLoop : public QObject {
   void start();
   void publish(std::shared_ptr<const core::record::AlertSchedule> schedule);
   void releaseHeld();
+  void tryOut();
 
  signals:
   void dueChanged(std::shared_ptr<const core::record::AlertSchedule> due);

@@ -51,6 +51,11 @@ void Alerts::releaseHeld() {
       d->loop, [loop = d->loop] { loop->releaseHeld(); }, Qt::QueuedConnection);
 }
 
+void Alerts::tryOut() {
+  QMetaObject::invokeMethod(
+      d->loop, [loop = d->loop] { loop->tryOut(); }, Qt::QueuedConnection);
+}
+
 Alerts::Sound Alerts::sound() const { return d->sound; }
 
 std::chrono::milliseconds Alerts::sinceBeat() const {

@@ -25,6 +25,9 @@ class Alerts : public QObject {
   // The pedal was pressed or a blade step was done: let what was held back come now.
   void releaseHeld();
 
+  // Sounds the tone of an alert once, to hear whether it can be heard; an alert that is due goes before it.
+  void tryOut();
+
   // Starting lasts 3 s at most. Muted is for systems that tell of it.
   enum class Sound { Starting, Ready, NoDevice, Stalled, Muted };
   Q_ENUM(Sound)

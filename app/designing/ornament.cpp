@@ -186,7 +186,7 @@ void theSpandrel(Builder& build) {
 void theLeaf(Builder& build) {
   build.section(tr("Leaf"), counted(build.countAt("/leaf")));
   eachOf(build, "/leaf", [&](const std::string& leaf, const std::string& id) {
-    build.of(tr("%1 field").arg(shown(id)), id);
+    build.of(tr("leaf, %1").arg(shown(id)), id);
     Field& where = build.choice(tr("where"), leaf + "/region", {});
     const std::string now = build.textAt(leaf + "/region");
     const auto offer = [&](const std::string& region, const QString& called) {

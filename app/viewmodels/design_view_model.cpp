@@ -43,8 +43,9 @@ DesignViewModel::DesignViewModel(workbench::Workbench& workbench, QObject* paren
 
 bool DesignViewModel::beginFresh() { return begun(designing::freshDesign(), ""); }
 
-bool DesignViewModel::beginAgain(const QString& jobId) {
-  const std::string job = fromQt(jobId);
+bool DesignViewModel::beginAgain(const QString& pieceId) {
+  const std::string job = fromQt(pieceId);
+  if (const auto* design = m_workbench.designs().find(job)) return begun(withoutTheWork(design->document), job);
   const auto parsed = core::base::parseJson(m_workbench.jobText(job));
   return parsed.readable && begun(withoutTheWork(parsed.root), job);
 }

@@ -98,9 +98,10 @@ class DesignViewModel : public QObject {
 
   // Each returns whether there is now a design to show.
   Q_INVOKABLE bool beginFresh();
-  // The design of a job again: the same design, the size of another work still to be entered.
-  Q_INVOKABLE bool beginAgain(const QString& jobId);
+  // The design of a job, or of a piece still at the desk, again: the same design, the size of another work still to be entered.
+  Q_INVOKABLE bool beginAgain(const QString& pieceId);
   bool open(const std::string& designId);
+  Q_INVOKABLE bool openDesign(const QString& designId) { return open(designId.toStdString()); }
   // Another piece of the same design, for a work of another size.
   Q_INVOKABLE bool sameAgain();
 

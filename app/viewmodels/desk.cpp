@@ -13,7 +13,9 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
       m_off(workbench, clock),
       m_made(workbench),
       m_cutting(workbench),
-      m_design(workbench) {
+      m_design(workbench),
+      m_pieces(workbench, clock),
+      m_settings(workbench) {
   connect(&workbench, &workbench::Workbench::jobChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::jobsChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::scheduleChanged, &m_alert, &AlertViewModel::refresh);
@@ -22,6 +24,9 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
   connect(&m_jobs, &JobsModel::chosen, &m_bench, &BenchViewModel::selectJob);
   connect(&m_jobs, &JobsModel::chosen, &m_cutting, &CuttingViewModel::open);
   connect(&m_design, &DesignViewModel::onBench, &m_bench, &BenchViewModel::selectJob);
+  connect(&m_pieces, &PiecesModel::chosen, &m_bench, &BenchViewModel::selectJob);
+  connect(&m_pieces, &PiecesModel::chosen, &m_cutting, &CuttingViewModel::open);
+  connect(&m_settings, &SettingsViewModel::onBench, &m_bench, &BenchViewModel::selectJob);
   connect(&m_alert, &AlertViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
   connect(&m_bench, &BenchViewModel::handsFree, &m_alert, &AlertViewModel::refresh);
   if (!workbench.jobs().empty()) m_bench.selectJob(workbench.jobs().front().id);
@@ -33,6 +38,7 @@ void Desk::refresh() {
   m_shelf.refresh();
   m_alert.refresh();
   m_jobs.refresh();
+  m_pieces.refresh();
   m_watch.refresh();
   m_room.refresh();
   m_off.refresh();
@@ -50,7 +56,9 @@ QVariantMap Desk::initialProperties() {
           {QStringLiteral("off"), QVariant::fromValue(&m_off)},
           {QStringLiteral("made"), QVariant::fromValue(&m_made)},
           {QStringLiteral("cutting"), QVariant::fromValue(&m_cutting)},
-          {QStringLiteral("design"), QVariant::fromValue(&m_design)}};
+          {QStringLiteral("design"), QVariant::fromValue(&m_design)},
+          {QStringLiteral("pieces"), QVariant::fromValue(&m_pieces)},
+          {QStringLiteral("settings"), QVariant::fromValue(&m_settings)}};
 }
 
 }  // namespace app::viewmodels

@@ -11,7 +11,9 @@
 #include "app/viewmodels/jobs_model.h"
 #include "app/viewmodels/made_view_model.h"
 #include "app/viewmodels/off_time_view_model.h"
+#include "app/viewmodels/pieces_model.h"
 #include "app/viewmodels/room_view_model.h"
+#include "app/viewmodels/settings_view_model.h"
 #include "app/viewmodels/shelf_model.h"
 #include "app/viewmodels/watch_view_model.h"
 
@@ -33,12 +35,14 @@ class Desk : public QObject {
   MadeViewModel& made() { return m_made; }
   CuttingViewModel& cutting() { return m_cutting; }
   DesignViewModel& design() { return m_design; }
+  PiecesModel& pieces() { return m_pieces; }
+  SettingsViewModel& settings() { return m_settings; }
 
   void refresh();
   // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
   // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off, made, cutting,
-  // design.
+  // design, pieces, settings.
   QVariantMap initialProperties();
 
  private:
@@ -53,6 +57,8 @@ class Desk : public QObject {
   MadeViewModel m_made;
   CuttingViewModel m_cutting;
   DesignViewModel m_design;
+  PiecesModel m_pieces;
+  SettingsViewModel m_settings;
 };
 
 }  // namespace app::viewmodels

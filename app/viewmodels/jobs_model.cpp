@@ -3,13 +3,11 @@
 #include <algorithm>
 
 #include "app/convert/text.h"
-#include "app/viewmodels/times.h"
-#include "app/words/words.h"
+#include "app/viewmodels/standing.h"
 
 namespace app::viewmodels {
 
 using convert::toQt;
-using core::record::BenchPlace;
 
 JobsModel::JobsModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent)
     : QAbstractListModel(parent), m_workbench(workbench), m_clock(clock) {}
@@ -26,44 +24,8 @@ void JobsModel::refresh() {
 }
 
 JobsModel::Row JobsModel::rowOf(const workbench::JobEntry& entry) const {
-  Row row;
-  row.id = entry.id;
-  row.title = toQt(entry.title.empty() ? entry.reference : entry.title);
-  if (m_workbench.job(entry.id) == nullptr) {
-    row.where = words::text(entry.trouble, core::units::UnitSystem::Millimetres);
-    return row;
-  }
-  const core::record::JobAt job = m_workbench.at(entry.id);
-  const BenchPlace place = core::record::benchPlace(job);
-  const auto& steps = job.state().plan->workflow.steps;
-  switch (place.kind) {
-    case BenchPlace::Kind::Step: row.where = toQt(steps[*place.step].title); break;
-    case BenchPlace::Kind::Waiting: row.where = tr("waits"); break;
-    case BenchPlace::Kind::Missed: row.where = tr("missed: %1").arg(toQt(steps[*place.step].title)); break;
-    case BenchPlace::Kind::Finished: row.where = tr("every step is done"); break;
-    case BenchPlace::Kind::Stuck: row.where = tr("nothing can be started"); break;
-  }
-  row.where = tr("%1 of %2 · %3").arg(place.done).arg(place.all).arg(row.where);
-  int running = 0;
-  const core::record::RunningWait* next = nullptr;
-  core::units::Duration soonest;
-  for (const auto& [id, run] : job.state().waits) {
-    const auto state = job.waitState(run);
-    if (!job.matters(run) || state.phase == core::waits::Phase::Over) continue;
-    ++running;
-    const auto left = state.opens.likely - state.elapsed.time;
-    if (next == nullptr || left < soonest) {
-      next = &run;
-      soonest = left;
-    }
-  }
-  if (next != nullptr) {
-    const auto state = job.waitState(*next);
-    row.runs = toQt(next->wait->title) + QStringLiteral(", ") +
-               leftText(state.opens.early, state.opens.late, state.elapsed.time);
-    if (running > 1) row.runs += tr(", %1 more").arg(running - 1);
-  }
-  return row;
+  const Standing standing = standingOf(m_workbench, entry);
+  return {entry.id, toQt(entry.title.empty() ? entry.reference : entry.title), standing.where, standing.runs};
 }
 
 JobsModel::Row JobsModel::chosenRow() const {

@@ -6,6 +6,8 @@ namespace app::words {
 
 const std::vector<Entry>& benchEntries() {
   static const std::vector<Entry> kEntries = {
+      {"settings.no-such", QT_TRANSLATE_NOOP("words", "There is nothing called \"{what}\" to set on this bench.")},
+      {"settings.cannot-be", QT_TRANSLATE_NOOP("words", "\"{what}\" cannot be set to \"{value}\".")},
       {"store.is-directory",
        QT_TRANSLATE_NOOP("words", "{path} is a folder, not the record file. Nothing was changed.")},
       {"store.folder-missing", QT_TRANSLATE_NOOP("words", "The folder for {path} does not exist.")},

@@ -77,6 +77,7 @@ struct Workbench::Private {
   KeptJobs jobs;
   KeptDesigns designs;
   core::record::Shop shop;
+  core::record::Settings settings;
   std::map<std::string, core::record::Observed> observed;  // by job
   std::optional<ClockReading> lastHeartbeat;
   std::string lastZone;
@@ -109,7 +110,10 @@ struct Workbench::Private {
     return {};
   }
 
-  void readShop() { core::record::foldShop(shop, jobs.benchEvents()); }
+  void readShop() {
+    core::record::foldShop(shop, jobs.benchEvents());
+    settings = core::record::foldSettings(jobs.benchEvents(), stamps.benchStream());
+  }
 
   // What was learned is a projection over all looks: rebuilt whenever one was added or taken back, and on loading.
   void learnFrom(const JobState& state) {
@@ -211,6 +215,8 @@ std::string Workbench::jobText(const std::string& jobId) const {
   const auto text = d->store.text(d->jobs.entry(jobId)->jobHash);
   return text && text.value() ? text.value()->body : "";
 }
+
+const core::record::Settings& Workbench::settings() const { return d->settings; }
 
 const Library& Workbench::library() const { return d->library; }
 

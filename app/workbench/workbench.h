@@ -14,6 +14,7 @@
 #include "app/workbench/library.h"
 #include "core/base/problem.h"
 #include "core/record/alert_schedule.h"
+#include "core/record/settings.h"
 #include "core/record/bench_place.h"
 #include "core/record/decide.h"
 #include "core/record/event_store.h"
@@ -53,6 +54,8 @@ class Workbench : public QObject {
   TakenIn takeDesign(const std::string& id);
   // The job file a job was taken in with; "" where it cannot be read.
   std::string jobText(const std::string& jobId) const;
+  // How this bench is set.
+  const core::record::Settings& settings() const;
   // The techniques at hand.
   const Library& library() const;
 

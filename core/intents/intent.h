@@ -122,6 +122,12 @@ struct ChooseSensor {
   std::string folder;
 };
 
+// One thing of how this bench is set: "units", "distance", "lamp", "introduced" (core/record/settings.h).
+struct ChooseSetting {
+  std::string what;
+  std::string value;
+};
+
 // How long the machine was off before a boot.
 struct TellOffTime {
   std::string bootId;
@@ -159,7 +165,7 @@ struct UndoInShop {
   std::string intentId;
 };
 
-using ShopIntent = std::variant<EnterRoom, ChooseSensor, TellOffTime, CutSheet, DropOffcut, UndoInShop>;
+using ShopIntent = std::variant<EnterRoom, ChooseSensor, ChooseSetting, TellOffTime, CutSheet, DropOffcut, UndoInShop>;
 
 std::string_view name(const Intent& intent);
 std::string_view name(Verdict verdict);

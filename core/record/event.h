@@ -51,6 +51,7 @@ inline constexpr const char* kDesignTaken = "DesignTaken";
 // Of the shop.
 inline constexpr const char* kRoomEntered = "RoomEntered";
 inline constexpr const char* kSensorChosen = "SensorChosen";
+inline constexpr const char* kSettingChosen = "SettingChosen";
 inline constexpr const char* kOffTimeTold = "OffTimeTold";
 inline constexpr const char* kSheetCut = "SheetCut";
 inline constexpr const char* kOffcutDropped = "OffcutDropped";

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/text.h"
+#include "core/record/settings.h"
 #include "core/units/climate.h"
 
 namespace core::record {
@@ -53,6 +54,7 @@ struct ShopDecider {
     return std::vector<EventDraft>{draft};
   }
 
+  Decision operator()(const intents::ChooseSetting& intent) const { return decideSetting(intent); }
   Decision operator()(const intents::CutSheet& intent) const { return decideCut(shop.onHand, intent); }
   Decision operator()(const intents::DropOffcut& intent) const { return decideDrop(shop.onHand, intent); }
   Decision operator()(const intents::UndoInShop& intent) const { return decideUndo(shop.onHand, intent); }

@@ -44,7 +44,7 @@ struct Shop {
 void foldShop(Shop& shop, std::vector<Event> events);
 
 // Refusals: those of parseTemperature and parseHumidity; shop.no-such-boot, shop.off-time-out-of-range,
-// and those of on_hand.h.
+// those of on_hand.h and of settings.h.
 base::Result<std::vector<EventDraft>, base::Message> decide(const Shop& shop, const waits::ClockReading& now,
                                                             const intents::ShopIntent& intent);
 

@@ -6,6 +6,7 @@ Rectangle {
     id: root
 
     property alias text: input.text
+    property string placeholder: ""
 
     signal accepted(string text)
 
@@ -24,6 +25,16 @@ Rectangle {
     border.width: input.activeFocus ? 3 * Metrics.hairline : Metrics.hairline
     radius: Metrics.radius
 
+    Words {
+        anchors.fill: input
+        visible: input.text === "" && !input.activeFocus
+        verticalAlignment: Text.AlignVCenter
+        text: root.placeholder
+        color: Theme.quiet
+        font.pixelSize: Metrics.deskText
+        wrapMode: Text.NoWrap
+        elide: Text.ElideRight
+    }
     TextInput {
         id: input
         anchors.fill: parent

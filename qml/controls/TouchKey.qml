@@ -10,6 +10,7 @@ Rectangle {
     property bool filled: false
     property color ink: Theme.ink
     property color ground: Theme.paper
+    property color hintInk: filled ? ground : ink
     property int legendSize: Metrics.text
     property int hintSize: Metrics.label
     // Held down it acts again and again: for stepping a value.
@@ -48,7 +49,7 @@ Rectangle {
             horizontalAlignment: Text.AlignHCenter
             wrapMode: Text.Wrap
             text: root.hint
-            color: root.filled ? root.ground : root.ink
+            color: root.hintInk
             font.family: Metrics.family
             font.pixelSize: root.hintSize
         }

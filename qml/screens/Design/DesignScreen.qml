@@ -9,6 +9,7 @@ Item {
 
     required property DesignViewModel design
     readonly property double margin: Metrics.mm(3)
+    readonly property double distance: Metrics.deskDistance
 
     signal jobsAsked
     signal benchAsked
@@ -21,7 +22,7 @@ Item {
         width: rail.width
         height: Metrics.mm(11)
         legendSize: Metrics.deskText
-        legend: qsTr("Jobs")
+        legend: qsTr("Pieces")
         onActed: root.jobsAsked()
     }
     Words {
@@ -43,7 +44,7 @@ Item {
         anchors.topMargin: Metrics.mm(2)
         anchors.bottom: parent.bottom
         anchors.bottomMargin: root.margin
-        width: Metrics.mm(46)
+        width: Metrics.mm(54)
         sections: root.design.sections
         onAsked: section => root.design.chooseSection(section)
     }
@@ -52,7 +53,7 @@ Item {
         x: rail.x + rail.width + Metrics.mm(4)
         anchors.top: rail.top
         anchors.bottom: rail.bottom
-        width: (root.width - x - root.margin) * 0.45
+        width: (root.width - x - root.margin) * 0.46
 
         FieldList {
             anchors.fill: parent

@@ -40,7 +40,7 @@ Item {
         width: parent.width
         clip: true
         model: root.design.fields
-        spacing: Metrics.mm(1)
+        spacing: Metrics.mm(1.5)
         boundsBehavior: Flickable.StopAtBounds
 
         delegate: FieldRow {

@@ -16,7 +16,7 @@ Item {
 
     signal asked(int field)
 
-    implicitHeight: group.height + key.height + said.height + Metrics.mm(1)
+    implicitHeight: group.height + key.height + said.height
 
     Words {
         id: group

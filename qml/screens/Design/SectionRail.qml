@@ -5,16 +5,18 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// What a maker decides, in the order it is decided. A section with something wrong carries a mark.
-Column {
+// What a maker decides, in the order it is decided: the piece on the left, what lies on it on the right. A section with
+// something wrong says so.
+Item {
     id: root
 
     required property RowsModel sections
-    readonly property double rowHeight: (height - (sections.count - 1) * spacing) / Math.max(1, sections.count)
+    readonly property int rows: Math.ceil(sections.count / 2)
+    readonly property double gap: Metrics.mm(1.5)
+    readonly property double rowWidth: (width - gap) / 2
+    readonly property double rowHeight: (height - (rows - 1) * gap) / Math.max(1, rows)
 
     signal asked(int section)
-
-    spacing: Metrics.mm(0.8)
 
     Repeater {
         model: root.sections
@@ -29,35 +31,17 @@ Column {
             required property bool chosen
 
             objectName: "section" + index
-            width: root.width
+            x: index < root.rows ? 0 : root.rowWidth + root.gap
+            y: (index % root.rows) * (root.rowHeight + root.gap)
+            width: root.rowWidth
             height: root.rowHeight
-            legend: ""
+            legend: title
+            legendSize: Metrics.deskText
+            hint: problem !== "" ? problem : value
+            hintSize: Metrics.deskLabel
+            hintInk: filled ? ground : problem !== "" ? Theme.worked : ink
             filled: chosen
             onActed: root.asked(index)
-
-            Words {
-                id: name
-                anchors.verticalCenter: parent.verticalCenter
-                x: Metrics.mm(2)
-                text: key.title
-                color: key.filled ? key.ground : key.ink
-                font.bold: true
-                font.pixelSize: Metrics.deskText
-                wrapMode: Text.NoWrap
-            }
-            Words {
-                anchors.verticalCenter: parent.verticalCenter
-                anchors.right: parent.right
-                anchors.rightMargin: Metrics.mm(2)
-                width: parent.width - name.width - Metrics.mm(6)
-                horizontalAlignment: Text.AlignRight
-                text: key.problem !== "" ? key.problem : key.value
-                color: key.filled ? key.ground : key.problem !== "" ? Theme.worked : Theme.quiet
-                font.bold: key.problem !== ""
-                font.pixelSize: Metrics.deskLabel
-                wrapMode: Text.NoWrap
-                elide: Text.ElideRight
-            }
         }
     }
 }

@@ -13,7 +13,7 @@ Item {
 
     signal back
     signal lightAsked
-    signal roomAsked
+    signal deskAsked
     signal chosen
 
     readonly property double rowHeight: (height - Metrics.corner - 2 * Metrics.edge - 2 * Metrics.gap) / 2
@@ -73,11 +73,11 @@ Item {
             onActed: root.jobs.turnPage()
         }
         TouchKey {
-            objectName: "room"
+            objectName: "desk"
             width: Metrics.corner
             height: Metrics.benchKey
-            legend: qsTr("Room")
-            onActed: root.roomAsked()
+            legend: qsTr("Desk")
+            onActed: root.deskAsked()
         }
         TouchKey {
             objectName: "lamp"

@@ -70,6 +70,7 @@ const std::vector<State>& states() {
   static const std::vector<std::string> kHeron = {"heron"};
   static const std::vector<std::string> kTide = {"tide-table"};
   static const std::vector<std::string> kBoth = {"heron", "pilots-chart"};
+  static const std::vector<std::string> kAll = {"heron", "pilots-chart", "tide-table"};
   static const auto kFirst = [](Stage&) { return true; };
   static const auto kCaution = [](Stage& stage) {
     return stage.workUntil(
@@ -262,6 +263,21 @@ const std::vector<State>& states() {
       {"cutting-cut", "cutting", kChart, kSheetUnderWay(2)},
       {"cutting-keep", "cutting", kChart, kSheetUnderWay(-1)},
       {"cutting-over", "cutting", kChart, kAllCut},
+      {"pieces", "pieces", kAll, [](Stage& s) { return s.beginDesign("heron") && s.desk().design().beginFresh(); }},
+      {"pieces-empty", "pieces", {}, kFirst},
+      {"piece", "piece", kBoth,
+       [](Stage& s) {
+         s.desk().pieces().choose(1);
+         return true;
+       }},
+      {"settings", "settings", kChart, kFirst},
+      {"settings-inches", "settings", kChart,
+       [](Stage& s) {
+         s.desk().settings().setInches(true);
+         s.desk().settings().setSound(QObject::tr("No sound device: watch the shelf."));
+         return true;
+       }},
+      {"welcome", "welcome", {}, kFirst},
       {"design-fresh", "design", {}, kFresh},
       {"design-work", "design", {}, kDesign(0)},
       {"design-text", "design", {}, kDesign(1, 0)},

@@ -25,7 +25,8 @@ ShownText textOf(const QQuickItem* item, double away, bool inKey) {
   ShownText shown;
   shown.text = item->property("text").toString();
   shown.inKey = inKey;
-  shown.awayMm = inKey ? 800 : away;
+  shown.awayMm = inKey ? std::min(800.0, away) : away;
+  shown.active = item->isEnabled();
   const QFont font = item->property("font").value<QFont>();
   shown.pixelSize = font.pixelSize();
   shown.capPixels = QFontMetricsF(font).capHeight();
@@ -45,19 +46,24 @@ ShownText textOf(const QQuickItem* item, double away, bool inKey) {
   return shown;
 }
 
-void collect(const QQuickItem* item, double away, bool inKey, Shown& shown) {
+// What a list has scrolled out of view, in part or whole, is looked at once it is scrolled in.
+void collect(const QQuickItem* item, double away, bool inKey, const QRectF& seen, Shown& shown) {
   if (!item->isVisible() || item->opacity() == 0) return;
   if (const QVariant distance = item->property("distance"); distance.isValid()) away = distance.toDouble();
   if (const QVariant fits = item->property("fits"); fits.isValid() && !fits.toBool()) shown.panesFit = false;
+  const QRectF place = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
   if (isKey(item)) {
-    shown.keys.push_back({item->property("legend").toString(), item->objectName(),
-                          item->mapRectToScene(QRectF(0, 0, item->width(), item->height()))});
+    if (!seen.contains(place)) return;
+    shown.keys.push_back({item->property("legend").toString(), item->objectName(), place});
     inKey = true;
   }
   if (item->inherits("QQuickText") && !item->property("text").toString().isEmpty()) {
-    shown.texts.push_back(textOf(item, away, inKey));
+    ShownText text = textOf(item, away, inKey);
+    if (!seen.contains(text.place)) return;
+    shown.texts.push_back(std::move(text));
   }
-  for (const QQuickItem* child : item->childItems()) collect(child, away, inKey, shown);
+  const QRectF within = item->clip() ? seen.intersected(place.adjusted(-1, -1, 1, 1)) : seen;
+  for (const QQuickItem* child : item->childItems()) collect(child, away, inKey, within, shown);
 }
 
 }  // namespace
@@ -65,7 +71,8 @@ void collect(const QQuickItem* item, double away, bool inKey, Shown& shown) {
 Shown look(QQuickItem* root, const QImage& picture) {
   Shown shown;
   shown.picture = picture;
-  collect(root, 800, false, shown);
+  constexpr double kEndless = 1e6;
+  collect(root, 800, false, QRectF(-kEndless, -kEndless, 2 * kEndless, 2 * kEndless), shown);
   return shown;
 }
 

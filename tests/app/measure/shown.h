@@ -16,6 +16,7 @@ struct ShownText {
   double capPixels = 0;  // height of a capital in its font
   double awayMm = 800;   // from where it must be read
   bool inKey = false;
+  bool active = true;  // not of a key that cannot be used now
   bool fits = true;  // the letters lie within the item's own room, none left out
   QColor ink;
   int pixelSize = 0;

@@ -1,0 +1,87 @@
+#pragma once
+// All pieces at the desk: designs that are on no bench yet, then the jobs, each with its picture. And the one chosen.
+#include <QtQml/qqmlregistration.h>
+#include <QAbstractListModel>
+#include <QString>
+#include <map>
+#include <string>
+#include <vector>
+
+#include "app/viewmodels/piece_drawing.h"
+#include "app/workbench/workbench.h"
+
+namespace app::viewmodels {
+
+class PiecesModel : public QAbstractListModel {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("handed down by the program")
+  Q_PROPERTY(int count READ count NOTIFY changed FINAL)  // as searched for
+  Q_PROPERTY(int all READ all NOTIFY changed FINAL)
+  Q_PROPERTY(QString sought READ sought NOTIFY changed FINAL)
+  // The piece chosen last.
+  Q_PROPERTY(QString chosenId READ chosenId NOTIFY changed FINAL)
+  Q_PROPERTY(bool chosenDesign READ chosenDesign NOTIFY changed FINAL)  // no job yet
+  Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)
+  Q_PROPERTY(QString chosenOf READ chosenOf NOTIFY changed FINAL)
+  Q_PROPERTY(QString chosenWhere READ chosenWhere NOTIFY changed FINAL)
+  Q_PROPERTY(QString chosenRuns READ chosenRuns NOTIFY changed FINAL)
+  Q_PROPERTY(QString chosenDue READ chosenDue NOTIFY changed FINAL)
+  Q_PROPERTY(app::viewmodels::PieceDrawing chosenPicture READ chosenPicture NOTIFY changed FINAL)
+
+ public:
+  enum Role { Title = Qt::UserRole + 1, Of, Where, Runs, Due, Late, AtDesk, Picture };
+
+  PiecesModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
+
+  void refresh();
+
+  int count() const { return static_cast<int>(m_shown.size()); }
+  int all() const { return static_cast<int>(m_rows.size()); }
+  QString sought() const { return m_sought; }
+  QString chosenId() const { return QString::fromStdString(m_chosen); }
+  bool chosenDesign() const { return chosenRow().atDesk; }
+  QString chosenTitle() const { return chosenRow().title; }
+  QString chosenOf() const { return chosenRow().of; }
+  QString chosenWhere() const { return chosenRow().where; }
+  QString chosenRuns() const { return chosenRow().runs; }
+  QString chosenDue() const { return chosenRow().due; }
+  PieceDrawing chosenPicture() const;
+
+  int rowCount(const QModelIndex& parent = {}) const override { return parent.isValid() ? 0 : count(); }
+  QVariant data(const QModelIndex& index, int role) const override;
+  QHash<int, QByteArray> roleNames() const override;
+
+  // Words in any order; "" for all.
+  Q_INVOKABLE void seek(const QString& words);
+  Q_INVOKABLE void choose(int row);
+
+ signals:
+  void changed();
+  void chosen(const std::string& jobId);  // a job, not a design
+
+ private:
+  struct Row {
+    std::string id;
+    bool atDesk = false;
+    QString title, of, where, runs, due;
+    bool late = false;
+    friend bool operator==(const Row&, const Row&) = default;
+  };
+  Row chosenRow() const;
+  Row rowOf(const workbench::JobEntry& entry) const;
+  Row rowOf(const core::record::Drafted& design) const;
+  void setDue(Row& row, const std::string& written) const;
+  void showSought();
+  const PieceDrawing& pictureOf(const Row& row) const;
+
+  workbench::Workbench& m_workbench;
+  const clocks::Clock& m_clock;
+  std::vector<Row> m_rows;
+  std::vector<std::size_t> m_shown;
+  QString m_sought;
+  std::string m_chosen;
+  mutable std::map<std::string, PieceDrawing> m_pictures;  // drawn when they are first seen
+};
+
+}  // namespace app::viewmodels

@@ -1,0 +1,91 @@
+#include "app/viewmodels/settings_view_model.h"
+
+#include <algorithm>
+
+#include "app/convert/text.h"
+#include "app/words/words.h"
+
+namespace app::viewmodels {
+
+using core::units::Length;
+using core::units::UnitSystem;
+
+SettingsViewModel::SettingsViewModel(workbench::Workbench& workbench, QObject* parent)
+    : QObject(parent), m_workbench(workbench) {
+  connect(&workbench, &workbench::Workbench::shopChanged, this, &SettingsViewModel::changed);
+}
+
+void SettingsViewModel::setDemo(const std::string& text) {
+  m_demo = text;
+  emit changed();
+}
+
+void SettingsViewModel::setSound(const QString& trouble) {
+  m_sound = trouble;
+  emit changed();
+}
+
+void SettingsViewModel::pedalPressed() {
+  ++m_presses;
+  emit changed();
+}
+
+bool SettingsViewModel::inches() const { return m_workbench.settings().units == UnitSystem::Inches; }
+
+double SettingsViewModel::distance() const { return m_workbench.settings().distance.inMillimetres(); }
+
+QString SettingsViewModel::distanceText() const {
+  // To the whole inch or centimetre: a distance from the eyes is paced, not measured.
+  constexpr double kInch = 25.4;
+  constexpr double kCentimetre = 10;
+  return inches() ? tr("%1 in").arg(qRound(distance() / kInch)) : tr("%1 cm").arg(qRound(distance() / kCentimetre));
+}
+
+bool SettingsViewModel::lamp() const { return m_workbench.settings().lamp; }
+
+bool SettingsViewModel::introduced() const { return m_workbench.settings().introduced; }
+
+void SettingsViewModel::open() {
+  m_presses = 0;
+  m_refusal.clear();
+  emit changed();
+}
+
+void SettingsViewModel::choose(const char* what, const std::string& value) {
+  const auto refused = m_workbench.askShop(core::intents::ChooseSetting{what, value});
+  m_refusal = refused.id.empty() ? QString() : words::text(refused, m_workbench.settings().units);
+  emit changed();
+}
+
+void SettingsViewModel::setInches(bool inches) { choose("units", inches ? "in" : "mm"); }
+
+void SettingsViewModel::farther() { moveBy(100); }
+
+void SettingsViewModel::nearer() { moveBy(-100); }
+
+void SettingsViewModel::moveBy(std::int64_t millimetres) {
+  const Length now = m_workbench.settings().distance;
+  const Length then =
+      std::clamp(now + Length::wholeMillimetres(millimetres), core::record::kNearest, core::record::kFarthest);
+  if (then != now) choose("distance", std::to_string(static_cast<std::int64_t>(then.inMillimetres())) + " mm");
+}
+
+void SettingsViewModel::turnLamp() { choose("lamp", lamp() ? "no" : "yes"); }
+
+void SettingsViewModel::endIntroduction() {
+  if (!introduced()) choose("introduced", "yes");
+}
+
+bool SettingsViewModel::takeDemo() {
+  const auto taken = m_workbench.takeIn(m_demo);
+  if (taken.jobId.empty()) {
+    m_refusal = taken.refusals.empty() ? tr("The demo job cannot be read.")
+                                       : words::text(taken.refusals.front(), m_workbench.settings().units);
+    emit changed();
+    return false;
+  }
+  emit onBench(taken.jobId);
+  return true;
+}
+
+}  // namespace app::viewmodels

@@ -1,0 +1,69 @@
+#pragma once
+// How this bench is set, and the first questions a maker is asked: units, distance, sound, where to begin.
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QString>
+
+#include "app/workbench/workbench.h"
+
+namespace app::viewmodels {
+
+class SettingsViewModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("handed down by the program")
+  Q_PROPERTY(bool inches READ inches NOTIFY changed FINAL)
+  Q_PROPERTY(double distance READ distance NOTIFY changed FINAL)           // of the tablet from the eyes, mm
+  Q_PROPERTY(QString distanceText READ distanceText NOTIFY changed FINAL)  // in the units chosen
+  Q_PROPERTY(bool lamp READ lamp NOTIFY changed FINAL)
+  Q_PROPERTY(bool introduced READ introduced NOTIFY changed FINAL)
+  Q_PROPERTY(QString sound READ sound NOTIFY changed FINAL)  // what stands against an alert being heard; "" for nothing
+  Q_PROPERTY(bool hasDemo READ hasDemo NOTIFY changed FINAL)
+  Q_PROPERTY(int presses READ presses NOTIFY changed FINAL)      // of a pedal, since the screen was opened
+  Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)  // why the last choice was not kept
+
+ public:
+  explicit SettingsViewModel(workbench::Workbench& workbench, QObject* parent = nullptr);
+
+  // The job file a newcomer may begin with.
+  void setDemo(const std::string& text);
+  void setSound(const QString& trouble);
+  void pedalPressed();
+  void refresh() { emit changed(); }
+
+  bool inches() const;
+  double distance() const;
+  QString distanceText() const;
+  bool lamp() const;
+  bool introduced() const;
+  QString sound() const { return m_sound; }
+  bool hasDemo() const { return !m_demo.empty(); }
+  int presses() const { return m_presses; }
+  QString refusal() const { return m_refusal; }
+
+  Q_INVOKABLE void open();
+  Q_INVOKABLE void setInches(bool inches);
+  // By a hand's breadth, within what can be read.
+  Q_INVOKABLE void farther();
+  Q_INVOKABLE void nearer();
+  Q_INVOKABLE void turnLamp();
+  Q_INVOKABLE void endIntroduction();
+  // Takes the demo job in; returns whether it is on the bench.
+  Q_INVOKABLE bool takeDemo();
+
+ signals:
+  void changed();
+  void soundAsked();
+  void onBench(const std::string& jobId);
+
+ private:
+  void choose(const char* what, const std::string& value);
+  void moveBy(std::int64_t millimetres);
+
+  workbench::Workbench& m_workbench;
+  std::string m_demo;
+  QString m_sound, m_refusal;
+  int m_presses = 0;
+};
+
+}  // namespace app::viewmodels

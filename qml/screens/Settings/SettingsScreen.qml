@@ -1,0 +1,108 @@
+import QtQuick
+import Mountwright.Components
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// How this tablet is set for its bench.
+DeskFrame {
+    id: root
+
+    required property SettingsViewModel settings
+    required property RoomViewModel room
+
+    place: "settings"
+
+    component DeskKey: TouchKey {
+        width: Metrics.mm(30)
+        height: Metrics.mm(14)
+        legendSize: Metrics.deskText
+    }
+
+    Column {
+        width: parent.width
+        spacing: Metrics.mm(1)
+
+        SettingRow {
+            width: parent.width
+            called: qsTr("Units")
+            meaning: qsTr("What a new piece is begun in. Each piece keeps its own.")
+
+            DeskKey {
+                objectName: "millimetres"
+                legend: qsTr("mm")
+                filled: !root.settings.inches
+                onActed: root.settings.setInches(false)
+            }
+            DeskKey {
+                objectName: "inches"
+                legend: qsTr("inches")
+                filled: root.settings.inches
+                onActed: root.settings.setInches(true)
+            }
+        }
+        SettingRow {
+            width: parent.width
+            called: qsTr("Distance: %1").arg(root.settings.distanceText)
+            meaning: qsTr("From your eyes at the bench to the tablet. The bench's letters grow with it.")
+
+            DeskKey {
+                objectName: "nearer"
+                legend: qsTr("Nearer")
+                onActed: root.settings.nearer()
+            }
+            DeskKey {
+                objectName: "farther"
+                legend: qsTr("Farther")
+                onActed: root.settings.farther()
+            }
+        }
+        SettingRow {
+            width: parent.width
+            called: qsTr("Light")
+            meaning: root.settings.lamp ? qsTr("Dark, for work by lamp.") : qsTr("Light, for work by day.")
+
+            DeskKey {
+                objectName: "turnLamp"
+                legend: root.settings.lamp ? qsTr("By day") : qsTr("By lamp")
+                onActed: root.settings.turnLamp()
+            }
+        }
+        SettingRow {
+            width: parent.width
+            called: qsTr("Sound")
+            grave: root.settings.sound !== ""
+            meaning: root.settings.sound !== "" ? root.settings.sound : qsTr("The tone of an alert, once. Stand where you work.")
+
+            DeskKey {
+                objectName: "tryOut"
+                legend: qsTr("Sound it")
+                onActed: root.settings.soundAsked()
+            }
+        }
+        SettingRow {
+            width: parent.width
+            called: qsTr("Pedal")
+            meaning: root.settings.presses === 0 ? qsTr("Press it now: it is counted here.") : root.settings.presses === 1 ? qsTr("Heard once.") : qsTr("Heard %1 times.").arg(root.settings.presses)
+        }
+        SettingRow {
+            width: parent.width
+            called: qsTr("The room")
+            meaning: root.room.temperature + ", " + root.room.humidity + " · " + root.room.basis
+
+            DeskKey {
+                objectName: "toRoom"
+                legend: qsTr("Enter it")
+                onActed: root.asked("room")
+            }
+        }
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: root.settings.refusal
+            color: Theme.worked
+            font.bold: true
+            font.pixelSize: Metrics.deskText
+        }
+    }
+}
