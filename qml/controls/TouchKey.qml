@@ -6,6 +6,8 @@ Rectangle {
     id: root
 
     required property string legend
+    // What it is called where its legend does not say so.
+    property string called: legend
     property string hint: ""
     property bool filled: false
     property color ink: Theme.ink
@@ -20,6 +22,10 @@ Rectangle {
     readonly property bool isKey: true
 
     signal acted
+
+    Accessible.role: Accessible.Button
+    Accessible.name: called
+    Accessible.onPressAction: root.acted()
 
     width: Metrics.key
     height: Metrics.key

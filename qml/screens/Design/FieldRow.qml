@@ -3,7 +3,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 
 // One field: what it is on the left, what holds on the right; beneath, what follows from it or what is wrong with it.
-Item {
+Column {
     id: root
 
     required property int index
@@ -16,26 +16,22 @@ Item {
 
     signal asked(int field)
 
-    implicitHeight: group.height + key.height + said.height
-
     Words {
-        id: group
-        height: root.of !== "" ? implicitHeight + Metrics.mm(1) : 0
-        visible: root.of !== ""
         width: root.width
+        topPadding: Metrics.mm(1)
+        bottomPadding: Metrics.mm(0.5)
+        visible: root.of !== ""
         text: root.of
         color: Theme.quiet
         font.bold: true
         font.pixelSize: Metrics.deskLabel
-        verticalAlignment: Text.AlignBottom
     }
     TouchKey {
-        id: key
         objectName: "field" + root.index
-        y: group.height
         width: root.width
         height: Metrics.deskKey
         legend: ""
+        called: root.title
         onActed: root.asked(root.index)
 
         Words {
@@ -61,12 +57,9 @@ Item {
         }
     }
     Words {
-        id: said
-        anchors.top: key.bottom
-        height: text !== "" ? implicitHeight : 0
-        x: Metrics.mm(2)
+        width: root.width
+        leftPadding: Metrics.mm(2)
         visible: text !== ""
-        width: root.width - 2 * x
         text: root.problem !== "" ? root.problem : root.note
         color: root.problem !== "" ? Theme.worked : Theme.quiet
         font.bold: root.problem !== ""

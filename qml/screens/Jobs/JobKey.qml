@@ -12,6 +12,7 @@ TouchKey {
     required property string runs
 
     legend: ""
+    called: title
 
     FitPane {
         id: pane

@@ -18,6 +18,7 @@ TouchKey {
     required property pieceDrawing picture
 
     legend: ""
+    called: title
 
     PieceView {
         id: view

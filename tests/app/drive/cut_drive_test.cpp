@@ -25,7 +25,7 @@ TEST_CASE("a sheet is cut up by touch, its offcuts are kept, and it is taken bac
   bench.letGuardPass();
   goTo(bench, "More", "more");
   goTo(bench, "Jobs", "jobs");
-  goTo(bench, "", "job");
+  goTo(bench, "Pilot's chart of the outer bar", "job");
   goTo(bench, "Cut sheets", "cutting");
   for (int page = 0; page < 12 && bench.payloads("SheetCut").empty(); ++page) bench.press("Done");
   const auto cut = bench.payloads("SheetCut");

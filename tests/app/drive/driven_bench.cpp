@@ -11,8 +11,10 @@ using core::base::Value;
 DrivenBench::DrivenBench(const QString& job, int width, int height) {
   const QString socket = m_folder.filePath(QStringLiteral("bench"));
   m_process.setProcessChannelMode(QProcess::ForwardedErrorChannel);
-  m_process.start(QStringLiteral(TEST_BENCH), {m_folder.filePath(QStringLiteral("record.sqlite")), socket,
-                                               QString::number(width), QString::number(height), job});
+  QStringList arguments = {m_folder.filePath(QStringLiteral("record.sqlite")), socket, QString::number(width),
+                           QString::number(height)};
+  if (!job.isEmpty()) arguments << job;
+  m_process.start(QStringLiteral(TEST_BENCH), arguments);
   REQUIRE(m_process.waitForStarted());
   REQUIRE(m_process.waitForReadyRead(30'000));
   m_socket.connectToServer(socket);
@@ -37,17 +39,19 @@ std::string DrivenBench::ask(const std::string& line) {
   return m_socket.readLine().toStdString();
 }
 
-Value DrivenBench::state() {
-  const auto parsed = core::base::parseJson(ask("state"));
+Value DrivenBench::answer(const char* question) {
+  auto parsed = core::base::parseJson(ask(question));
   REQUIRE(parsed.readable);
-  return parsed.root;
+  return std::move(parsed.root);
 }
 
-Value DrivenBench::exported() {
-  const auto parsed = core::base::parseJson(ask("export"));
-  REQUIRE(parsed.readable);
-  return parsed.root;
-}
+Value DrivenBench::state() { return answer("state"); }
+
+Value DrivenBench::exported() { return answer("export"); }
+
+Value DrivenBench::design() { return answer("design"); }
+
+Value DrivenBench::drawing() { return answer("piece"); }
 
 void DrivenBench::advance(double minutes) { ask("advance " + std::to_string(minutes)); }
 
@@ -92,6 +96,24 @@ void DrivenBench::key(const char* name, int holdMilliseconds) {
   hand({QStringLiteral("keydown"), QString::fromLatin1(name)});
   QThread::msleep(static_cast<unsigned long>(holdMilliseconds));
   hand({QStringLiteral("keyup"), QString::fromLatin1(name)});
+  QThread::msleep(60);
+}
+
+void DrivenBench::type(const char* text) {
+  hand({QStringLiteral("type"), QStringLiteral("--delay"), QStringLiteral("15"), QString::fromUtf8(text)});
+  QThread::msleep(100);
+}
+
+void DrivenBench::drag(double fromX, double fromY, double toX, double toY) {
+  constexpr int kParts = 8;
+  const auto to = [&](double x, double y) {
+    hand({QStringLiteral("mousemove"), QString::number(qRound(x)), QString::number(qRound(y))});
+    QThread::msleep(20);
+  };
+  to(fromX, fromY);
+  hand({QStringLiteral("mousedown"), QStringLiteral("1")});
+  for (int i = 1; i <= kParts; ++i) to(fromX + (toX - fromX) * i / kParts, fromY + (toY - fromY) * i / kParts);
+  hand({QStringLiteral("mouseup"), QStringLiteral("1")});
   QThread::msleep(60);
 }
 

@@ -13,12 +13,15 @@ namespace tests {
 
 class DrivenBench {
  public:
-  // Starts the bench on one job; fails the test where it does not come up.
+  // Starts the bench on one job, or on none (""); fails the test where it does not come up.
   explicit DrivenBench(const QString& job, int width = 1280, int height = 800);
   ~DrivenBench();
 
   core::base::Value state();
   core::base::Value exported();
+  // The document of the design at the desk; where on the screen its drawing is.
+  core::base::Value design();
+  core::base::Value drawing();
   void advance(double minutes);
   // Off for so long, then on again with a wall clock nobody can trust.
   void switchOff(double minutes);
@@ -28,12 +31,17 @@ class DrivenBench {
   void press(const std::string& legend);
   // A real click on the key of that legend, if it is there; a real key of the keyboard.
   bool click(const std::string& legend);
+  // Letters on the keyboard, into whatever takes them.
+  void type(const char* text);
+  // A finger put down, moved and lifted.
+  void drag(double fromX, double fromY, double toX, double toY);
   void key(const char* name, int holdMilliseconds = 120);
   // Waits until the screen takes touches again after it changed.
   void letGuardPass();
 
  private:
   std::string ask(const std::string& line);
+  core::base::Value answer(const char* question);
   void hand(const QStringList& arguments);
 
   QTemporaryDir m_folder;

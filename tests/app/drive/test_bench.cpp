@@ -2,7 +2,8 @@
 // else is the program's own: screens, view models, workbench, SQLite file. Nothing here acts for the maker.
 //   mountwright_test_bench DATABASE SOCKET WIDTH HEIGHT JOB...
 // One line a request: "advance MINUTES", "off MINUTES" (and on again, with a wall clock nobody
-// steered), "state", "export", "quit"; one line an answer.
+// steered), "state", "export", "design" (the document at the desk), "piece" (where it is drawn), "quit"; one line an
+// answer.
 #include <QDir>
 #include <QGuiApplication>
 #include <QLocalServer>
@@ -33,7 +34,7 @@ void collectKeys(const QQuickItem* item, Value& keys) {
   if (item->property("isKey").toBool() && item->isEnabled()) {
     const QRectF place = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
     keys.append(Value::object()
-                    .set("legend", Value::text(item->property("legend").toString().toStdString()))
+                    .set("legend", Value::text(item->property("called").toString().toStdString()))
                     .set("x", Value::number(place.center().x()))
                     .set("y", Value::number(place.center().y())));
   }
@@ -51,8 +52,23 @@ std::string stateOf(const app::face::Face& face, app::viewmodels::Desk& desk) {
   state.set("refusal", Value::text(desk.bench().refusal().toStdString()));
   state.set("alert", Value::text(desk.alert().identity().toStdString()));
   state.set("running", Value::integer(desk.shelf().count()));
+  state.set("design", Value::text(desk.design().id()));
+  state.set("dragged", Value::text(desk.design().dragged().toStdString()));
+  state.set("toll", Value::text(desk.design().comesTo().toStdString()));
   state.set("keys", std::move(keys));
   return core::base::writeJson(state, 0);
+}
+
+// Where an item stands in the window.
+std::string placeOf(const app::face::Face& face, const char* name) {
+  const auto* item = face.window()->findChild<QQuickItem*>(QString::fromLatin1(name));
+  const QRectF place = item == nullptr ? QRectF() : item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+  return core::base::writeJson(Value::object()
+                                   .set("x", Value::number(place.x()))
+                                   .set("y", Value::number(place.y()))
+                                   .set("width", Value::number(place.width()))
+                                   .set("height", Value::number(place.height())),
+                               0);
 }
 
 int complain(const char* what) {
@@ -65,7 +81,7 @@ int complain(const char* what) {
 int main(int count, char** arguments) {
   QGuiApplication application(count, arguments);
   const QStringList given = QGuiApplication::arguments();
-  if (given.size() < 6) return complain("wrong use");
+  if (given.size() < 5) return complain("wrong use");
   tests::FakeClock clock;
   auto store = app::stores::SqliteEventStore::open(given[1]);
   if (!store) return complain(store.error().id.c_str());
@@ -110,6 +126,11 @@ int main(int count, char** arguments) {
         } else if (line == QLatin1String("export")) {
           const auto parsed = core::base::parseJson(workbench.exportRecord(workbench.jobs().front().id));
           answer = core::base::writeJson(parsed.root, 0);
+        } else if (line == QLatin1String("design")) {
+          const auto* design = workbench.designs().find(desk.design().id());
+          answer = core::base::writeJson(design == nullptr ? Value() : design->document, 0);
+        } else if (line == QLatin1String("piece")) {
+          answer = placeOf(face, "piece");
         } else if (line == QLatin1String("quit")) {
           QCoreApplication::quit();
         }
