@@ -49,8 +49,14 @@ Message KeptDesigns::keep(const std::string& id, const Decision& decided) {
   auto kept = m_keep(id, decided.value());
   if (!kept) return kept.error();
   Kept& design = m_designs[id];
-  for (core::record::Event& event : std::move(kept).value()) design.events.push_back(std::move(event));
-  design.drafted = core::record::foldDrafted(id, design.events);
+  // What takes something back changes what was before it: only then is all of it folded anew.
+  bool anew = design.events.empty();
+  for (core::record::Event& event : std::move(kept).value()) {
+    anew = anew || event.type == core::record::type::kUndone;
+    if (!anew) core::record::follow(design.drafted, event);
+    design.events.push_back(std::move(event));
+  }
+  if (anew) design.drafted = core::record::foldDrafted(id, design.events);
   return {};
 }
 

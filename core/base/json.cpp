@@ -2,6 +2,7 @@
 
 #include <charconv>
 #include <cmath>
+#include <optional>
 #include <set>
 
 #include <nlohmann/json.hpp>
@@ -354,19 +355,85 @@ const Value* at(const Value& root, std::string_view pointer) {
   return found;
 }
 
+namespace {
+
+using Library = nlohmann::ordered_json;
+
+Library toLibrary(const Value& value) {
+  switch (value.kind()) {
+    case Value::Kind::Null: return nullptr;
+    case Value::Kind::Boolean: return value.asBoolean();
+    case Value::Kind::Number: return value.isInteger() ? Library(value.asInteger()) : Library(value.asNumber());
+    case Value::Kind::Text: return value.asText();
+    case Value::Kind::Array: {
+      Library array = Library::array();
+      for (const Value& item : value.items()) array.push_back(toLibrary(item));
+      return array;
+    }
+    case Value::Kind::Object: {
+      Library object = Library::object();
+      for (const auto& [key, member] : value.members()) object[key] = toLibrary(member);
+      return object;
+    }
+  }
+  return nullptr;
+}
+
+// Back from the library, within the limits of a document.
+class FromLibrary {
+ public:
+  std::optional<Value> run(const Library& json) {
+    Value value = convert(json, 0);
+    return m_bytes <= kMaximumJsonBytes && !m_tooDeep ? std::optional(std::move(value)) : std::nullopt;
+  }
+
+ private:
+  Value convert(const Library& json, std::size_t depth) {
+    // What a value and its mark of separation take at the least.
+    m_bytes += 2;
+    m_tooDeep = m_tooDeep || depth > kMaximumJsonDepth;
+    if (m_tooDeep) return {};
+    switch (json.type()) {
+      case Library::value_t::boolean: return Value::boolean(json.get<bool>());
+      case Library::value_t::number_integer:
+      case Library::value_t::number_unsigned: return Value::integer(json.get<std::int64_t>());
+      case Library::value_t::number_float: return Value::number(json.get<double>());
+      case Library::value_t::string: m_bytes += json.get_ref<const std::string&>().size(); return textOf(json);
+      case Library::value_t::array: {
+        Value array = Value::array();
+        for (const Library& item : json) array.append(convert(item, depth + 1));
+        return array;
+      }
+      case Library::value_t::object: {
+        Value object = Value::object();
+        for (const auto& [key, member] : json.items()) {
+          m_bytes += key.size();
+          object.set(key, convert(member, depth + 1));
+        }
+        return object;
+      }
+      default: return {};
+    }
+  }
+
+  static Value textOf(const Library& json) { return Value::text(json.get_ref<const std::string&>()); }
+
+  std::size_t m_bytes = 0;
+  bool m_tooDeep = false;
+};
+
+}  // namespace
+
 Result<Value, Message> patched(const Value& document, const Value& patch) {
-  using Json = nlohmann::ordered_json;
-  std::string text;
   try {
-    text = Json::parse(writeJson(document, 0)).patch(Json::parse(writeJson(patch, 0))).dump();
-  } catch (const Json::exception&) {
+    auto changed = FromLibrary().run(toLibrary(document).patch(toLibrary(patch)));
+    if (!changed) return Message("json.patch");
+    return *std::move(changed);
+  } catch (const Library::exception&) {
     // The library's words name its own ways of failing, which help nobody: a patch is the program's own or it is
     // spoilt.
     return Message("json.patch");
   }
-  ParsedJson parsed = parseJson(text);
-  if (!parsed.readable) return Message("json.patch");
-  return std::move(parsed.root);
 }
 
 std::string pointerTo(std::string_view parent, std::string_view key) {

@@ -88,6 +88,8 @@ Drafted foldDrafted(const std::string& id, std::vector<Event> events) {
   return drafted;
 }
 
+void follow(Drafted& drafted, const Event& event) { Folder(drafted).apply(event, true); }
+
 EventDraft beginDraft(const Value& document, const std::string& from) {
   EventDraft draft = designDraft(type::kDesignBegun);
   draft.payload.set("document", document);

@@ -33,6 +33,9 @@ struct Drafted {
 // Any order; duplicates are ignored.
 Drafted foldDrafted(const std::string& id, std::vector<Event> events);
 
+// `drafted` with one more event that is newer than all it was folded from; as folding all of them would give it.
+void follow(Drafted& drafted, const Event& event);
+
 EventDraft beginDraft(const base::Value& document, const std::string& from);
 // Refusals: json.patch, design.spoilt.
 base::Result<EventDraft, base::Message> changeDraft(const Drafted& drafted, const base::Value& patch);

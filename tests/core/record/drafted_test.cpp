@@ -130,3 +130,19 @@ TEST_CASE("a pointer finds what is there and nothing else") {
     CHECK(core::base::at(root, none) == nullptr);
   }
 }
+
+TEST_CASE("followed event by event a design is what folding all of them gives") {
+  Desk desk(R"({"title": "a", "bands": []})");
+  Drafted followed = desk.drafted();
+  for (int i = 0; i < 20; ++i) {
+    const std::string patch = i % 3 == 0
+                                  ? R"([{"op": "add", "path": "/bands/-", "value": {"id": "x"}}])"
+                                  : R"([{"op": "add", "path": "/title", "value": ")" + std::to_string(i) + "\"}]";
+    REQUIRE(desk.change(patch.c_str()) == "");
+    follow(followed, desk.events.back());
+    const Drafted folded = desk.drafted();
+    CHECK(followed.text() == folded.text());
+    CHECK(followed.lastChange == folded.lastChange);
+    CHECK(followed.changedUtc == folded.changedUtc);
+  }
+}
