@@ -3,6 +3,7 @@
 // field takes is written as a JSON Patch of the document; whether the job then holds together is for the core to say.
 #include <QString>
 #include <QStringList>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -39,6 +40,9 @@ struct Field {
   QString note;          // what is computed from it
   QStringList problems;  // of its place
   std::vector<Option> options;
+  // Answers that take time to find: asked for when the field is opened. Of the document and design the field was made
+  // from, which have to be there still.
+  std::function<std::vector<Option>()> offers;
   std::string element;  // of the drawing that it shapes; "" for none
 };
 

@@ -81,6 +81,7 @@ QString noted(const QString& figure, const char* text) { return figure.isEmpty()
 
 void theBands(Builder& build) {
   build.section(tr("Bands"), counted(build.countAt("/bands")));
+  std::size_t index = 0;
   eachOf(build, "/bands", [&](const std::string& band, const std::string& id) {
     build.of(tr("%1 band").arg(shown(id)), id);
     build.text(tr("paper"), band + "/paper");
@@ -93,8 +94,8 @@ void theBands(Builder& build) {
     build.length(tr("width"), band + "/width").note =
         noted(build.figure("band." + id + ".strip.horizontal"), QT_TRANSLATE_NOOP("design", "longer strips %1"));
     build.length(tr("trim at each end"), band + "/trim", QStringLiteral("0 mm"));
-    build.length(tr("repeat of the pattern"), band + "/repeat", tr("none")).note =
-        noted(build.figure("band." + id + ".corner.phase"), QT_TRANSLATE_NOOP("design", "the corners miss by %1"));
+    build.length(tr("repeat of the pattern"), band + "/repeat", tr("none"));
+    theCorners(build, index++);
     if (build.at(band + "/repeat") != nullptr) {
       build.choice(tr("motif"), band + "/motif",
                    {{"mirror", tr("mirrors")}, {"directional", tr("has a direction")}, {"plain", tr("plain")}},

@@ -8,6 +8,8 @@ namespace app::designing {
 void theWeighting(Builder& build);
 void theWindow(Builder& build);
 void theBands(Builder& build);
+// A field for the corners of one band, where its pattern has to meet; how they can be made to.
+void theCorners(Builder& build, std::size_t band);
 void theLines(Builder& build);
 void theWash(Builder& build);
 void theSpandrel(Builder& build);

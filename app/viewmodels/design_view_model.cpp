@@ -120,15 +120,13 @@ bool DesignViewModel::canUndo() const { return drafted() != nullptr && !drafted(
 bool DesignViewModel::canRedo() const { return drafted() != nullptr && !drafted()->lastUndo.empty(); }
 
 QString DesignViewModel::state() const {
-  if (drafted() != nullptr && drafted()->spoilt)
-    return tr("Part of its record cannot be read: it can only be looked at.");
+  if (drafted() != nullptr && drafted()->spoilt) return tr("only to be looked at");
   int wrong = 0;
   for (const auto& problem : m_read.problems.sorted()) {
     if (problem.severity == core::base::Severity::Error) ++wrong;
   }
   if (complete()) return {};
-  return wrong == 1 ? tr("One thing is still missing or wrong.")
-                    : tr("%1 things are still missing or wrong.").arg(wrong);
+  return wrong == 1 ? tr("one thing to settle") : tr("%1 things to settle").arg(wrong);
 }
 
 void DesignViewModel::chooseSection(int section) {
@@ -314,7 +312,9 @@ void DesignViewModel::showOptions() {
   std::vector<RowsModel::Row> rows;
   if (field() != nullptr) {
     const bool technique = m_section + 1 == m_sections.size();
-    for (const designing::Option& option : field()->options) {
+    designing::Field& opened = m_sections[m_section].fields[static_cast<std::size_t>(m_field)];
+    if (opened.options.empty() && opened.offers) opened.options = opened.offers();
+    for (const designing::Option& option : opened.options) {
       rows.push_back({option.label, {}, {}, technique ? tollText(option.patch) : option.why, {}, option.chosen, false});
     }
   }

@@ -76,22 +76,22 @@ std::int64_t Value::asInteger() const {
   return m_integer;
 }
 
-const std::string& Value::asText() const {
+const std::string& Value::asText() const& {
   ENSURE(m_kind == Kind::Text);
   return m_text;
 }
 
-const std::vector<Value>& Value::items() const {
+const std::vector<Value>& Value::items() const& {
   ENSURE(m_kind == Kind::Array);
   return m_items;
 }
 
-const std::vector<Value::Member>& Value::members() const {
+const std::vector<Value::Member>& Value::members() const& {
   ENSURE(m_kind == Kind::Object);
   return m_members;
 }
 
-const Value* Value::find(std::string_view key) const {
+const Value* Value::find(std::string_view key) const& {
   for (const auto& [name, member] : m_members) {
     if (name == key) return &member;
   }

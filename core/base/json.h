@@ -40,11 +40,16 @@ class Value {
   // Requires a number given as an integer.
   std::int64_t asInteger() const;
   bool isInteger() const { return m_kind == Kind::Number && m_isInteger; }
-  const std::string& asText() const;
-  const std::vector<Value>& items() const;
-  const std::vector<Member>& members() const;
+  const std::string& asText() const&;
+  const std::vector<Value>& items() const&;
+  const std::vector<Member>& members() const&;
   // Returns the member of that key, or null; null also where this is no object.
-  const Value* find(std::string_view key) const;
+  const Value* find(std::string_view key) const&;
+  // Parts of a value nobody keeps would be gone when they are read.
+  const std::string& asText() const&& = delete;
+  const std::vector<Value>& items() const&& = delete;
+  const std::vector<Member>& members() const&& = delete;
+  const Value* find(std::string_view key) const&& = delete;
 
   // Building. append and set require an array, an object.
   Value& append(Value item);

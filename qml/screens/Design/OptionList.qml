@@ -5,41 +5,91 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The answers to a choice, each with its reason where it is a proposal. Many short ones stand in two columns.
-GridView {
+// The answers to a choice: many short ones in two columns, proposals beneath each other with what they come to and why.
+Item {
     id: root
 
     required property DesignViewModel design
     readonly property bool reasons: design.optionsHaveReasons
-    readonly property int columns: !reasons && count > 6 ? 2 : 1
 
-    clip: true
-    model: design.options
-    cellWidth: width / columns
-    cellHeight: reasons ? Metrics.mm(16) : Metrics.mm(11)
-    boundsBehavior: Flickable.StopAtBounds
+    GridView {
+        id: grid
+        readonly property int columns: count > 6 ? 2 : 1
 
-    delegate: Item {
-        id: cell
+        anchors.fill: parent
+        visible: !root.reasons
+        clip: true
+        model: root.reasons ? null : root.design.options
+        cellWidth: width / columns
+        cellHeight: Metrics.mm(11)
+        boundsBehavior: Flickable.StopAtBounds
 
-        required property int index
-        required property string title
-        required property string note
-        required property bool chosen
+        delegate: Item {
+            id: cell
 
-        width: root.cellWidth
-        height: root.cellHeight
+            required property int index
+            required property string title
+            required property bool chosen
 
-        TouchKey {
-            objectName: "option" + cell.index
-            width: cell.width - (root.columns > 1 && cell.index % 2 === 0 ? Metrics.deskGap : 0)
-            height: cell.height - Metrics.mm(1.5)
-            legend: cell.title
-            legendSize: Metrics.deskText
-            hint: cell.note
-            hintSize: Metrics.deskLabel
-            filled: cell.chosen
-            onActed: root.design.chooseOption(cell.index)
+            width: grid.cellWidth
+            height: grid.cellHeight
+
+            TouchKey {
+                objectName: "option" + cell.index
+                width: cell.width - (grid.columns > 1 && cell.index % 2 === 0 ? Metrics.deskGap : 0)
+                height: cell.height - Metrics.mm(1.5)
+                legend: cell.title
+                legendSize: Metrics.deskText
+                filled: cell.chosen
+                onActed: root.design.chooseOption(cell.index)
+            }
+        }
+    }
+    ListView {
+        id: list
+        anchors.fill: parent
+        visible: root.reasons
+        clip: true
+        model: root.reasons ? root.design.options : null
+        spacing: Metrics.mm(1.5)
+        boundsBehavior: Flickable.StopAtBounds
+
+        delegate: TouchKey {
+            id: proposal
+
+            required property int index
+            required property string title
+            required property string note
+            required property bool chosen
+
+            objectName: "option" + index
+            width: list.width
+            height: said.height + Metrics.mm(3)
+            legend: ""
+            called: title
+            filled: chosen
+            onActed: root.design.chooseOption(index)
+
+            Column {
+                id: said
+                x: Metrics.mm(2.5)
+                width: parent.width - 2 * x
+                anchors.verticalCenter: parent.verticalCenter
+
+                Words {
+                    width: said.width
+                    text: proposal.title
+                    color: proposal.hintInk
+                    font.bold: true
+                    font.pixelSize: Metrics.deskText
+                }
+                Words {
+                    width: said.width
+                    text: proposal.note
+                    color: proposal.hintInk
+                    font.pixelSize: Metrics.deskLabel
+                }
+            }
         }
     }
 }

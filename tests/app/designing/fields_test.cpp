@@ -1,7 +1,10 @@
 // Every field of a design and every answer to it, from a fresh one and from the demo jobs.
+#include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "app/designing/fields.h"
+#include "core/materials/repeat_match.h"
 #include "core/record/drafted.h"
 #include "tests/support/catch.h"
 #include "tests/support/files.h"
@@ -62,7 +65,9 @@ TEST_CASE("every answer offered fits the document, and those that change it chan
       for (const Field& field : section.fields) {
         INFO(section.name.toStdString() << " / " << field.of.toStdString() << " / " << field.label.toStdString());
         CHECK_FALSE(field.label.isEmpty());
-        CHECK(field.options.empty() == (field.kind != Field::Kind::Choice && field.kind != Field::Kind::Act));
+        const bool asks = field.kind == Field::Kind::Choice || field.kind == Field::Kind::Act;
+        // Corners that meet ask nothing.
+        CHECK((field.options.empty() != asks || field.label == QLatin1String("corners")));
         for (const auto& option : field.options) {
           INFO(option.label.toStdString());
           const auto patched = core::base::patched(document, option.patch);
@@ -77,6 +82,38 @@ TEST_CASE("every answer offered fits the document, and those that change it chan
     }
     CHECK(answers > 40);
   }
+}
+
+TEST_CASE("every offer for corners that miss makes them meet") {
+  int offers = 0;
+  for (const char* name : {"pilots-chart", "heron"}) {
+    const Value document = demo(name);
+    const auto read = readOf(document);
+    REQUIRE(read.design.has_value());
+    for (const Section& section : app::designing::sectionsOf(document, read)) {
+      for (const Field& field : section.fields) {
+        if (field.label != QLatin1String("corners")) continue;
+        for (const auto& offer : field.offers ? field.offers() : std::vector<app::designing::Option>()) {
+          INFO(name << ' ' << offer.label.toStdString());
+          const auto& bands = read.design->job.bands;
+          const auto of =
+              std::find_if(bands.begin(), bands.end(), [&](const auto& band) { return band.id == field.element; });
+          REQUIRE(of != bands.end());
+          const auto band = static_cast<std::size_t>(of - bands.begin());
+          const auto patched = core::base::patched(document, offer.patch);
+          REQUIRE(patched.ok());
+          const auto mended = readOf(patched.value());
+          REQUIRE(mended.design.has_value());
+          const auto miss =
+              core::materials::cornerMismatch(mended.design->job.bands[band], mended.design->layout.bands[band]);
+          REQUIRE(miss.has_value());
+          CHECK(std::abs(*miss) <= core::materials::kMismatchShows);
+          ++offers;
+        }
+      }
+    }
+  }
+  CHECK(offers > 3);
 }
 
 TEST_CASE("every value of the demo jobs has its field") {

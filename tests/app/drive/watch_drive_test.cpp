@@ -24,7 +24,8 @@ void click(DrivenBench& bench, const char* legend) {
 // Works by touch until something runs.
 void workUntilSomethingRuns(DrivenBench& bench) {
   for (int steps = 0; steps < 12; ++steps) {
-    if (bench.state().find("running")->asInteger() > 0) return;
+    const Value state = bench.state();
+    if (state.find("running")->asInteger() > 0) return;
     click(bench, "Done");
   }
   FAIL("nothing was set to dry in twelve steps");

@@ -287,6 +287,16 @@ const std::vector<State>& states() {
       {"design-borders", "design", {}, kDesign(5)},
       {"design-proportions", "design", {}, kDesign(5, 2)},
       {"design-bands", "design", {}, kDesign(7, -1, DesignViewModel::View::Back)},
+      {"design-corners", "design", {}, kDesign(7, 5)},
+      {"design-conflict", "design", {},
+       [](Stage& s) {
+         if (!s.beginDesign("pilots-chart")) return false;
+         auto& design = s.desk().design();
+         design.chooseSection(7);
+         design.chooseField(1);
+         for (const int digit : {8, 0}) design.digit(digit);
+         return design.keep() && !design.complete();
+       }},
       {"design-lines", "design", {}, kDesign(8)},
       {"design-leaf", "design", {}, kDesign(11)},
       {"design-techniques", "design", {}, kDesign(13, 0, DesignViewModel::View::Steps)},

@@ -107,7 +107,8 @@ TEST_CASE("events in any order and twice give the same design; one that cannot b
   REQUIRE(desk.redo() == "");
   std::vector<Event> events(desk.events.rbegin(), desk.events.rend());
   events.insert(events.end(), desk.events.begin(), desk.events.end());
-  CHECK(foldDrafted("one", events).document.find("title")->asText() == "b");
+  const Drafted twice = foldDrafted("one", events);
+  CHECK(twice.document.find("title")->asText() == "b");
   Event later = desk.events.back();
   later.eventId = later.intentId = "later";
   later.hlc.milliseconds += 1;
