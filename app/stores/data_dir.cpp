@@ -22,6 +22,8 @@ core::base::Result<QString, core::base::Message> dataDirectory(const QString& op
 
 QString recordFile(const QString& dataDirectory) { return dataDirectory + QStringLiteral("/record.sqlite"); }
 
+QString photographsFolder(const QString& dataDirectory) { return dataDirectory + QStringLiteral("/photographs"); }
+
 QString ownTechniques(const QString& dataDirectory) { return dataDirectory + QStringLiteral("/techniques"); }
 
 }  // namespace app::stores
