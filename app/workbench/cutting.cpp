@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "app/workbench/shortage.h"
+
 namespace app::workbench {
 
 using core::design::SheetSide;
@@ -14,39 +16,13 @@ using core::record::KeptOffcut;
 
 namespace {
 
-std::optional<SheetSide> sideOf(Offcut::Runs runs) {
-  switch (runs) {
-    case Offcut::Runs::Unknown: break;
-    case Offcut::Runs::AlongWidth: return SheetSide::Width;
-    case Offcut::Runs::AlongHeight: return SheetSide::Height;
-  }
-  return std::nullopt;
-}
-
 Offcut::Runs runsOf(const std::optional<SheetSide>& side) {
   if (!side) return Offcut::Runs::Unknown;
   return *side == SheetSide::Width ? Offcut::Runs::AlongWidth : Offcut::Runs::AlongHeight;
 }
 
-// An offcut has no margin: its edges were trimmed or cut when it came to be.
-Stock stockOf(const KeptOffcut& offcut) {
-  Stock stock;
-  stock.id = "offcut " + std::to_string(offcut.mark);
-  stock.kind = offcut.piece.paper ? StockKind::Paper : StockKind::Board;
-  stock.width = offcut.piece.width;
-  stock.height = offcut.piece.height;
-  stock.thickness = offcut.piece.thickness;
-  stock.material = offcut.piece.material;
-  stock.grain = sideOf(offcut.piece.fibres);
-  stock.pattern = sideOf(offcut.piece.pattern);
-  stock.usableMargin = {};
-  stock.kerf = offcut.piece.kerf;
-  stock.quantity = 1;
-  stock.offcut = true;
-  return stock;
-}
+}  // namespace
 
-// What the job lists, less what of it is cut up.
 std::vector<Stock> stillListed(std::vector<Stock> stock, const std::map<std::string, int>& cut) {
   for (Stock& one : stock) {
     const auto used = cut.find(one.id);
@@ -54,8 +30,6 @@ std::vector<Stock> stillListed(std::vector<Stock> stock, const std::map<std::str
   }
   return stock;
 }
-
-}  // namespace
 
 const KeptOffcut* Cutting::offcutOf(const PlanSheet& sheet) const {
   const std::size_t listed = stock.size() - kept.size();
@@ -72,7 +46,7 @@ Cutting cuttingOf(const std::string& job, const core::design::Design& design, co
   std::vector<Stock> kept;
   for (const KeptOffcut& offcut : onHand.offcuts) {
     cutting.kept.push_back(&offcut);
-    kept.push_back(stockOf(offcut));
+    kept.push_back(stockOf(offcut, "offcut " + std::to_string(offcut.mark)));
   }
   cutting.plan = core::materials::planSheets(cutting.pieces, cutting.stock, kept);
   cutting.stock.insert(cutting.stock.end(), kept.begin(), kept.end());

@@ -11,7 +11,7 @@ using base::Message;
 
 Message refused(std::string_view text, const std::string& inOneLine, bool needed, std::size_t most) {
   if (text.size() > most) return Message("text.too-long").with("most", static_cast<std::int64_t>(most));
-  if (!base::isValidUtf8(text)) return Message("text.not-utf8");
+  if (!base::isValidUtf8(text)) return Message("text.not-letters");
   if (base::hasControlCharacter(inOneLine)) return Message("text.control-character");
   const bool blank = std::all_of(inOneLine.begin(), inOneLine.end(), [](char c) { return c == ' '; });
   return needed && blank ? Message("text.empty") : Message();

@@ -12,7 +12,7 @@ namespace core::record {
 inline constexpr std::size_t kLongestName = 200;   // bytes
 inline constexpr std::size_t kLongestText = 8000;  // bytes
 
-// One line. Refusals: text.empty (only where `needed`; spaces alone count as nothing), text.not-utf8,
+// One line. Refusals: text.empty (only where `needed`; spaces alone count as nothing), text.not-letters,
 // text.control-character, text.too-long. An empty message where it can be kept.
 base::Message refusedLine(std::string_view text, bool needed);
 // The same for several lines: line feeds and tabs may stand in it. Give it what `lines` returns.

@@ -71,7 +71,7 @@ TEST_CASE("a text that cannot be kept as it was written is refused") {
   CHECK(bench.ask(intents::AddNote{"bell \a", ""}) == "text.control-character");
   CHECK(bench.ask(intents::AddNote{std::string("a\0b", 3), ""}) == "text.control-character");
   CHECK(bench.ask(intents::AddNote{"\xE2\x80\xA8 line separator", ""}) == "text.control-character");
-  CHECK(bench.ask(intents::AddNote{"\xFF\xFE", ""}) == "text.not-utf8");
+  CHECK(bench.ask(intents::AddNote{"\xFF\xFE", ""}) == "text.not-letters");
   CHECK(bench.ask(intents::AddNote{std::string(8001, 'a'), ""}) == "text.too-long");
   CHECK(bench.ask(intents::AddNote{std::string(8000, 'a'), "no/such"}) == "record.no-such-step");
   CHECK(bench.ask(intents::AddNote{std::string(8000, 'a'), ""}) == "");

@@ -94,7 +94,7 @@ TEST_CASE("what cannot be in stock is refused with its reason") {
   using Entry = intents::StockEntry;
   CHECK(refused([](Entry& e) { e.name = " "; }) == "text.empty");
   CHECK(refused([](Entry& e) { e.name = "a\nb"; }) == "text.control-character");
-  CHECK(refused([](Entry& e) { e.name = "\xC3"; }) == "text.not-utf8");
+  CHECK(refused([](Entry& e) { e.name = "\xC3"; }) == "text.not-letters");
   CHECK(refused([](Entry& e) { e.name = std::string(201, 'a'); }) == "text.too-long");
   CHECK(refused([](Entry& e) { e.width.reset(); }) == "stock.needs-size");
   CHECK(refused([](Entry& e) { e.height = Length(); }) == "stock.size-out-of-range");
