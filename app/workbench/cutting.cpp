@@ -36,13 +36,34 @@ const KeptOffcut* Cutting::offcutOf(const PlanSheet& sheet) const {
   return sheet.stock < listed ? nullptr : kept[sheet.stock - listed];
 }
 
-Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::OnHand& onHand) {
+namespace {
+
+// The shop's sheets that serve a piece for which the job lists nothing. One that would serve a listed piece as well is
+// left out: what the job lists is what such a piece is cut from.
+std::vector<Stock> sheetsOfShop(const std::vector<CutPiece>& pieces, const std::vector<Stock>& listed,
+                                const std::vector<Stock>& sheets) {
+  const auto byList = core::materials::matchStock(pieces, listed);
+  const auto byShop = core::materials::matchStock(pieces, sheets);
+  std::vector<bool> serves(sheets.size(), false), taken(sheets.size(), false);
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    for (const std::size_t sheet : byShop[i].stock) (byList[i].stock.empty() ? serves : taken)[sheet] = true;
+  }
+  std::vector<Stock> used;
+  for (std::size_t i = 0; i < sheets.size(); ++i) {
+    if (serves[i] && !taken[i]) used.push_back(sheets[i]);
+  }
+  return used;
+}
+
+Cutting cut(const std::string& job, const core::design::Design& design, const core::record::OnHand& onHand,
+            const std::vector<Stock>& sheets) {
   Cutting cutting;
   cutting.job = job;
   const auto found = onHand.cut.find(job);
   const core::record::CutSoFar soFar = found == onHand.cut.end() ? core::record::CutSoFar() : found->second;
   cutting.pieces = core::materials::stillToCut(core::materials::cuttingList(design.job, design.layout), soFar.pieces);
   cutting.stock = stillListed(design.job.stock, soFar.sheets);
+  for (Stock& sheet : sheetsOfShop(cutting.pieces, cutting.stock, sheets)) cutting.stock.push_back(std::move(sheet));
   std::vector<Stock> kept;
   for (const KeptOffcut& offcut : onHand.offcuts) {
     cutting.kept.push_back(&offcut);
@@ -51,6 +72,16 @@ Cutting cuttingOf(const std::string& job, const core::design::Design& design, co
   cutting.plan = core::materials::planSheets(cutting.pieces, cutting.stock, kept);
   cutting.stock.insert(cutting.stock.end(), kept.begin(), kept.end());
   return cutting;
+}
+
+}  // namespace
+
+Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::OnHand& onHand) {
+  return cut(job, design, onHand, {});
+}
+
+Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::Shop& shop) {
+  return cut(job, design, shop.onHand, havingOf(shop).sheets);
 }
 
 core::intents::CutSheet cutOf(const Cutting& cutting, const PlanSheet& sheet, bool keep) {

@@ -9,6 +9,7 @@
 #include "core/intents/intent.h"
 #include "core/materials/sheet_plan.h"
 #include "core/record/on_hand.h"
+#include "core/record/shop.h"
 
 namespace app::workbench {
 
@@ -25,6 +26,10 @@ struct Cutting {
 
 // Uses the figures as made. `onHand` must outlive what is returned.
 Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::OnHand& onHand);
+
+// The same, with the shop's sheets for the pieces that the job's file lists nothing for; cutting one of those takes it
+// from the shop's stock. `shop` must outlive what is returned.
+Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::Shop& shop);
 
 // What the job lists, less what of it is cut up; `cut` counts sheets by stock id.
 std::vector<core::design::Stock> stillListed(std::vector<core::design::Stock> stock,

@@ -53,7 +53,7 @@ class Timeline {
 
   void enter(const Event& event) {
     TimelineEntry entry;
-    const TimelineSaying saying = sayingOf(event, m_state, m_undoing, m_words);
+    const TimelineSaying saying = sayingOf(event, m_state, m_shop, m_undoing, m_words);
     entry.kind = saying.kind;
     entry.what = saying.what;
     entry.eventId = event.eventId;

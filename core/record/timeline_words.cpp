@@ -71,7 +71,7 @@ class Saying {
     return Message("timeline.keeps-cover").with("board", board);
   }
 
-  Message cut() const {
+  Message cut(const Shop& shop) const {
     const base::Value* pieces = m_event.payload.find("pieces");
     std::int64_t count = 0;
     if (pieces != nullptr && pieces->kind() == base::Value::Kind::Array) {
@@ -82,7 +82,8 @@ class Saying {
     }
     const std::string stock = textOf(m_event.payload, "stock");
     if (stock.empty()) return Message("timeline.cut-offcut").with("count", count);
-    return Message("timeline.cut-sheet").with("stock", stock).with("count", count);
+    const StockItem* item = shop.stock.item(stock);
+    return Message("timeline.cut-sheet").with("stock", item == nullptr ? stock : item->entry.name).with("count", count);
   }
 
  private:
@@ -93,8 +94,8 @@ class Saying {
 
 }  // namespace
 
-TimelineSaying sayingOf(const Event& event, const JobState& state, const std::set<std::string>& intentsThatUndid,
-                        const TimelineWords& words) {
+TimelineSaying sayingOf(const Event& event, const JobState& state, const Shop& shop,
+                        const std::set<std::string>& intentsThatUndid, const TimelineWords& words) {
   using Kind = TimelineKind;
   const Saying say(event, state, words);
   const base::Value& payload = event.payload;
@@ -125,7 +126,7 @@ TimelineSaying sayingOf(const Event& event, const JobState& state, const std::se
   } else if (is == type::kFollowChosen) {
     return {Kind::Chosen, say.followed()};
   } else if (is == type::kSheetCut) {
-    return {Kind::Cut, say.cut()};
+    return {Kind::Cut, say.cut(shop)};
   } else if (is == type::kNoteAdded) {
     return {Kind::Noted, Message("timeline.noted").with("text", textOf(payload, "text"))};
   } else if (is == type::kNoteChanged) {

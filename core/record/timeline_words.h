@@ -10,7 +10,7 @@ struct TimelineSaying {
 };
 
 // `intentsThatUndid`: intents whose events are takings back: taking one of those back is doing again.
-TimelineSaying sayingOf(const Event& event, const JobState& state, const std::set<std::string>& intentsThatUndid,
-                        const TimelineWords& words);
+TimelineSaying sayingOf(const Event& event, const JobState& state, const Shop& shop,
+                        const std::set<std::string>& intentsThatUndid, const TimelineWords& words);
 
 }  // namespace core::record

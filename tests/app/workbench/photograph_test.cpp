@@ -3,7 +3,6 @@
 
 #include "app/photographs/photographs.h"
 #include "app/stores/sqlite_event_store.h"
-#include "app/workbench/shortage.h"
 #include "tests/app/photographs/pictures.h"
 #include "tests/app/workbench/bench.h"
 
@@ -83,33 +82,4 @@ TEST_CASE("a bench cut off between the file and its event has lost nothing, and 
   REQUIRE(bench.work.photograph(job, path, "", "").id.empty());
   CHECK(photographs.unused(bench.work.photographsNamed()).hashes.empty());
   CHECK(photographs.sweep() == 0);
-}
-
-TEST_CASE("stock entered at the bench is what a design is told it lacks of, through a restart") {
-  QTemporaryDir folder;
-  std::string job;
-  {
-    const auto store = openIn(folder);
-    Bench bench(*store, store->deviceId());
-    job = bench.takeIn(demoJob("heron"));
-    core::intents::StockEntry paper;
-    paper.kind = core::intents::StockKind::Paper;
-    paper.name = "reed-green paste paper";
-    paper.quantity = 1'000'000;
-    paper.width = core::units::Length::wholeMillimetres(700);
-    paper.height = core::units::Length::wholeMillimetres(500);
-    REQUIRE(bench.work.askShop(core::intents::EnterStock{paper}).id.empty());
-  }
-  const auto store = openIn(folder);
-  Bench bench(*store, store->deviceId());
-  const auto shortage = app::workbench::shortageOf(job, *bench.work.job(job)->design, bench.work.shop());
-  CHECK(shortage.isShort());
-  for (const auto& line : shortage.lines) {
-    if (!line.piece) continue;
-    INFO(line.id);
-    // The other paper is not in stock; of boards nobody has entered any.
-    if (line.id.rfind("band.reed", 0) == 0) CHECK(line.lack == 0.0);
-    if (line.id.rfind("band.scale", 0) == 0) CHECK(line.lack == 2.0);
-    if (line.id.rfind("board", 0) == 0) CHECK(line.from == core::materials::ShortFrom::Unlisted);
-  }
 }
