@@ -90,6 +90,10 @@ const std::vector<Entry>& recordEntries() {
        QT_TRANSLATE_NOOP("words", "A shelf life is more than nothing and at most twenty years.")},
       {"batch.source-missing", QT_TRANSLATE_NOOP("words", "Say who says how long it keeps.")},
       {"batch.used-up-already", QT_TRANSLATE_NOOP("words", "This batch is used up already.")},
+      {"batch.look-before-use",
+       QT_TRANSLATE_NOOP("words",
+                         "{name} is older than the {days} days it keeps ({source}): look, feel and smell before "
+                         "it is used.")},
       {"batch.too-many", QT_TRANSLATE_NOOP("words", "That is more than 20 batches for one step.")},
 
       {"shortage.too-large", QT_TRANSLATE_NOOP("words", "no sheet there is large enough")},

@@ -329,7 +329,7 @@ Message Workbench::photograph(const std::string& jobId, const photographs::Kept&
 std::set<std::string> Workbench::photographsNamed() const {
   std::set<std::string> named;
   for (const JobEntry& entry : jobs()) {
-    for (const auto& event : d->jobs.eventsOf(entry.id)) {
+    for (const auto& event : d->jobs.ownEvents(entry.id)) {
       if (event.type == core::record::type::kPhotographKept) named.insert(core::record::textOf(event.payload, "hash"));
     }
   }
