@@ -15,6 +15,7 @@
 #include "app/commands/commands.h"
 #include "app/convert/text.h"
 #include "app/face/face.h"
+#include "app/photographs/photographs.h"
 #include "app/room/sensors.h"
 #include "app/stores/data_dir.h"
 #include "app/stores/sqlite_event_store.h"
@@ -171,7 +172,13 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
     complain(said(recipes.error()));
   }
 
+  const app::photographs::Photographs photographs(app::stores::photographsFolder(folder));
   app::workbench::Workbench workbench(*opened.store, clock, std::move(library), opened.deviceId);
+  // Only who holds the record may: another bench may be copying into the same folder.
+  if (opened.trouble.id.empty()) {
+    photographs.sweep();
+    workbench.keepPhotographsIn(photographs);
+  }
   if (opened.trouble.id.empty()) opened.trouble = workbench.load();
   std::string job;
   if (opened.trouble.id.empty()) job = takeIn(workbench, line.files);

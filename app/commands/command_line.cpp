@@ -7,8 +7,9 @@ using core::base::Message;
 
 const QStringList& commands() {
   static const QStringList kCommands = {
-      QStringLiteral("check"),    QStringLiteral("figures"), QStringLiteral("steps"),    QStringLiteral("materials"),
-      QStringLiteral("rehearse"), QStringLiteral("sheet"),   QStringLiteral("template"), QStringLiteral("plan")};
+      QStringLiteral("check"),     QStringLiteral("figures"),  QStringLiteral("steps"),
+      QStringLiteral("materials"), QStringLiteral("rehearse"), QStringLiteral("care"),
+      QStringLiteral("sheet"),     QStringLiteral("template"), QStringLiteral("plan")};
   return kCommands;
 }
 
@@ -58,6 +59,7 @@ class Parser {
     if (name == QStringLiteral("--data")) return value(name, word, equals, m_line.data);
     if (name == QStringLiteral("--recipes")) return value(name, word, equals, m_line.recipes);
     if (name == QStringLiteral("--units")) return value(name, word, equals, m_units);
+    if (name == QStringLiteral("--for")) return value(name, word, equals, m_line.careFor);
     if (word == QStringLiteral("--json")) {
       m_line.json = true;
     } else if (word == QStringLiteral("--help") || word == QStringLiteral("-h")) {
@@ -80,11 +82,18 @@ class Parser {
   }
 
   void checkUse() {
-    const bool measures = m_line.command == QStringLiteral("figures") || m_line.command == QStringLiteral("materials");
+    const bool care = m_line.command == QStringLiteral("care");
+    const bool measures =
+        m_line.command == QStringLiteral("figures") || m_line.command == QStringLiteral("materials") || care;
     const bool jsonHere =
         measures || m_line.command == QStringLiteral("steps") || m_line.command == QStringLiteral("rehearse");
     if (m_line.json && !jsonHere) return wrong("command.unknown-option", "option", QStringLiteral("--json"));
     if (!m_units.isEmpty() && !measures) return wrong("command.unknown-option", "option", QStringLiteral("--units"));
+    if (!m_line.careFor.isEmpty()) {
+      if (!care) return wrong("command.unknown-option", "option", QStringLiteral("--for"));
+      if (m_line.careFor != QStringLiteral("client") && m_line.careFor != QStringLiteral("conservator"))
+        return wrong("command.bad-care", "care", m_line.careFor);
+    }
     if (m_units == QStringLiteral("mm")) {
       m_line.units = core::units::UnitSystem::Millimetres;
     } else if (m_units == QStringLiteral("in")) {

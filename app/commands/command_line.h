@@ -16,6 +16,7 @@ struct CommandLine {
   QString recipes;  // "" where not given
   bool json = false;
   std::optional<core::units::UnitSystem> units;
+  QString careFor;  // "client" or "conservator"; "" where not given
   bool help = false;
   bool version = false;
   // Not empty where the program was used wrongly; the rest means nothing then.

@@ -10,6 +10,7 @@ int check(const CommandLine& line, std::ostream& out, std::ostream& err);
 int figures(const CommandLine& line, std::ostream& out, std::ostream& err);
 int steps(const CommandLine& line, std::ostream& out, std::ostream& err);
 int materials(const CommandLine& line, std::ostream& out, std::ostream& err);
+int care(const CommandLine& line, std::ostream& out, std::ostream& err);
 int rehearse(const CommandLine& line, std::ostream& out, std::ostream& err);
 
 }  // namespace app::commands

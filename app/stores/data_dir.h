@@ -12,7 +12,12 @@ namespace app::stores {
 // has that name.
 core::base::Result<QString, core::base::Message> dataDirectory(const QString& option);
 
+// The same path without making anything.
+QString wantedDataDirectory(const QString& option);
+
 QString recordFile(const QString& dataDirectory);
+// Beside the record, so that whoever copies the folder has both.
+QString photographsFolder(const QString& dataDirectory);
 // Techniques of this bench that stand in for those delivered with the program.
 QString ownTechniques(const QString& dataDirectory);
 

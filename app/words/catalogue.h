@@ -21,6 +21,8 @@ const std::vector<Entry>& matchEntries();      // what makes a band's corners me
 const std::vector<Entry>& materialEntries();   // cutting lists, sheets, amounts, cost
 const std::vector<Entry>& roomEntries();       // the room's climate sensor, the machine's sleep and battery
 const std::vector<Entry>& designEntries();     // designs at the desk
+const std::vector<Entry>& recordEntries();     // the record as people read it: notes, photographs, stock, batches
+const std::vector<Entry>& careEntries();       // sheets that go with a piece
 
 // All of them.
 std::vector<Entry> allEntries();

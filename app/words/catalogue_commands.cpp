@@ -17,6 +17,9 @@ const std::vector<Entry>& commandEntries() {
            "mountwright materials JOB [--json] [--units mm|in]\n"
            "                                         what to cut and on which sheets, amounts, cost\n"
            "mountwright rehearse JOB [--json]        the work on a fast clock\n"
+           "mountwright care JOB [--for client|conservator] [--json] [--units mm|in]\n"
+           "                                         the sheet that goes with a piece; JOB is a file, or the id or\n"
+           "                                         reference of a job in the record\n"
            "\n"
            "--data DIR       where the record and your own techniques are kept\n"
            "--recipes DIR    where the techniques are\n"
@@ -28,6 +31,7 @@ const std::vector<Entry>& commandEntries() {
       {"command.option-twice", QT_TRANSLATE_NOOP("words", "the option \"{option}\" is given twice")},
       {"command.option-needs-value", QT_TRANSLATE_NOOP("words", "the option \"{option}\" needs a value after it")},
       {"command.bad-units", QT_TRANSLATE_NOOP("words", "units are mm or in, not \"{units}\"")},
+      {"command.bad-care", QT_TRANSLATE_NOOP("words", "a care sheet is for a client or a conservator, not \"{care}\"")},
       {"command.needs-file", QT_TRANSLATE_NOOP("words", "\"{command}\" needs a file to work on")},
       {"command.one-file", QT_TRANSLATE_NOOP("words", "\"{command}\" works on one job at a time")},
       {"command.not-yet", QT_TRANSLATE_NOOP("words", "not yet: this version has no \"{command}\"")},

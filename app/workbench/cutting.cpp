@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "app/workbench/shortage.h"
+
 namespace app::workbench {
 
 using core::design::SheetSide;
@@ -14,39 +16,13 @@ using core::record::KeptOffcut;
 
 namespace {
 
-std::optional<SheetSide> sideOf(Offcut::Runs runs) {
-  switch (runs) {
-    case Offcut::Runs::Unknown: break;
-    case Offcut::Runs::AlongWidth: return SheetSide::Width;
-    case Offcut::Runs::AlongHeight: return SheetSide::Height;
-  }
-  return std::nullopt;
-}
-
 Offcut::Runs runsOf(const std::optional<SheetSide>& side) {
   if (!side) return Offcut::Runs::Unknown;
   return *side == SheetSide::Width ? Offcut::Runs::AlongWidth : Offcut::Runs::AlongHeight;
 }
 
-// An offcut has no margin: its edges were trimmed or cut when it came to be.
-Stock stockOf(const KeptOffcut& offcut) {
-  Stock stock;
-  stock.id = "offcut " + std::to_string(offcut.mark);
-  stock.kind = offcut.piece.paper ? StockKind::Paper : StockKind::Board;
-  stock.width = offcut.piece.width;
-  stock.height = offcut.piece.height;
-  stock.thickness = offcut.piece.thickness;
-  stock.material = offcut.piece.material;
-  stock.grain = sideOf(offcut.piece.fibres);
-  stock.pattern = sideOf(offcut.piece.pattern);
-  stock.usableMargin = {};
-  stock.kerf = offcut.piece.kerf;
-  stock.quantity = 1;
-  stock.offcut = true;
-  return stock;
-}
+}  // namespace
 
-// What the job lists, less what of it is cut up.
 std::vector<Stock> stillListed(std::vector<Stock> stock, const std::map<std::string, int>& cut) {
   for (Stock& one : stock) {
     const auto used = cut.find(one.id);
@@ -55,28 +31,57 @@ std::vector<Stock> stillListed(std::vector<Stock> stock, const std::map<std::str
   return stock;
 }
 
-}  // namespace
-
 const KeptOffcut* Cutting::offcutOf(const PlanSheet& sheet) const {
   const std::size_t listed = stock.size() - kept.size();
   return sheet.stock < listed ? nullptr : kept[sheet.stock - listed];
 }
 
-Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::OnHand& onHand) {
+namespace {
+
+// The shop's sheets that serve a piece for which the job lists nothing. One that would serve a listed piece as well is
+// left out: what the job lists is what such a piece is cut from.
+std::vector<Stock> sheetsOfShop(const std::vector<CutPiece>& pieces, const std::vector<Stock>& listed,
+                                const std::vector<Stock>& sheets) {
+  const auto byList = core::materials::matchStock(pieces, listed);
+  const auto byShop = core::materials::matchStock(pieces, sheets);
+  std::vector<bool> serves(sheets.size(), false), taken(sheets.size(), false);
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    for (const std::size_t sheet : byShop[i].stock) (byList[i].stock.empty() ? serves : taken)[sheet] = true;
+  }
+  std::vector<Stock> used;
+  for (std::size_t i = 0; i < sheets.size(); ++i) {
+    if (serves[i] && !taken[i]) used.push_back(sheets[i]);
+  }
+  return used;
+}
+
+Cutting cut(const std::string& job, const core::design::Design& design, const core::record::OnHand& onHand,
+            const std::vector<Stock>& sheets) {
   Cutting cutting;
   cutting.job = job;
   const auto found = onHand.cut.find(job);
   const core::record::CutSoFar soFar = found == onHand.cut.end() ? core::record::CutSoFar() : found->second;
   cutting.pieces = core::materials::stillToCut(core::materials::cuttingList(design.job, design.layout), soFar.pieces);
   cutting.stock = stillListed(design.job.stock, soFar.sheets);
+  for (Stock& sheet : sheetsOfShop(cutting.pieces, cutting.stock, sheets)) cutting.stock.push_back(std::move(sheet));
   std::vector<Stock> kept;
   for (const KeptOffcut& offcut : onHand.offcuts) {
     cutting.kept.push_back(&offcut);
-    kept.push_back(stockOf(offcut));
+    kept.push_back(stockOf(offcut, "offcut " + std::to_string(offcut.mark)));
   }
   cutting.plan = core::materials::planSheets(cutting.pieces, cutting.stock, kept);
   cutting.stock.insert(cutting.stock.end(), kept.begin(), kept.end());
   return cutting;
+}
+
+}  // namespace
+
+Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::OnHand& onHand) {
+  return cut(job, design, onHand, {});
+}
+
+Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::Shop& shop) {
+  return cut(job, design, shop.onHand, havingOf(shop).sheets);
 }
 
 core::intents::CutSheet cutOf(const Cutting& cutting, const PlanSheet& sheet, bool keep) {

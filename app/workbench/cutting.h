@@ -1,6 +1,7 @@
 #pragma once
 // What of a job is still to be cut, from what is on hand: the stock its file lists, less what is cut up already, and
 // the offcuts the shop kept, which are used first. Pure: the same job and shop give the same sheets.
+#include <map>
 #include <string>
 #include <vector>
 
@@ -8,6 +9,7 @@
 #include "core/intents/intent.h"
 #include "core/materials/sheet_plan.h"
 #include "core/record/on_hand.h"
+#include "core/record/shop.h"
 
 namespace app::workbench {
 
@@ -24,6 +26,14 @@ struct Cutting {
 
 // Uses the figures as made. `onHand` must outlive what is returned.
 Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::OnHand& onHand);
+
+// The same, with the shop's sheets for the pieces that the job's file lists nothing for; cutting one of those takes it
+// from the shop's stock. `shop` must outlive what is returned.
+Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::Shop& shop);
+
+// What the job lists, less what of it is cut up; `cut` counts sheets by stock id.
+std::vector<core::design::Stock> stillListed(std::vector<core::design::Stock> stock,
+                                             const std::map<std::string, int>& cut);
 
 // The act of having cut that sheet. `keep`: its offcuts worth keeping go into the shop's stock.
 core::intents::CutSheet cutOf(const Cutting& cutting, const core::materials::PlanSheet& sheet, bool keep);

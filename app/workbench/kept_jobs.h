@@ -40,6 +40,8 @@ class KeptJobs {
   // Every job without trouble.
   std::vector<const core::record::JobState*> states() const;
 
+  // Requires entry(jobId).
+  const std::vector<core::record::Event>& ownEvents(const std::string& jobId) const { return m_jobs.at(jobId).events; }
   // The job's own events and those of all benches.
   std::vector<core::record::Event> eventsOf(const std::string& jobId) const;
   const core::intents::TakeIn& takenIn(const std::string& jobId) const { return m_jobs.at(jobId).takenIn; }

@@ -10,6 +10,7 @@
 #include "app/convert/content_hash.h"
 #include "app/convert/text.h"
 #include "app/convert/uuid.h"
+#include "app/words/words.h"
 #include "app/workbench/kept_jobs.h"
 #include "app/workbench/record_export.h"
 #include "app/workbench/stamps.h"
@@ -83,6 +84,7 @@ struct Workbench::Private {
   std::string lastZone;
   std::shared_ptr<const AlertSchedule> schedule = std::make_shared<AlertSchedule>();
   std::string lastIntentId;
+  const photographs::Photographs* photographs = nullptr;
 
   // Stamps and keeps; counts go on only where that worked.
   core::base::Result<Stamps::Act, Message> keep(const std::string& jobId, const std::vector<EventDraft>& drafts,
@@ -307,6 +309,46 @@ Message Workbench::askShop(const core::intents::ShopIntent& intent) {
   if (rescheduled) emit scheduleChanged();
   if (onCommitted) onCommitted(act.value().intentId);
   return {};
+}
+
+void Workbench::keepPhotographsIn(const photographs::Photographs& photographs) { d->photographs = &photographs; }
+
+Message Workbench::photograph(const std::string& jobId, const QString& path, const std::string& caption,
+                              const std::string& step) {
+  const JobEntry* entry = d->jobs.entry(jobId);
+  if (entry == nullptr) return Message("bench.no-such-job");
+  if (job(jobId) == nullptr) return entry->trouble;
+  if (d->photographs == nullptr) return Message("photograph.no-folder");
+  // Whatever the picture, this much of it is known before it is copied.
+  const core::intents::KeepPhotograph any{std::string(64, '0'), 1, "jpeg", 1, 1, caption, step};
+  if (const auto decided = core::record::decide(at(jobId), any); !decided) return decided.error();
+  const auto kept = d->photographs->keep(path);
+  return kept ? photograph(jobId, kept.value(), caption, step) : kept.error();
+}
+
+Message Workbench::photograph(const std::string& jobId, const photographs::Kept& kept, const std::string& caption,
+                              const std::string& step) {
+  return ask(jobId,
+             core::intents::KeepPhotograph{kept.hash, kept.bytes, kept.type, kept.width, kept.height, caption, step});
+}
+
+std::set<std::string> Workbench::photographsNamed() const {
+  std::set<std::string> named;
+  for (const JobEntry& entry : jobs()) {
+    for (const auto& event : d->jobs.ownEvents(entry.id)) {
+      if (event.type == core::record::type::kPhotographKept) named.insert(core::record::textOf(event.payload, "hash"));
+    }
+  }
+  return named;
+}
+
+std::vector<core::record::TimelineEntry> Workbench::timeline(const std::string& jobId,
+                                                             core::record::Order order) const {
+  const JobState* state = job(jobId);
+  if (state == nullptr) return {};
+  core::record::TimelineWords words;
+  words.figure = [](const core::design::Figure& figure) { return convert::fromQt(words::figureLabel(figure)); };
+  return core::record::timelineOf(*state, d->shop, d->jobs.eventsOf(jobId), order, words);
 }
 
 const std::string& Workbench::lastIntentId() const { return d->lastIntentId; }

@@ -5,10 +5,12 @@
 #include <QString>
 #include <functional>
 #include <memory>
+#include <set>
 #include <string>
 #include <vector>
 
 #include "app/clocks/clock.h"
+#include "app/photographs/photographs.h"
 #include "app/workbench/job_entry.h"
 #include "app/workbench/kept_designs.h"
 #include "app/workbench/library.h"
@@ -19,6 +21,7 @@
 #include "core/record/decide.h"
 #include "core/record/event_store.h"
 #include "core/record/job_state.h"
+#include "core/record/timeline.h"
 
 namespace app::workbench {
 
@@ -72,6 +75,21 @@ class Workbench : public QObject {
   core::base::Message ask(const std::string& jobId, const core::intents::Intent& intent);
   // The same for what concerns the shop and no job of its own: the room, its sensor, how long the machine was off.
   core::base::Message askShop(const core::intents::ShopIntent& intent);
+
+  // Where photographs are kept; without it none can be. Must outlive the workbench.
+  void keepPhotographsIn(const photographs::Photographs& photographs);
+  // Copies the picture in and then records it. Besides the refusals of Photographs::keep and of ask:
+  // photograph.no-folder. What stands against the record is told before anything is copied. Takes as long as the copy;
+  // screens call Photographs::keep beside their thread and then the second.
+  core::base::Message photograph(const std::string& jobId, const QString& path, const std::string& caption,
+                                 const std::string& step);
+  core::base::Message photograph(const std::string& jobId, const photographs::Kept& kept, const std::string& caption,
+                                 const std::string& step);
+  // Every hash that any job's record names, removed photographs included: what Photographs::unused asks for.
+  std::set<std::string> photographsNamed() const;
+  // The record of a job as people read it. Empty where there is no such job or it has trouble.
+  std::vector<core::record::TimelineEntry> timeline(const std::string& jobId, core::record::Order order) const;
+
   // The intent id of the last act this device kept, "" before the first: what a key that takes back asks for.
   const std::string& lastIntentId() const;
 

@@ -213,6 +213,14 @@ struct Repeat {
   friend bool operator==(const Repeat&, const Repeat&) = default;
 };
 
+// What is known of undoing what a technique does: for whoever takes the piece apart one day.
+struct Reversal {
+  std::string how;  // a sentence
+  std::string source;
+
+  friend bool operator==(const Reversal&, const Reversal&) = default;
+};
+
 struct Technique {
   std::string id;
   std::string title;
@@ -221,6 +229,7 @@ struct Technique {
   bool ofShop = false;                   // its facts belong to the shop, not to one job
   std::optional<units::Duration> keeps;  // shelf life of the shop facts
   std::string keepsSource;
+  std::optional<Reversal> reversal;  // nothing: the file does not say
   When when;
   std::optional<Repeat> repeat;
   std::vector<Step> steps;

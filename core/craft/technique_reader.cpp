@@ -44,6 +44,17 @@ void readKeeps(ObjectReader& object, Technique& technique, Problems& problems) {
   keeps.finish();
 }
 
+std::optional<Reversal> readReversal(const Node& node, const Scope& scope, Problems& problems) {
+  if (!node) return std::nullopt;
+  ObjectReader reversal(node, problems);
+  if (!reversal.valid()) return std::nullopt;
+  Reversal read;
+  read.how = readPhrase(reversal.required("how"), scope, kSentenceWords, problems);
+  read.source = base::readText(reversal.required("source"), problems).value_or("");
+  reversal.finish();
+  return read;
+}
+
 void readScope(ObjectReader& object, Technique& technique, Problems& problems) {
   static const std::vector<std::string> kScopes = {"job", "shop"};
   technique.ofShop = base::readChoice(object.optional("scope"), kScopes, problems).value_or(0) == 1;
@@ -63,6 +74,7 @@ Technique readRoot(const Node& root, Problems& problems) {
   technique.role = readId(object.optional("role"), problems).value_or("");
   technique.rank = static_cast<int>(base::readInteger(object.required("rank"), problems, 0, kHighestRank).value_or(0));
   readScope(object, technique, problems);
+  technique.reversal = readReversal(object.optional("reversal"), scope, problems);
   const Node whenNode = object.required("when");
   const auto when = readWhen(whenNode, problems);
   scope.kind = std::nullopt;

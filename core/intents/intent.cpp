@@ -16,6 +16,13 @@ std::string_view name(const Intent& intent) {
     std::string_view operator()(const EnterAsMade&) const { return "enterAsMade"; }
     std::string_view operator()(const ForgetAsMade&) const { return "forgetAsMade"; }
     std::string_view operator()(const ChooseFollow&) const { return "chooseFollow"; }
+    std::string_view operator()(const AddNote&) const { return "addNote"; }
+    std::string_view operator()(const ChangeNote&) const { return "changeNote"; }
+    std::string_view operator()(const RemoveNote&) const { return "removeNote"; }
+    std::string_view operator()(const KeepPhotograph&) const { return "keepPhotograph"; }
+    std::string_view operator()(const ChangeCaption&) const { return "changeCaption"; }
+    std::string_view operator()(const RemovePhotograph&) const { return "removePhotograph"; }
+    std::string_view operator()(const LinkBatches&) const { return "linkBatches"; }
   };
   return std::visit(Namer{}, intent);
 }
@@ -38,6 +45,38 @@ std::string_view name(AlertClass alert) {
     case AlertClass::Over: return "over";
     case AlertClass::Closing: return "closing";
     case AlertClass::Missed: return "missed";
+  }
+  return "";
+}
+
+std::string_view name(StockKind kind) {
+  switch (kind) {
+    case StockKind::Board: return "board";
+    case StockKind::Paper: return "paper";
+    case StockKind::Leaf: return "leaf";
+    case StockKind::Size: return "size";
+    case StockKind::Paste: return "paste";
+    case StockKind::Paint: return "paint";
+  }
+  return "";
+}
+
+std::string_view name(Measure measure) {
+  switch (measure) {
+    case Measure::Pieces: return "pieces";
+    case Measure::Microlitres: return "microlitres";
+    case Measure::Micrograms: return "micrograms";
+  }
+  return "";
+}
+
+std::string_view name(BatchKind kind) {
+  switch (kind) {
+    case BatchKind::Size: return "size";
+    case BatchKind::Paste: return "paste";
+    case BatchKind::Adhesive: return "adhesive";
+    case BatchKind::Paint: return "paint";
+    case BatchKind::Other: return "other";
   }
   return "";
 }

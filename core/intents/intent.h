@@ -8,6 +8,8 @@
 #include <variant>
 #include <vector>
 
+#include "core/intents/notes.h"
+#include "core/intents/stock.h"
 #include "core/units/climate.h"
 #include "core/units/duration.h"
 #include "core/units/length.h"
@@ -107,7 +109,8 @@ struct ChooseFollow {
 };
 
 using Intent = std::variant<TakeIn, BeginStep, FinishStep, Undo, LookAt, Hear, Snooze, ReportFault, MendMissed,
-                            EnterAsMade, ForgetAsMade, ChooseFollow>;
+                            EnterAsMade, ForgetAsMade, ChooseFollow, AddNote, ChangeNote, RemoveNote, KeepPhotograph,
+                            ChangeCaption, RemovePhotograph, LinkBatches>;
 
 // What concerns the shop and no job of its own.
 
@@ -136,7 +139,7 @@ struct TellOffTime {
 
 // What is kept of a sheet for later work.
 struct Offcut {
-  enum class Runs { Unknown, AlongWidth, AlongHeight };
+  using Runs = intents::Runs;
   bool paper = false;  // or board
   units::Length width, height;
   std::optional<units::Length> thickness;  // of board; nothing: not known
@@ -160,12 +163,14 @@ struct DropOffcut {
   std::string offcut;
 };
 
-// Takes back everything one of the two above did.
+// Takes back everything one act on sheets, offcuts, stock, batches or the maker's name did.
 struct UndoInShop {
   std::string intentId;
 };
 
-using ShopIntent = std::variant<EnterRoom, ChooseSensor, ChooseSetting, TellOffTime, CutSheet, DropOffcut, UndoInShop>;
+using ShopIntent = std::variant<EnterRoom, ChooseSensor, ChooseSetting, TellOffTime, CutSheet, DropOffcut, UndoInShop,
+                                EnterStock, CorrectStock, CountStock, MoveStock, RemoveStock, EnterBatch, CorrectBatch,
+                                UseUpBatch, NameMaker>;
 
 std::string_view name(const Intent& intent);
 std::string_view name(Verdict verdict);

@@ -4,6 +4,7 @@
 
 #include "core/base/text.h"
 #include "core/record/alert_schedule.h"
+#include "core/record/decide_beside.h"
 #include "core/record/decide_made.h"
 #include "core/record/dependents.h"
 
@@ -131,6 +132,11 @@ class Decider {
   Decision operator()(const intents::EnterAsMade& intent) const { return decideMeasure(m_job, intent); }
   Decision operator()(const intents::ForgetAsMade& intent) const { return decideForget(m_job, intent); }
   Decision operator()(const intents::ChooseFollow& intent) const { return decideFollow(m_job, intent); }
+  // Notes, photographs, batches.
+  template <typename Beside>
+  Decision operator()(const Beside& intent) const {
+    return decideBeside(m_job, intent);
+  }
 
   Decision operator()(const intents::Undo& intent) const {
     const auto& log = m_state.log;

@@ -44,6 +44,13 @@ inline constexpr const char* kSnoozed = "Snoozed";
 inline constexpr const char* kMeasured = "Measured";
 inline constexpr const char* kMeasureForgotten = "MeasureForgotten";
 inline constexpr const char* kFollowChosen = "FollowChosen";
+inline constexpr const char* kNoteAdded = "NoteAdded";
+inline constexpr const char* kNoteChanged = "NoteChanged";
+inline constexpr const char* kNoteRemoved = "NoteRemoved";
+inline constexpr const char* kPhotographKept = "PhotographKept";
+inline constexpr const char* kPhotographCaptioned = "PhotographCaptioned";
+inline constexpr const char* kPhotographRemoved = "PhotographRemoved";
+inline constexpr const char* kBatchesLinked = "BatchesLinked";
 // Of a design that is on no bench yet.
 inline constexpr const char* kDesignBegun = "DesignBegun";
 inline constexpr const char* kDesignChanged = "DesignChanged";
@@ -55,6 +62,15 @@ inline constexpr const char* kSettingChosen = "SettingChosen";
 inline constexpr const char* kOffTimeTold = "OffTimeTold";
 inline constexpr const char* kSheetCut = "SheetCut";
 inline constexpr const char* kOffcutDropped = "OffcutDropped";
+inline constexpr const char* kStockEntered = "StockEntered";
+inline constexpr const char* kStockCorrected = "StockCorrected";
+inline constexpr const char* kStockCounted = "StockCounted";
+inline constexpr const char* kStockMoved = "StockMoved";
+inline constexpr const char* kStockRemoved = "StockRemoved";
+inline constexpr const char* kBatchEntered = "BatchEntered";
+inline constexpr const char* kBatchCorrected = "BatchCorrected";
+inline constexpr const char* kBatchUsedUp = "BatchUsedUp";
+inline constexpr const char* kMakerNamed = "MakerNamed";
 }  // namespace type
 
 struct Event {

@@ -9,10 +9,25 @@ using intents::AlertClass;
 
 bool isKnown(const Event& event) {
   if (event.version != 1) return false;
-  const std::string_view known[] = {type::kJobTakenIn, type::kStepBegun,        type::kStepDone,
-                                    type::kUndone,     type::kLooked,           type::kHeard,
-                                    type::kSnoozed,    type::kFaultReported,    type::kMissedMended,
-                                    type::kMeasured,   type::kMeasureForgotten, type::kFollowChosen};
+  const std::string_view known[] = {type::kJobTakenIn,
+                                    type::kStepBegun,
+                                    type::kStepDone,
+                                    type::kUndone,
+                                    type::kLooked,
+                                    type::kHeard,
+                                    type::kSnoozed,
+                                    type::kFaultReported,
+                                    type::kMissedMended,
+                                    type::kMeasured,
+                                    type::kMeasureForgotten,
+                                    type::kFollowChosen,
+                                    type::kNoteAdded,
+                                    type::kNoteChanged,
+                                    type::kNoteRemoved,
+                                    type::kPhotographKept,
+                                    type::kPhotographCaptioned,
+                                    type::kPhotographRemoved,
+                                    type::kBatchesLinked};
   return std::find(std::begin(known), std::end(known), event.type) != std::end(known);
 }
 
@@ -23,7 +38,10 @@ constexpr std::int64_t kLongestSnooze = 60;
 bool isAct(const Event& event) {
   return event.type == type::kStepDone || event.type == type::kLooked || event.type == type::kFaultReported ||
          event.type == type::kMissedMended || event.type == type::kMeasured || event.type == type::kMeasureForgotten ||
-         event.type == type::kFollowChosen;
+         event.type == type::kFollowChosen || event.type == type::kNoteAdded || event.type == type::kNoteChanged ||
+         event.type == type::kNoteRemoved || event.type == type::kPhotographKept ||
+         event.type == type::kPhotographCaptioned || event.type == type::kPhotographRemoved ||
+         event.type == type::kBatchesLinked;
 }
 
 class Folder {
@@ -62,6 +80,7 @@ class Folder {
     if (event.type == type::kMeasured) measure(event, about);
     if (event.type == type::kMeasureForgotten) m_state.measures.erase(textOf(event.payload, "figure"));
     if (event.type == type::kFollowChosen) follow(about, textOf(event.payload, "keep"));
+    if (event.type == type::kBatchesLinked) link(event, about);
   }
 
  private:
@@ -93,6 +112,8 @@ class Folder {
     step.status = StepStatus::Done;
     step.doneAt = event.clock();
     step.intentId = event.intentId;
+    // Done again it was worked with other batches, or with the same, but nobody has said so.
+    m_state.beside.batches.erase(stepId);
     for (const std::string& fact : source.ends) endFact(fact);
     for (const std::string& fact : source.makes) m_state.facts[fact] = true;
     for (const workflow::WorkflowWait& wait : source.waits) {
@@ -131,6 +152,7 @@ class Folder {
       for (const std::size_t maker : m_workflow.making(fact)) {
         m_state.steps[maker] = StepState{StepStatus::Ahead, {}, {}, intentId};
         forgetMeasuredAt(m_workflow.steps[maker].id);
+        m_state.beside.batches.erase(m_workflow.steps[maker].id);
       }
     }
   }
@@ -190,6 +212,14 @@ class Folder {
     m_state.measures[figure] = {units::Length::nanometres(*nanometres), stepId, event.intentId};
   }
 
+  void link(const Event& event, const std::string& stepId) {
+    const auto index = m_workflow.indexOf(stepId);
+    const auto batches = linkedBatches(event);
+    if (!index || !batches || m_state.steps[*index].status != StepStatus::Done) return;
+    m_state.beside.batches[stepId] = *batches;
+    if (batches->empty()) m_state.beside.batches.erase(stepId);
+  }
+
   void follow(const std::string& board, const std::string& keep) {
     if (keep != "reveal" && keep != "cover") return;
     m_state.follows[board] = keep == "reveal" ? design::Follow::Reveal : design::Follow::Cover;
@@ -235,7 +265,12 @@ JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events) {
   state.plan = std::move(plan);
   state.voidedIntents = voidedIntents(events);
   Folder folder(state);
-  for (const Event& event : events) folder.apply(event);
+  std::vector<const Event*> ofJob;
+  for (const Event& event : events) {
+    folder.apply(event);
+    if (event.stream == "job/" + state.plan->id) ofJob.push_back(&event);
+  }
+  foldBeside(state.beside, ofJob, state.voidedIntents);
   settleDesign(state);
   return state;
 }

@@ -39,6 +39,13 @@ std::string dump(const JobState& state) {
   for (const auto& [board, follow] : state.follows) {
     out += "follow " + board + (follow == design::Follow::Reveal ? " reveal\n" : " cover\n");
   }
+  for (const Note& note : state.beside.notes) out += "note " + note.id + ' ' + note.step + ' ' + note.text + '\n';
+  for (const Photograph& one : state.beside.photographs) {
+    out += "photograph " + one.id + ' ' + one.step + ' ' + one.hash + ' ' + one.caption + '\n';
+  }
+  for (const auto& [step, batches] : state.beside.batches) {
+    out += "batches " + step + ' ' + base::join(batches, " ") + '\n';
+  }
   for (const auto& [id, run] : state.waits) {
     out += "wait " + id + ' ' + text(run.started);
     for (const auto& [clock, verdict] : run.looks) {

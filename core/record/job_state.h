@@ -10,6 +10,7 @@
 
 #include "core/design/design.h"
 #include "core/intents/intent.h"
+#include "core/record/beside_work.h"
 #include "core/record/event.h"
 #include "core/record/shop.h"
 #include "core/waits/wait_state.h"
@@ -73,6 +74,7 @@ struct JobState {
   std::vector<RunningWait> earlierWaits;          // runs that ended and had been looked at, for learning
   std::map<std::string, Measure> measures;        // by figure
   std::map<std::string, design::Follow> follows;  // by board
+  BesideWork beside;
   // The plan's design, with what was measured. Never null.
   std::shared_ptr<const design::Design> design;
   // Why measures on record cannot be laid out any more; the design is then the plan's. Empty where all is well.

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/text.h"
+#include "core/record/decide_stock.h"
 #include "core/record/settings.h"
 #include "core/units/climate.h"
 
@@ -57,7 +58,21 @@ struct ShopDecider {
   Decision operator()(const intents::ChooseSetting& intent) const { return decideSetting(intent); }
   Decision operator()(const intents::CutSheet& intent) const { return decideCut(shop.onHand, intent); }
   Decision operator()(const intents::DropOffcut& intent) const { return decideDrop(shop.onHand, intent); }
-  Decision operator()(const intents::UndoInShop& intent) const { return decideUndo(shop.onHand, intent); }
+  Decision operator()(const intents::UndoInShop& intent) const {
+    if (isStockAct(shop.stock, intent.intentId)) return decideUndoStock(shop.stock, intent.intentId);
+    return decideUndo(shop.onHand, intent);
+  }
+  Decision operator()(const intents::EnterBatch& intent) const {
+    return decideStock(shop.stock, intent, now.utcMilliseconds);
+  }
+  Decision operator()(const intents::CorrectBatch& intent) const {
+    return decideStock(shop.stock, intent, now.utcMilliseconds);
+  }
+  // What else is said of stock asks for no clock.
+  template <typename OfStock>
+  Decision operator()(const OfStock& intent) const {
+    return decideStock(shop.stock, intent);
+  }
 };
 
 void enterRoom(Shop& shop, const Event& event) {
@@ -92,6 +107,7 @@ void foldShop(Shop& shop, std::vector<Event> events) {
   shop.sensor.clear();
   shop.clockLog.toldOff.clear();
   shop.onHand = foldOnHand(events, voided);
+  shop.stock = foldStock(events, voided);
   for (const Event& event : events) {
     if (event.version != 1 || voided.contains(event.intentId)) continue;
     if (event.type == type::kRoomEntered) enterRoom(shop, event);

@@ -170,6 +170,8 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
   step.resource = source.resource;
   step.ofShop = technique.ofShop;
   step.keeps = technique.keeps;
+  step.keepsSource = technique.keepsSource;
+  step.reversal = technique.reversal;
   step.makes = expandFacts(source.makes, subject, things);
   step.ends = expandFacts(source.ends, subject, things);
   for (const craft::Need& need : source.needs) {

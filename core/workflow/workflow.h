@@ -78,6 +78,8 @@ struct WorkflowStep {
   std::string resource;
   bool ofShop = false;
   std::optional<units::Duration> keeps;  // shelf life of what a shop step makes
+  std::string keepsSource;
+  std::optional<craft::Reversal> reversal;  // of its technique
   std::vector<std::string> needs;        // alternatives already chosen
   std::vector<std::string> makes;
   std::vector<std::string> ends;

@@ -13,6 +13,7 @@
 #include "core/record/decide.h"
 #include "core/record/job_state.h"
 #include "core/record/offers.h"
+#include "core/record/timeline.h"
 #include "core/workflow/compose.h"
 
 namespace {
@@ -89,7 +90,10 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   const auto state = record::fold(plan(), events);
   std::reverse(events.begin(), events.end());
   ENSURE(record::dump(record::fold(plan(), events)) == record::dump(state));
-  const record::Shop shop;
+  record::Shop shop;
+  record::foldShop(shop, events);
+  const auto entries = record::timelineOf(state, shop, events, record::Order::OldestFirst);
+  ENSURE(entries.size() <= events.size());
   const record::JobAt at(state, shop, {3'600'000, "boot", 3'600'000'000'000, true});
   for (const auto& offer : record::offers(at)) (void)record::decide(at, offer.intent);
   if (state.readOnly()) ENSURE(record::offers(at).empty());

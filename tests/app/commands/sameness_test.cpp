@@ -33,6 +33,7 @@ std::vector<QStringList> outputs() {
           {QStringLiteral("rehearse"), QStringLiteral("--json")},
           {QStringLiteral("materials"), QStringLiteral("--json")},
           {QStringLiteral("materials")},
+          {QStringLiteral("care"), QStringLiteral("--for=conservator")},
           {QStringLiteral("check")}};
 }
 

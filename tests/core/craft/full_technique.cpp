@@ -13,6 +13,7 @@ std::string fullTechnique() {
   "title": "Lay a band of printed paper",
   "role": "band",
   "rank": 40,
+  "reversal": {"how": "It comes undone with water.", "source": "common practice"},
   "when": {"each": "band", "where": {"motif": ["mirror", "plain"], "paper": "wave-block print"}},
   "repeat": {"area": "band.this.area", "each": "20000 mm2", "source": "common practice"},
   "steps": [

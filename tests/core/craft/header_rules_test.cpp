@@ -128,4 +128,18 @@ TEST_CASE("Every problem of a file is told at once, in the order of the document
         std::vector<std::string>{"/steps technique.no-steps", "/rank read.out-of-range", "/id technique.malformed-id"});
 }
 
+TEST_CASE("What is known of undoing a technique is a sentence with its source, or is left out") {
+  const std::string keeps =
+      R"("scope": "shop", "keeps": {"for": "4 weeks", "source": "x"}, "when": {"needed": true}, )";
+  using Lines = std::vector<std::string>;
+  const auto with = [&](const char* member) { return shopTechnique(keeps + member); };
+  CHECK(problemsOf(with(R"("reversal": {"how": "It comes undone with water."})")) ==
+        Lines{"/reversal read.missing-key"});
+  CHECK(problemsOf(with(R"("reversal": {"how": "", "source": "x"})")).size() == 1);
+  CHECK(problemsOf(with(R"("reversal": "water")")).size() == 1);
+  const auto read = core::craft::readTechnique(with(R"("reversal": {"how": "Water undoes it.", "source": "x"})"));
+  REQUIRE(read.technique.has_value());
+  CHECK(read.technique->reversal == core::craft::Reversal{"Water undoes it.", "x"});
+}
+
 }  // namespace craft_tests

@@ -1,0 +1,122 @@
+#include "app/commands/care_job.h"
+
+#include <QFileInfo>
+
+#include "app/commands/commands.h"
+#include "app/commands/saying.h"
+#include "app/convert/content_hash.h"
+#include "app/stores/data_dir.h"
+#include "app/stores/sqlite_event_store.h"
+#include "app/workbench/kept_jobs.h"
+#include "core/base/text.h"
+
+namespace app::commands {
+namespace {
+
+using core::base::Message;
+using workbench::JobEntry;
+using workbench::KeptJobs;
+
+// The record, where there is one.
+struct Record {
+  std::unique_ptr<stores::SqliteEventStore> store;
+  std::unique_ptr<KeptJobs> jobs;
+};
+
+OrExit<Record> openRecord(const CommandLine& line, std::ostream& err) {
+  Record record;
+  const QString folder = stores::wantedDataDirectory(line.data);
+  const QString path = stores::recordFile(folder);
+  if (folder.isEmpty() || !QFileInfo::exists(path)) return {std::move(record), kDone};
+  auto store = stores::SqliteEventStore::open(path);
+  if (!store) {
+    say(err, store.error());
+    return {std::nullopt, kUnreadable};
+  }
+  record.store = std::move(store).value();
+  record.jobs = std::make_unique<KeptJobs>(*record.store);
+  if (const Message trouble = record.jobs->load(); !trouble.id.empty()) {
+    say(err, trouble);
+    return {std::nullopt, kUnreadable};
+  }
+  return {std::move(record), kDone};
+}
+
+OrExit<CareJob> fromRecord(const Record& record, const JobEntry& entry, std::ostream& err) {
+  const core::record::JobState* state = record.jobs->state(entry.id);
+  if (state == nullptr) {
+    say(err, entry.trouble);
+    return {std::nullopt, kUnreadable};
+  }
+  CareJob job;
+  job.state = *state;
+  job.events = record.jobs->eventsOf(entry.id);
+  foldShop(job.shop, record.jobs->benchEvents());
+  const auto text = record.store->text(entry.jobHash);
+  if (text && text.value()) job.jobText = text.value()->body;
+  job.recorded = true;
+  return {std::move(job), kDone};
+}
+
+OrExit<CareJob> byName(const Record& record, const QString& name, std::ostream& err) {
+  std::vector<const JobEntry*> found;
+  if (record.jobs) {
+    for (const JobEntry& entry : record.jobs->entries()) {
+      const std::string wanted = name.toStdString();
+      if (entry.id == wanted || entry.reference == wanted) found.push_back(&entry);
+    }
+  }
+  if (found.empty()) {
+    sayProblem(err, name, Message("care.no-such-job"));
+    return {std::nullopt, kUnreadable};
+  }
+  if (found.size() > 1) {
+    std::vector<std::string> ids;
+    for (const JobEntry* entry : found) ids.push_back(entry->id);
+    sayProblem(err, name, Message("care.several").with("ids", core::base::join(ids, ", ")));
+    return {std::nullopt, kProblem};
+  }
+  return fromRecord(record, *found.front(), err);
+}
+
+OrExit<CareJob> planned(const CommandLine& line, const std::string& text, std::ostream& err) {
+  OrExit<core::design::Design> design = readJob(line.files.first(), err);
+  if (!design.value) return {std::nullopt, design.exit};
+  auto workflow = composeDesign(line, *design.value, err);
+  if (!workflow.value) return {std::nullopt, workflow.exit};
+  auto plan = std::make_shared<core::record::JobPlan>();
+  plan->jobHash = convert::contentHash(text);
+  plan->design = std::move(*design.value);
+  plan->workflow = std::move(*workflow.value);
+  CareJob job;
+  job.state = core::record::fold(std::move(plan), {});
+  job.jobText = text;
+  say(err, Message("care.nothing-recorded"));
+  return {std::move(job), workflow.exit};
+}
+
+}  // namespace
+
+OrExit<CareJob> readCareJob(const CommandLine& line, std::ostream& err) {
+  const QString& name = line.files.first();
+  const OrExit<Record> record = openRecord(line, err);
+  if (!record.value) return {std::nullopt, record.exit};
+  const bool looksLikeFile = name.contains(u'/') || name.endsWith(QStringLiteral(".json"));
+  if (!looksLikeFile && !QFileInfo::exists(name)) return byName(*record.value, name, err);
+  const auto text = readFile(name);
+  if (!text) {
+    sayProblem(err, name, text.error());
+    return {std::nullopt, kUnreadable};
+  }
+  if (record.value->jobs) {
+    const std::string hash = convert::contentHash(text.value());
+    const JobEntry* newest = nullptr;
+    for (const JobEntry& entry : record.value->jobs->entries()) {
+      if (entry.jobHash == hash && (newest == nullptr || newest->id < entry.id)) newest = &entry;
+    }
+    if (newest != nullptr) return fromRecord(*record.value, *newest, err);
+  }
+  return planned(line, text.value(), err);
+}
+
+}  // namespace app::commands

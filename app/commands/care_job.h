@@ -1,0 +1,26 @@
+#pragma once
+// The job a care sheet is for: from a file, with whatever the record holds of it, or from the record alone.
+#include <memory>
+#include <ostream>
+#include <string>
+#include <vector>
+
+#include "app/commands/input.h"
+#include "core/record/job_state.h"
+#include "core/record/shop.h"
+
+namespace app::commands {
+
+struct CareJob {
+  core::record::JobState state;
+  core::record::Shop shop;
+  std::vector<core::record::Event> events;  // the job's and all benches'; none where it is not in the record
+  std::string jobText;
+  bool recorded = false;
+};
+
+// The record is read where there is one and never made; a file's own record is the job taken in with the same bytes,
+// the newest of several. Where it is in no record it is composed with the techniques at hand.
+OrExit<CareJob> readCareJob(const CommandLine& line, std::ostream& err);
+
+}  // namespace app::commands

@@ -1,0 +1,25 @@
+#pragma once
+// What a picture says of itself in its head, and its picture at a smaller size.
+#include <QImage>
+#include <QSize>
+#include <QString>
+#include <string>
+
+#include "core/base/message.h"
+#include "core/base/result.h"
+
+namespace app::photographs {
+
+struct Head {
+  std::string type;  // "jpeg", "png" or "webp"
+  QSize pixels;
+};
+
+// By content alone, nothing decoded. photograph.not-a-picture, .other-type {type}, .too-many-pixels, .cut-short,
+// .damaged; photograph.unreadable {path} where it cannot be opened.
+core::base::Result<Head, core::base::Message> headOf(const QString& path);
+
+// photograph.cannot-show {detail}.
+core::base::Result<QImage, core::base::Message> scaled(const QString& path, QSize atMost);
+
+}  // namespace app::photographs

@@ -1,0 +1,75 @@
+#pragma once
+// What a job needs beside what there is: told while the job is being designed. The needs are the cutting list's and
+// the amounts' own, the sheets are laid out by the same plan as everywhere; nothing is computed a second way.
+//
+// What the job's file lists counts first: its stock serves every piece that matches it, as it always has. The shop's
+// stock serves the pieces that the file lists nothing for, and everything that is not counted in sheets.
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/message.h"
+#include "core/design/design.h"
+#include "core/materials/amounts.h"
+#include "core/materials/sheet_plan.h"
+
+namespace core::materials {
+
+// Where a number comes from.
+enum class Known { Entered, Computed };
+
+// What the shop has, as the maker entered it.
+struct Having {
+  std::vector<design::Stock> sheets;   // each with an id that names it and a quantity
+  std::vector<design::Stock> offcuts;  // kept from earlier work, each there once
+  struct Other {
+    std::string id;
+    AmountKind kind = AmountKind::Paste;
+    // The colour, or methylCellulose, starch, water, oil; of leaf and paste whatever the maker calls it.
+    std::string name;
+    // Whole leaves or millilitres; nothing where it is measured in grams: no density is ever supposed.
+    std::optional<double> amount;
+  };
+  std::vector<Other> others;
+};
+
+enum class ShortFrom {
+  Listed,    // the job's file lists stock for it
+  Shop,      // the shop's stock
+  Nothing,   // there is stock on record, and none of it serves
+  Unlisted,  // nobody has listed any stock of the kind: nothing can be said
+};
+
+struct ShortLine {
+  std::string id;      // of the piece or the amount: "band.inner.horizontal", "leaf.field", "paint.copper"
+  bool piece = false;  // or an amount
+  AmountKind kind = AmountKind::Paste;  // of an amount
+  std::string of;                       // the material in the job's words, "" where it names none
+  double need = 0;                      // pieces, leaves, millilitres
+  Known needKnown = Known::Computed;
+  std::optional<double> have;  // in the same measure; nothing: not known. Of pieces: how many the sheets there give
+  Known haveKnown = Known::Entered;  // of pieces computed, from sheets that were entered
+  std::optional<double> lack;        // more than nothing where it does not suffice; nothing: not known
+  ShortFrom from = ShortFrom::Nothing;
+  std::vector<std::string> stock;    // ids of what serves: of the job's file or of the shop
+  std::vector<base::Message> notes;  // what the maker should look at
+};
+
+struct SheetsTaken {
+  std::string stock;
+  ShortFrom from = ShortFrom::Listed;  // or Shop
+  int sheets = 0;
+};
+
+struct Shortage {
+  std::vector<ShortLine> lines;    // pieces in the order of the cutting list, then amounts in theirs
+  std::vector<SheetsTaken> taken;  // new sheets the pieces would take, offcuts left out
+  bool isShort() const;            // something is known to lack
+};
+
+// `pieces`: what is still to be cut, see stillToCut. Glazing is bought cut to size and left out. `listed`: the stock of
+// the job's file, less what of it is cut up.
+Shortage shortageOf(const std::vector<CutPiece>& pieces, const std::vector<design::Stock>& listed,
+                    const std::vector<Amount>& amounts, const design::Job& job, const Having& having);
+
+}  // namespace core::materials

@@ -1,0 +1,153 @@
+#include "core/record/timeline.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+#include "core/base/text.h"
+#include "core/record/timeline_words.h"
+
+namespace core::record {
+namespace {
+
+// What a later event of the same kind and subject corrects; "" where an event stands for itself.
+std::string subjectOf(const Event& event) {
+  const base::Value& payload = event.payload;
+  if (event.type == type::kNoteAdded) return "note " + event.eventId;
+  if (event.type == type::kNoteChanged || event.type == type::kNoteRemoved) return "note " + textOf(payload, "note");
+  if (event.type == type::kPhotographKept) return "photograph " + event.eventId;
+  if (event.type == type::kPhotographCaptioned || event.type == type::kPhotographRemoved)
+    return "photograph " + textOf(payload, "photograph");
+  if (event.type == type::kMeasured || event.type == type::kMeasureForgotten)
+    return "figure " + textOf(payload, "figure");
+  if (event.type == type::kFollowChosen) return "board " + textOf(payload, "board");
+  if (event.type == type::kBatchesLinked) return "batches " + textOf(payload, "step");
+  return "";
+}
+
+class Timeline {
+ public:
+  Timeline(const JobState& state, const Shop& shop, const std::vector<Event>& events, const TimelineWords& words)
+      : m_state(state), m_shop(shop), m_events(events), m_words(words), m_voided(voidedIntents(events)) {
+    for (const Event& event : events) {
+      if (event.type != type::kUndone || event.version != 1) continue;
+      m_undoing.insert(event.intentId);
+      if (!m_voided.contains(event.intentId)) m_takenBackBy[textOf(event.payload, "intent")] = event.eventId;
+    }
+  }
+
+  std::vector<TimelineEntry> run() {
+    for (const Event& event : m_events) {
+      if (concernsJob(event)) enter(event);
+    }
+    return std::move(m_entries);
+  }
+
+ private:
+  bool concernsJob(const Event& event) const {
+    if (event.stream == "job/" + m_state.plan->id) return true;
+    if (event.type == type::kSheetCut) return textOf(event.payload, "job") == m_state.plan->id;
+    const bool work = event.type == type::kStepBegun || event.type == type::kStepDone;
+    return work && m_state.plan->workflow.find(textOf(event.payload, "step")) != nullptr;
+  }
+
+  void enter(const Event& event) {
+    TimelineEntry entry;
+    const TimelineSaying saying = sayingOf(event, m_state, m_shop, m_undoing, m_words);
+    entry.kind = saying.kind;
+    entry.what = saying.what;
+    entry.eventId = event.eventId;
+    entry.intentId = event.intentId;
+    entry.deviceId = event.deviceId;
+    entry.occurredUtc = event.occurredUtc;
+    entry.recordedUtc = event.recordedUtc;
+    entry.zone = event.zone;
+    entry.step = textOf(event.payload, "step");
+    entry.wait = textOf(event.payload, "wait");
+    entry.figure = textOf(event.payload, "figure");
+    entry.note = event.type == type::kNoteAdded ? event.eventId : textOf(event.payload, "note");
+    entry.photograph = event.type == type::kPhotographKept ? event.eventId : textOf(event.payload, "photograph");
+    entry.hash = textOf(event.payload, "hash");
+    entry.room = roomAt(m_shop.rooms, m_state.plan->design.job.room, event.occurredUtc);
+    if (const auto by = m_takenBackBy.find(event.intentId); by != m_takenBackBy.end()) entry.takenBackBy = by->second;
+    if (event.type == type::kBatchesLinked) entry.batches = batchesOf(event);
+    const bool live = !m_voided.contains(event.intentId);
+    m_entries.push_back(std::move(entry));
+    if (live && event.version == 1) relate(event, m_entries.size() - 1);
+  }
+
+  // What stands now corrects what stood of the same subject; batches belong to the last time the step was done.
+  void relate(const Event& event, std::size_t index) {
+    const std::string& step = m_entries[index].step;
+    if (event.type == type::kStepDone) {
+      m_lastDone[step] = index;
+      m_lastOf.erase("batches " + step);
+    }
+    if (event.type == type::kBatchesLinked) {
+      const auto done = m_lastDone.find(step);
+      if (done != m_lastDone.end()) m_entries[done->second].batches = m_entries[index].batches;
+    }
+    const std::string subject = subjectOf(event);
+    if (subject.empty()) return;
+    if (const auto last = m_lastOf.find(subject); last != m_lastOf.end())
+      m_entries[last->second].correctedBy = event.eventId;
+    m_lastOf[subject] = index;
+  }
+
+  std::vector<BatchThen> batchesOf(const Event& event) const {
+    std::vector<BatchThen> batches;
+    for (const std::string& id : linkedBatches(event).value_or(std::vector<std::string>())) {
+      BatchThen then;
+      then.id = id;
+      if (const Batch* batch = m_shop.stock.batch(id)) {
+        then.known = true;
+        then.mark = batch->mark;
+        then.name = batch->entry.name;
+        then.madeUtc = batch->entry.madeUtc;
+        const auto done = m_lastDone.find(textOf(event.payload, "step"));
+        then.shelf =
+            shelfAt(*batch, done == m_lastDone.end() ? event.occurredUtc : m_entries[done->second].occurredUtc);
+      }
+      batches.push_back(std::move(then));
+    }
+    return batches;
+  }
+
+  const JobState& m_state;
+  const Shop& m_shop;
+  const std::vector<Event>& m_events;
+  const TimelineWords& m_words;
+  std::set<std::string> m_voided;
+  std::set<std::string> m_undoing;                   // intents that took something back
+  std::map<std::string, std::string> m_takenBackBy;  // intent -> event
+  std::map<std::string, std::size_t> m_lastOf;       // subject -> entry
+  std::map<std::string, std::size_t> m_lastDone;     // step -> entry
+  std::vector<TimelineEntry> m_entries;
+};
+
+}  // namespace
+
+std::optional<RoomThen> roomAt(const waits::RoomTrack& rooms, const std::optional<units::Room>& planned,
+                               std::int64_t utc) {
+  const waits::RoomReading* newest = nullptr;
+  for (const waits::RoomReading& reading : rooms) {
+    if (reading.at.utcMilliseconds > utc) continue;
+    if (newest == nullptr || newest->at.utcMilliseconds <= reading.at.utcMilliseconds) newest = &reading;
+  }
+  if (newest != nullptr) {
+    const auto from = newest->bySensor ? RoomThen::From::Sensor : RoomThen::From::Entered;
+    return RoomThen{newest->room, from, newest->at.utcMilliseconds};
+  }
+  if (planned) return RoomThen{*planned, RoomThen::From::Planned, 0};
+  return std::nullopt;
+}
+
+std::vector<TimelineEntry> timelineOf(const JobState& state, const Shop& shop, std::vector<Event> events, Order order,
+                                      const TimelineWords& words) {
+  arrange(events);
+  std::vector<TimelineEntry> entries = Timeline(state, shop, events, words).run();
+  if (order == Order::NewestFirst) std::reverse(entries.begin(), entries.end());
+  return entries;
+}
+
+}  // namespace core::record

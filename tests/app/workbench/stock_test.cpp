@@ -1,0 +1,97 @@
+// Stock entered at the bench, on the real store and through a restart.
+#include <QTemporaryDir>
+
+#include "app/stores/sqlite_event_store.h"
+#include "app/workbench/cutting.h"
+#include "app/workbench/shortage.h"
+#include "tests/app/workbench/bench.h"
+
+using namespace tests;
+
+namespace {
+
+std::unique_ptr<app::stores::SqliteEventStore> openIn(const QTemporaryDir& folder) {
+  auto opened = app::stores::SqliteEventStore::open(folder.filePath("record.sqlite"));
+  REQUIRE(opened.ok());
+  return std::move(opened).value();
+}
+
+}  // namespace
+
+TEST_CASE("stock entered at the bench is what a design is told it lacks of, through a restart") {
+  QTemporaryDir folder;
+  std::string job;
+  {
+    const auto store = openIn(folder);
+    Bench bench(*store, store->deviceId());
+    job = bench.takeIn(demoJob("heron"));
+    core::intents::StockEntry paper;
+    paper.kind = core::intents::StockKind::Paper;
+    paper.name = "reed-green paste paper";
+    paper.quantity = 1'000'000;
+    paper.width = core::units::Length::wholeMillimetres(700);
+    paper.height = core::units::Length::wholeMillimetres(500);
+    REQUIRE(bench.work.askShop(core::intents::EnterStock{paper}).id.empty());
+  }
+  const auto store = openIn(folder);
+  Bench bench(*store, store->deviceId());
+  const auto shortage = app::workbench::shortageOf(job, *bench.work.job(job)->design, bench.work.shop());
+  CHECK(shortage.isShort());
+  for (const auto& line : shortage.lines) {
+    if (!line.piece) continue;
+    INFO(line.id);
+    // The other paper is not in stock; of boards nobody has entered any.
+    if (line.id.rfind("band.reed", 0) == 0) CHECK(line.lack == 0.0);
+    if (line.id.rfind("band.scale", 0) == 0) CHECK(line.lack == 2.0);
+    if (line.id.rfind("board", 0) == 0) CHECK(line.from == core::materials::ShortFrom::Unlisted);
+  }
+}
+
+TEST_CASE("a sheet of the shop is cut up for a job that lists none, and is one less until that is taken back") {
+  QTemporaryDir folder;
+  const auto store = openIn(folder);
+  Bench bench(*store, store->deviceId());
+  const std::string job = bench.takeIn(demoJob("heron"));
+  core::intents::StockEntry paper;
+  paper.kind = core::intents::StockKind::Paper;
+  paper.name = "reed-green paste paper";
+  paper.quantity = 3;
+  paper.width = core::units::Length::wholeMillimetres(700);
+  paper.height = core::units::Length::wholeMillimetres(500);
+  REQUIRE(bench.work.askShop(core::intents::EnterStock{paper}).id.empty());
+  const auto there = [&] { return bench.work.shop().stock.items.at(0).there(); };
+  const auto cutting = [&] { return app::workbench::cuttingOf(job, *bench.work.job(job)->design, bench.work.shop()); };
+  const auto before = cutting();
+  const core::materials::PlanSheet* sheet = nullptr;
+  for (const auto& group : before.plan.groups) {
+    if (!group.sheets.empty()) sheet = &group.sheets.front();
+  }
+  REQUIRE(sheet != nullptr);
+  REQUIRE(bench.work.askShop(app::workbench::cutOf(before, *sheet, true)).id.empty());
+  const std::string act = bench.work.lastIntentId();
+  CHECK(there() == 2);
+  CHECK(bench.work.shop().onHand.offcuts.size() > 0);
+  CHECK(cutting().pieces.size() < before.pieces.size());
+  const auto record = bench.work.timeline(job, core::record::Order::NewestFirst);
+  CHECK(core::base::dump(record.front().what) == "timeline.cut-sheet stock=reed-green paste paper count=4");
+  REQUIRE(bench.work.askShop(core::intents::UndoInShop{act}).id.empty());
+  CHECK(there() == 3);
+  CHECK(cutting().pieces.size() == before.pieces.size());
+}
+
+TEST_CASE("what the job lists is cut from what it lists, whatever the shop has") {
+  QTemporaryDir folder;
+  const auto store = openIn(folder);
+  Bench bench(*store, store->deviceId());
+  const std::string job = bench.takeIn(demoJob());
+  const auto& design = *bench.work.job(job)->design;
+  const std::size_t listed = design.job.stock.size();
+  core::intents::StockEntry board;
+  board.name = "cotton";
+  board.quantity = 3;
+  board.width = core::units::Length::wholeMillimetres(815);
+  board.height = core::units::Length::wholeMillimetres(1120);
+  board.thickness = core::units::Length::nanometres(1'500'000);
+  REQUIRE(bench.work.askShop(core::intents::EnterStock{board}).id.empty());
+  CHECK(app::workbench::cuttingOf(job, design, bench.work.shop()).stock.size() == listed);
+}
