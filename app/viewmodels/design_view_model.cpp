@@ -37,7 +37,7 @@ Value withoutTheWork(const Value& document) {
 }  // namespace
 
 DesignViewModel::DesignViewModel(workbench::Workbench& workbench, QObject* parent)
-    : QObject(parent), m_workbench(workbench) {
+    : FormViewModel(parent), m_workbench(workbench) {
   connect(&workbench, &workbench::Workbench::designsChanged, this, &DesignViewModel::refresh);
 }
 
@@ -63,10 +63,8 @@ bool DesignViewModel::begun(const Value& document, const std::string& from) {
 
 bool DesignViewModel::open(const std::string& designId) {
   m_id = designId;
-  m_section = 0;
-  m_refusal.clear();
   m_drawing = {};
-  m_field = -1;
+  restart(m_workbench.settings().units);
   refresh();
   return drafted() != nullptr;
 }
@@ -76,44 +74,6 @@ QString DesignViewModel::title() const {
   const bool named = title != nullptr && title->kind() == Value::Kind::Text && !title->asText().empty();
   return named ? toQt(title->asText()) : tr("A piece without a title yet");
 }
-
-QString DesignViewModel::sectionName() const { return m_sections.empty() ? QString() : m_sections[m_section].name; }
-
-QString DesignViewModel::sectionProblem() const {
-  return m_sections.empty() ? QString() : joined(m_sections[m_section].problems);
-}
-
-const designing::Field* DesignViewModel::field() const {
-  if (m_sections.empty() || m_field < 0) return nullptr;
-  const auto& fields = m_sections[m_section].fields;
-  const auto index = static_cast<std::size_t>(m_field);
-  return index < fields.size() && fields[index].kind != Field::Kind::Act ? &fields[index] : nullptr;
-}
-
-DesignViewModel::Entering DesignViewModel::entering() const {
-  if (field() == nullptr) return Entering::Nothing;
-  switch (field()->kind) {
-    case Field::Kind::Length: return Entering::Length;
-    case Field::Kind::Number: return Entering::Number;
-    case Field::Kind::Text: return Entering::Text;
-    case Field::Kind::Choice: return Entering::Choice;
-    case Field::Kind::Act: break;
-  }
-  return Entering::Nothing;
-}
-
-QString DesignViewModel::fieldLabel() const {
-  if (field() == nullptr) return {};
-  return field()->of.isEmpty() ? capitalised(field()->label) : capitalised(field()->of) + tr(", ") + field()->label;
-}
-
-QString DesignViewModel::fieldValue() const { return field() == nullptr ? QString() : field()->value; }
-
-QString DesignViewModel::fieldNote() const { return field() == nullptr ? QString() : field()->note; }
-
-QString DesignViewModel::fieldProblem() const { return field() == nullptr ? QString() : joined(field()->problems); }
-
-QString DesignViewModel::unit() const { return entering() == Entering::Number ? QString() : m_entry.unit(); }
 
 bool DesignViewModel::canUndo() const { return drafted() != nullptr && !drafted()->lastChange.empty(); }
 
@@ -127,109 +87,6 @@ QString DesignViewModel::state() const {
   }
   if (complete()) return {};
   return wrong == 1 ? tr("one thing to settle") : tr("%1 things to settle").arg(wrong);
-}
-
-void DesignViewModel::chooseSection(int section) {
-  if (section < 0 || section >= static_cast<int>(m_sections.size())) return;
-  m_section = static_cast<std::size_t>(section);
-  m_field = -1;
-  m_refusal.clear();
-  refresh();
-}
-
-void DesignViewModel::chooseField(int field) {
-  if (m_sections.empty() || field < 0 || field >= static_cast<int>(m_sections[m_section].fields.size())) return;
-  m_refusal.clear();
-  const Field& chosen = m_sections[m_section].fields[static_cast<std::size_t>(field)];
-  if (chosen.kind == Field::Kind::Act) {
-    change(Value(chosen.options.front().patch));
-    return;
-  }
-  m_field = field;
-  m_entry = NumberEntry(m_entry.units());
-  refresh();
-}
-
-void DesignViewModel::nextField() {
-  if (m_sections.empty()) return;
-  const auto& fields = m_sections[m_section].fields;
-  int next = m_field + 1;
-  while (next < static_cast<int>(fields.size()) && fields[static_cast<std::size_t>(next)].kind == Field::Kind::Act) {
-    ++next;
-  }
-  if (next < static_cast<int>(fields.size())) {
-    chooseField(next);
-  } else {
-    leaveField();
-  }
-}
-
-void DesignViewModel::leaveField() {
-  m_field = -1;
-  m_refusal.clear();
-  refresh();
-}
-
-void DesignViewModel::chooseOption(int option) {
-  if (field() == nullptr || option < 0 || option >= static_cast<int>(field()->options.size())) return;
-  const designing::Option& chosen = field()->options[static_cast<std::size_t>(option)];
-  if (chosen.chosen || change(Value(chosen.patch))) leaveField();
-}
-
-void DesignViewModel::digit(int digit) {
-  m_entry.digit(digit);
-  emit changed();
-}
-
-void DesignViewModel::part() {
-  m_entry.part();
-  emit changed();
-}
-
-void DesignViewModel::erase() {
-  m_entry.erase();
-  emit changed();
-}
-
-void DesignViewModel::turnUnits() {
-  m_entry.turnUnits();
-  emit changed();
-}
-
-bool DesignViewModel::keep() {
-  if (field() == nullptr || m_entry.empty()) return field() != nullptr;
-  const auto length = m_entry.length();
-  if (!length) {
-    told(length.error());
-    return false;
-  }
-  Value value;
-  if (entering() == Entering::Number) {
-    // Whole numbers stay whole: lobes and degrees are counted, shares are not.
-    const double number = length.value().inMillimetres();
-    const auto rounded = static_cast<std::int64_t>(number);
-    value = static_cast<double>(rounded) == number ? Value::integer(rounded) : Value::number(number);
-  } else {
-    value = Value::text(m_entry.text());
-  }
-  return change(designing::putAt(drafted()->document, field()->pointer, value));
-}
-
-bool DesignViewModel::keepText(const QString& text) {
-  if (field() == nullptr) return false;
-  const QString plain = text.trimmed();
-  if (plain.isEmpty()) {
-    takeOut();
-    return true;
-  }
-  return change(designing::putAt(drafted()->document, field()->pointer, Value::text(fromQt(plain))));
-}
-
-void DesignViewModel::takeOut() {
-  if (field() == nullptr || !field()->entered || field()->pointer.empty()) return;
-  Value patch = Value::array();
-  patch.append(Value::object().set("op", Value::text("remove")).set("path", Value::text(field()->pointer)));
-  change(patch);
 }
 
 void DesignViewModel::undo() { told(m_workbench.undoDesign(m_id)); }
@@ -250,25 +107,11 @@ bool DesignViewModel::toBench() {
     return true;
   }
   QStringList why;
-  for (const Message& refusal : taken.refusals) why << words::text(refusal, m_entry.units());
+  for (const Message& refusal : taken.refusals) why << words::text(refusal, units());
   if (why.isEmpty()) why << state();
   m_refusal = joined(why);
   emit changed();
   return false;
-}
-
-bool DesignViewModel::change(const Value& patch) {
-  const Message refused = m_workbench.changeDesign(m_id, patch);
-  told(refused);
-  if (!refused.id.empty()) return false;
-  m_entry.clear();
-  emit changed();
-  return true;
-}
-
-void DesignViewModel::told(const Message& refused) {
-  m_refusal = refused.id.empty() ? QString() : words::text(refused, m_entry.units());
-  emit changed();
 }
 
 void DesignViewModel::refresh() {
@@ -277,57 +120,28 @@ void DesignViewModel::refresh() {
   m_dragged.clear();
   m_read = core::design::readDesign(drafted()->text());
   reckon();
-  m_sections = designing::sectionsOf(drafted()->document, m_read);
-  m_sections.push_back(designing::techniqueSection(drafted()->document, m_workbench.library().catalogue,
-                                                   m_composed ? &*m_composed : nullptr));
-  m_section = std::min(m_section, m_sections.size() - 1);
-  showFields();
-  showOptions();
+  auto sections = designing::sectionsOf(drafted()->document, m_read);
+  sections.push_back(designing::techniqueSection(drafted()->document, m_workbench.library().catalogue,
+                                                 m_composed ? &*m_composed : nullptr));
+  show(std::move(sections));
   showSteps();
   draw(m_read);
   emit changed();
 }
 
-void DesignViewModel::showFields() {
-  std::vector<RowsModel::Row> rows;
-  for (std::size_t i = 0; i < m_sections.size(); ++i) {
-    const designing::Section& section = m_sections[i];
-    const QString look = section.hasProblems() ? tr("look") : section.hasMissing() ? tr("to enter") : QString();
-    rows.push_back({section.name, {}, section.summary, {}, look, i == m_section, false});
-  }
-  m_sectionRows.show(std::move(rows));
-  rows = {};
-  QString above;
-  const auto& fields = m_sections[m_section].fields;
-  for (std::size_t i = 0; i < fields.size(); ++i) {
-    const Field& one = fields[i];
-    rows.push_back({one.label, one.of == above ? QString() : one.of, one.value, one.note, joined(one.problems),
-                    static_cast<int>(i) == m_field, one.kind == Field::Kind::Act});
-    above = one.of;
-  }
-  m_fieldRows.show(std::move(rows));
-}
+Message DesignViewModel::put(const Value& patch) { return m_workbench.changeDesign(m_id, patch); }
 
-void DesignViewModel::showOptions() {
-  std::vector<RowsModel::Row> rows;
-  if (field() != nullptr) {
-    const bool technique = m_section + 1 == m_sections.size();
-    designing::Field& opened = m_sections[m_section].fields[static_cast<std::size_t>(m_field)];
-    if (opened.options.empty() && opened.offers) opened.options = opened.offers();
-    for (const designing::Option& option : opened.options) {
-      rows.push_back({option.label, {}, {}, technique ? tollText(option.patch) : option.why, {}, option.chosen, false});
-    }
-  }
-  m_reasons = std::any_of(rows.begin(), rows.end(), [](const RowsModel::Row& row) { return !row.note.isEmpty(); });
-  m_optionRows.show(std::move(rows));
+// Of a technique what the piece comes to with it.
+QString DesignViewModel::reasonFor(const designing::Option& option) const {
+  return section() + 1 == shown().size() ? tollText(option.patch) : option.why;
 }
 
 // While the design does not hold together the last drawing that did stays, and what stands against it is marked there.
 void DesignViewModel::draw(const core::design::ReadDesign& read) {
   m_drawing.worked = field() == nullptr ? std::string() : field()->element;
   m_drawing.wrong.clear();
-  for (const designing::Section& section : m_sections) {
-    for (const Field& one : section.fields) {
+  for (const designing::Section& each : shown()) {
+    for (const Field& one : each.fields) {
       if (!one.problems.isEmpty() && !one.element.empty()) m_drawing.wrong.push_back(one.element);
     }
   }
@@ -411,7 +225,7 @@ void DesignViewModel::reckon() {
   if (!m_read.design) return;
   auto workflow = core::workflow::compose(*m_read.design, m_workbench.library().catalogue);
   if (!workflow) {
-    m_comesTo = words::text(workflow.error().front(), m_entry.units());
+    m_comesTo = words::text(workflow.error().front(), units());
     return;
   }
   m_composed = std::move(workflow).value();
@@ -421,13 +235,13 @@ void DesignViewModel::reckon() {
 // What the piece comes to with a patch, or why it cannot be made so.
 QString DesignViewModel::tollText(const Value& patch) const {
   const auto patched = core::base::patched(drafted()->document, patch);
-  if (!patched) return words::text(patched.error(), m_entry.units());
+  if (!patched) return words::text(patched.error(), units());
   core::record::Drafted meant;
   meant.document = patched.value();
   const auto read = core::design::readDesign(meant.text());
   if (!read.design) return {};
   const auto workflow = core::workflow::compose(*read.design, m_workbench.library().catalogue);
-  return workflow ? said(designing::tollOf(workflow.value())) : words::text(workflow.error().front(), m_entry.units());
+  return workflow ? said(designing::tollOf(workflow.value())) : words::text(workflow.error().front(), units());
 }
 
 // Steps of one technique that follow each other are one line.

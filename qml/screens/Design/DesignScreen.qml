@@ -1,5 +1,6 @@
 import QtQuick
 import Mountwright.Controls
+import Mountwright.Forms
 import Mountwright.Theme
 import Mountwright.ViewModels
 
@@ -57,14 +58,14 @@ Item {
 
         FieldList {
             anchors.fill: parent
-            visible: root.design.entering === DesignViewModel.Nothing
-            design: root.design
+            visible: root.design.entering === FormViewModel.Nothing
+            form: root.design
         }
         FieldEditor {
             id: editor
             anchors.fill: parent
-            visible: root.design.entering !== DesignViewModel.Nothing
-            design: root.design
+            visible: root.design.entering !== FormViewModel.Nothing
+            form: root.design
         }
     }
     DesignDrawing {
@@ -87,7 +88,7 @@ Item {
         font.bold: root.design.dragged !== ""
         font.pixelSize: root.design.dragged !== "" ? Metrics.deskTitle : Metrics.deskLabel
 
-        readonly property bool refused: root.design.refusal !== "" && root.design.entering === DesignViewModel.Nothing
+        readonly property bool refused: root.design.refusal !== "" && root.design.entering === FormViewModel.Nothing
     }
     Row {
         id: keys

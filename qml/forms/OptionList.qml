@@ -9,8 +9,8 @@ import Mountwright.ViewModels
 Item {
     id: root
 
-    required property DesignViewModel design
-    readonly property bool reasons: design.optionsHaveReasons
+    required property FormViewModel form
+    readonly property bool reasons: form.optionsHaveReasons
 
     GridView {
         id: grid
@@ -19,7 +19,7 @@ Item {
         anchors.fill: parent
         visible: !root.reasons
         clip: true
-        model: root.reasons ? null : root.design.options
+        model: root.reasons ? null : root.form.options
         cellWidth: width / columns
         cellHeight: Metrics.mm(11)
         boundsBehavior: Flickable.StopAtBounds
@@ -41,7 +41,7 @@ Item {
                 legend: cell.title
                 legendSize: Metrics.deskText
                 filled: cell.chosen
-                onActed: root.design.chooseOption(cell.index)
+                onActed: root.form.chooseOption(cell.index)
             }
         }
     }
@@ -50,7 +50,7 @@ Item {
         anchors.fill: parent
         visible: root.reasons
         clip: true
-        model: root.reasons ? root.design.options : null
+        model: root.reasons ? root.form.options : null
         spacing: Metrics.mm(1.5)
         boundsBehavior: Flickable.StopAtBounds
 
@@ -68,7 +68,7 @@ Item {
             legend: ""
             called: title
             filled: chosen
-            onActed: root.design.chooseOption(index)
+            onActed: root.form.chooseOption(index)
 
             Column {
                 id: said

@@ -8,17 +8,17 @@ import Mountwright.ViewModels
 Item {
     id: root
 
-    required property DesignViewModel design
-    readonly property bool onPad: design.entering === DesignViewModel.Length || design.entering === DesignViewModel.Number
-    readonly property bool writes: design.entering === DesignViewModel.Text
-    readonly property bool chooses: design.entering === DesignViewModel.Choice
+    required property FormViewModel form
+    readonly property bool onPad: form.entering === FormViewModel.Length || form.entering === FormViewModel.Number
+    readonly property bool writes: form.entering === FormViewModel.Text
+    readonly property bool chooses: form.entering === FormViewModel.Choice
 
     function keepAndGoOn() {
-        if (writes ? design.keepText(line.text) : design.keep())
-            design.nextField();
+        if (writes ? form.keepText(line.text) : form.keep())
+            form.nextField();
     }
 
-    onWritesChanged: writes ? line.begin(design.fieldValue) : line.leave()
+    onWritesChanged: writes ? line.begin(form.fieldValue) : line.leave()
 
     Column {
         id: said
@@ -27,14 +27,14 @@ Item {
 
         Words {
             width: parent.width
-            text: root.design.fieldLabel
+            text: root.form.fieldLabel
             font.bold: true
             font.pixelSize: Metrics.deskTitle
         }
         Words {
             width: parent.width
-            visible: root.onPad && root.design.fieldValue !== ""
-            text: qsTr("now %1").arg(root.design.fieldValue)
+            visible: root.onPad && root.form.fieldValue !== ""
+            text: qsTr("now %1").arg(root.form.fieldValue)
             color: Theme.quiet
             font.pixelSize: Metrics.deskText
         }
@@ -42,12 +42,12 @@ Item {
             visible: root.onPad
             wholeSize: Metrics.deskTitle * 1.6
             unitSize: Metrics.deskText
-            whole: root.design.keyed ? root.design.whole : "…"
-            fraction: root.design.fraction
-            numerator: root.design.numerator
-            denominator: root.design.denominator
-            unit: root.design.unit
-            ink: root.design.keyed ? Theme.worked : Theme.quiet
+            whole: root.form.keyed ? root.form.whole : "…"
+            fraction: root.form.fraction
+            numerator: root.form.numerator
+            denominator: root.form.denominator
+            unit: root.form.unit
+            ink: root.form.keyed ? Theme.worked : Theme.quiet
         }
         TextEntry {
             id: line
@@ -59,8 +59,8 @@ Item {
         Words {
             width: parent.width
             visible: text !== ""
-            text: root.design.refusal !== "" ? root.design.refusal : root.design.fieldProblem !== "" ? root.design.fieldProblem : root.design.fieldNote
-            color: root.design.refusal + root.design.fieldProblem !== "" ? Theme.worked : Theme.quiet
+            text: root.form.refusal !== "" ? root.form.refusal : root.form.fieldProblem !== "" ? root.form.fieldProblem : root.form.fieldNote
+            color: root.form.refusal + root.form.fieldProblem !== "" ? Theme.worked : Theme.quiet
             font.bold: color === Theme.worked
             font.pixelSize: Metrics.deskLabel
         }
@@ -72,7 +72,7 @@ Item {
         anchors.bottom: keys.top
         anchors.bottomMargin: Metrics.mm(2)
         width: parent.width
-        design: root.design
+        form: root.form
     }
     NumberPad {
         visible: root.onPad
@@ -82,10 +82,10 @@ Item {
         spacing: Metrics.mm(2.5)
         keySize: Metrics.mm(14)
         legendSize: Metrics.deskTitle
-        inches: root.design.inches
-        onDigit: number => root.design.digit(number)
-        onPart: root.design.part()
-        onErased: root.design.erase()
+        inches: root.form.inches
+        onDigit: number => root.form.digit(number)
+        onPart: root.form.part()
+        onErased: root.form.erase()
     }
     Row {
         id: keys
@@ -99,16 +99,16 @@ Item {
             height: Metrics.mm(12)
             legendSize: Metrics.deskText
             legend: qsTr("Back")
-            onActed: root.design.leaveField()
+            onActed: root.form.leaveField()
         }
         TouchKey {
             objectName: "units"
-            visible: root.design.entering === DesignViewModel.Length
+            visible: root.form.entering === FormViewModel.Length
             width: keys.keyWidth
             height: Metrics.mm(12)
             legendSize: Metrics.deskText
-            legend: root.design.inches ? qsTr("In mm") : qsTr("In inches")
-            onActed: root.design.turnUnits()
+            legend: root.form.inches ? qsTr("In mm") : qsTr("In inches")
+            onActed: root.form.turnUnits()
         }
         TouchKey {
             objectName: "keepField"

@@ -9,14 +9,14 @@ import Mountwright.ViewModels
 Item {
     id: root
 
-    required property DesignViewModel design
+    required property FormViewModel form
     // Measured against the whole of the room, so that the keys it brings do not decide about themselves.
     readonly property bool overflows: list.contentHeight > height - list.y + 1
 
     Words {
         id: heading
         width: parent.width
-        text: root.design.sectionName
+        text: root.form.sectionName
         font.bold: true
         font.pixelSize: Metrics.deskTitle
     }
@@ -26,7 +26,7 @@ Item {
         width: parent.width
         height: visible ? implicitHeight + Metrics.mm(1) : 0
         visible: text !== ""
-        text: root.design.sectionProblem
+        text: root.form.sectionProblem
         color: Theme.worked
         font.bold: true
         font.pixelSize: Metrics.deskLabel
@@ -39,13 +39,13 @@ Item {
         anchors.bottomMargin: root.overflows ? Metrics.deskKey + Metrics.mm(1) : 0
         width: parent.width
         clip: true
-        model: root.design.fields
+        model: root.form.fields
         spacing: Metrics.mm(1.5)
         boundsBehavior: Flickable.StopAtBounds
 
         delegate: FieldRow {
             width: list.width
-            onAsked: field => root.design.chooseField(field)
+            onAsked: field => root.form.chooseField(field)
         }
     }
     Row {

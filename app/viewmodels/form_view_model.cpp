@@ -1,0 +1,224 @@
+#include "app/viewmodels/form_view_model.h"
+
+#include <algorithm>
+
+#include "app/convert/text.h"
+#include "app/viewmodels/names.h"
+#include "app/words/words.h"
+
+namespace app::viewmodels {
+
+using convert::fromQt;
+using core::base::Message;
+using core::base::Value;
+using designing::Field;
+
+namespace {
+
+QString joined(const QStringList& texts) { return texts.join(QLatin1Char('\n')); }
+
+}  // namespace
+
+QString FormViewModel::sectionName() const { return m_sections.empty() ? QString() : m_sections[m_section].name; }
+
+QString FormViewModel::sectionProblem() const {
+  return m_sections.empty() ? QString() : joined(m_sections[m_section].problems);
+}
+
+const designing::Field* FormViewModel::field() const {
+  if (m_sections.empty() || m_field < 0) return nullptr;
+  const auto& fields = m_sections[m_section].fields;
+  const auto index = static_cast<std::size_t>(m_field);
+  return index < fields.size() && fields[index].kind != Field::Kind::Act ? &fields[index] : nullptr;
+}
+
+FormViewModel::Entering FormViewModel::entering() const {
+  if (field() == nullptr) return Entering::Nothing;
+  switch (field()->kind) {
+    case Field::Kind::Length: return Entering::Length;
+    case Field::Kind::Number: return Entering::Number;
+    case Field::Kind::Text: return Entering::Text;
+    case Field::Kind::Choice: return Entering::Choice;
+    case Field::Kind::Act: break;
+  }
+  return Entering::Nothing;
+}
+
+QString FormViewModel::fieldLabel() const {
+  if (field() == nullptr) return {};
+  return field()->of.isEmpty() ? capitalised(field()->label) : capitalised(field()->of) + tr(", ") + field()->label;
+}
+
+QString FormViewModel::fieldValue() const { return field() == nullptr ? QString() : field()->value; }
+
+QString FormViewModel::fieldNote() const { return field() == nullptr ? QString() : field()->note; }
+
+QString FormViewModel::fieldProblem() const { return field() == nullptr ? QString() : joined(field()->problems); }
+
+QString FormViewModel::unit() const { return entering() == Entering::Number ? QString() : m_entry.unit(); }
+
+void FormViewModel::chooseSection(int section) {
+  if (section < 0 || section >= static_cast<int>(m_sections.size())) return;
+  m_section = static_cast<std::size_t>(section);
+  m_field = -1;
+  m_refusal.clear();
+  refresh();
+}
+
+void FormViewModel::chooseField(int field) {
+  if (m_sections.empty() || field < 0 || field >= static_cast<int>(m_sections[m_section].fields.size())) return;
+  m_refusal.clear();
+  const Field& chosen = m_sections[m_section].fields[static_cast<std::size_t>(field)];
+  if (chosen.kind == Field::Kind::Act) {
+    change(Value(chosen.options.front().patch));
+    return;
+  }
+  m_field = field;
+  m_entry = NumberEntry(m_entry.units());
+  refresh();
+}
+
+void FormViewModel::nextField() {
+  if (m_sections.empty()) return;
+  const auto& fields = m_sections[m_section].fields;
+  int next = m_field + 1;
+  while (next < static_cast<int>(fields.size()) && fields[static_cast<std::size_t>(next)].kind == Field::Kind::Act) {
+    ++next;
+  }
+  if (next < static_cast<int>(fields.size())) {
+    chooseField(next);
+  } else {
+    leaveField();
+  }
+}
+
+void FormViewModel::leaveField() {
+  m_field = -1;
+  m_refusal.clear();
+  refresh();
+}
+
+void FormViewModel::chooseOption(int option) {
+  if (field() == nullptr || option < 0 || option >= static_cast<int>(field()->options.size())) return;
+  const designing::Option& chosen = field()->options[static_cast<std::size_t>(option)];
+  if (chosen.chosen || change(Value(chosen.patch))) leaveField();
+}
+
+void FormViewModel::digit(int digit) {
+  m_entry.digit(digit);
+  emit changed();
+}
+
+void FormViewModel::part() {
+  m_entry.part();
+  emit changed();
+}
+
+void FormViewModel::erase() {
+  m_entry.erase();
+  emit changed();
+}
+
+void FormViewModel::turnUnits() {
+  m_entry.turnUnits();
+  emit changed();
+}
+
+bool FormViewModel::keep() {
+  if (field() == nullptr || m_entry.empty()) return field() != nullptr;
+  const auto length = m_entry.length();
+  if (!length) {
+    told(length.error());
+    return false;
+  }
+  Value value;
+  if (entering() == Entering::Number) {
+    // Whole numbers stay whole: lobes and degrees are counted, shares are not.
+    const double number = length.value().inMillimetres();
+    const auto rounded = static_cast<std::int64_t>(number);
+    value = static_cast<double>(rounded) == number ? Value::integer(rounded) : Value::number(number);
+  } else {
+    value = Value::text(m_entry.text());
+  }
+  return change(designing::putAt(*document(), field()->pointer, value));
+}
+
+bool FormViewModel::keepText(const QString& text) {
+  if (field() == nullptr) return false;
+  const QString plain = text.trimmed();
+  if (plain.isEmpty()) {
+    takeOut();
+    return true;
+  }
+  return change(designing::putAt(*document(), field()->pointer, Value::text(fromQt(plain))));
+}
+
+void FormViewModel::takeOut() {
+  if (field() == nullptr || !field()->entered || field()->pointer.empty()) return;
+  Value patch = Value::array();
+  patch.append(Value::object().set("op", Value::text("remove")).set("path", Value::text(field()->pointer)));
+  change(patch);
+}
+
+bool FormViewModel::change(const Value& patch) {
+  const Message refused = put(patch);
+  told(refused);
+  if (!refused.id.empty()) return false;
+  m_entry.clear();
+  emit changed();
+  return true;
+}
+
+void FormViewModel::told(const Message& refused) {
+  m_refusal = refused.id.empty() ? QString() : words::text(refused, m_entry.units());
+  emit changed();
+}
+
+void FormViewModel::restart(core::units::UnitSystem units) {
+  m_section = 0;
+  m_field = -1;
+  m_refusal.clear();
+  m_entry = NumberEntry(units);
+}
+
+void FormViewModel::show(std::vector<designing::Section> sections) {
+  m_sections = std::move(sections);
+  m_section = m_sections.empty() ? 0 : std::min(m_section, m_sections.size() - 1);
+  showFields();
+  showOptions();
+}
+
+void FormViewModel::showFields() {
+  std::vector<RowsModel::Row> rows;
+  for (std::size_t i = 0; i < m_sections.size(); ++i) {
+    const designing::Section& section = m_sections[i];
+    const QString look = section.hasProblems() ? tr("look") : section.hasMissing() ? tr("to enter") : QString();
+    rows.push_back({section.name, {}, section.summary, {}, look, i == m_section, false});
+  }
+  m_sectionRows.show(std::move(rows));
+  rows = {};
+  QString above;
+  const auto& fields = m_sections[m_section].fields;
+  for (std::size_t i = 0; i < fields.size(); ++i) {
+    const Field& one = fields[i];
+    rows.push_back({one.label, one.of == above ? QString() : one.of, one.value, one.note, joined(one.problems),
+                    static_cast<int>(i) == m_field, one.kind == Field::Kind::Act});
+    above = one.of;
+  }
+  m_fieldRows.show(std::move(rows));
+}
+
+void FormViewModel::showOptions() {
+  std::vector<RowsModel::Row> rows;
+  if (field() != nullptr) {
+    designing::Field& opened = m_sections[m_section].fields[static_cast<std::size_t>(m_field)];
+    if (opened.options.empty() && opened.offers) opened.options = opened.offers();
+    for (const designing::Option& option : opened.options) {
+      rows.push_back({option.label, {}, {}, reasonFor(option), {}, option.chosen, false});
+    }
+  }
+  m_reasons = std::any_of(rows.begin(), rows.end(), [](const RowsModel::Row& row) { return !row.note.isEmpty(); });
+  m_optionRows.show(std::move(rows));
+}
+
+}  // namespace app::viewmodels
