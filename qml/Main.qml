@@ -12,6 +12,7 @@ import Mountwright.OffTime
 import Mountwright.Pieces
 import Mountwright.Room
 import Mountwright.Settings
+import Mountwright.Stock
 import Mountwright.Theme
 import Mountwright.ViewModels
 import Mountwright.Welcome
@@ -32,6 +33,7 @@ Window {
     required property DesignViewModel design
     required property PiecesModel pieces
     required property SettingsViewModel settings
+    required property StockViewModel stock
     required property double dotsPerMm
 
     property string screen: "bench"
@@ -123,6 +125,8 @@ Window {
             designing.done();
         else if (screen === "welcome")
             welcome.done();
+        else if (screen === "stock")
+            materials.done();
         else if (screen === "pieces")
             board.done();
         else if (screen === "piece" || screen === "settings")
@@ -155,6 +159,8 @@ Window {
             welcome.goBack();
         else if (screen === "piece")
             screen = "pieces";
+        else if (screen === "stock" && materials.goBack())
+            return;
         else if (screen === "job")
             screen = "jobs";
         else if (screen !== "bench")
@@ -338,6 +344,13 @@ Window {
                 root.screen = "design";
         }
         onCuttingAsked: root.screen = "cutting"
+    }
+    StockScreen {
+        id: materials
+        anchors.fill: parent
+        visible: root.shown === "stock"
+        stock: root.stock
+        onAsked: screen => root.screen = screen
     }
     SettingsScreen {
         anchors.fill: parent

@@ -6,7 +6,9 @@
 #include "app/designing/techniques.h"
 #include "app/viewmodels/names.h"
 #include "app/words/words.h"
+#include "app/workbench/shortage.h"
 #include "core/base/text.h"
+#include "core/materials/cutting_list.h"
 #include "core/sheets/piece.h"
 #include "core/sheets/section.h"
 #include "core/workflow/compose.h"
@@ -39,6 +41,11 @@ Value withoutTheWork(const Value& document) {
 DesignViewModel::DesignViewModel(workbench::Workbench& workbench, QObject* parent)
     : FormViewModel(parent), m_workbench(workbench) {
   connect(&workbench, &workbench::Workbench::designsChanged, this, &DesignViewModel::refresh);
+  connect(&workbench, &workbench::Workbench::shopChanged, &m_weigh, qOverload<>(&QTimer::start));
+  constexpr int kMoment = 150;  // ms
+  m_weigh.setSingleShot(true);
+  m_weigh.setInterval(kMoment);
+  connect(&m_weigh, &QTimer::timeout, this, &DesignViewModel::weighStock);
 }
 
 bool DesignViewModel::beginFresh() { return begun(designing::freshDesign(), ""); }
@@ -124,6 +131,7 @@ void DesignViewModel::refresh() {
   sections.push_back(designing::techniqueSection(drafted()->document, m_workbench.library().catalogue,
                                                  m_composed ? &*m_composed : nullptr));
   show(std::move(sections));
+  m_weigh.start();
   showSteps();
   draw(m_read);
   emit changed();
@@ -230,6 +238,23 @@ void DesignViewModel::reckon() {
   }
   m_composed = std::move(workflow).value();
   m_comesTo = said(designing::tollOf(*m_composed));
+}
+
+void DesignViewModel::weighStock() {
+  QStringList lacks;
+  if (m_read.design) {
+    const auto pieces = core::materials::cuttingList(m_read.design->job, m_read.design->layout);
+    const auto shortage = workbench::shortageOf("", *m_read.design, m_workbench.shop());
+    for (const auto& line : shortage.lines) {
+      if (!line.lack || *line.lack <= 0) continue;
+      const auto piece = std::find_if(pieces.begin(), pieces.end(), [&](const auto& one) { return one.id == line.id; });
+      const QString what = piece == pieces.end() ? toQt(line.of.empty() ? line.id : line.of) : words::pieceName(*piece);
+      const bool counted = line.piece || line.kind == core::materials::AmountKind::Leaf;
+      lacks << (counted ? tr("%1 of %2") : tr("%1 ml of %2")).arg(toQt(core::base::fixedNumber(*line.lack, 0)), what);
+    }
+  }
+  m_lacks = lacks.isEmpty() ? QString() : tr("Lacking: %1").arg(lacks.join(tr(", ")));
+  emit changed();
 }
 
 // What the piece comes to with a patch, or why it cannot be made so.

@@ -4,6 +4,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
+#include <QTimer>
 #include <memory>
 #include <optional>
 #include <string>
@@ -27,6 +28,7 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   Q_PROPERTY(bool complete READ complete NOTIFY changed FINAL)   // a job that could be made
   Q_PROPERTY(QString state READ state NOTIFY changed FINAL)      // what of it holds, or what does not
   Q_PROPERTY(QString comesTo READ comesTo NOTIFY changed FINAL)  // steps, hands, waits
+  Q_PROPERTY(QString lacks READ lacks NOTIFY changed FINAL)      // of what the shop has; "" for nothing known
   Q_PROPERTY(
       app::viewmodels::RowsModel* steps READ steps CONSTANT FINAL)  // the composed workflow, technique by technique
   Q_PROPERTY(QString dragged READ dragged NOTIFY changed FINAL)     // what an edge in the hand comes to; "" for none
@@ -47,6 +49,7 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   bool complete() const { return m_read.design.has_value(); }
   QString state() const;
   QString comesTo() const { return m_comesTo; }
+  QString lacks() const { return m_lacks; }
   QString dragged() const { return m_dragged; }
   View view() const { return m_view; }
   bool drawn() const { return m_drawing.piece != nullptr; }
@@ -89,6 +92,7 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   bool begun(const core::base::Value& document, const std::string& from);
   void draw(const core::design::ReadDesign& read);
   void reckon();
+  void weighStock();
   void showSteps();
   QString tollText(const core::base::Value& document) const;
 
@@ -98,7 +102,9 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   std::optional<core::workflow::Workflow> m_composed;
   View m_view = View::Face;
   PieceDrawing m_drawing;
-  QString m_comesTo, m_dragged;
+  QString m_comesTo, m_lacks, m_dragged;
+  // Sheets are laid out a moment after the last change: that may take longer than a frame.
+  QTimer m_weigh;
   RowsModel m_stepRows;
 
   // An edge in the hand.

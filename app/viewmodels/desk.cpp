@@ -15,7 +15,8 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
       m_cutting(workbench),
       m_design(workbench),
       m_pieces(workbench, clock),
-      m_settings(workbench) {
+      m_settings(workbench),
+      m_stock(workbench, clock) {
   connect(&workbench, &workbench::Workbench::jobChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::jobsChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::scheduleChanged, &m_alert, &AlertViewModel::refresh);
@@ -39,6 +40,7 @@ void Desk::refresh() {
   m_alert.refresh();
   m_jobs.refresh();
   m_pieces.refresh();
+  m_stock.refresh();
   m_watch.refresh();
   m_room.refresh();
   m_off.refresh();
@@ -58,7 +60,8 @@ QVariantMap Desk::initialProperties() {
           {QStringLiteral("cutting"), QVariant::fromValue(&m_cutting)},
           {QStringLiteral("design"), QVariant::fromValue(&m_design)},
           {QStringLiteral("pieces"), QVariant::fromValue(&m_pieces)},
-          {QStringLiteral("settings"), QVariant::fromValue(&m_settings)}};
+          {QStringLiteral("settings"), QVariant::fromValue(&m_settings)},
+          {QStringLiteral("stock"), QVariant::fromValue(&m_stock)}};
 }
 
 }  // namespace app::viewmodels

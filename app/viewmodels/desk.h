@@ -14,6 +14,7 @@
 #include "app/viewmodels/pieces_model.h"
 #include "app/viewmodels/room_view_model.h"
 #include "app/viewmodels/settings_view_model.h"
+#include "app/viewmodels/stock_view_model.h"
 #include "app/viewmodels/shelf_model.h"
 #include "app/viewmodels/watch_view_model.h"
 
@@ -37,12 +38,13 @@ class Desk : public QObject {
   DesignViewModel& design() { return m_design; }
   PiecesModel& pieces() { return m_pieces; }
   SettingsViewModel& settings() { return m_settings; }
+  StockViewModel& stock() { return m_stock; }
 
   void refresh();
   // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
   // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off, made, cutting,
-  // design, pieces, settings.
+  // design, pieces, settings, stock.
   QVariantMap initialProperties();
 
  private:
@@ -59,6 +61,7 @@ class Desk : public QObject {
   DesignViewModel m_design;
   PiecesModel m_pieces;
   SettingsViewModel m_settings;
+  StockViewModel m_stock;
 };
 
 }  // namespace app::viewmodels

@@ -6,6 +6,8 @@ namespace app::words {
 
 const std::vector<Entry>& designEntries() {
   static const std::vector<Entry> kEntries = {
+      {"stock.name-missing", QT_TRANSLATE_NOOP("words", "It needs a name.")},
+      {"batch.no-such-day", QT_TRANSLATE_NOOP("words", "\"{text}\" is no day: write year-month-day, as 2026-11-27.")},
       {"json.patch", QT_TRANSLATE_NOOP("words", "This change does not fit the design as it is now.")},
       {"design.no-such-design", QT_TRANSLATE_NOOP("words", "This design is not at this desk any more.")},
       {"design.spoilt", QT_TRANSLATE_NOOP("words",

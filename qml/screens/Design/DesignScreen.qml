@@ -83,7 +83,7 @@ Item {
         width: drawn.width
         anchors.bottom: keys.top
         anchors.bottomMargin: Metrics.mm(2)
-        text: root.design.dragged !== "" ? root.design.dragged : refused ? root.design.refusal : root.design.comesTo
+        text: root.design.dragged !== "" ? root.design.dragged : refused ? root.design.refusal : root.design.lacks === "" ? root.design.comesTo : root.design.comesTo + "\n" + root.design.lacks
         color: refused || root.design.dragged !== "" ? Theme.worked : Theme.quiet
         font.bold: root.design.dragged !== ""
         font.pixelSize: root.design.dragged !== "" ? Metrics.deskTitle : Metrics.deskLabel

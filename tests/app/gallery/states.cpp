@@ -170,6 +170,34 @@ const std::vector<State>& states() {
     }
     return s.desk().cutting().page() == CuttingViewModel::Page::Over;
   };
+  // A few things in stock, one of them chosen, an old batch, and the offcuts of a job.
+  static const auto kStocked = [](Stage& s) {
+    using namespace core::intents;
+    using core::units::Length;
+    StockEntry board;
+    board.name = "museum board";
+    board.quantity = 4;
+    board.width = Length::wholeMillimetres(810);
+    board.height = Length::wholeMillimetres(1020);
+    board.thickness = Length::wholeMillimetres(2);
+    board.price = core::units::parseMoney("12.40");
+    board.currency = "EUR";
+    StockEntry leaf;
+    leaf.kind = StockKind::Leaf;
+    leaf.name = "copper leaf";
+    leaf.quantity = 75;
+    BatchEntry paste;
+    paste.name = "starch paste 1 : 7";
+    paste.madeUtc = s.clock().now().utcMilliseconds - 6 * 24 * 60 * kMinute;
+    paste.keeps = core::units::Duration::minutes(3 * 24 * 60);
+    paste.keepsSource = "the maker";
+    for (const ShopIntent& intent :
+         {ShopIntent(EnterStock{board}), ShopIntent(EnterStock{leaf}), ShopIntent(EnterBatch{paste})}) {
+      if (!s.workbench().askShop(intent).id.empty()) return false;
+    }
+    s.desk().stock().choose(2);
+    return true;
+  };
   static const auto kFresh = [](Stage& s) { return s.desk().design().beginFresh(); };
   // The design of the chart, in a section, perhaps at one of its fields, seen from some side.
   static const auto kDesign = [](int section, int field = -1,
@@ -270,6 +298,14 @@ const std::vector<State>& states() {
          s.desk().pieces().choose(1);
          return true;
        }},
+      {"stock", "stock", kChart, kStocked},
+      {"stock-empty", "stock", {}, kFirst},
+      {"stock-form", "stock", kChart,
+       [](Stage& s) {
+         if (!kStocked(s)) return false;
+         s.desk().stock().enterStock();
+         return true;
+       }},
       {"settings", "settings", kChart, kFirst},
       {"settings-inches", "settings", kChart,
        [](Stage& s) {
@@ -288,7 +324,9 @@ const std::vector<State>& states() {
       {"design-proportions", "design", {}, kDesign(5, 2)},
       {"design-bands", "design", {}, kDesign(7, -1, DesignViewModel::View::Back)},
       {"design-corners", "design", {}, kDesign(7, 5)},
-      {"design-conflict", "design", {},
+      {"design-conflict",
+       "design",
+       {},
        [](Stage& s) {
          if (!s.beginDesign("pilots-chart")) return false;
          auto& design = s.desk().design();
@@ -297,6 +335,7 @@ const std::vector<State>& states() {
          for (const int digit : {8, 0}) design.digit(digit);
          return design.keep() && !design.complete();
        }},
+      {"design-lacks", "design", {}, [](Stage& s) { return kStocked(s) && kDesign(5)(s); }},
       {"design-lines", "design", {}, kDesign(8)},
       {"design-leaf", "design", {}, kDesign(11)},
       {"design-techniques", "design", {}, kDesign(13, 0, DesignViewModel::View::Steps)},

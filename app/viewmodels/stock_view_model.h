@@ -1,0 +1,92 @@
+#pragma once
+// What the shop has, at the desk: stock, batches and offcuts in one list, one of them chosen, and the form in which
+// something is entered or put right.
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QString>
+#include <string>
+#include <vector>
+
+#include "app/clocks/clock.h"
+#include "app/viewmodels/form_view_model.h"
+#include "app/workbench/workbench.h"
+
+namespace app::viewmodels {
+
+// The whole name, since the type registrar looks it up from outside.
+class StockViewModel : public app::viewmodels::FormViewModel {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("handed down by the program")
+  Q_PROPERTY(app::viewmodels::RowsModel* rows READ rows CONSTANT FINAL)
+  Q_PROPERTY(bool formOpen READ formOpen NOTIFY changed FINAL)
+  Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY changed FINAL)
+  // The one chosen; the title is "" for none.
+  Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)
+  Q_PROPERTY(QString chosenSays READ chosenSays NOTIFY changed FINAL)
+  Q_PROPERTY(QString chosenWarning READ chosenWarning NOTIFY changed FINAL)
+  Q_PROPERTY(Sort chosenSort READ chosenSort NOTIFY changed FINAL)
+  Q_PROPERTY(bool chosenCounted READ chosenCounted NOTIFY changed FINAL)  // in whole pieces
+
+ public:
+  enum class Sort { Nothing, Item, Batch, Offcut };
+  Q_ENUM(Sort)
+
+  StockViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
+
+  void refresh() override;
+
+  RowsModel* rows() { return &m_rows; }
+  bool formOpen() const { return m_form != Form::Closed; }
+  bool canTakeBack() const { return !m_lastAct.empty(); }
+  QString chosenTitle() const;
+  QString chosenSays() const;
+  QString chosenWarning() const;
+  Sort chosenSort() const;
+  bool chosenCounted() const;
+
+  Q_INVOKABLE void choose(int row);
+  Q_INVOKABLE void enterStock();
+  Q_INVOKABLE void enterBatch();
+  // The chosen item in the form, to be put right.
+  Q_INVOKABLE void correct();
+  Q_INVOKABLE void closeForm();
+  // Returns whether what the form holds was kept; why not is the refusal.
+  Q_INVOKABLE bool keepForm();
+  // Of a counted item.
+  Q_INVOKABLE void oneMore();
+  Q_INVOKABLE void oneLess();
+  // An item is no longer kept, a batch used up, an offcut gone.
+  Q_INVOKABLE void gone();
+  // The last of the acts done here since the program started.
+  Q_INVOKABLE void takeBack();
+
+ protected:
+  const core::base::Value* document() const override { return formOpen() ? &m_document : nullptr; }
+  core::base::Message put(const core::base::Value& patch) override;
+
+ private:
+  enum class Form { Closed, Stock, Batch, Correction };
+  struct Entry {
+    Sort sort = Sort::Nothing;
+    std::string id;
+    friend bool operator==(const Entry&, const Entry&) = default;
+  };
+  void openForm(Form form, core::base::Value document);
+  void showForm();
+  void ask(const core::intents::ShopIntent& intent);
+  const core::record::StockItem* item() const;
+  const core::record::Batch* batch() const;
+  const core::record::KeptOffcut* offcut() const;
+
+  workbench::Workbench& m_workbench;
+  const clocks::Clock& m_clock;
+  RowsModel m_rows;
+  std::vector<Entry> m_entries;
+  Entry m_chosen;
+  Form m_form = Form::Closed;
+  core::base::Value m_document;
+  std::string m_lastAct;
+};
+
+}  // namespace app::viewmodels
