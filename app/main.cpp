@@ -15,6 +15,7 @@
 #include "app/commands/commands.h"
 #include "app/convert/text.h"
 #include "app/face/face.h"
+#include "app/photographs/at_hand.h"
 #include "app/photographs/photographs.h"
 #include "app/room/sensors.h"
 #include "app/stores/data_dir.h"
@@ -185,6 +186,10 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
 
   app::viewmodels::Desk desk(workbench, clock);
   if (!job.empty()) desk.bench().selectJob(job);
+  if (recipes.ok()) {
+    QFile demo(recipes.value() + QStringLiteral("/jobs/pilots-chart.job.json"));
+    if (demo.open(QIODevice::ReadOnly)) desk.settings().setDemo(demo.readAll().toStdString());
+  }
   if (!opened.trouble.id.empty()) desk.bench().setTrouble(said(opened.trouble));
 
   app::face::Face face(desk);
@@ -214,6 +219,10 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   alerts.publish(workbench.schedule());
   desk.keepFresh(kRefresh);
 
+  desk.record().setPictures([] {
+    constexpr int kMostShown = 60;
+    return app::photographs::picturesIn(app::photographs::usualFolders(), kMostShown);
+  });
   desk.room().setSensors([] { return app::room::findSensors(); });
   // Where there is no record to keep there is nothing to look after.
   std::optional<app::caretaker::Caretaker> caretaker;

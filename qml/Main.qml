@@ -10,6 +10,7 @@ import Mountwright.Made
 import Mountwright.Number
 import Mountwright.OffTime
 import Mountwright.Pieces
+import Mountwright.Record
 import Mountwright.Room
 import Mountwright.Settings
 import Mountwright.Stock
@@ -34,6 +35,7 @@ Window {
     required property PiecesModel pieces
     required property SettingsViewModel settings
     required property StockViewModel stock
+    required property RecordViewModel record
     required property double dotsPerMm
 
     property string screen: "bench"
@@ -127,6 +129,8 @@ Window {
             welcome.done();
         else if (screen === "stock")
             materials.done();
+        else if (screen === "record")
+            recorded.done();
         else if (screen === "pieces")
             board.done();
         else if (screen === "piece" || screen === "settings")
@@ -161,6 +165,8 @@ Window {
             screen = "pieces";
         else if (screen === "stock" && materials.goBack())
             return;
+        else if (screen === "record")
+            screen = recorded.goBack() ? "record" : "piece";
         else if (screen === "job")
             screen = "jobs";
         else if (screen !== "bench")
@@ -343,7 +349,15 @@ Window {
             if (root.design.beginAgain(root.pieces.chosenId))
                 root.screen = "design";
         }
+        onRecordAsked: root.screen = "record"
         onCuttingAsked: root.screen = "cutting"
+    }
+    RecordScreen {
+        id: recorded
+        anchors.fill: parent
+        visible: root.shown === "record"
+        record: root.record
+        onAsked: screen => root.screen = screen
     }
     StockScreen {
         id: materials

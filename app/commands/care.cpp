@@ -2,9 +2,7 @@
 //   for "client"|"conservator", units "mm"|"in", recorded (whether anything of it is in the record), title,
 //   sections[] {id title lines[]}, a line {label values[] known source}: known "entered"|"default"|"computed"|
 //   "observed"|"stated"|"unknown"; source of what is stated, else "".
-#include <QDateTime>
-#include <QTimeZone>
-
+#include "app/pages/care.h"
 #include "app/commands/care_job.h"
 #include "app/commands/commands.h"
 #include "app/commands/each.h"
@@ -17,42 +15,8 @@ namespace {
 
 using core::base::Message;
 using core::base::Value;
-using core::sheets::CareKnown;
 using core::sheets::CareLine;
 using core::sheets::CareSheet;
-
-// In the zone it was written in; where this machine does not know that one, in UTC and said so.
-std::string inZone(std::int64_t utc, const std::string& zone, const QString& format) {
-  const QTimeZone there(QByteArray::fromStdString(zone));
-  const QDateTime moment = QDateTime::fromMSecsSinceEpoch(utc, there.isValid() ? there : QTimeZone::utc());
-  const QString shown = QLocale::c().toString(moment, format);
-  return (there.isValid() ? shown : shown + QStringLiteral(" UTC")).toStdString();
-}
-
-core::sheets::CareWords careWords() {
-  core::sheets::CareWords words;
-  words.moment = [](std::int64_t utc, const std::string& zone) {
-    return inZone(utc, zone, QStringLiteral("yyyy-MM-dd HH:mm"));
-  };
-  words.day = [](std::int64_t utc, const std::string& zone) { return inZone(utc, zone, QStringLiteral("yyyy-MM-dd")); };
-  words.figure = [](const core::design::Figure& figure) { return words::figureLabel(figure).toStdString(); };
-  words.duration = [](core::units::Duration duration) { return words::duration(duration).toStdString(); };
-  return words;
-}
-
-QString knownText(const CareLine& line) {
-  const auto said = [](const Message& message) { return words::text(message, UnitSystem::Millimetres); };
-  switch (line.known) {
-    case CareKnown::Entered: return said(Message("care.known-entered"));
-    case CareKnown::Default: return said(Message("care.known-default"));
-    case CareKnown::Computed: return said(Message("care.known-computed"));
-    case CareKnown::Observed: return said(Message("care.known-observed"));
-    case CareKnown::Unknown: return said(Message("care.known-unknown"));
-    case CareKnown::Stated: break;
-  }
-  if (line.source.empty()) return said(Message("care.known-stated"));
-  return said(Message("care.known-stated-by").with("source", line.source));
-}
 
 Value careJson(const CareSheet& sheet, UnitSystem units, bool recorded) {
   const auto said = [&](const Message& message) { return Value::text(words::text(message, units).toStdString()); };
@@ -92,7 +56,7 @@ void sayCare(std::ostream& out, const CareSheet& sheet, UnitSystem units) {
       QStringList values;
       for (const Message& value : line.values) values << words::text(value, units).replace(u'\n', u' ');
       rows.push_back({QStringLiteral("  ") + words::text(line.label, units), values.join(QStringLiteral("; ")),
-                      QStringLiteral("(") + knownText(line) + QStringLiteral(")")});
+                      QStringLiteral("(") + pages::careKnown(line) + QStringLiteral(")")});
     }
     sayTable(out, rows, {Align::Left, Align::Left, Align::Left});
   }
@@ -106,7 +70,7 @@ int care(const CommandLine& line, std::ostream& out, std::ostream& err) {
   if (!read.value) return read.exit;
   const CareJob& job = *read.value;
   const UnitSystem units = line.units.value_or(job.state.plan->design.job.units);
-  const sheets::CareWords words = careWords();
+  const sheets::CareWords words = pages::careWords();
   record::TimelineWords timelineWords;
   timelineWords.figure = words.figure;
   const auto timeline = record::timelineOf(job.state, job.shop, job.events, record::Order::OldestFirst, timelineWords);

@@ -4,6 +4,7 @@
 #include <QQuickItem>
 #include <QScreen>
 
+#include "app/face/small_pictures.h"
 #include "app/viewmodels/registration.h"
 
 namespace app::face {
@@ -25,6 +26,8 @@ double dotsPerMillimetre(const QScreen* screen) {
 Face::Face(viewmodels::Desk& desk, QObject* parent) : QObject(parent), m_desk(desk) {
   viewmodels::registerTypes();
   m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+  // The engine owns it.
+  m_engine.addImageProvider(QStringLiteral("photographs"), new SmallPictures(desk.workbench()));
   connect(&m_engine, &QQmlApplicationEngine::warnings, this, [this](const QList<QQmlError>& errors) {
     for (const QQmlError& error : errors) m_warnings << error.toString();
   });

@@ -4,6 +4,7 @@ namespace app::viewmodels {
 
 Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent)
     : QObject(parent),
+      m_workbench(workbench),
       m_bench(workbench, clock),
       m_shelf(workbench, clock),
       m_alert(workbench, clock),
@@ -16,7 +17,8 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
       m_design(workbench),
       m_pieces(workbench, clock),
       m_settings(workbench),
-      m_stock(workbench, clock) {
+      m_stock(workbench, clock),
+      m_record(workbench, clock) {
   connect(&workbench, &workbench::Workbench::jobChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::jobsChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::scheduleChanged, &m_alert, &AlertViewModel::refresh);
@@ -27,6 +29,7 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
   connect(&m_design, &DesignViewModel::onBench, &m_bench, &BenchViewModel::selectJob);
   connect(&m_pieces, &PiecesModel::chosen, &m_bench, &BenchViewModel::selectJob);
   connect(&m_pieces, &PiecesModel::chosen, &m_cutting, &CuttingViewModel::open);
+  connect(&m_pieces, &PiecesModel::chosen, &m_record, &RecordViewModel::open);
   connect(&m_settings, &SettingsViewModel::onBench, &m_bench, &BenchViewModel::selectJob);
   connect(&m_alert, &AlertViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
   connect(&m_bench, &BenchViewModel::handsFree, &m_alert, &AlertViewModel::refresh);
@@ -61,7 +64,8 @@ QVariantMap Desk::initialProperties() {
           {QStringLiteral("design"), QVariant::fromValue(&m_design)},
           {QStringLiteral("pieces"), QVariant::fromValue(&m_pieces)},
           {QStringLiteral("settings"), QVariant::fromValue(&m_settings)},
-          {QStringLiteral("stock"), QVariant::fromValue(&m_stock)}};
+          {QStringLiteral("stock"), QVariant::fromValue(&m_stock)},
+          {QStringLiteral("record"), QVariant::fromValue(&m_record)}};
 }
 
 }  // namespace app::viewmodels

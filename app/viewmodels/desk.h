@@ -12,10 +12,11 @@
 #include "app/viewmodels/made_view_model.h"
 #include "app/viewmodels/off_time_view_model.h"
 #include "app/viewmodels/pieces_model.h"
+#include "app/viewmodels/record_view_model.h"
 #include "app/viewmodels/room_view_model.h"
 #include "app/viewmodels/settings_view_model.h"
-#include "app/viewmodels/stock_view_model.h"
 #include "app/viewmodels/shelf_model.h"
+#include "app/viewmodels/stock_view_model.h"
 #include "app/viewmodels/watch_view_model.h"
 
 namespace app::viewmodels {
@@ -39,15 +40,18 @@ class Desk : public QObject {
   PiecesModel& pieces() { return m_pieces; }
   SettingsViewModel& settings() { return m_settings; }
   StockViewModel& stock() { return m_stock; }
+  RecordViewModel& record() { return m_record; }
+  workbench::Workbench& workbench() { return m_workbench; }
 
   void refresh();
   // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
   // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off, made, cutting,
-  // design, pieces, settings, stock.
+  // design, pieces, settings, stock, record.
   QVariantMap initialProperties();
 
  private:
+  workbench::Workbench& m_workbench;
   QTimer m_timer;
   BenchViewModel m_bench;
   ShelfModel m_shelf;
@@ -62,6 +66,7 @@ class Desk : public QObject {
   PiecesModel m_pieces;
   SettingsViewModel m_settings;
   StockViewModel m_stock;
+  RecordViewModel m_record;
 };
 
 }  // namespace app::viewmodels

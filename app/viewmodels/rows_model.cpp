@@ -26,13 +26,14 @@ QVariant RowsModel::data(const QModelIndex& index, int role) const {
     case Problem: return row.problem;
     case Chosen: return row.chosen;
     case Act: return row.act;
+    case Picture: return row.picture;
     default: return {};
   }
 }
 
 QHash<int, QByteArray> RowsModel::roleNames() const {
   return {{Title, "title"},     {Of, "of"},         {Value, "value"}, {Note, "note"},
-          {Problem, "problem"}, {Chosen, "chosen"}, {Act, "act"}};
+          {Problem, "problem"}, {Chosen, "chosen"}, {Act, "act"},     {Picture, "picture"}};
 }
 
 }  // namespace app::viewmodels

@@ -22,9 +22,10 @@ class RowsModel : public QAbstractListModel {
     QString problem;  // "" for none
     bool chosen = false;
     bool act = false;  // does something, holds nothing
+    QString picture = {};  // hash of a photograph; "" for none
     friend bool operator==(const Row&, const Row&) = default;
   };
-  enum Role { Title = Qt::UserRole + 1, Of, Value, Note, Problem, Chosen, Act };
+  enum Role { Title = Qt::UserRole + 1, Of, Value, Note, Problem, Chosen, Act, Picture };
 
   using QAbstractListModel::QAbstractListModel;
 

@@ -313,6 +313,8 @@ Message Workbench::askShop(const core::intents::ShopIntent& intent) {
 
 void Workbench::keepPhotographsIn(const photographs::Photographs& photographs) { d->photographs = &photographs; }
 
+const photographs::Photographs* Workbench::photographs() const { return d->photographs; }
+
 Message Workbench::photograph(const std::string& jobId, const QString& path, const std::string& caption,
                               const std::string& step) {
   const JobEntry* entry = d->jobs.entry(jobId);

@@ -78,6 +78,8 @@ class Workbench : public QObject {
 
   // Where photographs are kept; without it none can be. Must outlive the workbench.
   void keepPhotographsIn(const photographs::Photographs& photographs);
+  // Null where none can be kept.
+  const photographs::Photographs* photographs() const;
   // Copies the picture in and then records it. Besides the refusals of Photographs::keep and of ask:
   // photograph.no-folder. What stands against the record is told before anything is copied. Takes as long as the copy;
   // screens call Photographs::keep beside their thread and then the second.

@@ -14,6 +14,7 @@ DeskFrame {
     signal designAsked
     signal againAsked
     signal cuttingAsked
+    signal recordAsked
 
     place: ""
 
@@ -85,6 +86,12 @@ DeskFrame {
             objectName: "again"
             legend: qsTr("For another picture")
             onActed: root.againAsked()
+        }
+        Act {
+            objectName: "record"
+            visible: !root.pieces.chosenDesign
+            legend: qsTr("Record and care")
+            onActed: root.recordAsked()
         }
         Act {
             objectName: "cutting"

@@ -198,6 +198,7 @@ const std::vector<State>& states() {
     s.desk().stock().choose(2);
     return true;
   };
+  static const auto kIndexed = [](Stage& s, int steps) { return s.workUntil([&] { return steps-- == 0; }); };
   static const auto kFresh = [](Stage& s) { return s.desk().design().beginFresh(); };
   // The design of the chart, in a section, perhaps at one of its fields, seen from some side.
   static const auto kDesign = [](int section, int field = -1,
@@ -296,6 +297,25 @@ const std::vector<State>& states() {
       {"piece", "piece", kBoth,
        [](Stage& s) {
          s.desk().pieces().choose(1);
+         return true;
+       }},
+      {"record", "record", kChart,
+       [](Stage& s) {
+         if (!kIndexed(s, 3)) return false;
+         s.desk().pieces().choose(0);
+         s.desk().record().choose(1);
+         return s.desk().record().addNote(QObject::tr("The bevel took two coats; the second lay better."));
+       }},
+      {"record-client", "record", kChart,
+       [](Stage& s) {
+         s.desk().pieces().choose(0);
+         s.desk().record().look(app::viewmodels::RecordViewModel::Page::ForClient);
+         return true;
+       }},
+      {"record-conservator", "record", kHeron,
+       [](Stage& s) {
+         s.desk().pieces().choose(0);
+         s.desk().record().look(app::viewmodels::RecordViewModel::Page::ForConservator);
          return true;
        }},
       {"stock", "stock", kChart, kStocked},

@@ -1,0 +1,12 @@
+#pragma once
+// Picture files that a maker may mean: among this machine's pictures and downloads, and on what is plugged in.
+#include <QStringList>
+
+namespace app::photographs {
+
+// By their names alone, the newest first, at most `most` of them. Looks at no more than 20 000 files.
+QStringList picturesIn(const QStringList& folders, int most);
+// The folders above, as far as they are there.
+QStringList usualFolders();
+
+}  // namespace app::photographs

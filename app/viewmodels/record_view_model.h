@@ -1,0 +1,93 @@
+#pragma once
+// The record of one piece at the desk: what happened, notes and photographs, which batches a step was worked with, and
+// the sheets that go with the piece.
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QString>
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "app/clocks/clock.h"
+#include "app/viewmodels/rows_model.h"
+#include "app/workbench/workbench.h"
+#include "core/sheets/care_sheet.h"
+
+namespace app::viewmodels {
+
+class RecordViewModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("handed down by the program")
+  Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+  Q_PROPERTY(Page page READ page NOTIFY changed FINAL)
+  Q_PROPERTY(app::viewmodels::RowsModel* rows READ rows CONSTANT FINAL)          // of the page
+  Q_PROPERTY(app::viewmodels::RowsModel* pictures READ pictures CONSTANT FINAL)  // files that could be kept
+  Q_PROPERTY(app::viewmodels::RowsModel* batches READ batches CONSTANT FINAL)    // for the entry chosen
+  Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)  // of an entry that something can be done with
+  Q_PROPERTY(QString chosenPicture READ chosenPicture NOTIFY changed FINAL)  // its file's hash; "" for none
+  Q_PROPERTY(bool chosenStep READ chosenStep NOTIFY changed FINAL)           // a finished step
+  Q_PROPERTY(bool chosenRemovable READ chosenRemovable NOTIFY changed FINAL)
+  Q_PROPERTY(bool busy READ busy NOTIFY changed FINAL)  // a picture is being copied
+  Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
+
+ public:
+  enum class Page { Happened, ForClient, ForConservator };
+  Q_ENUM(Page)
+
+  RecordViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
+
+  // Lists picture files that a maker may mean, the newest first; asked each time they are shown.
+  void setPictures(std::function<QStringList()> found) { m_find = std::move(found); }
+  void open(const std::string& jobId);
+  void refresh();
+
+  QString title() const;
+  Page page() const { return m_page; }
+  RowsModel* rows() { return &m_rows; }
+  RowsModel* pictures() { return &m_pictures; }
+  RowsModel* batches() { return &m_batches; }
+  QString chosenTitle() const;
+  QString chosenPicture() const;
+  bool chosenStep() const;
+  bool chosenRemovable() const;
+  bool busy() const { return m_copying > 0; }
+  QString refusal() const { return m_refusal; }
+
+  Q_INVOKABLE void look(Page page);
+  Q_INVOKABLE void choose(int row);
+  // Returns whether it was kept.
+  Q_INVOKABLE bool addNote(const QString& text);
+  Q_INVOKABLE void findPictures();
+  // Copies the file in, beside the interface; what stands against it is then the refusal.
+  Q_INVOKABLE void keepPicture(int row);
+  // A batch the chosen step was worked with, or not.
+  Q_INVOKABLE void turnBatch(int row);
+  // The chosen note or photograph leaves the record's pages; what happened stays in it.
+  Q_INVOKABLE void remove();
+
+ signals:
+  void changed();
+
+ private:
+  const core::record::TimelineEntry* chosen() const;
+  void showHappened();
+  void showCare(core::sheets::CareFor kind);
+  void showBatches();
+  void told(const core::base::Message& refused);
+
+  workbench::Workbench& m_workbench;
+  const clocks::Clock& m_clock;
+  std::function<QStringList()> m_find;
+  std::string m_job;
+  Page m_page = Page::Happened;
+  std::vector<core::record::TimelineEntry> m_timeline;  // newest first
+  std::string m_chosen;                                 // event id
+  QStringList m_files;
+  std::vector<std::string> m_batchIds;
+  RowsModel m_rows, m_pictures, m_batches;
+  QString m_refusal;
+  int m_copying = 0;
+};
+
+}  // namespace app::viewmodels

@@ -1,0 +1,235 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Mountwright.Components
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// What happened to a piece, newest first, with room to add to it; and the sheets that go with it.
+DeskFrame {
+    id: root
+
+    required property RecordViewModel record
+    readonly property bool happened: record.page === RecordViewModel.Happened
+    property bool choosesPicture: false
+
+    place: ""
+
+    component Act: TouchKey {
+        width: Metrics.mm(40)
+        height: Metrics.mm(13)
+        legendSize: Metrics.deskText
+    }
+
+    function goBack(): bool {
+        if (!choosesPicture)
+            return false;
+        choosesPicture = false;
+        return true;
+    }
+    function done() {
+        keepNote();
+    }
+    function keepNote() {
+        if (record.addNote(writing.text))
+            writing.text = "";
+        writing.leave();
+    }
+
+    Row {
+        id: pages
+        spacing: Metrics.deskGap
+
+        Repeater {
+            model: [
+                {
+                    "page": RecordViewModel.Happened,
+                    "called": qsTr("What happened")
+                },
+                {
+                    "page": RecordViewModel.ForClient,
+                    "called": qsTr("For the client")
+                },
+                {
+                    "page": RecordViewModel.ForConservator,
+                    "called": qsTr("For a conservator")
+                }
+            ]
+
+            Act {
+                required property var modelData
+
+                objectName: "page" + modelData.page
+                legend: modelData.called
+                filled: root.record.page === modelData.page
+                onActed: root.record.look(modelData.page)
+            }
+        }
+    }
+    Words {
+        anchors.left: pages.right
+        anchors.leftMargin: Metrics.mm(4)
+        anchors.right: parent.right
+        anchors.verticalCenter: pages.verticalCenter
+        text: root.record.title
+        font.bold: true
+        font.pixelSize: Metrics.deskTitle
+        maximumLineCount: 2
+        elide: Text.ElideRight
+    }
+    ListView {
+        id: list
+        anchors.top: pages.bottom
+        anchors.topMargin: Metrics.mm(3)
+        anchors.bottom: parent.bottom
+        width: root.happened ? parent.width * 0.56 : parent.width
+        clip: true
+        model: root.record.rows
+        spacing: Metrics.mm(1.5)
+        boundsBehavior: Flickable.StopAtBounds
+
+        delegate: RecordLine {
+            width: list.width
+            opens: root.happened
+            onAsked: row => root.record.choose(row)
+        }
+    }
+    Item {
+        id: side
+        anchors.top: list.top
+        anchors.bottom: parent.bottom
+        anchors.left: list.right
+        anchors.leftMargin: Metrics.mm(6)
+        anchors.right: parent.right
+        visible: root.happened
+
+        Column {
+            id: adding
+            width: parent.width
+            spacing: Metrics.mm(2)
+            visible: !root.choosesPicture
+
+            TextEntry {
+                id: writing
+                objectName: "note"
+                width: parent.width
+                height: Metrics.mm(12)
+                placeholder: qsTr("A note, kept with Enter")
+                onAccepted: root.keepNote()
+            }
+            Act {
+                objectName: "addPicture"
+                width: parent.width
+                legend: root.record.busy ? qsTr("Copying …") : qsTr("Add a photograph")
+                enabled: !root.record.busy
+                onActed: {
+                    root.record.findPictures();
+                    root.choosesPicture = true;
+                }
+            }
+            Words {
+                width: parent.width
+                visible: text !== ""
+                text: root.record.refusal
+                color: Theme.worked
+                font.bold: true
+                font.pixelSize: Metrics.deskText
+            }
+            Words {
+                width: parent.width
+                visible: text !== ""
+                text: root.record.chosenTitle
+                font.bold: true
+                font.pixelSize: Metrics.deskText
+            }
+            Image {
+                width: parent.width
+                height: root.record.chosenPicture === "" ? 0 : Math.min(width, side.height * 0.5)
+                visible: height > 0
+                sourceSize.width: width
+                sourceSize.height: width
+                fillMode: Image.PreserveAspectFit
+                asynchronous: true
+                source: root.record.chosenPicture === "" ? "" : "image://photographs/" + root.record.chosenPicture
+            }
+            Words {
+                width: parent.width
+                visible: root.record.chosenStep
+                text: root.record.batches.count === 0 ? qsTr("No batch is on record; they are entered under Materials.") : qsTr("Worked with:")
+                color: Theme.quiet
+                font.pixelSize: Metrics.deskLabel
+            }
+            Repeater {
+                model: root.record.batches
+
+                TouchKey {
+                    required property int index
+                    required property string title
+                    required property bool chosen
+
+                    objectName: "batch" + index
+                    width: adding.width
+                    height: Metrics.deskKey
+                    legend: title
+                    legendSize: Metrics.deskText
+                    filled: chosen
+                    onActed: root.record.turnBatch(index)
+                }
+            }
+            Act {
+                objectName: "remove"
+                visible: root.record.chosenRemovable
+                legend: qsTr("Leave it out")
+                onActed: root.record.remove()
+            }
+        }
+        Item {
+            anchors.fill: parent
+            visible: root.choosesPicture
+
+            Words {
+                id: which
+                width: parent.width
+                text: root.record.pictures.count === 0 ? qsTr("No picture was found among this tablet's pictures and downloads, or on what is plugged in.") : qsTr("Which picture?")
+                font.pixelSize: Metrics.deskText
+            }
+            ListView {
+                anchors.top: which.bottom
+                anchors.topMargin: Metrics.mm(2)
+                anchors.bottom: leave.top
+                anchors.bottomMargin: Metrics.mm(2)
+                width: parent.width
+                clip: true
+                model: root.record.pictures
+                spacing: Metrics.mm(1.5)
+                boundsBehavior: Flickable.StopAtBounds
+
+                delegate: TouchKey {
+                    required property int index
+                    required property string title
+                    required property string note
+
+                    objectName: "picture" + index
+                    width: ListView.view.width
+                    height: Metrics.mm(13)
+                    legend: title
+                    legendSize: Metrics.deskText
+                    hint: note
+                    hintSize: Metrics.deskLabel
+                    onActed: {
+                        root.record.keepPicture(index);
+                        root.choosesPicture = false;
+                    }
+                }
+            }
+            Act {
+                id: leave
+                objectName: "leavePictures"
+                anchors.bottom: parent.bottom
+                legend: qsTr("Back")
+                onActed: root.choosesPicture = false
+            }
+        }
+    }
+}

@@ -1,0 +1,133 @@
+// Notes, photographs and batches added to a piece's record at the desk.
+#include "app/viewmodels/record_view_model.h"
+
+#include <QCoreApplication>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QImage>
+#include <QTemporaryDir>
+
+#include "app/photographs/at_hand.h"
+#include "tests/app/gallery/states.h"
+#include "tests/support/catch.h"
+
+using app::viewmodels::RecordViewModel;
+using app::viewmodels::RowsModel;
+
+namespace {
+
+QString cell(RowsModel& rows, int row, int role) { return rows.data(rows.index(row), role).toString(); }
+
+int rowOf(RowsModel& rows, const QString& part) {
+  for (int row = 0; row < rows.count(); ++row) {
+    if (cell(rows, row, RowsModel::Title).contains(part)) return row;
+  }
+  return -1;
+}
+
+void settle(const RecordViewModel& record) {
+  QElapsedTimer clock;
+  clock.start();
+  while (record.busy() && clock.elapsed() < 10'000) QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+  REQUIRE_FALSE(record.busy());
+}
+
+struct Recorded {
+  Recorded() : photographs(folder.filePath("photographs")) {
+    stage.workbench().keepPhotographsIn(photographs);
+    int steps = 2;
+    REQUIRE(stage.workUntil([&] { return steps-- == 0; }));
+    stage.desk().pieces().choose(0);
+  }
+  RecordViewModel& record() { return stage.desk().record(); }
+  const core::record::JobState& state() { return *stage.workbench().job(stage.workbench().jobs().front().id); }
+
+  QTemporaryDir folder;
+  app::photographs::Photographs photographs;
+  tests::Stage stage{{"pilots-chart"}};
+};
+
+}  // namespace
+
+TEST_CASE("a note stands in the record and is left out again, and what happened stays") {
+  Recorded piece;
+  RecordViewModel& record = piece.record();
+  CHECK_FALSE(record.addNote("  "));
+  REQUIRE(record.addNote("The knife wanders at the lower left."));
+  const int row = rowOf(*record.rows(), "wanders");
+  REQUIRE(row >= 0);
+  record.choose(row);
+  REQUIRE(record.chosenRemovable());
+  record.remove();
+  CHECK(piece.state().beside.notes.empty());
+  CHECK(rowOf(*record.rows(), "wanders") >= 0);
+  CHECK_FALSE(record.chosenRemovable());
+}
+
+TEST_CASE("a photograph is copied and shown; what is none is told, and nothing is lost") {
+  Recorded piece;
+  RecordViewModel& record = piece.record();
+  QTemporaryDir pictures;
+  QImage image(640, 480, QImage::Format_RGB32);
+  image.fill(Qt::darkGreen);
+  REQUIRE(image.save(pictures.filePath("bevel.png")));
+  QFile none(pictures.filePath("none.jpg"));
+  REQUIRE(none.open(QIODevice::WriteOnly));
+  none.close();
+  QFile letter(pictures.filePath("letter.jpg"));
+  REQUIRE(letter.open(QIODevice::WriteOnly));
+  letter.write("Dear maker, this is no picture.");
+  letter.close();
+  record.setPictures([&] { return app::photographs::picturesIn({pictures.path()}, 10); });
+  record.findPictures();
+  REQUIRE(record.pictures()->count() == 3);
+  for (const char* name : {"none.jpg", "letter.jpg"}) {
+    INFO(name);
+    record.keepPicture(rowOf(*record.pictures(), name));
+    settle(record);
+    CHECK_FALSE(record.refusal().isEmpty());
+    CHECK(piece.state().beside.photographs.empty());
+  }
+  record.keepPicture(rowOf(*record.pictures(), "bevel.png"));
+  settle(record);
+  CHECK(record.refusal().isEmpty());
+  REQUIRE(piece.state().beside.photographs.size() == 1);
+  const std::string hash = piece.state().beside.photographs[0].hash;
+  CHECK(piece.photographs.thumbnail(hash, QSize(64, 64)).ok());
+  record.choose(0);
+  CHECK(record.chosenPicture().toStdString() == hash);
+  // The maker's own file is where it was.
+  CHECK(QFile::exists(pictures.filePath("bevel.png")));
+}
+
+TEST_CASE("a finished step is linked with the batch it was worked with, and no longer") {
+  Recorded piece;
+  core::intents::BatchEntry paste;
+  paste.name = "starch paste";
+  paste.madeUtc = piece.stage.clock().now().utcMilliseconds - 1000;
+  REQUIRE(piece.stage.workbench().askShop(core::intents::EnterBatch{paste}).id.empty());
+  RecordViewModel& record = piece.record();
+  record.refresh();
+  const int done = rowOf(*record.rows(), "Done:");
+  REQUIRE(done >= 0);
+  record.choose(done);
+  REQUIRE(record.chosenStep());
+  REQUIRE(record.batches()->count() == 1);
+  record.turnBatch(0);
+  CHECK(piece.state().beside.batches.size() == 1);
+  record.turnBatch(0);
+  CHECK((piece.state().beside.batches.empty() || piece.state().beside.batches.begin()->second.empty()));
+}
+
+TEST_CASE("both sheets that go with a piece have lines, and each says what it rests on") {
+  Recorded piece;
+  RecordViewModel& record = piece.record();
+  for (const auto page : {RecordViewModel::Page::ForClient, RecordViewModel::Page::ForConservator}) {
+    record.look(page);
+    CHECK(record.rows()->count() > 10);
+    for (int row = 0; row < record.rows()->count(); ++row) {
+      CHECK_FALSE(cell(*record.rows(), row, RowsModel::Value).isEmpty());
+      CHECK_FALSE(cell(*record.rows(), row, RowsModel::Note).isEmpty());
+    }
+  }
+}
