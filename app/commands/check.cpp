@@ -7,6 +7,7 @@
 #include "app/commands/each.h"
 #include "app/commands/input.h"
 #include "app/commands/saying.h"
+#include "app/words/words.h"
 #include "core/base/text.h"
 #include "core/craft/technique_reader.h"
 
@@ -36,6 +37,11 @@ class Checker {
   int run() {
     for (const QString& path : m_line.files) checkFile(path);
     if (!m_techniques.empty()) checkTogether();
+    // One's own technique is read back in a few lines, to see whether it says what was meant.
+    constexpr std::size_t kFew = 3;
+    if (m_exit == kDone && m_techniques.size() <= kFew) {
+      for (const auto& [path, technique] : m_techniques) sayTechnique(technique);
+    }
     if (m_exit == kDone) {
       say(m_err, Message("command.no-problems").with("count", static_cast<std::int64_t>(m_line.files.size())));
     }
@@ -78,6 +84,10 @@ class Checker {
     for (const CatalogueProblem& found : core::craft::checkCatalogue(catalogue)) known.insert(keyOf(found));
     std::map<std::string, QString> files;
     for (const auto& [path, technique] : m_techniques) {
+      const auto* other = catalogue.find(technique.id);
+      if (other != nullptr && !(*other == technique)) m_stoodIn.insert(technique.id);
+    }
+    for (const auto& [path, technique] : m_techniques) {
       files[technique.id] = path;
       catalogue.add(technique);
     }
@@ -86,6 +96,25 @@ class Checker {
         tell(file->second, found.problem);
       } else if (!known.contains(keyOf(found))) {
         leavesNeed(found);
+      }
+    }
+  }
+
+  void sayTechnique(const core::craft::Technique& technique) {
+    say(m_err, Message("command.technique").with("title", technique.title).with("id", technique.id));
+    if (m_stoodIn.contains(technique.id)) say(m_err, Message("command.technique-stands-in").with("id", technique.id));
+    if (!technique.role.empty()) say(m_err, Message("command.technique-role").with("role", technique.role));
+    for (const core::craft::Step& step : technique.steps) {
+      say(m_err, Message("command.technique-step")
+                     .with("step", step.id)
+                     .with("title", step.title)
+                     .with("work", words::span(step.work).toStdString())
+                     .with("source", step.workSource));
+      for (const core::craft::Wait& wait : step.waits) {
+        say(m_err, Message("command.technique-wait")
+                       .with("title", wait.title)
+                       .with("span", words::span(wait.opens).toStdString())
+                       .with("source", wait.source));
       }
     }
   }
@@ -104,15 +133,14 @@ class Checker {
     tell(m_techniques.front().first, problem);
   }
 
-  using Key = std::tuple<std::string, std::string, std::string>;
-  static Key keyOf(const CatalogueProblem& found) {
-    return {found.technique, found.problem.pointer, found.problem.message.id};
-  }
+  using Key = std::tuple<std::string, std::string>;
+  static Key keyOf(const CatalogueProblem& found) { return {found.technique, found.problem.pointer}; }
 
   const CommandLine& m_line;
   std::ostream& m_out;
   std::ostream& m_err;
   int m_exit = kDone;
+  std::set<std::string> m_stoodIn;  // ids of techniques at hand that these stand in for
   std::vector<std::pair<QString, core::craft::Technique>> m_techniques;
 };
 

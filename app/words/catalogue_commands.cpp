@@ -40,6 +40,11 @@ const std::vector<Entry>& commandEntries() {
        QT_TRANSLATE_NOOP(
            "words",
            "with this file, step \"{step}\" of \"{technique}\" needs \"{fact}\", which no technique makes any more")},
+      {"command.technique", QT_TRANSLATE_NOOP("words", "{title} ({id})")},
+      {"command.technique-stands-in", QT_TRANSLATE_NOOP("words", "  stands in for the \"{id}\" at hand")},
+      {"command.technique-role", QT_TRANSLATE_NOOP("words", "  in the role \"{role}\"")},
+      {"command.technique-step", QT_TRANSLATE_NOOP("words", "  {step}: {title}, {work} [{source}]")},
+      {"command.technique-wait", QT_TRANSLATE_NOOP("words", "    then {title}: {span} [{source}]")},
       {"command.no-problems", QT_TRANSLATE_NOOP("words", "{count} read, no problems")},
       {"command.missed", QT_TRANSLATE_NOOP("words", "{text}")},
       {"command.notice", QT_TRANSLATE_NOOP("words", "notice: {text}")},

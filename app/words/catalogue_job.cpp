@@ -21,6 +21,8 @@ const std::vector<Entry>& jobEntries() {
       {"read.empty-text", QT_TRANSLATE_NOOP("words", "the text is empty")},
       {"read.control-character", QT_TRANSLATE_NOOP("words", "the text holds a line break or a control character")},
       {"read.missing-key", QT_TRANSLATE_NOOP("words", "the key \"{key}\" is missing")},
+      {"read.unknown-key-near",
+       QT_TRANSLATE_NOOP("words", "the key \"{key}\" is not known here; is \"{near}\" meant?")},
       {"read.unknown-key", QT_TRANSLATE_NOOP("words", "the key \"{key}\" is not known here")},
       {"read.unknown-word", QT_TRANSLATE_NOOP("words", "\"{word}\" is not one of: {words}")},
       {"read.out-of-range", QT_TRANSLATE_NOOP("words", "{value} is not between {least} and {most}")},

@@ -104,6 +104,8 @@ const std::vector<Entry>& techniqueEntries() {
       {"technique.cycle", QT_TRANSLATE_NOOP("words", "these steps wait for each other: {path}")},
       {"technique.nobody-makes",
        QT_TRANSLATE_NOOP("words", "step \"{step}\" needs \"{fact}\", which no technique makes")},
+      {"technique.nobody-makes-near",
+       QT_TRANSLATE_NOOP("words", "step \"{step}\" needs \"{fact}\", which no technique makes; is \"{near}\" meant?")},
       {"technique.same-id",
        QT_TRANSLATE_NOOP("words", "the technique \"{id}\" is already in {other}; this file is left out")},
       {"technique.unreadable", QT_TRANSLATE_NOOP("words", "the file cannot be read: {detail}")},

@@ -1,5 +1,6 @@
 #include "core/base/strict_reader.h"
 
+#include "core/base/near.h"
 #include "core/base/text.h"
 
 namespace core::base {
@@ -131,7 +132,10 @@ void ObjectReader::finish() {
   if (!m_valid) return;
   for (const auto& [key, value] : m_node.value->members()) {
     if (m_known.contains(key)) continue;
-    report(m_problems, {&value, pointerTo(m_node.pointer, key)}, Message("read.unknown-key").with("key", key));
+    const std::string meant = nearest(key, {m_known.begin(), m_known.end()});
+    report(m_problems, {&value, pointerTo(m_node.pointer, key)},
+           meant.empty() || has(meant) ? Message("read.unknown-key").with("key", key)
+                                       : Message("read.unknown-key-near").with("key", key).with("near", meant));
   }
 }
 

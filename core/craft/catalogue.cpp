@@ -4,6 +4,7 @@
 #include <set>
 #include <tuple>
 
+#include "core/base/near.h"
 #include "core/craft/pattern.h"
 
 namespace core::craft {
@@ -45,6 +46,16 @@ std::set<std::string> factsMade(const Catalogue& catalogue) {
   return made;
 }
 
+// Of the facts said of the same kind of thing the one that may have been meant, without its thing; "" for none.
+std::string nearestMade(const std::string& fact, const std::set<std::string>& made) {
+  const std::size_t colon = fact.find(':') + 1;
+  std::vector<std::string> known;
+  for (const std::string& one : made) {
+    if (one.compare(0, colon, fact, 0, colon) == 0) known.push_back(one.substr(colon));
+  }
+  return base::nearest(fact.substr(colon), known);
+}
+
 }  // namespace
 
 std::vector<CatalogueProblem> checkCatalogue(const Catalogue& catalogue) {
@@ -61,7 +72,13 @@ std::vector<CatalogueProblem> checkCatalogue(const Catalogue& catalogue) {
         const FactPattern& first = need.alternatives.front();
         base::Problem problem;
         problem.pointer = first.pointer;
-        problem.message = base::Message("technique.nobody-makes").with("fact", asWritten(first)).with("step", step.id);
+        const std::string meant = nearestMade(normalised(first, step.each, outer), made);
+        problem.message =
+            meant.empty() ? base::Message("technique.nobody-makes").with("fact", asWritten(first)).with("step", step.id)
+                          : base::Message("technique.nobody-makes-near")
+                                .with("fact", asWritten(first))
+                                .with("step", step.id)
+                                .with("near", meant);
         problems.push_back({technique->id, problem});
       }
     }
