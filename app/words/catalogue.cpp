@@ -6,8 +6,9 @@ namespace app::words {
 
 std::vector<Entry> allEntries() {
   std::vector<Entry> all;
-  for (const auto* entries : {&jobEntries(), &techniqueEntries(), &benchEntries(), &waitEntries(), &commandEntries(),
-                              &madeEntries(), &matchEntries(), &materialEntries(), &roomEntries(), &designEntries()}) {
+  for (const auto* entries :
+       {&jobEntries(), &techniqueEntries(), &benchEntries(), &waitEntries(), &commandEntries(), &madeEntries(),
+        &matchEntries(), &materialEntries(), &roomEntries(), &designEntries(), &jobsEntries()}) {
     all.insert(all.end(), entries->begin(), entries->end());
   }
   return all;

@@ -21,6 +21,7 @@ const std::vector<Entry>& matchEntries();      // what makes a band's corners me
 const std::vector<Entry>& materialEntries();   // cutting lists, sheets, amounts, cost
 const std::vector<Entry>& roomEntries();       // the room's climate sensor, the machine's sleep and battery
 const std::vector<Entry>& designEntries();     // designs at the desk
+const std::vector<Entry>& jobsEntries();       // putting jobs away, making them once more, handing them on
 
 // All of them.
 std::vector<Entry> allEntries();

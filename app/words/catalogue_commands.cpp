@@ -17,6 +17,8 @@ const std::vector<Entry>& commandEntries() {
            "mountwright materials JOB [--json] [--units mm|in]\n"
            "                                         what to cut and on which sheets, amounts, cost\n"
            "mountwright rehearse JOB [--json]        the work on a fast clock\n"
+           "mountwright export REFERENCE             a job with its record, to standard output\n"
+           "mountwright import FILE...               takes such jobs up into the record\n"
            "\n"
            "--data DIR       where the record and your own techniques are kept\n"
            "--recipes DIR    where the techniques are\n"

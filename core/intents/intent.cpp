@@ -16,6 +16,8 @@ std::string_view name(const Intent& intent) {
     std::string_view operator()(const EnterAsMade&) const { return "enterAsMade"; }
     std::string_view operator()(const ForgetAsMade&) const { return "forgetAsMade"; }
     std::string_view operator()(const ChooseFollow&) const { return "chooseFollow"; }
+    std::string_view operator()(const PutAway&) const { return "putAway"; }
+    std::string_view operator()(const BringBack&) const { return "bringBack"; }
   };
   return std::visit(Namer{}, intent);
 }

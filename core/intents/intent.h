@@ -106,8 +106,12 @@ struct ChooseFollow {
   bool keepReveal = false;  // or the cover
 };
 
+// A job is put away: off the bench, found again by searching.
+struct PutAway {};
+struct BringBack {};
+
 using Intent = std::variant<TakeIn, BeginStep, FinishStep, Undo, LookAt, Hear, Snooze, ReportFault, MendMissed,
-                            EnterAsMade, ForgetAsMade, ChooseFollow>;
+                            EnterAsMade, ForgetAsMade, ChooseFollow, PutAway, BringBack>;
 
 // What concerns the shop and no job of its own.
 

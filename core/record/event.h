@@ -44,6 +44,8 @@ inline constexpr const char* kSnoozed = "Snoozed";
 inline constexpr const char* kMeasured = "Measured";
 inline constexpr const char* kMeasureForgotten = "MeasureForgotten";
 inline constexpr const char* kFollowChosen = "FollowChosen";
+inline constexpr const char* kJobPutAway = "JobPutAway";
+inline constexpr const char* kJobBroughtBack = "JobBroughtBack";
 // Of a design that is on no bench yet.
 inline constexpr const char* kDesignBegun = "DesignBegun";
 inline constexpr const char* kDesignChanged = "DesignChanged";

@@ -12,7 +12,8 @@ bool isKnown(const Event& event) {
   const std::string_view known[] = {type::kJobTakenIn, type::kStepBegun,        type::kStepDone,
                                     type::kUndone,     type::kLooked,           type::kHeard,
                                     type::kSnoozed,    type::kFaultReported,    type::kMissedMended,
-                                    type::kMeasured,   type::kMeasureForgotten, type::kFollowChosen};
+                                    type::kMeasured,   type::kMeasureForgotten, type::kFollowChosen,
+                                    type::kJobPutAway, type::kJobBroughtBack};
   return std::find(std::begin(known), std::end(known), event.type) != std::end(known);
 }
 
@@ -23,7 +24,7 @@ constexpr std::int64_t kLongestSnooze = 60;
 bool isAct(const Event& event) {
   return event.type == type::kStepDone || event.type == type::kLooked || event.type == type::kFaultReported ||
          event.type == type::kMissedMended || event.type == type::kMeasured || event.type == type::kMeasureForgotten ||
-         event.type == type::kFollowChosen;
+         event.type == type::kFollowChosen || event.type == type::kJobPutAway || event.type == type::kJobBroughtBack;
 }
 
 class Folder {
@@ -62,6 +63,9 @@ class Folder {
     if (event.type == type::kMeasured) measure(event, about);
     if (event.type == type::kMeasureForgotten) m_state.measures.erase(textOf(event.payload, "figure"));
     if (event.type == type::kFollowChosen) follow(about, textOf(event.payload, "keep"));
+    if (!mine) return;
+    if (event.type == type::kJobPutAway) m_state.putAway = true;
+    if (event.type == type::kJobBroughtBack) m_state.putAway = false;
   }
 
  private:
@@ -228,6 +232,8 @@ void settleDesign(JobState& state) {
 }
 
 }  // namespace
+
+bool touchesJobs(const Event& event) { return isKnown(event); }
 
 JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events) {
   arrange(events);
