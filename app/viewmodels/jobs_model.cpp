@@ -29,21 +29,20 @@ JobsModel::Row JobsModel::rowOf(const workbench::JobEntry& entry) const {
   Row row;
   row.id = entry.id;
   row.title = toQt(entry.title.empty() ? entry.reference : entry.title);
-  if (m_workbench.job(entry.id) == nullptr) {
+  if (!entry.trouble.id.empty()) {
     row.where = words::text(entry.trouble, core::units::UnitSystem::Millimetres);
     return row;
   }
-  const core::record::JobAt job = m_workbench.at(entry.id);
-  const BenchPlace place = core::record::benchPlace(job);
-  const auto& steps = job.state().plan->workflow.steps;
-  switch (place.kind) {
-    case BenchPlace::Kind::Step: row.where = toQt(steps[*place.step].title); break;
+  switch (entry.place) {
+    case BenchPlace::Kind::Step: row.where = toQt(entry.step); break;
     case BenchPlace::Kind::Waiting: row.where = tr("waits"); break;
-    case BenchPlace::Kind::Missed: row.where = tr("missed: %1").arg(toQt(steps[*place.step].title)); break;
+    case BenchPlace::Kind::Missed: row.where = tr("missed: %1").arg(toQt(entry.step)); break;
     case BenchPlace::Kind::Finished: row.where = tr("every step is done"); break;
     case BenchPlace::Kind::Stuck: row.where = tr("nothing can be started"); break;
   }
-  row.where = tr("%1 of %2 · %3").arg(place.done).arg(place.all).arg(row.where);
+  row.where = tr("%1 of %2 · %3").arg(entry.done).arg(entry.all).arg(row.where);
+  if (entry.rests || m_workbench.job(entry.id) == nullptr) return row;
+  const core::record::JobAt job = m_workbench.at(entry.id);
   int running = 0;
   const core::record::RunningWait* next = nullptr;
   core::units::Duration soonest;
