@@ -11,5 +11,7 @@ int figures(const CommandLine& line, std::ostream& out, std::ostream& err);
 int steps(const CommandLine& line, std::ostream& out, std::ostream& err);
 int materials(const CommandLine& line, std::ostream& out, std::ostream& err);
 int rehearse(const CommandLine& line, std::ostream& out, std::ostream& err);
+int exportJob(const CommandLine& line, std::ostream& out, std::ostream& err);
+int importJobs(const CommandLine& line, std::ostream& out, std::ostream& err);
 
 }  // namespace app::commands
