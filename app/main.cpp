@@ -1,14 +1,17 @@
 // The composition root: the machine's clocks, the record's file, the techniques, the alerts and the screens meet
 // here and nowhere else.
 #include <QFile>
+#include <QFileInfo>
 #include <QGuiApplication>
 #include <QLockFile>
 #include <QScreen>
+#include <QStandardPaths>
 #include <iostream>
 #include <memory>
 #include <optional>
 
 #include "app/alerts/alerts.h"
+#include "app/aside/aside.h"
 #include "app/caretaker/caretaker.h"
 #include "app/clocks/system_clock.h"
 #include "app/commands/command_line.h"
@@ -60,6 +63,18 @@ void takeCare(app::caretaker::Caretaker& caretaker, app::viewmodels::Desk& desk)
   QObject::connect(&caretaker, &Caretaker::troubleChanged, &desk, say);
   QObject::connect(&caretaker, &Caretaker::timeChanged, &desk, &app::viewmodels::Desk::refresh);
   caretaker.start();
+}
+
+// A large record is opened without reading all of it; what is wrong further in is told as soon as it is known.
+void checkWhole(const QString& folder, app::viewmodels::Desk& desk) {
+  const QString path = app::stores::recordFile(folder);
+  if (QFileInfo(path).size() <= app::stores::SqliteEventStore::kReadThrough) return;
+  app::aside::aside(&desk, [path, &desk]() -> app::aside::Told {
+    const core::base::Message trouble = app::stores::SqliteEventStore::checkWhole(path);
+    return [trouble, &desk] {
+      if (!trouble.id.empty()) desk.bench().setTrouble(said(trouble));
+    };
+  });
 }
 
 bool hasDisplay() {
@@ -223,9 +238,18 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
     constexpr int kMostShown = 60;
     return app::photographs::picturesIn(app::photographs::usualFolders(), kMostShown);
   });
+  const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+  desk.pieces().setHandOver(documents + QStringLiteral("/Mountwright"), [documents] {
+    constexpr int kMostShown = 60;
+    QStringList folders = app::photographs::usualFolders();
+    folders.prepend(documents + QStringLiteral("/Mountwright"));
+    return app::photographs::filesIn(folders, {QStringLiteral("*.job.json"), QStringLiteral("*.record.json")},
+                                     kMostShown);
+  });
   desk.room().setSensors([] { return app::room::findSensors(); });
   // Where there is no record to keep there is nothing to look after.
   std::optional<app::caretaker::Caretaker> caretaker;
+  if (opened.trouble.id.empty()) checkWhole(folder, desk);
   if (opened.trouble.id.empty()) takeCare(caretaker.emplace(workbench, clock), desk);
 
   face.window()->showMaximized();

@@ -21,6 +21,7 @@ using workbench::KeptJobs;
 struct Record {
   std::unique_ptr<stores::SqliteEventStore> store;
   std::unique_ptr<KeptJobs> jobs;
+  core::record::Shop shop;
 };
 
 OrExit<Record> openRecord(const CommandLine& line, std::ostream& err) {
@@ -35,30 +36,35 @@ OrExit<Record> openRecord(const CommandLine& line, std::ostream& err) {
   }
   record.store = std::move(store).value();
   record.jobs = std::make_unique<KeptJobs>(*record.store);
-  if (const Message trouble = record.jobs->load(); !trouble.id.empty()) {
+  if (const Message trouble = record.jobs->load(record.shop); !trouble.id.empty()) {
     say(err, trouble);
     return {std::nullopt, kUnreadable};
   }
   return {std::move(record), kDone};
 }
 
-OrExit<CareJob> fromRecord(const Record& record, const JobEntry& entry, std::ostream& err) {
-  const core::record::JobState* state = record.jobs->state(entry.id);
+OrExit<CareJob> fromRecord(Record& record, const JobEntry& entry, std::ostream& err) {
+  const core::record::JobState* state = record.jobs->state(entry.id, record.shop);
   if (state == nullptr) {
     say(err, entry.trouble);
     return {std::nullopt, kUnreadable};
   }
   CareJob job;
   job.state = *state;
-  job.events = record.jobs->eventsOf(entry.id);
-  foldShop(job.shop, record.jobs->benchEvents());
+  auto events = record.jobs->eventsOf(entry.id, KeptJobs::Of::AllBenches);
+  if (!events) {
+    say(err, events.error());
+    return {std::nullopt, kUnreadable};
+  }
+  job.events = std::move(events).value();
+  job.shop = record.shop;
   const auto text = record.store->text(entry.jobHash);
   if (text && text.value()) job.jobText = text.value()->body;
   job.recorded = true;
   return {std::move(job), kDone};
 }
 
-OrExit<CareJob> byName(const Record& record, const QString& name, std::ostream& err) {
+OrExit<CareJob> byName(Record& record, const QString& name, std::ostream& err) {
   std::vector<const JobEntry*> found;
   if (record.jobs) {
     for (const JobEntry& entry : record.jobs->entries()) {
@@ -99,7 +105,7 @@ OrExit<CareJob> planned(const CommandLine& line, const std::string& text, std::o
 
 OrExit<CareJob> readCareJob(const CommandLine& line, std::ostream& err) {
   const QString& name = line.files.first();
-  const OrExit<Record> record = openRecord(line, err);
+  OrExit<Record> record = openRecord(line, err);
   if (!record.value) return {std::nullopt, record.exit};
   const bool looksLikeFile = name.contains(u'/') || name.endsWith(QStringLiteral(".json"));
   if (!looksLikeFile && !QFileInfo::exists(name)) return byName(*record.value, name, err);

@@ -7,9 +7,9 @@ using core::base::Message;
 
 const QStringList& commands() {
   static const QStringList kCommands = {
-      QStringLiteral("check"),     QStringLiteral("figures"),  QStringLiteral("steps"),
-      QStringLiteral("materials"), QStringLiteral("rehearse"), QStringLiteral("care"),
-      QStringLiteral("sheet"),     QStringLiteral("template"), QStringLiteral("plan")};
+      QStringLiteral("check"),    QStringLiteral("figures"), QStringLiteral("steps"), QStringLiteral("materials"),
+      QStringLiteral("rehearse"), QStringLiteral("care"),    QStringLiteral("sheet"), QStringLiteral("template"),
+      QStringLiteral("plan"),     QStringLiteral("export"),  QStringLiteral("import")};
   return kCommands;
 }
 
@@ -103,7 +103,8 @@ class Parser {
     }
     if (m_line.command.isEmpty()) return;
     if (m_line.files.isEmpty()) return wrong("command.needs-file", "command", m_line.command);
-    if (m_line.files.size() > 1 && m_line.command != QStringLiteral("check")) {
+    if (m_line.files.size() > 1 && m_line.command != QStringLiteral("check") &&
+        m_line.command != QStringLiteral("import")) {
       wrong("command.one-file", "command", m_line.command);
     }
   }

@@ -29,6 +29,8 @@ int run(const CommandLine& line, std::ostream& out, std::ostream& err) {
   if (line.command == QStringLiteral("materials")) return materials(line, out, err);
   if (line.command == QStringLiteral("rehearse")) return rehearse(line, out, err);
   if (line.command == QStringLiteral("care")) return care(line, out, err);
+  if (line.command == QStringLiteral("export")) return exportJob(line, out, err);
+  if (line.command == QStringLiteral("import")) return importJobs(line, out, err);
   if (line.command.isEmpty()) {
     say(err, Message("command.needs-file").with("command", std::string("mountwright")));
   } else {

@@ -1,5 +1,6 @@
 #pragma once
-// Everything the program does without a bench: no display, no sound, nothing kept.
+// Everything the program does without a bench: no display, no sound; only
+// `import` keeps anything.
 #include <ostream>
 
 #include "app/commands/command_line.h"

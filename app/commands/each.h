@@ -12,5 +12,7 @@ int steps(const CommandLine& line, std::ostream& out, std::ostream& err);
 int materials(const CommandLine& line, std::ostream& out, std::ostream& err);
 int care(const CommandLine& line, std::ostream& out, std::ostream& err);
 int rehearse(const CommandLine& line, std::ostream& out, std::ostream& err);
+int exportJob(const CommandLine& line, std::ostream& out, std::ostream& err);
+int importJobs(const CommandLine& line, std::ostream& out, std::ostream& err);
 
 }  // namespace app::commands

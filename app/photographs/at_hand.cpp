@@ -26,7 +26,7 @@ QStringList usualFolders() {
   return folders;
 }
 
-QStringList picturesIn(const QStringList& folders, int most) {
+QStringList filesIn(const QStringList& folders, const QStringList& endings, int most) {
   constexpr int kMostLooked = 20'000;
   struct Found {
     qint64 time;
@@ -36,9 +36,7 @@ QStringList picturesIn(const QStringList& folders, int most) {
   int looked = 0;
   for (const QString& folder : folders) {
     // Links are not followed: they may go round in a ring.
-    QDirIterator files(
-        folder, {QStringLiteral("*.jpg"), QStringLiteral("*.jpeg"), QStringLiteral("*.png"), QStringLiteral("*.webp")},
-        QDir::Files | QDir::Readable, QDirIterator::Subdirectories);
+    QDirIterator files(folder, endings, QDir::Files | QDir::Readable, QDirIterator::Subdirectories);
     while (files.hasNext() && looked++ < kMostLooked) {
       const QString path = files.next();
       found.push_back({files.fileInfo().lastModified().toMSecsSinceEpoch(), path});
@@ -52,6 +50,12 @@ QStringList picturesIn(const QStringList& folders, int most) {
     paths << one.path;
   }
   return paths;
+}
+
+QStringList picturesIn(const QStringList& folders, int most) {
+  return filesIn(folders,
+                 {QStringLiteral("*.jpg"), QStringLiteral("*.jpeg"), QStringLiteral("*.png"), QStringLiteral("*.webp")},
+                 most);
 }
 
 }  // namespace app::photographs

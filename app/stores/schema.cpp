@@ -36,6 +36,16 @@ const QStringList& version1() {
   return statements;
 }
 
+// What is kept to open quickly and may be dropped whole at any time.
+const QStringList& version2() {
+  static const QStringList statements = {
+      QStringLiteral("CREATE TABLE summaries("
+                     "stream TEXT NOT NULL PRIMARY KEY, stamp TEXT NOT NULL, body TEXT NOT NULL) STRICT"),
+      QStringLiteral("CREATE TABLE summary_details(stream TEXT NOT NULL PRIMARY KEY, detail TEXT NOT NULL) STRICT"),
+  };
+  return statements;
+}
+
 bool runAll(QSqlQuery& query, const QStringList& statements) {
   for (const QString& statement : statements) {
     if (!query.exec(statement)) return false;
@@ -54,7 +64,7 @@ core::base::Message newerMessage(const std::string& path, int found) {
 
 bool migrate(QSqlQuery& query, int from) {
   ENSURE(from >= 0 && from <= kSchemaVersion);
-  const std::vector<QStringList> ladder = {version1()};
+  const std::vector<QStringList> ladder = {version1(), version2()};
   for (auto version = static_cast<std::size_t>(from); version < ladder.size(); ++version) {
     if (!runAll(query, ladder[version])) return false;
   }

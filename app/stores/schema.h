@@ -7,7 +7,7 @@
 
 namespace app::stores {
 
-inline constexpr int kSchemaVersion = 1;
+inline constexpr int kSchemaVersion = 2;
 
 // store.newer {path} {found} {known}
 core::base::Message newerMessage(const std::string& path, int found);

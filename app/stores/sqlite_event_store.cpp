@@ -1,6 +1,7 @@
 #include "app/stores/sqlite_event_store.h"
 
 #include <QDateTime>
+#include <QFileInfo>
 #include <QSqlError>
 #include <QSqlQuery>
 #include <QVariant>
@@ -25,6 +26,12 @@ using core::record::StoreError;
 constexpr char kEventColumns[] =
     "event_id, device_id, device_seq, hlc, intent_id, stream, type, version, occurred, recorded, zone, boot_id, "
     "boottime_ns, synced, payload";
+
+// Goes from one stream to the next by the index and never over the events of one: a record holds a hundred thousand
+// events of some hundred streams.
+constexpr char kEachStream[] =
+    "WITH RECURSIVE each(name) AS (SELECT min(stream) FROM events UNION ALL "
+    "SELECT (SELECT min(stream) FROM events WHERE stream > name) FROM each WHERE name IS NOT NULL) ";
 
 // A null string would be stored as NULL.
 QVariant bound(const std::string& text) {
@@ -151,14 +158,51 @@ Message SqliteEventStore::bringUpToDate() {
 
   if (!query.exec(QStringLiteral("PRAGMA journal_mode = WAL"))) return trouble(query.lastError());
   query.finish();
-  if (!query.exec(QStringLiteral("PRAGMA quick_check(1)")) || !query.next()) return trouble(query.lastError());
-  if (query.value(0).toString() != QLatin1String("ok")) return damaged();
-  query.finish();
+  if (Message problem = readThrough(); !problem.id.empty()) return problem;
   return inTransaction([&](QSqlQuery& write) {
     if (version < kSchemaVersion && !migrate(write, version)) return false;
     return run(write, QStringLiteral("INSERT OR IGNORE INTO bench(only, device_id) VALUES(1, ?)"),
                {bound(convert::newUuid(QDateTime::currentMSecsSinceEpoch()))});
   });
+}
+
+// A large record takes longer to read through than to open. Then only its length is held against what it says of
+// itself, and each page is looked at when it is read; the rest is for checkWhole.
+Message SqliteEventStore::readThrough() {
+  QSqlQuery query(m_database);
+  const qint64 size = QFileInfo(m_path).size();
+  if (size > kReadThrough) {
+    if (!query.exec(QStringLiteral("PRAGMA cell_size_check = ON"))) return trouble(query.lastError());
+    query.finish();
+    if (QFileInfo(m_path + QStringLiteral("-wal")).size() > 0) return {};
+    if (!query.exec(QStringLiteral("SELECT page_count * page_size FROM pragma_page_count, pragma_page_size")) ||
+        !query.next()) {
+      return trouble(query.lastError());
+    }
+    return query.value(0).toLongLong() > size ? damaged() : Message();
+  }
+  if (!query.exec(QStringLiteral("PRAGMA quick_check(1)")) || !query.next()) return trouble(query.lastError());
+  return query.value(0).toString() == QLatin1String("ok") ? Message() : damaged();
+}
+
+Message SqliteEventStore::checkWhole(const QString& path) {
+  const QString connection = QStringLiteral("check-") + convert::toQt(convert::newUuid(0));
+  Message problem;
+  {
+    QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), connection);
+    database.setDatabaseName(path);
+    database.setConnectOptions(QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_BUSY_TIMEOUT=%1").arg(kBusyMilliseconds));
+    QSqlQuery query(database.open() ? QSqlQuery(database) : QSqlQuery());
+    if (!database.isOpen()) {
+      problem = troubleOf(database.lastError(), path);
+    } else if (!query.exec(QStringLiteral("PRAGMA quick_check(1)")) || !query.next()) {
+      problem = troubleOf(query.lastError(), path);
+    } else if (query.value(0).toString() != QLatin1String("ok")) {
+      problem = Message("store.damaged").with("path", convert::fromQt(path));
+    }
+  }
+  QSqlDatabase::removeDatabase(connection);
+  return problem;
 }
 
 Message SqliteEventStore::readDeviceId() {
@@ -242,7 +286,7 @@ Result<std::vector<Event>, StoreError> SqliteEventStore::load(const std::string&
 Result<std::vector<std::string>, StoreError> SqliteEventStore::streams() {
   QSqlQuery query(m_database);
   query.setForwardOnly(true);
-  if (!query.exec(QStringLiteral("SELECT DISTINCT stream FROM events ORDER BY stream"))) {
+  if (!query.exec(QLatin1String(kEachStream) + QStringLiteral("SELECT name FROM each WHERE name IS NOT NULL"))) {
     return trouble(query.lastError());
   }
   std::vector<std::string> streams;
@@ -262,6 +306,94 @@ Result<std::optional<StoredText>, StoreError> SqliteEventStore::text(const std::
   }
   return std::optional<StoredText>(
       {textAt(query, 0), textAt(query, 1), textAt(query, 2), convert::fromBytes(query.value(3).toByteArray())});
+}
+
+Result<std::vector<core::record::StreamHead>, StoreError> SqliteEventStore::heads() {
+  QSqlQuery query(m_database);
+  query.setForwardOnly(true);
+  // Rows are numbered as they come in and none is ever taken out.
+  if (!query.exec(QLatin1String(kEachStream) +
+                  QStringLiteral("SELECT name, (SELECT event_id FROM events WHERE rowid = (SELECT max(rowid) FROM "
+                                 "events WHERE stream = name)) FROM each WHERE name IS NOT NULL"))) {
+    return trouble(query.lastError());
+  }
+  std::vector<core::record::StreamHead> heads;
+  while (query.next()) heads.push_back({textAt(query, 0), textAt(query, 1)});
+  if (query.lastError().isValid()) return trouble(query.lastError());
+  return heads;
+}
+
+Result<std::optional<Event>, StoreError> SqliteEventStore::find(const std::string& eventId) {
+  QSqlQuery query(m_database);
+  if (!run(query, QStringLiteral("SELECT %1 FROM events WHERE event_id = ?").arg(QLatin1String(kEventColumns)),
+           {bound(eventId)})) {
+    return trouble(query.lastError());
+  }
+  if (!query.next()) {
+    if (query.lastError().isValid()) return trouble(query.lastError());
+    return std::optional<Event>();
+  }
+  std::optional<Event> event = eventAt(query);
+  if (!event) return damaged();
+  return event;
+}
+
+Result<std::string, StoreError> SqliteEventStore::newestIntentOf(const std::string& deviceId) {
+  QSqlQuery query(m_database);
+  if (!run(query,
+           QStringLiteral("SELECT intent_id FROM events WHERE device_id = ? AND (stream GLOB 'job/*' OR stream GLOB "
+                          "'bench/*') ORDER BY device_seq DESC LIMIT 1"),
+           {bound(deviceId)})) {
+    return trouble(query.lastError());
+  }
+  if (query.next()) return textAt(query, 0);
+  if (query.lastError().isValid()) return trouble(query.lastError());
+  return std::string();
+}
+
+Result<std::vector<core::record::Summary>, StoreError> SqliteEventStore::summaries() {
+  QSqlQuery query(m_database);
+  query.setForwardOnly(true);
+  if (!query.exec(QStringLiteral("SELECT stream, stamp, body FROM summaries"))) return trouble(query.lastError());
+  std::vector<core::record::Summary> summaries;
+  while (query.next()) summaries.push_back({textAt(query, 0), textAt(query, 1), textAt(query, 2), ""});
+  if (query.lastError().isValid()) return trouble(query.lastError());
+  return summaries;
+}
+
+Result<std::vector<core::record::Summary>, StoreError> SqliteEventStore::summaryDetails() {
+  QSqlQuery query(m_database);
+  query.setForwardOnly(true);
+  if (!query.exec(QStringLiteral("SELECT stream, detail FROM summary_details"))) return trouble(query.lastError());
+  std::vector<core::record::Summary> details;
+  while (query.next()) details.push_back({textAt(query, 0), "", "", textAt(query, 1)});
+  if (query.lastError().isValid()) return trouble(query.lastError());
+  return details;
+}
+
+Result<Done, StoreError> SqliteEventStore::keepSummaries(const std::vector<core::record::Summary>& summaries) {
+  Message problem = inTransaction([&](QSqlQuery& query) {
+    if (!query.prepare(QStringLiteral("INSERT OR REPLACE INTO summaries(stream, stamp, body) VALUES(?, ?, ?)"))) {
+      return false;
+    }
+    for (const core::record::Summary& summary : summaries) {
+      query.addBindValue(bound(summary.stream));
+      query.addBindValue(bound(summary.stamp));
+      query.addBindValue(bound(summary.body));
+      if (!query.exec()) return false;
+    }
+    if (!query.prepare(QStringLiteral("INSERT OR REPLACE INTO summary_details(stream, detail) VALUES(?, ?)"))) {
+      return false;
+    }
+    for (const core::record::Summary& summary : summaries) {
+      query.addBindValue(bound(summary.stream));
+      query.addBindValue(bound(summary.detail));
+      if (!query.exec()) return false;
+    }
+    return true;
+  });
+  if (!problem.id.empty()) return problem;
+  return Done{};
 }
 
 Result<SqliteEventStore::Position, StoreError> SqliteEventStore::position(const std::string& deviceId) {

@@ -15,6 +15,11 @@ namespace app::stores {
 // Belongs to the thread that opened it.
 class SqliteEventStore : public core::record::EventStore {
  public:
+  // A record up to this size is read through when it is opened; checkWhole does so for any, beside the work.
+  static constexpr qint64 kReadThrough = 8 * 1024 * 1024;
+  // Reads a whole record through by a connection of its own, in any thread. The store's trouble, or an empty message.
+  static core::base::Message checkWhole(const QString& path);
+
   // How long a locked file is waited for before store.locked is said.
   static constexpr int kBusyMilliseconds = 2000;
 
@@ -36,6 +41,14 @@ class SqliteEventStore : public core::record::EventStore {
   core::base::Result<std::vector<std::string>, core::record::StoreError> streams() override;
   core::base::Result<std::optional<core::record::StoredText>, core::record::StoreError> text(
       const std::string& hash) override;
+  core::base::Result<std::vector<core::record::StreamHead>, core::record::StoreError> heads() override;
+  core::base::Result<std::optional<core::record::Event>, core::record::StoreError> find(
+      const std::string& eventId) override;
+  core::base::Result<std::string, core::record::StoreError> newestIntentOf(const std::string& deviceId) override;
+  core::base::Result<std::vector<core::record::Summary>, core::record::StoreError> summaries() override;
+  core::base::Result<std::vector<core::record::Summary>, core::record::StoreError> summaryDetails() override;
+  core::base::Result<core::record::Done, core::record::StoreError> keepSummaries(
+      const std::vector<core::record::Summary>& summaries) override;
   core::base::Result<Position, core::record::StoreError> position(const std::string& deviceId) override;
   // Heartbeats that follow each other in one boot take one row: the newest.
   core::base::Result<core::record::Done, core::record::StoreError> logClock(
@@ -46,6 +59,7 @@ class SqliteEventStore : public core::record::EventStore {
   SqliteEventStore(QString path, QString connection);
   core::base::Message prepareFile();
   core::base::Message bringUpToDate();
+  core::base::Message readThrough();
   core::base::Message readDeviceId();
   core::base::Message damaged() const;
   bool insertEvent(QSqlQuery& query, const core::record::Event& event) const;

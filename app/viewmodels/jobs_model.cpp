@@ -14,7 +14,9 @@ JobsModel::JobsModel(workbench::Workbench& workbench, const clocks::Clock& clock
 
 void JobsModel::refresh() {
   std::vector<Row> rows;
-  for (const workbench::JobEntry& entry : m_workbench.jobs()) rows.push_back(rowOf(entry));
+  for (const workbench::JobEntry& entry : m_workbench.jobs()) {
+    if (!entry.archived) rows.push_back(rowOf(entry));
+  }
   if (rows == m_rows) return;
   beginResetModel();
   m_rows = std::move(rows);

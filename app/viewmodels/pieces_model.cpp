@@ -2,17 +2,25 @@
 
 #include <QDate>
 #include <QDateTime>
+#include <QDir>
+#include <QFileInfo>
 #include <QLocale>
+#include <QRegularExpression>
+#include <QSaveFile>
 #include <QTimeZone>
 #include <algorithm>
 
 #include "app/convert/text.h"
 #include "app/viewmodels/standing.h"
+#include "app/words/words.h"
+#include "app/workbench/job_search.h"
+#include "core/base/text.h"
 #include "core/sheets/piece.h"
 
 namespace app::viewmodels {
 
 using convert::toQt;
+using core::base::Message;
 using core::base::Value;
 
 namespace {
@@ -50,27 +58,36 @@ PiecesModel::PiecesModel(workbench::Workbench& workbench, const clocks::Clock& c
 
 void PiecesModel::refresh() {
   std::vector<Row> rows;
+  int designs = 0;
   for (const core::record::Drafted* design : m_workbench.designs().all()) {
-    if (design->jobs.empty()) rows.push_back(rowOf(*design));
+    if (!design->jobs.empty()) continue;
+    ++designs;
+    Row row = rowOf(*design);
+    if (!m_awayShown && matches(row)) rows.push_back(std::move(row));
   }
-  for (const workbench::JobEntry& entry : m_workbench.jobs()) rows.push_back(rowOf(entry));
-  if (rows == m_rows) return;
-  m_rows = std::move(rows);
-  showSought();
-}
-
-void PiecesModel::showSought() {
+  const auto& entries = m_workbench.jobs();
+  const auto shelf = m_awayShown ? workbench::Shelf::PutAway : workbench::Shelf::Bench;
+  for (const workbench::JobEntry* entry : workbench::searched(entries, convert::fromQt(m_sought), shelf)) {
+    rows.push_back(rowOf(*entry));
+  }
+  const auto away = static_cast<int>(
+      std::count_if(entries.begin(), entries.end(), [](const workbench::JobEntry& entry) { return entry.archived; }));
+  const int all = designs + static_cast<int>(entries.size());
+  if (rows == m_rows && all == m_all && away == m_away) return;
   beginResetModel();
-  m_shown.clear();
-  const QStringList words = m_sought.split(QLatin1Char(' '), Qt::SkipEmptyParts);
-  for (std::size_t i = 0; i < m_rows.size(); ++i) {
-    const QString text = m_rows[i].title + QLatin1Char(' ') + m_rows[i].of;
-    const bool all = std::all_of(words.begin(), words.end(),
-                                 [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
-    if (all) m_shown.push_back(i);
-  }
+  m_rows = std::move(rows);
+  m_all = all;
+  m_away = away;
   endResetModel();
   emit changed();
+}
+
+// As jobs are searched for.
+bool PiecesModel::matches(const Row& row) const {
+  workbench::JobEntry entry;
+  entry.title = convert::fromQt(row.title);
+  entry.reference = convert::fromQt(row.of);
+  return !workbench::searched({entry}, convert::fromQt(m_sought), workbench::Shelf::Both).empty();
 }
 
 // A date that is none is shown as it was written.
@@ -108,18 +125,19 @@ PiecesModel::Row PiecesModel::rowOf(const workbench::JobEntry& entry) const {
   const Standing standing = standingOf(m_workbench, entry);
   row.where = standing.where;
   row.runs = standing.runs;
-  row.of = toQt(entry.reference);
-  if (const auto* state = m_workbench.job(entry.id)) {
-    const auto& job = state->design->job;
-    row.of = together(toQt(job.reference), toQt(job.client));
-    setDue(row, job.due);
-  }
+  row.of = together(toQt(entry.reference), toQt(entry.client));
+  row.away = entry.archived;
+  setDue(row, entry.due);
   return row;
 }
 
 PiecesModel::Row PiecesModel::chosenRow() const {
   const auto found = std::find_if(m_rows.begin(), m_rows.end(), [&](const Row& row) { return row.id == m_chosen; });
-  return found == m_rows.end() ? Row() : *found;
+  if (found != m_rows.end()) return *found;
+  // Put away, or no longer among what is searched for.
+  const auto& entries = m_workbench.jobs();
+  const auto entry = std::find_if(entries.begin(), entries.end(), [&](const auto& one) { return one.id == m_chosen; });
+  return entry == entries.end() ? Row() : rowOf(*entry);
 }
 
 const PieceDrawing& PiecesModel::pictureOf(const Row& row) const {
@@ -140,7 +158,7 @@ PieceDrawing PiecesModel::chosenPicture() const { return m_chosen.empty() ? Piec
 
 QVariant PiecesModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || index.row() >= rowCount()) return {};
-  const Row& row = m_rows[m_shown[static_cast<std::size_t>(index.row())]];
+  const Row& row = m_rows[static_cast<std::size_t>(index.row())];
   switch (role) {
     case Title: return row.title;
     case Of: return row.of;
@@ -162,15 +180,136 @@ QHash<int, QByteArray> PiecesModel::roleNames() const {
 void PiecesModel::seek(const QString& words) {
   if (words == m_sought) return;
   m_sought = words;
-  showSought();
+  refresh();
+}
+
+void PiecesModel::showAway(bool away) {
+  m_awayShown = away;
+  refresh();
+  emit changed();
 }
 
 void PiecesModel::choose(int row) {
   if (row < 0 || row >= rowCount()) return;
-  const Row& piece = m_rows[m_shown[static_cast<std::size_t>(row)]];
+  const Row& piece = m_rows[static_cast<std::size_t>(row)];
   m_chosen = piece.id;
+  m_said.clear();
   if (!piece.atDesk) emit chosen(m_chosen);
   emit changed();
+}
+
+void PiecesModel::setHandOver(const QString& folder, std::function<QStringList()> found) {
+  m_folder = folder;
+  m_find = std::move(found);
+}
+
+void PiecesModel::tell(const QString& said, bool refused) {
+  m_said = said;
+  m_refused = refused;
+  refresh();
+  emit changed();
+}
+
+void PiecesModel::tell(const Message& refused, const QString& done) {
+  tell(refused.id.empty() ? done : words::text(refused, m_workbench.settings().units), !refused.id.empty());
+}
+
+void PiecesModel::putAway() {
+  tell(m_workbench.ask(m_chosen, core::intents::PutAway{}), tr("Put away. It is found under Put away."));
+}
+
+void PiecesModel::bringBack() {
+  tell(m_workbench.ask(m_chosen, core::intents::BringBack{}), tr("On the bench again."));
+}
+
+bool PiecesModel::onceMore() {
+  const auto taken = m_workbench.duplicate(m_chosen);
+  if (taken.jobId.empty()) {
+    tell(taken.refusals.empty() ? tr("This piece cannot be taken in once more.")
+                                : words::text(taken.refusals.front(), m_workbench.settings().units),
+         true);
+    return false;
+  }
+  QStringList notes;
+  for (const Message& note : taken.notes) notes << words::text(note, m_workbench.settings().units);
+  m_chosen = taken.jobId;
+  emit chosen(m_chosen);
+  tell(notes.join(QLatin1Char(' ')), false);
+  return true;
+}
+
+void PiecesModel::handOver() {
+  const std::string record = m_workbench.exportJob(m_chosen);
+  if (record.empty() || m_folder.isEmpty()) {
+    tell(tr("This piece cannot be written to a file."), true);
+    return;
+  }
+  QString name = chosenRow().of.section(QStringLiteral(" · "), 0, 0);
+  if (name.isEmpty()) name = chosenRow().title;
+  // A name that every file system takes.
+  name.replace(QRegularExpression(QStringLiteral("[^\\w-]+"), QRegularExpression::UseUnicodePropertiesOption),
+               QStringLiteral("-"));
+  QDir().mkpath(m_folder);
+  const QString path = m_folder + QLatin1Char('/') + name + QStringLiteral(".record.json");
+  QSaveFile file(path);
+  const bool kept = file.open(QIODevice::WriteOnly) &&
+                    file.write(record.data(), qint64(record.size())) == qint64(record.size()) && file.commit();
+  tell(kept ? tr("Written to %1.").arg(path) : tr("%1 cannot be written: %2.").arg(path, file.errorString()), !kept);
+}
+
+void PiecesModel::findFiles() {
+  m_paths = m_find ? m_find() : QStringList();
+  std::vector<RowsModel::Row> rows;
+  for (const QString& path : m_paths) {
+    const QFileInfo info(path);
+    RowsModel::Row row;
+    row.title = info.fileName();
+    row.note = info.absolutePath();
+    rows.push_back(std::move(row));
+  }
+  m_files.show(std::move(rows));
+  m_said.clear();
+  emit changed();
+}
+
+void PiecesModel::takeIn(int row) {
+  if (row < 0 || row >= m_paths.size()) return;
+  const QString name = QFileInfo(m_paths[row]).fileName();
+  QFile file(m_paths[row]);
+  if (!file.open(QIODevice::ReadOnly)) {
+    tell(tr("%1 cannot be read: %2.").arg(name, file.errorString()), true);
+    return;
+  }
+  // A byte more than can be is enough to know that it is too much.
+  const std::string text = file.read(qint64(core::base::kMaximumJsonBytes) + 1).toStdString();
+  const auto units = m_workbench.settings().units;
+  const auto firstOf = [&](const auto& problems, const auto& refusals) {
+    for (const auto& problem : problems) {
+      if (problem.severity == core::base::Severity::Error)
+        return tr("%1:%2: %3").arg(name, toQt(problem.pointer), words::text(problem.message, units));
+    }
+    return refusals.empty() ? tr("%1 is no job file.").arg(name) : words::text(refusals.front(), units);
+  };
+  const auto parsed = core::base::parseJson(text);
+  const Value* format = parsed.root.find("format");
+  const bool record = format != nullptr && format->kind() == Value::Kind::Text &&
+                      core::base::startsWith(format->asText(), "mountwright-record/");
+  std::string job;
+  QString done;
+  if (record) {
+    const auto imported = m_workbench.importJob(text);
+    if (imported.jobId.empty()) return tell(firstOf(imported.problems, imported.refusals), true);
+    job = imported.jobId;
+    done = imported.added == 0 ? tr("All of it is here already.") : tr("Taken in with its record.");
+  } else {
+    const auto taken = m_workbench.takeIn(text);
+    if (taken.jobId.empty()) return tell(firstOf(taken.problems, taken.refusals), true);
+    job = taken.jobId;
+    done = taken.already ? tr("It is on the bench already.") : tr("Taken in.");
+  }
+  m_chosen = job;
+  emit chosen(m_chosen);
+  tell(done, false);
 }
 
 }  // namespace app::viewmodels

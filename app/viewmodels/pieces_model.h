@@ -3,11 +3,13 @@
 #include <QtQml/qqmlregistration.h>
 #include <QAbstractListModel>
 #include <QString>
+#include <functional>
 #include <map>
 #include <string>
 #include <vector>
 
 #include "app/viewmodels/piece_drawing.h"
+#include "app/viewmodels/rows_model.h"
 #include "app/workbench/workbench.h"
 
 namespace app::viewmodels {
@@ -16,11 +18,18 @@ class PiecesModel : public QAbstractListModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("handed down by the program")
-  Q_PROPERTY(int count READ count NOTIFY changed FINAL)  // as searched for
-  Q_PROPERTY(int all READ all NOTIFY changed FINAL)
+  Q_PROPERTY(int count READ count NOTIFY changed FINAL)           // as searched for
+  Q_PROPERTY(int all READ all NOTIFY changed FINAL)               // put away ones too
+  Q_PROPERTY(bool awayShown READ awayShown NOTIFY changed FINAL)  // what was put away, instead of what is on the bench
+  Q_PROPERTY(int away READ away NOTIFY changed FINAL)             // how many are put away
+  // What came of the last thing asked for here, and whether it was refused.
+  Q_PROPERTY(QString said READ said NOTIFY changed FINAL)
+  Q_PROPERTY(bool refused READ refused NOTIFY changed FINAL)
+  Q_PROPERTY(app::viewmodels::RowsModel* files READ files CONSTANT FINAL)  // that could be taken in
   Q_PROPERTY(QString sought READ sought NOTIFY changed FINAL)
   // The piece chosen last.
   Q_PROPERTY(QString chosenId READ chosenId NOTIFY changed FINAL)
+  Q_PROPERTY(bool chosenAway READ chosenAway NOTIFY changed FINAL)
   Q_PROPERTY(bool chosenDesign READ chosenDesign NOTIFY changed FINAL)  // no job yet
   Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenOf READ chosenOf NOTIFY changed FINAL)
@@ -36,8 +45,17 @@ class PiecesModel : public QAbstractListModel {
 
   void refresh();
 
-  int count() const { return static_cast<int>(m_shown.size()); }
-  int all() const { return static_cast<int>(m_rows.size()); }
+  // Where files are handed over, and which files there could be taken in, the newest first.
+  void setHandOver(const QString& folder, std::function<QStringList()> found);
+
+  int count() const { return static_cast<int>(m_rows.size()); }
+  int all() const { return m_all; }
+  bool awayShown() const { return m_awayShown; }
+  int away() const { return m_away; }
+  QString said() const { return m_said; }
+  bool refused() const { return m_refused; }
+  RowsModel* files() { return &m_files; }
+  bool chosenAway() const { return chosenRow().away; }
   QString sought() const { return m_sought; }
   QString chosenId() const { return QString::fromStdString(m_chosen); }
   bool chosenDesign() const { return chosenRow().atDesk; }
@@ -54,7 +72,16 @@ class PiecesModel : public QAbstractListModel {
 
   // Words in any order; "" for all.
   Q_INVOKABLE void seek(const QString& words);
+  Q_INVOKABLE void showAway(bool away);
   Q_INVOKABLE void choose(int row);
+  // Off the bench and kept, or back; the same once more, as another job; as one file with its record.
+  Q_INVOKABLE void putAway();
+  Q_INVOKABLE void bringBack();
+  Q_INVOKABLE bool onceMore();
+  Q_INVOKABLE void handOver();
+  // Job files, and jobs with their record.
+  Q_INVOKABLE void findFiles();
+  Q_INVOKABLE void takeIn(int file);
 
  signals:
   void changed();
@@ -66,20 +93,30 @@ class PiecesModel : public QAbstractListModel {
     bool atDesk = false;
     QString title, of, where, runs, due;
     bool late = false;
+    bool away = false;
     friend bool operator==(const Row&, const Row&) = default;
   };
   Row chosenRow() const;
   Row rowOf(const workbench::JobEntry& entry) const;
   Row rowOf(const core::record::Drafted& design) const;
   void setDue(Row& row, const std::string& written) const;
-  void showSought();
+  bool matches(const Row& row) const;
+  void tell(const QString& said, bool refused);
+  void tell(const core::base::Message& refused, const QString& done);
   const PieceDrawing& pictureOf(const Row& row) const;
 
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;
   std::vector<Row> m_rows;
-  std::vector<std::size_t> m_shown;
-  QString m_sought;
+  QString m_sought, m_said;
+  bool m_refused = false;
+  bool m_awayShown = false;
+  int m_all = 0;
+  int m_away = 0;
+  QString m_folder;
+  std::function<QStringList()> m_find;
+  QStringList m_paths;
+  RowsModel m_files;
   std::string m_chosen;
   mutable std::map<std::string, PieceDrawing> m_pictures;  // drawn when they are first seen
 };

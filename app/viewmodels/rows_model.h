@@ -21,7 +21,7 @@ class RowsModel : public QAbstractListModel {
     QString note;
     QString problem;  // "" for none
     bool chosen = false;
-    bool act = false;  // does something, holds nothing
+    bool act = false;      // does something, holds nothing
     QString picture = {};  // hash of a photograph; "" for none
     friend bool operator==(const Row&, const Row&) = default;
   };

@@ -40,7 +40,7 @@ ShelfModel::ShelfModel(workbench::Workbench& workbench, const clocks::Clock& clo
 void ShelfModel::refresh() {
   std::vector<Row> rows;
   for (const workbench::JobEntry& entry : m_workbench.jobs()) {
-    if (m_workbench.job(entry.id) == nullptr) continue;
+    if (entry.rests || m_workbench.job(entry.id) == nullptr) continue;
     const core::record::JobAt job = m_workbench.at(entry.id);
     for (const auto& [id, run] : job.state().waits) {
       if (!job.matters(run) || job.waitState(run).phase == core::waits::Phase::Over) continue;

@@ -18,22 +18,23 @@ QString tr(const char* text) { return QCoreApplication::translate("standing", te
 }  // namespace
 
 Standing standingOf(const workbench::Workbench& workbench, const workbench::JobEntry& entry) {
-  Standing row;
-  if (workbench.job(entry.id) == nullptr) {
-    row.where = words::text(entry.trouble, core::units::UnitSystem::Millimetres);
-    return row;
+  Standing standing;
+  if (!entry.trouble.id.empty()) {
+    standing.where = words::text(entry.trouble, core::units::UnitSystem::Millimetres);
+    return standing;
   }
+  QString where;
+  switch (entry.place) {
+    case BenchPlace::Kind::Step: where = toQt(entry.step); break;
+    case BenchPlace::Kind::Waiting: where = tr("waits"); break;
+    case BenchPlace::Kind::Missed: where = tr("missed: %1").arg(toQt(entry.step)); break;
+    case BenchPlace::Kind::Finished: where = tr("every step is done"); break;
+    case BenchPlace::Kind::Stuck: where = tr("nothing can be started"); break;
+  }
+  standing.where = tr("%1 of %2 · %3").arg(entry.done).arg(entry.all).arg(where);
+  // At a job that rests nothing runs; it is not folded to say so.
+  if (entry.rests || workbench.job(entry.id) == nullptr) return standing;
   const core::record::JobAt job = workbench.at(entry.id);
-  const BenchPlace place = core::record::benchPlace(job);
-  const auto& steps = job.state().plan->workflow.steps;
-  switch (place.kind) {
-    case BenchPlace::Kind::Step: row.where = toQt(steps[*place.step].title); break;
-    case BenchPlace::Kind::Waiting: row.where = tr("waits"); break;
-    case BenchPlace::Kind::Missed: row.where = tr("missed: %1").arg(toQt(steps[*place.step].title)); break;
-    case BenchPlace::Kind::Finished: row.where = tr("every step is done"); break;
-    case BenchPlace::Kind::Stuck: row.where = tr("nothing can be started"); break;
-  }
-  row.where = tr("%1 of %2 · %3").arg(place.done).arg(place.all).arg(row.where);
   int running = 0;
   const core::record::RunningWait* next = nullptr;
   core::units::Duration soonest;
@@ -49,11 +50,11 @@ Standing standingOf(const workbench::Workbench& workbench, const workbench::JobE
   }
   if (next != nullptr) {
     const auto state = job.waitState(*next);
-    row.runs = toQt(next->wait->title) + QStringLiteral(", ") +
-               leftText(state.opens.early, state.opens.late, state.elapsed.time);
-    if (running > 1) row.runs += tr(", %1 more").arg(running - 1);
+    standing.runs = toQt(next->wait->title) + QStringLiteral(", ") +
+                    leftText(state.opens.early, state.opens.late, state.elapsed.time);
+    if (running > 1) standing.runs += tr(", %1 more").arg(running - 1);
   }
-  return row;
+  return standing;
 }
 
 }  // namespace app::viewmodels

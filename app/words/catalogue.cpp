@@ -8,7 +8,8 @@ std::vector<Entry> allEntries() {
   std::vector<Entry> all;
   for (const auto* entries :
        {&jobEntries(), &techniqueEntries(), &benchEntries(), &waitEntries(), &commandEntries(), &madeEntries(),
-        &matchEntries(), &materialEntries(), &roomEntries(), &designEntries(), &recordEntries(), &careEntries()}) {
+        &matchEntries(), &materialEntries(), &roomEntries(), &designEntries(), &recordEntries(), &careEntries(),
+        &jobsEntries()}) {
     all.insert(all.end(), entries->begin(), entries->end());
   }
   return all;

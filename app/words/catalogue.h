@@ -23,6 +23,7 @@ const std::vector<Entry>& roomEntries();       // the room's climate sensor, the
 const std::vector<Entry>& designEntries();     // designs at the desk
 const std::vector<Entry>& recordEntries();     // the record as people read it: notes, photographs, stock, batches
 const std::vector<Entry>& careEntries();       // sheets that go with a piece
+const std::vector<Entry>& jobsEntries();       // putting jobs away, making them once more, handing them on
 
 // All of them.
 std::vector<Entry> allEntries();

@@ -20,6 +20,8 @@ const std::vector<Entry>& commandEntries() {
            "mountwright care JOB [--for client|conservator] [--json] [--units mm|in]\n"
            "                                         the sheet that goes with a piece; JOB is a file, or the id or\n"
            "                                         reference of a job in the record\n"
+           "mountwright export REFERENCE             a job with its record, to standard output\n"
+           "mountwright import FILE...               takes such jobs up into the record\n"
            "\n"
            "--data DIR       where the record and your own techniques are kept\n"
            "--recipes DIR    where the techniques are\n"

@@ -1,10 +1,11 @@
 #include "app/workbench/kept_jobs.h"
 
 #include <algorithm>
-#include <utility>
 
-#include "app/workbench/stored_plan.h"
 #include "core/base/text.h"
+#include "core/record/bench_place.h"
+#include "core/record/record_file.h"
+#include "core/record/standing.h"
 
 namespace app::workbench {
 namespace {
@@ -12,151 +13,340 @@ namespace {
 using core::base::Message;
 using core::base::startsWith;
 using core::record::Event;
+using core::record::JobAt;
 using core::record::JobState;
+using core::record::Shop;
+using core::record::Summary;
 
 constexpr std::string_view kJobPrefix = "job/";
 constexpr std::string_view kBenchPrefix = "bench/";
 
+bool ofBench(const Event& event) { return startsWith(event.stream, kBenchPrefix); }
+
+// The waits a maker looks for in a list: what still matters and is not over, the next to open first.
+std::vector<JobEntry::Run> runsOf(const JobAt& job) {
+  std::vector<JobEntry::Run> runs;
+  for (const auto& [id, run] : job.state().waits) {
+    if (!job.matters(run)) continue;
+    const core::waits::WaitState state = job.waitState(run);
+    if (state.phase == core::waits::Phase::Over) continue;
+    runs.push_back({id, run.wait->title, state.opens, state.elapsed.time});
+  }
+  std::stable_sort(runs.begin(), runs.end(), [](const JobEntry::Run& a, const JobEntry::Run& b) {
+    return a.opens.likely - a.elapsed < b.opens.likely - b.elapsed;
+  });
+  return runs;
+}
+
+void place(JobEntry& entry, const JobAt& job) {
+  const core::record::BenchPlace place = core::record::benchPlace(job);
+  entry.place = place.kind;
+  entry.step = place.step ? job.state().plan->workflow.steps[*place.step].title : std::string();
+  entry.done = place.done;
+  entry.all = place.all;
+  entry.runs = entry.rests ? std::vector<JobEntry::Run>() : runsOf(job);
+}
+
+// The newest event a job's being done rests on: its own, or of the bench.
+core::record::Hlc newestOf(const JobState& state, const std::vector<Event>& own, const std::vector<Event>& bench) {
+  core::record::Hlc newest;
+  for (const Event& event : own) newest = std::max(newest, event.hlc);
+  std::set<std::string> intents;
+  for (const auto& step : state.steps) intents.insert(step.intentId);
+  for (const Event& event : bench) {
+    if (event.hlc > newest && intents.contains(event.intentId)) newest = event.hlc;
+  }
+  return newest;
+}
+
 }  // namespace
 
-Message KeptJobs::load() {
+Message KeptJobs::load(Shop& shop) {
   m_entries.clear();
   m_jobs.clear();
   m_benchEvents.clear();
-  const auto streams = m_store.streams();
-  if (!streams) return streams.error();
+  m_taught = true;
+  m_putOff = true;
+  const auto heads = m_store.heads();
+  if (!heads) return heads.error();
   // The benches' first, because every job is folded over them.
-  for (const std::string& stream : streams.value()) {
-    if (!startsWith(stream, kBenchPrefix)) continue;
-    const auto events = m_store.load(stream);
+  for (const auto& head : heads.value()) {
+    if (!startsWith(head.stream, kBenchPrefix)) continue;
+    const auto events = m_store.load(head.stream);
     if (!events) return events.error();
     m_benchEvents.insert(m_benchEvents.end(), events.value().begin(), events.value().end());
   }
-  for (const std::string& stream : streams.value()) {
-    if (!startsWith(stream, kJobPrefix)) continue;
-    const std::string jobId = stream.substr(kJobPrefix.size());
-    auto events = m_store.load(stream);
-    if (events) {
-      enter(jobId, std::move(events).value());
-    } else {
-      enterTroubled(jobId, events.error());
-    }
+  m_print = core::record::ShopPrint(m_benchEvents);
+  core::record::foldShop(shop, m_benchEvents);
+  std::map<std::string, const Summary*> kept;
+  // Summaries that do not read are no trouble: everything is folded then.
+  const auto summaries = m_store.summaries();
+  if (summaries) {
+    for (const Summary& summary : summaries.value()) kept.emplace(summary.stream, &summary);
+  }
+  for (const auto& head : heads.value()) {
+    if (!startsWith(head.stream, kJobPrefix)) continue;
+    const std::string jobId = head.stream.substr(kJobPrefix.size());
+    Job& job = enter(jobId);
+    job.arrived = head.arrived;
+    const auto found = kept.find(head.stream);
+    if (found != kept.end() && believe(jobId, job, *found->second)) continue;
+    openStored(jobId, job, shop);
+    release(job);
   }
   return {};
 }
 
-void KeptJobs::enter(const std::string& jobId, std::vector<Event> events) {
-  Job job;
+KeptJobs::Job& KeptJobs::enter(const std::string& jobId) {
+  Job& job = m_jobs[jobId];
+  job.entry = m_entries.size();
+  m_entries.emplace_back().id = jobId;
+  return job;
+}
+
+bool KeptJobs::believe(const std::string& jobId, Job& job, const Summary& kept) {
+  auto summary = readSummary(jobId, kept.body);
+  if (!summary) return false;
+  std::swap(job.summary, *summary);
+  if (stampOf(job) != kept.stamp) {
+    job.summary = JobSummary();
+    return false;
+  }
+  m_entries[job.entry] = std::move(job.summary.entry);
+  job.stamp = kept.stamp;
+  return true;
+}
+
+std::string KeptJobs::stampOf(const Job& job) const {
+  return summaryStamp(job.arrived, job.summary.settled ? m_print.upTo(job.summary.newest) : m_print.whole());
+}
+
+void KeptJobs::openStored(const std::string& jobId, Job& job, const Shop& shop) {
+  auto events = m_store.load(std::string(kJobPrefix) + jobId);
+  if (!events) {
+    m_entries[job.entry].trouble = events.error();
+    return;
+  }
+  open(jobId, job, std::move(events).value(), shop);
+}
+
+void KeptJobs::open(const std::string& jobId, Job& job, std::vector<Event> events, const Shop& shop) {
+  JobEntry& entry = m_entries[job.entry];
   job.events = std::move(events);
-  JobEntry entry;
-  entry.id = jobId;
+  entry.trouble = Message();
   const auto first = std::find_if(job.events.begin(), job.events.end(),
                                   [](const Event& e) { return e.type == core::record::type::kJobTakenIn; });
   std::optional<core::intents::TakeIn> takenIn;
   if (first != job.events.end() && first->version == 1) takenIn = readTakenIn(first->payload);
   if (!takenIn) {
     entry.trouble = Message("kept.taking-in-unreadable");
-  } else {
-    entry.title = takenIn->title;
-    entry.reference = takenIn->reference;
-    entry.jobHash = takenIn->jobHash;
-    auto plan = storedPlan(m_store, jobId, *takenIn);
-    job.takenIn = std::move(*takenIn);
-    if (plan) {
-      job.plan = plan.value();
-      refold(job);
-    } else {
-      entry.trouble = plan.error();
-    }
+    return;
   }
-  m_entries.push_back(std::move(entry));
-  m_jobs.insert_or_assign(jobId, std::move(job));
+  entry.title = takenIn->title;
+  entry.reference = takenIn->reference;
+  entry.jobHash = takenIn->jobHash;
+  auto plan = m_plans.read(jobId, *takenIn);
+  if (!plan) {
+    entry.trouble = plan.error();
+    return;
+  }
+  job.plan = plan.value();
+  entry.client = job.plan->design.job.client;
+  entry.due = job.plan->design.job.due;
+  job.summary.sharedSteps = core::record::shopSteps(*job.plan);
+  refold(job, shop);
 }
 
-void KeptJobs::enterTroubled(const std::string& jobId, const Message& trouble) {
-  JobEntry entry;
-  entry.id = jobId;
-  entry.trouble = trouble;
-  m_entries.push_back(std::move(entry));
-  m_jobs.insert_or_assign(jobId, Job());
-}
-
-std::vector<std::string> KeptJobs::add(const std::string& jobId, const std::vector<Event>& events) {
-  Job& asked = m_jobs.at(jobId);
-  bool ofBench = false;
-  for (const Event& event : events) {
-    const bool bench = startsWith(event.stream, kBenchPrefix);
-    ofBench = ofBench || bench;
-    (bench ? m_benchEvents : asked.events).push_back(event);
-  }
-  std::vector<std::string> changed = {jobId};
-  refold(asked);
-  for (auto& [id, other] : m_jobs) {
-    if (!ofBench || id == jobId || !other.state) continue;
-    refold(other);
-    changed.push_back(id);
-  }
-  return changed;
-}
-
-std::vector<std::string> KeptJobs::addToBench(const std::vector<Event>& events) {
-  m_benchEvents.insert(m_benchEvents.end(), events.begin(), events.end());
-  std::vector<std::string> changed;
-  for (auto& [id, job] : m_jobs) {
-    if (!job.state) continue;
-    refold(job);
-    changed.push_back(id);
-  }
-  return changed;
-}
-
-void KeptJobs::refold(Job& job) {
+void KeptJobs::refold(Job& job, const Shop& shop) {
   std::vector<Event> events = job.events;
   events.insert(events.end(), m_benchEvents.begin(), m_benchEvents.end());
   job.state = core::record::fold(job.plan, std::move(events));
+  const JobEntry before = m_entries[job.entry];
+  JobEntry& entry = m_entries[job.entry];
+  entry.archived = job.state->putAway;
+  entry.rests = core::record::rests(*job.state);
+  const auto newest = std::max_element(job.events.begin(), job.events.end(), core::record::before);
+  if (newest != job.events.end()) entry.changedUtc = newest->occurredUtc;
+  job.summary.settled = core::record::settled(*job.state);
+  job.summary.newest = newestOf(*job.state, job.events, m_benchEvents);
+  // Of a job that rests this is so at any instant; the others are looked at with the clock in hand.
+  if (entry.rests) place(entry, JobAt(*job.state, shop, shop.clockLog.opened.value_or(core::waits::ClockReading())));
+  auto lessons = core::record::observed(*job.state, shop.clockLog, shop.rooms);
+  const bool taught = lessons != job.summary.lessons;
+  m_taught = m_taught || taught;
+  job.summary.lessons = std::move(lessons);
+  if (taught || entry != before) job.stamp.clear();
+}
+
+bool KeptJobs::settle(const Shop& shop) {
+  if (!std::exchange(m_putOff, false)) return false;
+  std::map<std::string, std::string> details;
+  if (const auto kept = m_store.summaryDetails()) {
+    for (const Summary& summary : kept.value()) details.emplace(summary.stream, summary.detail);
+  }
+  for (auto& [id, job] : m_jobs) {
+    if (job.state || !m_entries[job.entry].trouble.id.empty()) continue;
+    auto lessons = job.stamp.empty() ? std::optional(job.summary.lessons)
+                                     : readLessons(details[std::string(kJobPrefix) + id], job.stamp);
+    if (lessons) job.summary.lessons = *std::move(lessons);
+    if (lessons && m_entries[job.entry].rests) continue;
+    if (!lessons) job.stamp.clear();
+    openStored(id, job, shop);
+    release(job);
+  }
+  return true;
+}
+
+void KeptJobs::release(Job& job) {
+  if (!job.state || !m_entries[job.entry].rests) return;
+  job.state.reset();
+  job.plan.reset();
+  job.events = std::vector<Event>();
+}
+
+void KeptJobs::look(const Shop& shop, const core::waits::ClockReading& now) {
+  for (auto& [id, job] : m_jobs) {
+    JobEntry& entry = m_entries[job.entry];
+    if (job.state && !entry.rests) place(entry, JobAt(*job.state, shop, now));
+  }
+}
+
+std::vector<std::string> KeptJobs::add(const std::string& jobId, const std::vector<Event>& events, Shop& shop) {
+  bool touched = false;
+  bool shops = false;
+  std::vector<Event> own;
+  for (const Event& event : events) {
+    if (!ofBench(event)) {
+      own.push_back(event);
+      continue;
+    }
+    m_benchEvents.push_back(event);
+    touched = touched || core::record::touchesJobs(event);
+    shops = shops || !core::record::touchesJobs(event) || event.type == core::record::type::kUndone;
+  }
+  if (touched) m_print = core::record::ShopPrint(m_benchEvents);
+  if (shops) core::record::foldShop(shop, m_benchEvents);
+
+  std::vector<std::string> changed;
+  if (!jobId.empty()) {
+    const auto found = m_jobs.find(jobId);
+    Job& job = found == m_jobs.end() ? enter(jobId) : found->second;
+    if (!own.empty()) job.arrived = own.back().eventId;
+    if (job.state) {
+      job.events.insert(job.events.end(), own.begin(), own.end());
+      refold(job, shop);
+    } else {
+      openStored(jobId, job, shop);
+    }
+    changed.push_back(jobId);
+  }
+  if (!touched) return changed;
+  for (auto& [id, job] : m_jobs) {
+    if (id == jobId || !m_entries[job.entry].trouble.id.empty()) continue;
+    if (job.state) {
+      refold(job, shop);
+    } else if (job.stamp != stampOf(job)) {
+      openStored(id, job, shop);
+      release(job);
+    } else {
+      continue;
+    }
+    changed.push_back(id);
+  }
+  return changed;
 }
 
 const JobEntry* KeptJobs::entry(const std::string& jobId) const {
-  const auto found =
-      std::find_if(m_entries.begin(), m_entries.end(), [&](const JobEntry& entry) { return entry.id == jobId; });
-  return found == m_entries.end() ? nullptr : &*found;
-}
-
-const JobState* KeptJobs::state(const std::string& jobId) const {
   const auto found = m_jobs.find(jobId);
-  return found == m_jobs.end() || !found->second.state ? nullptr : &*found->second.state;
+  return found == m_jobs.end() ? nullptr : &m_entries[found->second.entry];
 }
 
-std::vector<const JobState*> KeptJobs::states() const {
+const JobState* KeptJobs::state(const std::string& jobId, const Shop& shop) {
+  const auto found = m_jobs.find(jobId);
+  if (found == m_jobs.end() || !m_entries[found->second.entry].trouble.id.empty()) return nullptr;
+  if (!found->second.state) openStored(jobId, found->second, shop);
+  return found->second.state ? &*found->second.state : nullptr;
+}
+
+std::vector<const JobState*> KeptJobs::folded() const {
   std::vector<const JobState*> states;
   for (const auto& [id, job] : m_jobs) {
-    if (job.state) states.push_back(&*job.state);
+    if (job.state && m_entries[job.entry].trouble.id.empty()) states.push_back(&*job.state);
   }
   return states;
 }
 
-std::vector<Event> KeptJobs::eventsOf(const std::string& jobId) const {
-  std::vector<Event> events = m_jobs.at(jobId).events;
-  events.insert(events.end(), m_benchEvents.begin(), m_benchEvents.end());
+void KeptJobs::foldWhatMayRestOn(const std::string& intentId, const JobState& asked, const Shop& shop) {
+  std::set<std::string> steps;  // that the act did
+  std::optional<core::record::Hlc> at;
+  for (const Event& event : m_benchEvents) {
+    if (event.intentId != intentId) continue;
+    steps.insert(core::record::textOf(event.payload, "step"));
+    if (!at || event.hlc < *at) at = event.hlc;
+  }
+  if (!at) return;
+  std::set<std::string> later;  // steps of the bench since, which the asking job does not see
+  for (const Event& event : m_benchEvents) {
+    const std::string step = core::record::textOf(event.payload, "step");
+    if (event.hlc > *at && !step.empty() && asked.plan->workflow.find(step) == nullptr) later.insert(step);
+  }
+  const auto shares = [](const std::set<std::string>& all, const std::set<std::string>& some) {
+    return std::any_of(some.begin(), some.end(), [&](const std::string& step) { return all.contains(step); });
+  };
+  for (auto& [id, job] : m_jobs) {
+    if (job.state || !m_entries[job.entry].trouble.id.empty() || !shares(job.summary.sharedSteps, steps)) continue;
+    if (job.summary.newest > *at || shares(job.summary.sharedSteps, later)) openStored(id, job, shop);
+  }
+}
+
+std::vector<const core::record::Observed*> KeptJobs::lessons() const {
+  std::vector<const core::record::Observed*> all;
+  for (const auto& [id, job] : m_jobs) all.push_back(&job.summary.lessons);
+  return all;
+}
+
+Message KeptJobs::keepSummaries() {
+  std::vector<Summary> summaries;
+  std::vector<Job*> jobs;
+  for (auto& [id, job] : m_jobs) {
+    const JobEntry& entry = m_entries[job.entry];
+    if (!entry.trouble.id.empty()) continue;
+    std::string stamp = stampOf(job);
+    if (stamp == job.stamp) continue;
+    JobSummary summary = job.summary;
+    summary.entry = entry;
+    std::string lessons = lessonsText(job.summary.lessons, stamp);
+    summaries.push_back({std::string(kJobPrefix) + id, std::move(stamp), summaryText(summary), std::move(lessons)});
+    jobs.push_back(&job);
+  }
+  if (summaries.empty()) return {};
+  const auto kept = m_store.keepSummaries(summaries);
+  if (!kept) return kept.error();
+  for (std::size_t i = 0; i < jobs.size(); ++i) jobs[i]->stamp = summaries[i].stamp;
+  return {};
+}
+
+core::base::Result<std::vector<Event>, Message> KeptJobs::eventsOf(const std::string& jobId, Of of) {
+  const auto found = m_jobs.find(jobId);
+  std::vector<Event> events;
+  if (found != m_jobs.end() && found->second.state) {
+    events = found->second.events;
+  } else {
+    auto stored = m_store.load(std::string(kJobPrefix) + jobId);
+    if (!stored) return stored.error();
+    events = std::move(stored).value();
+  }
+  // Of a job that does not open its steps are not known.
+  const bool all = of == Of::AllBenches || found == m_jobs.end() || !m_entries[found->second.entry].trouble.id.empty();
+  const std::vector<Event> bench =
+      all ? m_benchEvents : core::record::benchEventsOf(m_benchEvents, events, found->second.summary.sharedSteps);
+  events.insert(events.end(), bench.begin(), bench.end());
   return events;
 }
 
 bool KeptJobs::touchedBench(const std::string& intentId) const {
   return std::any_of(m_benchEvents.begin(), m_benchEvents.end(),
                      [&](const Event& event) { return event.intentId == intentId; });
-}
-
-std::string KeptJobs::newestIntentOf(const std::string& deviceId) const {
-  const Event* newest = nullptr;
-  const auto look = [&](const std::vector<Event>& events) {
-    for (const Event& event : events) {
-      if (event.deviceId != deviceId) continue;
-      if (newest == nullptr || core::record::before(*newest, event)) newest = &event;
-    }
-  };
-  look(m_benchEvents);
-  for (const auto& [id, job] : m_jobs) look(job.events);
-  return newest == nullptr ? "" : newest->intentId;
 }
 
 }  // namespace app::workbench

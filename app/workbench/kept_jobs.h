@@ -1,15 +1,21 @@
 #pragma once
-// All jobs of a store, each with its events and what they fold to. Reads the store, never writes it.
+// All jobs of a store. Lines come from summaries, which are believed only where they stand for the very events that are
+// there. A job is folded where something of it runs, before anything but the lines is asked for; one that rests, when
+// it is asked for itself.
 #include <map>
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "app/workbench/job_entry.h"
+#include "app/workbench/job_summary.h"
+#include "app/workbench/stored_plan.h"
 #include "core/intents/intent.h"
 #include "core/record/event_store.h"
 #include "core/record/job_state.h"
+#include "core/record/shop_print.h"
 
 namespace app::workbench {
 
@@ -17,54 +23,84 @@ class KeptJobs {
  public:
   explicit KeptJobs(core::record::EventStore& store) : m_store(store) {}
 
-  // Forgets what it holds and reads every stream. A job whose events or texts do not read is entered with its
-  // trouble; only where the store itself, or the bench's own stream, cannot be read is that returned.
-  core::base::Message load();
+  // Forgets what it holds and reads every stream anew, of jobs and benches; folds the benches' into `shop`. A job whose
+  // events or texts do not read is entered with its trouble; only where the store itself, or a bench's stream, cannot
+  // be read is that returned.
+  core::base::Message load(core::record::Shop& shop);
 
-  // A job newly taken in, whose events and texts the store has just kept.
-  void enter(const std::string& jobId, std::vector<core::record::Event> events);
-  // Events of one act on a job, just kept. Returns the jobs whose state is another now: that one first, and all
-  // others where the act was one of the bench as well.
-  std::vector<std::string> add(const std::string& jobId, const std::vector<core::record::Event>& events);
+  // Reads what loading put off, once: folds the jobs that do not rest, and has the lessons of all others. Everything
+  // below but entries and add asks for it first. Returns whether there was anything to do.
+  bool settle(const core::record::Shop& shop);
 
-  // Events of one act on the shop alone, just kept. Returns the jobs whose state is another now.
-  std::vector<std::string> addToBench(const std::vector<core::record::Event>& events);
-  // Those of all benches.
+  // Fits the lines of folded jobs that do not rest to this instant.
+  void look(const core::record::Shop& shop, const core::waits::ClockReading& now);
+
+  // Events newly kept: of a job (there or not yet; "" for none), of benches, or of both. Folds the benches' into
+  // `shop`. Returns the jobs whose state is another now: that one first.
+  std::vector<std::string> add(const std::string& jobId, const std::vector<core::record::Event>& events,
+                               core::record::Shop& shop);
+  // Events of all benches.
   const std::vector<core::record::Event>& benchEvents() const { return m_benchEvents; }
 
   const std::vector<JobEntry>& entries() const { return m_entries; }
   // Null where there is no such job.
   const JobEntry* entry(const std::string& jobId) const;
-  // Null where there is no such job or it has trouble; stays where it is until `load`.
-  const core::record::JobState* state(const std::string& jobId) const;
-  // Every job without trouble.
-  std::vector<const core::record::JobState*> states() const;
+  // Folds it where it is not yet. Null where there is no such job or it has trouble; stays where it is, and is the
+  // newest state, until `loadBench`.
+  const core::record::JobState* state(const std::string& jobId, const core::record::Shop& shop);
+  // Of jobs that are folded: all that do not rest, and what was asked for.
+  std::vector<const core::record::JobState*> folded() const;
+  // Jobs in which something may rest on an act of the bench that no job at hand shows. Folds them.
+  void foldWhatMayRestOn(const std::string& intentId, const core::record::JobState& asked,
+                         const core::record::Shop& shop);
 
-  // Requires entry(jobId).
-  const std::vector<core::record::Event>& ownEvents(const std::string& jobId) const { return m_jobs.at(jobId).events; }
-  // The job's own events and those of all benches.
-  std::vector<core::record::Event> eventsOf(const std::string& jobId) const;
-  const core::intents::TakeIn& takenIn(const std::string& jobId) const { return m_jobs.at(jobId).takenIn; }
+  // What the looks of every job teach, folded or not.
+  std::vector<const core::record::Observed*> lessons() const;
+  // Whether that is another now than when it was last asked.
+  bool taught() { return std::exchange(m_taught, false); }
+
+  // Keeps a summary of each job that has no good one. The store's trouble, or an empty message: nothing is
+  // lost then but time.
+  core::base::Message keepSummaries();
+
+  // The job's own events and those of benches: all of them, or those alone that made a difference to it.
+  enum class Of { AllBenches, Job };
+  core::base::Result<std::vector<core::record::Event>, core::base::Message> eventsOf(const std::string& jobId, Of of);
   // Whether an act left events on a bench stream.
   bool touchedBench(const std::string& intentId) const;
-  // Intent id of the newest event of a device, "" for none.
-  std::string newestIntentOf(const std::string& deviceId) const;
 
  private:
   struct Job {
+    std::size_t entry = 0;
+    JobSummary summary;   // without its entry, which is m_entries'
+    std::string arrived;  // event that came in last
+    std::string stamp;    // of what the store keeps of it; "" for nothing that is good
+    // Where it is folded.
     std::vector<core::record::Event> events;
-    core::intents::TakeIn takenIn;
     std::shared_ptr<const core::record::JobPlan> plan;
     std::optional<core::record::JobState> state;
   };
 
-  void enterTroubled(const std::string& jobId, const core::base::Message& trouble);
-  void refold(Job& job);
+  Job& enter(const std::string& jobId);
+  // Whether what the store keeps of it can be believed; it is at hand then.
+  bool believe(const std::string& jobId, Job& job, const core::record::Summary& kept);
+  // Folds it from its events. Sets its trouble where that cannot be done.
+  void open(const std::string& jobId, Job& job, std::vector<core::record::Event> events,
+            const core::record::Shop& shop);
+  void openStored(const std::string& jobId, Job& job, const core::record::Shop& shop);
+  void refold(Job& job, const core::record::Shop& shop);
+  // Lets go of a fold nobody has seen yet, where its summary says as much.
+  void release(Job& job);
+  std::string stampOf(const Job& job) const;
 
   core::record::EventStore& m_store;
+  PlanReader m_plans{m_store};
   std::vector<JobEntry> m_entries;
   std::map<std::string, Job> m_jobs;
   std::vector<core::record::Event> m_benchEvents;
+  core::record::ShopPrint m_print{{}};
+  bool m_taught = false;
+  bool m_putOff = false;
 };
 
 }  // namespace app::workbench

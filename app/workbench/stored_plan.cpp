@@ -57,24 +57,33 @@ Result<std::string, Message> storedText(core::record::EventStore& store, const s
   return body;
 }
 
-Result<std::shared_ptr<const JobPlan>, Message> storedPlan(core::record::EventStore& store, const std::string& jobId,
-                                                           const TakeIn& takenIn) {
-  auto jobText = storedText(store, takenIn.jobHash, takenIn.title);
+Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::string& jobId, const TakeIn& takenIn,
+                                                                 const std::map<std::string, std::string>& more) {
+  const auto textOfHash = [&](const std::string& hash, const std::string& name) -> Result<std::string, Message> {
+    const auto found = more.find(hash);
+    if (found != more.end()) return found->second;
+    return storedText(m_store, hash, name);
+  };
+  auto jobText = textOfHash(takenIn.jobHash, takenIn.title);
   if (!jobText) return jobText.error();
   core::design::ReadDesign read = core::design::readDesign(jobText.value());
   if (!read.design) return Message("kept.job-unreadable").with("detail", firstError(read.problems));
 
   core::craft::Catalogue catalogue;
   for (const TakeIn::Technique& used : takenIn.techniques) {
-    auto text = storedText(store, used.hash, used.id);
-    if (!text) return text.error();
-    core::craft::ReadTechnique technique = core::craft::readTechnique(text.value());
-    if (!technique.technique) {
-      return Message("kept.technique-unreadable")
-          .with("technique", used.id)
-          .with("detail", firstError(technique.problems));
+    std::shared_ptr<const core::craft::Technique>& known = m_techniques[used.hash];
+    if (!known) {
+      auto text = textOfHash(used.hash, used.id);
+      if (!text) return text.error();
+      core::craft::ReadTechnique technique = core::craft::readTechnique(text.value());
+      if (!technique.technique) {
+        return Message("kept.technique-unreadable")
+            .with("technique", used.id)
+            .with("detail", firstError(technique.problems));
+      }
+      known = std::make_shared<const core::craft::Technique>(std::move(*technique.technique));
     }
-    catalogue.add(std::move(*technique.technique));
+    catalogue.add(*known);
   }
   auto workflow = core::workflow::compose(*read.design, catalogue, words::thingWords());
   if (!workflow) {
@@ -87,6 +96,11 @@ Result<std::shared_ptr<const JobPlan>, Message> storedPlan(core::record::EventSt
   plan->design = std::move(*read.design);
   plan->workflow = std::move(workflow).value();
   return std::shared_ptr<const JobPlan>(std::move(plan));
+}
+
+Result<std::shared_ptr<const JobPlan>, Message> storedPlan(core::record::EventStore& store, const std::string& jobId,
+                                                           const TakeIn& takenIn) {
+  return PlanReader(store).read(jobId, takenIn);
 }
 
 }  // namespace app::workbench

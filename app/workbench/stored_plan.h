@@ -1,12 +1,14 @@
 #pragma once
 // The plan of a job from the texts it was taken in with, and from nothing else: the folder of techniques may have
 // changed since, the job has not.
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
 
 #include "core/base/message.h"
 #include "core/base/result.h"
+#include "core/craft/technique.h"
 #include "core/intents/intent.h"
 #include "core/record/event_store.h"
 #include "core/record/job_state.h"
@@ -20,8 +22,23 @@ std::optional<core::intents::TakeIn> readTakenIn(const core::base::Value& payloa
 core::base::Result<std::string, core::base::Message> storedText(core::record::EventStore& store,
                                                                 const std::string& hash, const std::string& name);
 
-// Besides the troubles of storedText: kept.job-unreadable {detail}, kept.technique-unreadable {technique}
-// {detail}, kept.does-not-compose {detail}.
+// Reads plans; a technique that several jobs were taken in with is read once.
+class PlanReader {
+ public:
+  explicit PlanReader(core::record::EventStore& store) : m_store(store) {}
+
+  // Besides the troubles of storedText: kept.job-unreadable {detail}, kept.technique-unreadable {technique}
+  // {detail}, kept.does-not-compose {detail}. `more`: texts by hash that are not in the store yet.
+  core::base::Result<std::shared_ptr<const core::record::JobPlan>, core::base::Message> read(
+      const std::string& jobId, const core::intents::TakeIn& takenIn,
+      const std::map<std::string, std::string>& more = {});
+
+ private:
+  core::record::EventStore& m_store;
+  std::map<std::string, std::shared_ptr<const core::craft::Technique>> m_techniques;  // by hash
+};
+
+// The same for one plan alone.
 core::base::Result<std::shared_ptr<const core::record::JobPlan>, core::base::Message> storedPlan(
     core::record::EventStore& store, const std::string& jobId, const core::intents::TakeIn& takenIn);
 

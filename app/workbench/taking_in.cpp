@@ -11,6 +11,8 @@
 namespace app::workbench {
 namespace {
 
+using core::base::Message;
+using core::base::Value;
 using core::workflow::Workflow;
 
 std::set<std::string> allTechniques(const Library& library) {
@@ -23,6 +25,14 @@ std::set<std::string> techniquesOf(const Workflow& workflow) {
   std::set<std::string> ids;
   for (const core::workflow::WorkflowStep& step : workflow.steps) ids.insert(step.technique);
   return ids;
+}
+
+// "26-041 / 2" is another of "26-041", and so is what is made of it.
+std::string withoutNumber(const std::string& reference) {
+  const std::size_t stroke = reference.rfind(" / ");
+  if (stroke == std::string::npos || stroke + 3 == reference.size()) return reference;
+  const bool number = reference.find_first_not_of("0123456789", stroke + 3) == std::string::npos;
+  return number ? reference.substr(0, stroke) : reference;
 }
 
 // The job will be composed again from the kept texts alone, and must then be the same job.
@@ -38,6 +48,30 @@ bool composesTheSame(const core::design::Design& design, const Workflow& workflo
 }
 
 }  // namespace
+
+OnceMore onceMore(const Value& document, const std::set<std::string>& references) {
+  const auto textAt = [&](const char* key) {
+    const Value* value = document.find(key);
+    return value != nullptr && value->kind() == Value::Kind::Text ? value->asText() : std::string();
+  };
+  const std::string stem = withoutNumber(textAt("reference"));
+  std::string reference;
+  for (int number = 2; reference.empty() || references.contains(reference); ++number) {
+    reference = (stem.empty() ? "" : stem + " / ") + std::to_string(number);
+  }
+  OnceMore again;
+  again.notes.push_back(Message("job.numbered").with("reference", reference));
+  if (const std::string due = textAt("due"); !due.empty()) {
+    again.notes.push_back(Message("job.due-left-out").with("due", due));
+  }
+  Value copy = Value::object();
+  for (const auto& [key, member] : document.members()) {
+    if (key != "due") copy.set(key, key == "reference" ? Value::text(reference) : member);
+  }
+  if (stem.empty()) copy.set("reference", Value::text(reference));
+  again.text = core::base::writeJson(copy, 2) + "\n";
+  return again;
+}
 
 ReadyToTakeIn readyToTakeIn(const std::string& text, const std::string& hash, const Library& library) {
   ReadyToTakeIn ready;

@@ -1,10 +1,12 @@
 #pragma once
 // What has to hold before a job is taken in, and what is then kept of it.
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
 #include "app/workbench/library.h"
+#include "core/base/json.h"
 #include "core/base/message.h"
 #include "core/base/problem.h"
 #include "core/intents/intent.h"
@@ -18,6 +20,13 @@ struct ReadyToTakeIn {
   std::vector<core::base::Problem> problems;    // of the job file, notices included
   std::vector<core::base::Message> refusals;    // of the composition
 };
+
+// A job file to be made once more: job.numbered {reference}, and job.due-left-out {due} where it had one.
+struct OnceMore {
+  std::string text;
+  std::vector<core::base::Message> notes;
+};
+OnceMore onceMore(const core::base::Value& document, const std::set<std::string>& references);
 
 ReadyToTakeIn readyToTakeIn(const std::string& text, const std::string& hash, const Library& library);
 

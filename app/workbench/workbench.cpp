@@ -1,9 +1,10 @@
 #include "app/workbench/workbench.h"
 
+#include <QTimer>
 #include <algorithm>
 #include <cstdlib>
-#include <map>
 #include <optional>
+#include <set>
 #include <utility>
 #include <variant>
 
@@ -12,11 +13,10 @@
 #include "app/convert/uuid.h"
 #include "app/words/words.h"
 #include "app/workbench/kept_jobs.h"
-#include "app/workbench/record_export.h"
+#include "app/workbench/record_exchange.h"
 #include "app/workbench/stamps.h"
 #include "app/workbench/taking_in.h"
 #include "core/base/check.h"
-#include "core/record/looks.h"
 
 namespace app::workbench {
 namespace {
@@ -36,13 +36,6 @@ bool jumped(const ClockReading& before, const ClockReading& now) {
   const std::int64_t byWall = now.utcMilliseconds - before.utcMilliseconds;
   const std::int64_t byBoot = (now.boottimeNanoseconds - before.boottimeNanoseconds) / 1'000'000;
   return std::llabs(byWall - byBoot) > kJumpMilliseconds;
-}
-
-// Whether what was found by touch is another now.
-bool teaches(const std::vector<core::record::Event>& events) {
-  return std::any_of(events.begin(), events.end(), [](const core::record::Event& event) {
-    return event.type == core::record::type::kLooked || event.type == core::record::type::kUndone;
-  });
 }
 
 // An act of the shop is seen by every job, so its taking back has to be seen by every job as well.
@@ -79,7 +72,6 @@ struct Workbench::Private {
   KeptDesigns designs;
   core::record::Shop shop;
   core::record::Settings settings;
-  std::map<std::string, core::record::Observed> observed;  // by job
   std::optional<ClockReading> lastHeartbeat;
   std::string lastZone;
   std::shared_ptr<const AlertSchedule> schedule = std::make_shared<AlertSchedule>();
@@ -112,26 +104,20 @@ struct Workbench::Private {
     return {};
   }
 
-  void readShop() {
-    core::record::foldShop(shop, jobs.benchEvents());
-    settings = core::record::foldSettings(jobs.benchEvents(), stamps.benchStream());
-  }
+  // The settings go on beside the shop, from the same events.
+  void readSettings() { settings = core::record::foldSettings(jobs.benchEvents(), stamps.benchStream()); }
 
   // What was learned is a projection over all looks: rebuilt whenever one was added or taken back, and on loading.
-  void learnFrom(const JobState& state) {
-    observed[state.plan->id] = core::record::observed(state, shop.clockLog, shop.rooms, clock.now());
-  }
   void learnAnew() {
-    std::vector<const core::record::Observed*> all;
-    for (const auto& [id, one] : observed) all.push_back(&one);
-    shop.learning = core::record::learn(all);
+    if (jobs.taught()) shop.learning = core::record::learn(jobs.lessons(), shop.clockLog, clock.now());
   }
 
   // An act of the shop cannot be taken back while a later act of any job rests on it.
   Message restingElsewhere(const std::string& jobId, const core::intents::Intent& intent, const ClockReading& now) {
     const auto* undo = std::get_if<core::intents::Undo>(&intent);
     if (undo == nullptr || !jobs.touchedBench(undo->intentId)) return {};
-    for (const JobState* state : jobs.states()) {
+    jobs.foldWhatMayRestOn(undo->intentId, *jobs.state(jobId, shop), shop);
+    for (const JobState* state : jobs.folded()) {
       if (state->plan->id == jobId) continue;
       const auto there = core::record::decide(JobAt(*state, shop, now), intent);
       if (!there && there.error().id == "record.others-rest-on-it") return there.error();
@@ -139,11 +125,51 @@ struct Workbench::Private {
     return {};
   }
 
-  // Returns whether the schedule is another than before.
+  // A sign of life in the clock log.
+  Message beat() {
+    const ClockReading now = clock.now();
+    const std::string nowZone = clock.zone();
+    std::string kind = "heartbeat";
+    if (lastHeartbeat && jumped(*lastHeartbeat, now)) {
+      kind = "jump";
+    } else if (!lastZone.empty() && lastZone != nowZone) {
+      kind = "zone";
+    }
+    const auto kept = store.logClock(stamps.deviceId(), kind, now);
+    if (!kept) return kept.error();
+    lastHeartbeat = now;
+    lastZone = nowZone;
+    return readClockLog();
+  }
+
+  // Events newly kept become state. Returns the jobs whose state is another now; see KeptJobs::add.
+  std::vector<std::string> take(const std::string& jobId, const std::vector<core::record::Event>& events) {
+    std::vector<std::string> changed = jobs.add(jobId, events, shop);
+    learnAnew();
+    return changed;
+  }
+
+  std::string recordOf(const std::string& jobId, KeptJobs::Of of) {
+    if (jobs.entry(jobId) == nullptr) return "";
+    auto events = jobs.eventsOf(jobId, of);
+    if (!events) return "";
+    std::vector<core::record::StoredText> texts = textsOf(store, events.value());
+    return core::record::writeRecord({jobId, std::move(texts), std::move(events).value()});
+  }
+
+  // What loading put off is done before anything but the lines is asked for; the schedule is whole from then on.
+  void settle() {
+    if (!jobs.settle(shop)) return;
+    learnAnew();
+    reschedule();
+  }
+
+  // Fits lines and alerts to this instant. Returns whether the schedule is another than before.
   bool reschedule() {
     const ClockReading now = clock.now();
+    jobs.look(shop, now);
     std::vector<AlertSchedule> alerts;
-    for (const JobState* state : jobs.states()) {
+    for (const JobState* state : jobs.folded()) {
       alerts.push_back(core::record::alertsOf(JobAt(*state, shop, now)));
     }
     auto next = std::make_shared<AlertSchedule>(core::record::merge(alerts));
@@ -157,7 +183,10 @@ Workbench::Workbench(core::record::EventStore& store, const clocks::Clock& clock
                      QObject* parent)
     : QObject(parent), d(new Private(store, clock, std::move(library), std::move(deviceId))) {}
 
-Workbench::~Workbench() = default;
+Workbench::~Workbench() {
+  // What was put off and never asked for is as good as it was.
+  d->jobs.keepSummaries();
+}
 
 Message Workbench::load() {
   const auto position = d->store.position(d->stamps.deviceId());
@@ -165,18 +194,25 @@ Message Workbench::load() {
   d->stamps.goOnFrom(position.value());
   if (Message trouble = d->readClockLog(); !trouble.id.empty()) return trouble;
   d->shop.clockLog.opened = d->clock.now();
-  if (Message trouble = d->jobs.load(); !trouble.id.empty()) return trouble;
+  if (Message trouble = d->jobs.load(d->shop); !trouble.id.empty()) return trouble;
+  d->readSettings();
   if (Message trouble = d->designs.load(); !trouble.id.empty()) return trouble;
-  d->readShop();
-  d->observed.clear();
-  for (const JobState* state : d->jobs.states()) d->learnFrom(*state);
-  d->learnAnew();
-  d->lastIntentId = d->jobs.newestIntentOf(d->stamps.deviceId());
+  const auto newest = d->store.newestIntentOf(d->stamps.deviceId());
+  if (!newest) return newest.error();
+  d->lastIntentId = newest.value();
+  if (Message trouble = d->beat(); !trouble.id.empty()) return trouble;
   emit jobsChanged();
-  return heartbeat();
+  // Where nobody asks before, it is done at the first rest.
+  QTimer::singleShot(0, this, [this] {
+    const auto before = d->schedule;
+    d->settle();
+    if (d->schedule != before) emit scheduleChanged();
+  });
+  return {};
 }
 
 Workbench::TakenIn Workbench::takeIn(const std::string& text) {
+  d->settle();
   TakenIn result;
   const std::string hash = convert::contentHash(text);
   for (const JobEntry& entry : jobs()) {
@@ -202,7 +238,7 @@ Workbench::TakenIn Workbench::takeIn(const std::string& text) {
     return entry.reference == reference;
   });
   result.jobId = jobId;
-  d->jobs.enter(jobId, act.value().events);
+  d->take(jobId, act.value().events);
   const bool rescheduled = d->reschedule();
   emit jobsChanged();
   if (rescheduled) emit scheduleChanged();
@@ -261,7 +297,10 @@ Workbench::TakenIn Workbench::takeDesign(const std::string& id) {
 
 const std::vector<JobEntry>& Workbench::jobs() const { return d->jobs.entries(); }
 
-const JobState* Workbench::job(const std::string& jobId) const { return d->jobs.state(jobId); }
+const JobState* Workbench::job(const std::string& jobId) const {
+  d->settle();
+  return d->jobs.state(jobId, d->shop);
+}
 
 JobAt Workbench::at(const std::string& jobId) const {
   const JobState* state = job(jobId);
@@ -270,6 +309,7 @@ JobAt Workbench::at(const std::string& jobId) const {
 }
 
 Message Workbench::ask(const std::string& jobId, const core::intents::Intent& intent) {
+  d->settle();
   const JobEntry* entry = d->jobs.entry(jobId);
   if (entry == nullptr) return Message("bench.no-such-job");
   if (job(jobId) == nullptr) return entry->trouble;
@@ -283,11 +323,7 @@ Message Workbench::ask(const std::string& jobId, const core::intents::Intent& in
   const auto act = d->keep(jobId, drafts, {}, now.now());
   if (!act) return act.error();
 
-  const std::vector<std::string> changed = d->jobs.add(jobId, act.value().events);
-  if (teaches(act.value().events)) {
-    d->learnFrom(*job(jobId));
-    d->learnAnew();
-  }
+  const std::vector<std::string> changed = d->take(jobId, act.value().events);
   const bool rescheduled = d->reschedule();
   for (const std::string& id : changed) emit jobChanged(convert::toQt(id));
   if (rescheduled) emit scheduleChanged();
@@ -296,13 +332,14 @@ Message Workbench::ask(const std::string& jobId, const core::intents::Intent& in
 }
 
 Message Workbench::askShop(const core::intents::ShopIntent& intent) {
+  d->settle();
   const ClockReading now = d->clock.now();
   auto decided = core::record::decide(d->shop, now, intent);
   if (!decided) return decided.error();
   const auto act = d->keep("", decided.value(), {}, now);
   if (!act) return act.error();
-  const std::vector<std::string> changed = d->jobs.addToBench(act.value().events);
-  d->readShop();
+  const std::vector<std::string> changed = d->take("", act.value().events);
+  d->readSettings();
   const bool rescheduled = d->reschedule();
   emit shopChanged();
   for (const std::string& id : changed) emit jobChanged(convert::toQt(id));
@@ -337,7 +374,9 @@ Message Workbench::photograph(const std::string& jobId, const photographs::Kept&
 std::set<std::string> Workbench::photographsNamed() const {
   std::set<std::string> named;
   for (const JobEntry& entry : jobs()) {
-    for (const auto& event : d->jobs.ownEvents(entry.id)) {
+    const auto events = d->jobs.eventsOf(entry.id, KeptJobs::Of::Job);
+    if (!events) continue;
+    for (const auto& event : events.value()) {
       if (event.type == core::record::type::kPhotographKept) named.insert(core::record::textOf(event.payload, "hash"));
     }
   }
@@ -350,44 +389,80 @@ std::vector<core::record::TimelineEntry> Workbench::timeline(const std::string& 
   if (state == nullptr) return {};
   core::record::TimelineWords words;
   words.figure = [](const core::design::Figure& figure) { return convert::fromQt(words::figureLabel(figure)); };
-  return core::record::timelineOf(*state, d->shop, d->jobs.eventsOf(jobId), order, words);
+  auto events = d->jobs.eventsOf(jobId, KeptJobs::Of::AllBenches);
+  if (!events) return {};
+  return core::record::timelineOf(*state, d->shop, std::move(events).value(), order, words);
 }
 
 const std::string& Workbench::lastIntentId() const { return d->lastIntentId; }
 
-std::shared_ptr<const AlertSchedule> Workbench::schedule() const { return d->schedule; }
+std::shared_ptr<const AlertSchedule> Workbench::schedule() const {
+  d->settle();
+  return d->schedule;
+}
 
-const core::record::Shop& Workbench::shop() const { return d->shop; }
+const core::record::Shop& Workbench::shop() const {
+  d->settle();
+  return d->shop;
+}
 
 Message Workbench::heartbeat() {
-  const ClockReading now = d->clock.now();
-  const std::string zone = d->clock.zone();
-  std::string kind = "heartbeat";
-  if (d->lastHeartbeat && jumped(*d->lastHeartbeat, now)) {
-    kind = "jump";
-  } else if (!d->lastZone.empty() && d->lastZone != zone) {
-    kind = "zone";
-  }
-  const auto kept = d->store.logClock(d->stamps.deviceId(), kind, now);
-  if (!kept) return kept.error();
-  d->lastHeartbeat = now;
-  d->lastZone = zone;
-  const Message trouble = d->readClockLog();
+  d->settle();
+  const Message trouble = d->beat();
+  if (!trouble.id.empty()) return trouble;
   if (d->reschedule()) emit scheduleChanged();
+  // What cannot be kept here costs time at the next opening and nothing else; the heartbeat itself was kept.
+  d->jobs.keepSummaries();
   return trouble;
 }
 
 std::string Workbench::exportRecord(const std::string& jobId) const {
-  if (d->jobs.entry(jobId) == nullptr) return "";
-  const core::intents::TakeIn& takenIn = d->jobs.takenIn(jobId);
-  std::vector<std::string> hashes = {takenIn.jobHash};
-  for (const auto& technique : takenIn.techniques) hashes.push_back(technique.hash);
-  std::vector<core::record::StoredText> texts;
-  for (const std::string& hash : hashes) {
-    const auto text = d->store.text(hash);
-    if (text && text.value()) texts.push_back(*text.value());
+  return d->recordOf(jobId, KeptJobs::Of::AllBenches);
+}
+
+std::string Workbench::exportJob(const std::string& jobId) const { return d->recordOf(jobId, KeptJobs::Of::Job); }
+
+Workbench::Imported Workbench::importJob(const std::string& text) {
+  d->settle();
+  Imported imported;
+  const ReadyToImport ready = readyToImport(text, d->store);
+  imported.problems = ready.problems;
+  if (ready.jobId.empty()) return imported;
+  if (ready.events.empty()) {
+    imported.jobId = ready.jobId;
+    return imported;
   }
-  return recordJson(jobId, texts, d->jobs.eventsOf(jobId));
+  if (const auto kept = d->store.append(ready.events, ready.texts); !kept) {
+    imported.refusals.push_back(kept.error());
+    return imported;
+  }
+  // Our own acts go on behind the greatest clock anyone has.
+  if (const auto position = d->store.position(d->stamps.deviceId())) d->stamps.goOnFrom(position.value());
+  imported.jobId = ready.jobId;
+  imported.added = ready.events.size();
+  const std::vector<std::string> changed = d->take(ready.jobId, ready.events);
+  const bool rescheduled = d->reschedule();
+  emit jobsChanged();
+  for (const std::string& id : changed) emit jobChanged(convert::toQt(id));
+  if (rescheduled) emit scheduleChanged();
+  return imported;
+}
+
+Workbench::TakenIn Workbench::duplicate(const std::string& jobId) {
+  TakenIn none;
+  const core::base::ParsedJson parsed = core::base::parseJson(jobText(jobId));
+  if (!parsed.readable || parsed.root.kind() != core::base::Value::Kind::Object) {
+    const JobEntry* entry = d->jobs.entry(jobId);
+    none.refusals.push_back(entry == nullptr || entry->trouble.id.empty() ? Message("bench.no-such-job")
+                                                                          : entry->trouble);
+    return none;
+  }
+  std::set<std::string> references;
+  for (const JobEntry& entry : jobs()) references.insert(entry.reference);
+  const OnceMore again = onceMore(parsed.root, references);
+  TakenIn taken = takeIn(again.text);
+  taken.notes = again.notes;
+  return taken;
 }
 
 }  // namespace app::workbench

@@ -42,6 +42,7 @@ class Workbench : public QObject {
     bool sameReference = false;  // another content under a reference that is there: taken in as a new design
     std::vector<core::base::Problem> problems;  // of the job file; an error keeps it out, a notice does not
     std::vector<core::base::Message> refusals;  // composition or store
+    std::vector<core::base::Message> notes;     // of duplicate: what is another in the new one
   };
   TakenIn takeIn(const std::string& text);
 
@@ -62,9 +63,11 @@ class Workbench : public QObject {
   // The techniques at hand.
   const Library& library() const;
 
+  // A line for every job, archived ones too. Good until the next act, heartbeat or taking in.
   const std::vector<JobEntry>& jobs() const;
   // Null where there is no such job or it has trouble. Stays where it is, and shows the newest state, until the
-  // workbench goes.
+  // workbench goes or loads again. A job that rests is folded when it is first asked for, which takes some
+  // milliseconds: lists are made from jobs(), and only lines that do not rest are worth asking about.
   const core::record::JobState* job(const std::string& jobId) const;
   // The state with the clock in hand, of this instant. Requires job(jobId). Use it at once: it looks at the state
   // and the clock log, which the next act changes.
@@ -98,13 +101,32 @@ class Workbench : public QObject {
   std::shared_ptr<const core::record::AlertSchedule> schedule() const;
   // The room, the clocks and what this maker's own times have taught.
   const core::record::Shop& shop() const;
-  // Writes a heartbeat, or that the wall clock jumped or the zone changed since the last one; call every 30 s,
-  // and when the machine goes to sleep. Returns the store's trouble, or an empty message.
+  // Fits the lines of jobs() to this instant. Writes a heartbeat, or that the wall clock jumped or the zone changed
+  // since the last one; call every 30 s, and when the machine goes to sleep. Returns the store's trouble, or an empty
+  // message.
   core::base::Message heartbeat();
 
   // The whole record of a job as JSON (its texts by hash, every event of its own and of the benches), for export
   // and proof. "" where there is no such job.
   std::string exportRecord(const std::string& jobId) const;
+
+  // The same for handing on: of the benches' events those alone that made a difference to this job.
+  std::string exportJob(const std::string& jobId) const;
+
+  struct Imported {
+    std::string jobId;                          // "" where nothing was taken up
+    std::size_t added = 0;                      // events that were not there yet; 0: this record has all of it
+    std::vector<core::base::Problem> problems;  // of the file: see readyToImport
+    std::vector<core::base::Message> refusals;  // of the store
+  };
+  // Takes up a job from what exportJob (or exportRecord) gave, here or on another device: all of it or nothing, and
+  // what is there already once. The same job worked on two devices becomes one with the acts of both.
+  Imported importJob(const std::string& text);
+
+  // Takes the job's file in once more as a job of its own, with the techniques as they are now. Its reference gets the
+  // next free number, by which the two are told apart; the day it is due is left out, since it was promised of the
+  // other. Both are said in `notes`.
+  TakenIn duplicate(const std::string& jobId);
 
   // Called after each commit with the act's intent id: what a test harness acknowledges on its pipe.
   std::function<void(const std::string& intentId)> onCommitted;

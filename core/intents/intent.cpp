@@ -23,6 +23,8 @@ std::string_view name(const Intent& intent) {
     std::string_view operator()(const ChangeCaption&) const { return "changeCaption"; }
     std::string_view operator()(const RemovePhotograph&) const { return "removePhotograph"; }
     std::string_view operator()(const LinkBatches&) const { return "linkBatches"; }
+    std::string_view operator()(const PutAway&) const { return "putAway"; }
+    std::string_view operator()(const BringBack&) const { return "bringBack"; }
   };
   return std::visit(Namer{}, intent);
 }

@@ -108,9 +108,13 @@ struct ChooseFollow {
   bool keepReveal = false;  // or the cover
 };
 
+// A job is put away: off the bench, found again by searching.
+struct PutAway {};
+struct BringBack {};
+
 using Intent = std::variant<TakeIn, BeginStep, FinishStep, Undo, LookAt, Hear, Snooze, ReportFault, MendMissed,
                             EnterAsMade, ForgetAsMade, ChooseFollow, AddNote, ChangeNote, RemoveNote, KeepPhotograph,
-                            ChangeCaption, RemovePhotograph, LinkBatches>;
+                            ChangeCaption, RemovePhotograph, LinkBatches, PutAway, BringBack>;
 
 // What concerns the shop and no job of its own.
 

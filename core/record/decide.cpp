@@ -25,6 +25,15 @@ EventDraft draft(const char* type, std::string_view key, const std::string& id, 
   return made;
 }
 
+// What goes on with a job. Hearing, looking and taking back stay open in one that was put away: a wait of it may
+// still call, when another device began it meanwhile.
+bool isWork(const intents::Intent& intent) {
+  return std::holds_alternative<intents::BeginStep>(intent) || std::holds_alternative<intents::FinishStep>(intent) ||
+         std::holds_alternative<intents::ReportFault>(intent) || std::holds_alternative<intents::MendMissed>(intent) ||
+         std::holds_alternative<intents::EnterAsMade>(intent) ||
+         std::holds_alternative<intents::ForgetAsMade>(intent) || std::holds_alternative<intents::ChooseFollow>(intent);
+}
+
 class Decider {
  public:
   explicit Decider(const JobAt& job) : m_job(job), m_state(job.state()), m_workflow(job.state().plan->workflow) {}
@@ -138,6 +147,22 @@ class Decider {
     return decideBeside(m_job, intent);
   }
 
+  // What would still call is not put out of sight.
+  Decision operator()(const intents::PutAway&) const {
+    if (m_state.putAway) return Message("record.already-put-away");
+    if (const auto step = m_job.inHand()) return Message("record.put-away-in-hand").with("step", title(*step));
+    for (const auto& [id, run] : m_state.waits) {
+      if (!m_job.matters(run) || m_job.waitState(run).phase == waits::Phase::Over) continue;
+      return Message("record.put-away-waits").with("wait", run.wait->title);
+    }
+    return Drafts{bare(type::kJobPutAway)};
+  }
+
+  Decision operator()(const intents::BringBack&) const {
+    if (!m_state.putAway) return Message("record.not-put-away");
+    return Drafts{bare(type::kJobBroughtBack)};
+  }
+
   Decision operator()(const intents::Undo& intent) const {
     const auto& log = m_state.log;
     const auto first =
@@ -156,6 +181,13 @@ class Decider {
   }
 
  private:
+  static EventDraft bare(const char* type) {
+    EventDraft made;
+    made.type = type;
+    made.payload = Value::object();
+    return made;
+  }
+
   const std::string& title(std::size_t index) const { return m_workflow.steps[index].title; }
 
   static Message noSuchStep(const std::string& step) { return Message("record.no-such-step").with("step", step); }
@@ -224,6 +256,7 @@ class Decider {
 base::Result<std::vector<EventDraft>, Refusal> decide(const JobAt& job, const intents::Intent& intent) {
   if (job.state().readOnly())
     return Message("record.read-only").with("events", base::join(job.state().unknownEvents, ", "));
+  if (job.state().putAway && isWork(intent)) return Message("record.put-away");
   return std::visit(Decider(job), intent);
 }
 

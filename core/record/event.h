@@ -51,6 +51,8 @@ inline constexpr const char* kPhotographKept = "PhotographKept";
 inline constexpr const char* kPhotographCaptioned = "PhotographCaptioned";
 inline constexpr const char* kPhotographRemoved = "PhotographRemoved";
 inline constexpr const char* kBatchesLinked = "BatchesLinked";
+inline constexpr const char* kJobPutAway = "JobPutAway";
+inline constexpr const char* kJobBroughtBack = "JobBroughtBack";
 // Of a design that is on no bench yet.
 inline constexpr const char* kDesignBegun = "DesignBegun";
 inline constexpr const char* kDesignChanged = "DesignChanged";

@@ -20,6 +20,22 @@ struct StoredText {
 using StoreError = base::Message;
 struct Done {};
 
+// A stream and the id of the event of it that came in last. Every event that is added makes that another one, also one
+// of another device that goes before all others in the order of the fold.
+struct StreamHead {
+  std::string stream;
+  std::string arrived;
+};
+
+// What was worked out from a stream and may be thrown away at any time: never part of the record. `stamp` says what it
+// was worked out from; whoever reads it believes it only where that is what he would write himself.
+struct Summary {
+  std::string stream;
+  std::string stamp;
+  std::string body;
+  std::string detail;  // the longer part, read apart from the rest
+};
+
 class EventStore {
  public:
   virtual ~EventStore() = default;
@@ -32,6 +48,20 @@ class EventStore {
   virtual base::Result<std::vector<Event>, StoreError> load(const std::string& stream) = 0;
   virtual base::Result<std::vector<std::string>, StoreError> streams() = 0;
   virtual base::Result<std::optional<StoredText>, StoreError> text(const std::string& hash) = 0;
+
+  // The six below are right, if slow or forgetful, for a store that knows nothing better.
+  // Of every stream, in the order of `streams`.
+  virtual base::Result<std::vector<StreamHead>, StoreError> heads();
+  // The event of that id, whatever its stream; nothing where there is none.
+  virtual base::Result<std::optional<Event>, StoreError> find(const std::string& eventId);
+  // Intent id of the newest event a device wrote of a job or a bench, "" for none.
+  virtual base::Result<std::string, StoreError> newestIntentOf(const std::string& deviceId);
+  // Without their details.
+  virtual base::Result<std::vector<Summary>, StoreError> summaries();
+  // Streams and details alone.
+  virtual base::Result<std::vector<Summary>, StoreError> summaryDetails();
+  // Replaces what was kept of those streams; all or none.
+  virtual base::Result<Done, StoreError> keepSummaries(const std::vector<Summary>& summaries);
 
   // The last sequence this device has written and the greatest clock anyone has: where stamps go on from.
   struct Position {

@@ -27,7 +27,9 @@ bool isKnown(const Event& event) {
                                     type::kPhotographKept,
                                     type::kPhotographCaptioned,
                                     type::kPhotographRemoved,
-                                    type::kBatchesLinked};
+                                    type::kBatchesLinked,
+                                    type::kJobPutAway,
+                                    type::kJobBroughtBack};
   return std::find(std::begin(known), std::end(known), event.type) != std::end(known);
 }
 
@@ -41,7 +43,7 @@ bool isAct(const Event& event) {
          event.type == type::kFollowChosen || event.type == type::kNoteAdded || event.type == type::kNoteChanged ||
          event.type == type::kNoteRemoved || event.type == type::kPhotographKept ||
          event.type == type::kPhotographCaptioned || event.type == type::kPhotographRemoved ||
-         event.type == type::kBatchesLinked;
+         event.type == type::kBatchesLinked || event.type == type::kJobPutAway || event.type == type::kJobBroughtBack;
 }
 
 class Folder {
@@ -81,6 +83,9 @@ class Folder {
     if (event.type == type::kMeasureForgotten) m_state.measures.erase(textOf(event.payload, "figure"));
     if (event.type == type::kFollowChosen) follow(about, textOf(event.payload, "keep"));
     if (event.type == type::kBatchesLinked) link(event, about);
+    if (!mine) return;
+    if (event.type == type::kJobPutAway) m_state.putAway = true;
+    if (event.type == type::kJobBroughtBack) m_state.putAway = false;
   }
 
  private:
@@ -258,6 +263,8 @@ void settleDesign(JobState& state) {
 }
 
 }  // namespace
+
+bool touchesJobs(const Event& event) { return isKnown(event); }
 
 JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events) {
   arrange(events);

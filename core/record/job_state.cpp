@@ -57,6 +57,7 @@ std::string dump(const JobState& state) {
     }
     out += '\n';
   }
+  if (state.putAway) out += "put away\n";
   for (const std::string& unknown : state.unknownEvents) out += "unknown " + unknown + '\n';
   return out;
 }

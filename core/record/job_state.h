@@ -79,6 +79,7 @@ struct JobState {
   std::shared_ptr<const design::Design> design;
   // Why measures on record cannot be laid out any more; the design is then the plan's. Empty where all is well.
   base::Message unmeasurable;
+  bool putAway = false;      // off the bench and kept; what runs still calls
   std::vector<LogLine> log;  // everything, in order
   std::set<std::string> voidedIntents;
   std::string lastIntent;                  // newest live act of the maker in this job, "" for none
@@ -90,6 +91,9 @@ struct JobState {
 
 // Folds events of the job's stream and the shop's bench streams (any order; duplicates are ignored).
 JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events);
+
+// Whether an event of a bench stream can make any difference to a job's state.
+bool touchesJobs(const Event& event);
 
 // Everything that is state and nothing that is log, as text: two jobs worked to the same place dump the same.
 std::string dump(const JobState& state);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <limits>
 #include <optional>
+#include <tuple>
 
 #include "core/waits/course.h"
 
@@ -10,6 +11,7 @@ namespace core::record {
 namespace {
 
 using units::Duration;
+using waits::ClockReading;
 using waits::Observation;
 using waits::Verdict;
 
@@ -49,20 +51,20 @@ double ratio(Duration found, Duration stated) {
   return static_cast<double>(found.inMilliseconds()) / static_cast<double>(stated.inMilliseconds());
 }
 
-std::optional<Observation> openingOf(const Bounds& bounds, Duration stated, double age) {
+std::optional<Lesson> openingOf(const Bounds& bounds, Duration stated, const ClockReading& started) {
   const auto by = bounds.ready ? bounds.ready : bounds.past;
   if (bounds.notYet == Duration() && !by) return std::nullopt;
-  return Observation{ratio(bounds.notYet, stated), by ? ratio(*by, stated) : kNever, age};
+  return Lesson{started, ratio(bounds.notYet, stated), by ? ratio(*by, stated) : kNever};
 }
 
-std::optional<Observation> widthOf(const Bounds& bounds, Duration stated, double age) {
+std::optional<Lesson> widthOf(const Bounds& bounds, Duration stated, const ClockReading& started) {
   const Duration least = bounds.ready ? *bounds.stillOn - *bounds.ready : Duration();
   if (least == Duration() && !bounds.past) return std::nullopt;
-  return Observation{ratio(least, stated), bounds.past ? ratio(*bounds.past - bounds.notYet, stated) : kNever, age};
+  return Lesson{started, ratio(least, stated), bounds.past ? ratio(*bounds.past - bounds.notYet, stated) : kNever};
 }
 
 void observe(Observed& found, const JobState& state, const RunningWait& run, const waits::ClockLog& log,
-             const waits::RoomTrack& rooms, const waits::ClockReading& now) {
+             const waits::RoomTrack& rooms) {
   const waits::WaitTerms terms = termsOf(state, run, log);
   if (run.looks.empty() || terms.opens.likely <= Duration()) return;
   const waits::ClockReading& lastLook = run.looks.back().first;
@@ -71,19 +73,26 @@ void observe(Observed& found, const JobState& state, const RunningWait& run, con
                              waits::roomsSince(run.started, lastLook, rooms, terms.planned, log));
   if (course.byTouch()) return;
   const Bounds bounds = boundsOf(terms.looks, course);
-  const double age = waits::elapsedBetween(run.started, now, log).time.inMinutes() / kMinutesAMonth;
   const std::string kind = kindOf(run.id);
-  if (const auto one = openingOf(bounds, terms.opens.likely, age)) found.opening[kind].push_back(*one);
+  if (const auto one = openingOf(bounds, terms.opens.likely, run.started)) found.opening[kind].push_back(*one);
   if (!terms.closes) return;
   const Duration width = waits::widthOf(terms.opens, *terms.closes).likely;
   if (width <= Duration()) return;
-  if (const auto one = widthOf(bounds, width, age)) found.width[kind].push_back(*one);
+  if (const auto one = widthOf(bounds, width, run.started)) found.width[kind].push_back(*one);
+}
+
+// A total order of all that counts, so that what is left out does not depend on how they came.
+bool newer(const Lesson* a, const Lesson* b) {
+  if (a->started.utcMilliseconds != b->started.utcMilliseconds) {
+    return a->started.utcMilliseconds > b->started.utcMilliseconds;
+  }
+  return std::tie(a->started.bootId, a->started.boottimeNanoseconds, a->lower, a->upper) <
+         std::tie(b->started.bootId, b->started.boottimeNanoseconds, b->lower, b->upper);
 }
 
 }  // namespace
 
-Observed observed(const JobState& state, const waits::ClockLog& log, const waits::RoomTrack& rooms,
-                  const waits::ClockReading& now) {
+Observed observed(const JobState& state, const waits::ClockLog& log, const waits::RoomTrack& rooms) {
   std::vector<const RunningWait*> runs;
   for (const RunningWait& run : state.earlierWaits) runs.push_back(&run);
   for (const auto& [id, run] : state.waits) {
@@ -94,23 +103,32 @@ Observed observed(const JobState& state, const waits::ClockLog& log, const waits
     return a->started.utcMilliseconds < b->started.utcMilliseconds;
   });
   Observed found;
-  for (const RunningWait* run : runs) observe(found, state, *run, log, rooms, now);
+  for (const RunningWait* run : runs) observe(found, state, *run, log, rooms);
   return found;
 }
 
-Learning learn(const std::vector<const Observed*>& jobs) {
-  std::map<std::string, std::vector<Observation>> opening;
-  std::map<std::string, std::vector<Observation>> width;
-  const auto add = [](auto& all, const auto& some) {
-    for (const auto& [kind, observations] : some) {
-      all[kind].insert(all[kind].end(), observations.begin(), observations.end());
+Learning learn(const std::vector<const Observed*>& jobs, const waits::ClockLog& log, const ClockReading& now) {
+  using Lessons = std::map<std::string, std::vector<Lesson>>;
+  const auto observations = [&](Lessons Observed::*part) {
+    std::map<std::string, std::vector<const Lesson*>> byKind;
+    for (const Observed* job : jobs) {
+      for (const auto& [kind, lessons] : job->*part) {
+        for (const Lesson& lesson : lessons) byKind[kind].push_back(&lesson);
+      }
     }
+    std::map<std::string, std::vector<Observation>> all;
+    for (auto& [kind, lessons] : byKind) {
+      const auto kept = std::min(lessons.size(), kMostLessons);
+      std::partial_sort(lessons.begin(), lessons.begin() + static_cast<std::ptrdiff_t>(kept), lessons.end(), newer);
+      lessons.resize(kept);
+      for (const Lesson* lesson : lessons) {
+        const double age = waits::elapsedBetween(lesson->started, now, log).time.inMinutes() / kMinutesAMonth;
+        all[kind].push_back({lesson->lower, lesson->upper, age});
+      }
+    }
+    return waits::Beliefs(all);
   };
-  for (const Observed* job : jobs) {
-    add(opening, job->opening);
-    add(width, job->width);
-  }
-  return {waits::Beliefs(opening), waits::Beliefs(width)};
+  return {observations(&Observed::opening), observations(&Observed::width)};
 }
 
 }  // namespace core::record

@@ -8,16 +8,29 @@
 
 namespace core::record {
 
-struct Observed {
-  // By kind of material, in the order in which the waits began; ratios to the stated time once the room is taken out.
-  std::map<std::string, std::vector<waits::Observation>> opening;
-  std::map<std::string, std::vector<waits::Observation>> width;
+// What one wait taught, without its age: that is for the moment it is learned from. Bounds as in waits::Observation.
+struct Lesson {
+  waits::ClockReading started;
+  double lower = 0;
+  double upper = 0;
+  friend bool operator==(const Lesson&, const Lesson&) = default;
 };
 
-// Waits that crossed an unknown off-time or a room outside the model's limits teach nothing.
-Observed observed(const JobState& state, const waits::ClockLog& log, const waits::RoomTrack& rooms,
-                  const waits::ClockReading& now);
+struct Observed {
+  // By kind of material, in the order in which the waits began; ratios to the stated time once the room is taken out.
+  std::map<std::string, std::vector<Lesson>> opening;
+  std::map<std::string, std::vector<Lesson>> width;
+  friend bool operator==(const Observed&, const Observed&) = default;
+};
 
-Learning learn(const std::vector<const Observed*>& jobs);
+// Of a kind only so many of the newest are learned from: what hundreds of jobs found says no more than what dozens
+// did, and an old time less than a new one.
+inline constexpr std::size_t kMostLessons = 64;
+
+// Waits that crossed an unknown off-time or a room outside the model's limits teach nothing.
+Observed observed(const JobState& state, const waits::ClockLog& log, const waits::RoomTrack& rooms);
+
+// As of `now`. Neither the order of jobs nor of lessons matters.
+Learning learn(const std::vector<const Observed*>& jobs, const waits::ClockLog& log, const waits::ClockReading& now);
 
 }  // namespace core::record

@@ -66,7 +66,8 @@ std::vector<Offer> offers(const JobAt& job) {
   const JobState& state = job.state();
   if (state.readOnly()) return offered;
   const BenchPlace place = benchPlace(job);
-  if (place.kind == BenchPlace::Kind::Step) {
+  const bool works = !state.putAway;
+  if (works && place.kind == BenchPlace::Kind::Step) {
     const workflow::WorkflowStep& step = state.plan->workflow.steps[*place.step];
     intents::FinishStep finish;
     finish.step = step.id;
@@ -75,18 +76,19 @@ std::vector<Offer> offers(const JobAt& job) {
       offered.push_back({intents::BeginStep{step.id}, Message("offer.begin")});
     }
   }
-  if (place.kind == BenchPlace::Kind::Missed) {
+  if (works && place.kind == BenchPlace::Kind::Missed) {
     offered.push_back({intents::MendMissed{place.wait}, Message("offer.mend")});
     intents::FinishStep inTime;
     inTime.step = state.plan->workflow.steps[*place.step].id;
     inTime.begunInTime = true;
     offered.push_back({inTime, Message("offer.begun-in-time")});
   }
-  offerFollowing(job, offered);
+  if (works) offerFollowing(job, offered);
   offerHearing(job, offered);
   offerLooks(job, offered);
   if (!state.lastUndo.empty()) offered.push_back({intents::Undo{state.lastUndo}, Message("offer.redo")});
   if (!state.lastIntent.empty()) offered.push_back({intents::Undo{state.lastIntent}, Message("offer.undo")});
+  if (!works) return offered;
   if (place.kind == BenchPlace::Kind::Step) offerFaults(job, place.step, offered);
   if (place.lastDone != place.step) offerFaults(job, place.lastDone, offered);
   return offered;

@@ -47,8 +47,8 @@ void Bench::keep(const std::vector<record::EventDraft>& drafts) {
     if (base::startsWith(event.stream, "bench/")) ofShop.push_back(event);
   }
   record::foldShop(m_shop, std::move(ofShop));
-  const auto observed = record::observed(m_state, m_shop.clockLog, m_shop.rooms, m_now);
-  m_shop.learning = record::learn({&observed});
+  const auto observed = record::observed(m_state, m_shop.clockLog, m_shop.rooms);
+  m_shop.learning = record::learn({&observed}, m_shop.clockLog, m_now);
 }
 
 std::string Bench::ask(const intents::Intent& intent) {

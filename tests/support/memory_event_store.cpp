@@ -29,6 +29,7 @@ MemoryEventStore::Result<Done> MemoryEventStore::append(const std::vector<Event>
 }
 
 MemoryEventStore::Result<std::vector<Event>> MemoryEventStore::load(const std::string& stream) {
+  ++m_loads;
   std::vector<Event> found;
   std::copy_if(m_events.begin(), m_events.end(), std::back_inserter(found),
                [&](const Event& event) { return event.stream == stream; });
@@ -46,6 +47,41 @@ MemoryEventStore::Result<std::optional<StoredText>> MemoryEventStore::text(const
   const auto found = m_texts.find(hash);
   if (found == m_texts.end()) return std::optional<StoredText>();
   return std::optional<StoredText>(found->second);
+}
+
+MemoryEventStore::Result<std::vector<core::record::StreamHead>> MemoryEventStore::heads() {
+  std::map<std::string, std::string> arrived;
+  for (const Event& event : m_events) arrived[event.stream] = event.eventId;
+  std::vector<core::record::StreamHead> heads;
+  for (const auto& [stream, id] : arrived) heads.push_back({stream, id});
+  return heads;
+}
+
+MemoryEventStore::Result<std::optional<Event>> MemoryEventStore::find(const std::string& eventId) {
+  const auto found =
+      std::find_if(m_events.begin(), m_events.end(), [&](const Event& event) { return event.eventId == eventId; });
+  return found == m_events.end() ? std::optional<Event>() : std::optional<Event>(*found);
+}
+
+MemoryEventStore::Result<std::string> MemoryEventStore::newestIntentOf(const std::string& deviceId) {
+  const Event* newest = nullptr;
+  for (const Event& event : m_events) {
+    if (event.deviceId != deviceId || event.stream.rfind("design/", 0) == 0) continue;
+    if (newest == nullptr || core::record::before(*newest, event)) newest = &event;
+  }
+  return newest == nullptr ? std::string() : newest->intentId;
+}
+
+MemoryEventStore::Result<std::vector<core::record::Summary>> MemoryEventStore::summaries() {
+  std::vector<core::record::Summary> all;
+  for (const auto& [stream, summary] : m_summaries) all.push_back(summary);
+  return all;
+}
+
+MemoryEventStore::Result<Done> MemoryEventStore::keepSummaries(const std::vector<core::record::Summary>& summaries) {
+  if (!m_failure.id.empty()) return m_failure;
+  for (const core::record::Summary& summary : summaries) m_summaries.insert_or_assign(summary.stream, summary);
+  return Done{};
 }
 
 MemoryEventStore::Result<MemoryEventStore::Position> MemoryEventStore::position(const std::string& deviceId) {

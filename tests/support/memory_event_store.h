@@ -20,6 +20,12 @@ class MemoryEventStore : public core::record::EventStore {
   Result<std::vector<core::record::Event>> load(const std::string& stream) override;
   Result<std::vector<std::string>> streams() override;
   Result<std::optional<core::record::StoredText>> text(const std::string& hash) override;
+  Result<std::vector<core::record::StreamHead>> heads() override;
+  Result<std::optional<core::record::Event>> find(const std::string& eventId) override;
+  Result<std::string> newestIntentOf(const std::string& deviceId) override;
+  Result<std::vector<core::record::Summary>> summaries() override;
+  Result<std::vector<core::record::Summary>> summaryDetails() override { return summaries(); }
+  Result<core::record::Done> keepSummaries(const std::vector<core::record::Summary>& summaries) override;
   Result<Position> position(const std::string& deviceId) override;
   Result<core::record::Done> logClock(const std::string& deviceId, const std::string& kind,
                                       const core::waits::ClockReading& reading) override;
@@ -29,6 +35,10 @@ class MemoryEventStore : public core::record::EventStore {
   void failWrites(core::base::Message message) { m_failure = std::move(message); }
   void replaceText(const std::string& hash, const std::string& body) { m_texts.at(hash).body = body; }
   void forgetText(const std::string& hash) { m_texts.erase(hash); }
+  void replaceSummary(const core::record::Summary& summary) { m_summaries.at(summary.stream) = summary; }
+  void forgetSummaries() { m_summaries.clear(); }
+  const std::map<std::string, core::record::Summary>& summariesKept() const { return m_summaries; }
+  int loads() const { return m_loads; }  // streams read so far
   const std::vector<core::record::Event>& all() const { return m_events; }
   const std::map<std::string, core::record::StoredText>& texts() const { return m_texts; }
 
@@ -40,6 +50,8 @@ class MemoryEventStore : public core::record::EventStore {
   };
   std::vector<core::record::Event> m_events;
   std::map<std::string, core::record::StoredText> m_texts;
+  std::map<std::string, core::record::Summary> m_summaries;
+  int m_loads = 0;
   std::vector<ClockLine> m_clockLines;
   core::base::Message m_failure;
 };

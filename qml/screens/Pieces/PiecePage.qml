@@ -68,6 +68,14 @@ DeskFrame {
             color: Theme.quiet
             font.pixelSize: Metrics.deskText
         }
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: root.pieces.said
+            color: root.pieces.refused ? Theme.worked : Theme.calm
+            font.bold: true
+            font.pixelSize: Metrics.deskText
+        }
     }
     Flow {
         anchors.left: picture.right
@@ -98,6 +106,24 @@ DeskFrame {
             visible: !root.pieces.chosenDesign
             legend: qsTr("Cut sheets")
             onActed: root.cuttingAsked()
+        }
+        Act {
+            objectName: "onceMore"
+            visible: !root.pieces.chosenDesign
+            legend: qsTr("The same once more")
+            onActed: root.pieces.onceMore()
+        }
+        Act {
+            objectName: "handOver"
+            visible: !root.pieces.chosenDesign
+            legend: qsTr("As a file")
+            onActed: root.pieces.handOver()
+        }
+        Act {
+            objectName: "putAway"
+            visible: !root.pieces.chosenDesign
+            legend: root.pieces.chosenAway ? qsTr("Bring back") : qsTr("Put away")
+            onActed: root.pieces.chosenAway ? root.pieces.bringBack() : root.pieces.putAway()
         }
     }
 }

@@ -15,6 +15,7 @@ DeskFrame {
 
     signal freshAsked
     signal chosen
+    property bool choosesFile: false
 
     place: "pieces"
 
@@ -32,10 +33,37 @@ DeskFrame {
         filled: root.pieces.all === 0
         onActed: root.freshAsked()
     }
+    TouchKey {
+        id: take
+        objectName: "takeFile"
+        anchors.left: fresh.right
+        anchors.leftMargin: Metrics.deskGap
+        width: Metrics.mm(34)
+        height: fresh.height
+        legendSize: Metrics.deskText
+        legend: root.choosesFile ? qsTr("Back") : qsTr("From a file")
+        onActed: {
+            if (!root.choosesFile)
+                root.pieces.findFiles();
+            root.choosesFile = !root.choosesFile;
+        }
+    }
+    TouchKey {
+        id: put
+        objectName: "showAway"
+        anchors.left: take.right
+        anchors.leftMargin: Metrics.deskGap
+        visible: root.pieces.away > 0 || root.pieces.awayShown
+        width: Metrics.mm(34)
+        height: fresh.height
+        legendSize: Metrics.deskText
+        legend: root.pieces.awayShown ? qsTr("On the bench") : qsTr("Put away (%1)").arg(root.pieces.away)
+        onActed: root.pieces.showAway(!root.pieces.awayShown)
+    }
     TextEntry {
         id: sought
         objectName: "seek"
-        anchors.left: fresh.right
+        anchors.left: put.visible ? put.right : take.right
         anchors.leftMargin: Metrics.mm(4)
         anchors.right: parent.right
         height: fresh.height
@@ -48,10 +76,56 @@ DeskFrame {
         anchors.top: fresh.bottom
         anchors.topMargin: Metrics.mm(6)
         width: parent.width
-        visible: root.pieces.count === 0
-        text: root.pieces.all === 0 ? qsTr("No piece yet. New piece begins one from the size of the work; a job file is taken in by starting the program with it.") : qsTr("No piece is called so.")
+        visible: root.pieces.count === 0 && !root.choosesFile
+        text: root.pieces.all === 0 ? qsTr("No piece yet. New piece begins one from the size of the work; From a file takes in a job file, or a piece handed over with its record.") : qsTr("No piece is called so.")
         color: Theme.quiet
         font.pixelSize: Metrics.deskText
+    }
+    Column {
+        anchors.top: fresh.bottom
+        anchors.topMargin: Metrics.mm(3)
+        width: parent.width
+        height: parent.height - y
+        visible: root.choosesFile
+        spacing: Metrics.mm(2)
+
+        Words {
+            id: which
+            width: parent.width
+            text: root.pieces.said !== "" ? root.pieces.said : root.pieces.files.count === 0 ? qsTr("No job file was found in Documents/Mountwright, among the downloads, or on what is plugged in. They end in .job.json or .record.json.") : qsTr("Which file?")
+            color: root.pieces.refused && root.pieces.said !== "" ? Theme.worked : Theme.ink
+            font.pixelSize: Metrics.deskText
+        }
+        ListView {
+            id: list
+            width: parent.width
+            height: parent.height - which.height - Metrics.mm(2)
+            clip: true
+            model: root.pieces.files
+            spacing: Metrics.mm(1.5)
+            boundsBehavior: Flickable.StopAtBounds
+
+            delegate: TouchKey {
+                required property int index
+                required property string title
+                required property string note
+
+                objectName: "file" + index
+                width: list.width
+                height: Metrics.mm(13)
+                legend: title
+                legendSize: Metrics.deskText
+                hint: note
+                hintSize: Metrics.deskLabel
+                onActed: {
+                    root.pieces.takeIn(index);
+                    if (!root.pieces.refused) {
+                        root.choosesFile = false;
+                        root.chosen();
+                    }
+                }
+            }
+        }
     }
     GridView {
         id: board
@@ -59,6 +133,7 @@ DeskFrame {
         anchors.topMargin: Metrics.mm(3)
         anchors.bottom: parent.bottom
         width: parent.width + Metrics.deskGap
+        visible: !root.choosesFile
         clip: true
         model: root.pieces
         cellWidth: width / root.columns

@@ -1,5 +1,6 @@
 // What every event store promises, asked of each of them.
 #include <QTemporaryDir>
+#include <algorithm>
 #include <functional>
 #include <limits>
 #include <memory>
@@ -206,4 +207,74 @@ TEST_CASE("what SQLite has kept is there after it is opened again") {
   CHECK(asText(loaded(*store)) == before);
   CHECK(store->text("h").value()->body == "body");
   CHECK(store->clockLog("a").value().heartbeats.size() == 1);
+}
+
+namespace {
+
+std::string arrivedIn(EventStore& store, const std::string& stream) {
+  const auto heads = store.heads();
+  REQUIRE(heads.ok());
+  for (const auto& head : heads.value()) {
+    if (head.stream == stream) return head.arrived;
+  }
+  return "";
+}
+
+}  // namespace
+
+TEST_CASE("the head of a stream is another whenever an event comes in, late ones too") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  CHECK(store->heads().value().empty());
+  REQUIRE(append(*store, {event("a", 2, 2000), event("b", 1, 9000, "job/two"), event("a", 3, 3000)}));
+  const std::string before = arrivedIn(*store, "job/one");
+  const std::string other = arrivedIn(*store, "job/two");
+  CHECK_FALSE(before.empty());
+  CHECK(store->heads().value().size() == 2);
+  REQUIRE(append(*store, {event("a", 3, 3000)}));
+  CHECK(arrivedIn(*store, "job/one") == before);
+  REQUIRE(append(*store, {event("a", 1, 1)}));
+  CHECK(arrivedIn(*store, "job/one") != before);
+  CHECK(arrivedIn(*store, "job/two") == other);
+  std::vector<std::string> streams;
+  const auto heads = store->heads();
+  for (const auto& head : heads.value()) streams.push_back(head.stream);
+  CHECK(streams == store->streams().value());
+}
+
+TEST_CASE("an event is found by its id, and the newest act of a device by the device") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  CHECK(store->newestIntentOf("a").value().empty());
+  REQUIRE(append(*store, {event("a", 1, 1000), event("a", 2, 2000, "bench/a"), event("b", 1, 9000),
+                          event("a", 3, 3000, "design/d")}));
+  CHECK(store->newestIntentOf("a").value() == event("a", 2, 2000).intentId);
+  const auto found = store->find(event("a", 2, 2000).eventId);
+  REQUIRE(found.ok());
+  REQUIRE(found.value().has_value());
+  CHECK(asText({*found.value()}) == asText({event("a", 2, 2000, "bench/a")}));
+  CHECK_FALSE(store->find("nobody").value().has_value());
+}
+
+TEST_CASE("summaries replace each other by stream and are no part of the record") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  auto store = kind->open();
+  REQUIRE(store->keepSummaries({{"job/one", "s1", "b1", "d1"}, {"job/two", "s2", "b2", "d2"}}).ok());
+  REQUIRE(store->keepSummaries({{"job/one", "s3", "b3", "d3"}}).ok());
+  if (kind->lasting) store = nullptr, store = kind->open();
+  auto kept = store->summaries().value();
+  std::sort(kept.begin(), kept.end(), [](const auto& a, const auto& b) { return a.stream < b.stream; });
+  REQUIRE(kept.size() == 2);
+  CHECK(kept[0].stamp == "s3");
+  CHECK(kept[0].body == "b3");
+  CHECK(kept[1].body == "b2");
+  auto details = store->summaryDetails().value();
+  std::sort(details.begin(), details.end(), [](const auto& a, const auto& b) { return a.stream < b.stream; });
+  REQUIRE(details.size() == 2);
+  CHECK(details[0].detail == "d3");
+  CHECK(details[1].detail == "d2");
+  CHECK(store->streams().value().empty());
 }

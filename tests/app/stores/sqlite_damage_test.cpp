@@ -128,3 +128,33 @@ TEST_CASE("a write-ahead log cut short at any length gives whole acts, oldest fi
   }
   CHECK(most >= 10);
 }
+
+TEST_CASE("a large record is held against its length when it opens and read through beside the work") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  makeRecord(path);
+  {
+    auto opened = SqliteEventStore::open(path);
+    REQUIRE(opened.ok());
+    std::vector<core::record::StoredText> texts;
+    for (int i = 0; i < 10; ++i) {
+      texts.push_back({"large-" + std::to_string(i), "job", "", std::string(1'000'000, static_cast<char>('a' + i))});
+    }
+    REQUIRE(opened.value()->append({}, texts).ok());
+  }
+  const QByteArray whole = bytesOf(path);
+  REQUIRE(whole.size() > SqliteEventStore::kReadThrough + 4 * kPage);
+  CHECK(troubleAt(path).empty());
+  CHECK(SqliteEventStore::checkWhole(path).id.empty());
+  for (const qsizetype cut : {qsizetype{1}, kPage, 3 * kPage + 7}) {
+    writeBytes(path, whole.left(whole.size() - cut));
+    CHECK(troubleAt(path) == "store.damaged");
+  }
+  QByteArray wrong = whole;
+  for (qsizetype at = 2 * kPage; at < 8 * kPage; ++at) wrong[at] = static_cast<char>(at * 31);
+  writeBytes(path, wrong);
+  CHECK(SqliteEventStore::checkWhole(path).id == "store.damaged");
+  CHECK(bytesOf(path) == wrong);
+  CHECK_FALSE(SqliteEventStore::checkWhole(folder.filePath("nowhere.sqlite")).id.empty());
+  CHECK_FALSE(QFile::exists(folder.filePath("nowhere.sqlite")));
+}

@@ -111,12 +111,12 @@ TEST_CASE("a newer program's record is told with both versions and left byte for
   makeRecord(path);
   {
     OtherConnection other(path);
-    other.run("PRAGMA user_version = 2");
+    other.run("PRAGMA user_version = 3");
   }
   const QByteArray before = bytesOf(path);
   const auto opened = SqliteEventStore::open(path);
   REQUIRE_FALSE(opened.ok());
-  CHECK(core::base::dump(opened.error()) == "store.newer path=" + path.toStdString() + " found=2 known=1");
+  CHECK(core::base::dump(opened.error()) == "store.newer path=" + path.toStdString() + " found=3 known=2");
   CHECK(bytesOf(path) == before);
 }
 
@@ -125,7 +125,7 @@ TEST_CASE("a newer version that is still in the write-ahead log is noticed") {
   const QString path = folder.filePath("record.sqlite");
   makeRecord(path);
   OtherConnection other(path);
-  other.run("PRAGMA user_version = 2");
+  other.run("PRAGMA user_version = 3");
   REQUIRE(bytesOf(path + "-wal").size() > 0);
   CHECK(troubleAt(path) == "store.newer");
 }

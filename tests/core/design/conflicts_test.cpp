@@ -51,7 +51,7 @@ TEST_CASE("every conflict is told at once, in the order of the document", "[conf
   CHECK(base::startsWith(lines[0], "/mount/boards/1/reveal "));
   CHECK(base::startsWith(lines[1], "/bands/0/width "));
   CHECK(base::startsWith(lines[2], "/lines/0"));
-  CHECK(lines[3] == "/leaf/0/keepof read.unknown-key key=keepof");
+  CHECK(lines[3] == "/leaf/0/keepof read.unknown-key-near key=keepof near=keepOff");
 }
 
 TEST_CASE("a line may cover the edge it follows, but nothing else", "[conflicts]") {

@@ -1,0 +1,117 @@
+// Jobs handed on with their record: out of this program's record, and into it.
+#include <QLockFile>
+#include <algorithm>
+#include <memory>
+#include <optional>
+
+#include "app/clocks/system_clock.h"
+#include "app/commands/commands.h"
+#include "app/commands/each.h"
+#include "app/commands/input.h"
+#include "app/commands/saying.h"
+#include "app/convert/text.h"
+#include "app/stores/data_dir.h"
+#include "app/stores/sqlite_event_store.h"
+#include "app/workbench/workbench.h"
+#include "core/base/text.h"
+
+namespace app::commands {
+namespace {
+
+using core::base::Message;
+using workbench::JobEntry;
+
+// The record, for as long as no bench works with it.
+struct Record {
+  std::unique_ptr<QLockFile> lock;
+  std::unique_ptr<stores::SqliteEventStore> store;
+  clocks::SystemClock clock;
+  std::optional<workbench::Workbench> bench;
+};
+
+std::unique_ptr<Record> openRecord(const CommandLine& line, std::ostream& err) {
+  auto record = std::make_unique<Record>();
+  const auto fail = [&](const Message& message) {
+    say(err, message);
+    return nullptr;
+  };
+  const auto folder = stores::dataDirectory(line.data);
+  if (!folder) return fail(folder.error());
+  const QString file = stores::recordFile(folder.value());
+  record->lock = std::make_unique<QLockFile>(file + QStringLiteral(".lock"));
+  record->lock->setStaleLockTime(0);
+  if (!record->lock->tryLock(0) && record->lock->error() == QLockFile::LockFailedError) {
+    return fail(Message("store.in-use").with("path", convert::fromQt(folder.value())));
+  }
+  auto store = stores::SqliteEventStore::open(file);
+  if (!store) return fail(store.error());
+  record->store = std::move(store).value();
+  record->bench.emplace(*record->store, record->clock, workbench::Library(), record->store->deviceId());
+  if (const Message trouble = record->bench->load(); !trouble.id.empty()) return fail(trouble);
+  return record;
+}
+
+std::string titleOf(const workbench::Workbench& bench, const std::string& jobId) {
+  for (const JobEntry& entry : bench.jobs()) {
+    if (entry.id == jobId && !(entry.title + entry.reference).empty()) {
+      return entry.title.empty() ? entry.reference : entry.title;
+    }
+  }
+  return jobId;
+}
+
+int importOne(workbench::Workbench& bench, const QString& file, std::ostream& err) {
+  const auto text = readFile(file);
+  if (!text) {
+    sayProblem(err, file, text.error());
+    return kUnreadable;
+  }
+  const auto imported = bench.importJob(text.value());
+  for (const auto& problem : imported.problems) sayProblem(err, file, problem);
+  for (const auto& refusal : imported.refusals) sayProblem(err, file, refusal);
+  if (imported.jobId.empty()) return imported.refusals.empty() ? kProblem : kUnreadable;
+  const std::string title = titleOf(bench, imported.jobId);
+  say(err, imported.added == 0
+               ? Message("import.nothing-new").with("title", title)
+               : Message("import.done").with("title", title).with("count", static_cast<std::int64_t>(imported.added)));
+  return kDone;
+}
+
+}  // namespace
+
+int importJobs(const CommandLine& line, std::ostream&, std::ostream& err) {
+  const auto record = openRecord(line, err);
+  if (!record) return kUnreadable;
+  int exit = kDone;
+  for (const QString& file : line.files) exit = std::max(exit, importOne(*record->bench, file, err));
+  return exit;
+}
+
+int exportJob(const CommandLine& line, std::ostream& out, std::ostream& err) {
+  const auto record = openRecord(line, err);
+  if (!record) return kUnreadable;
+  const std::string name = line.files.first().toStdString();
+  std::vector<std::string> found;
+  std::vector<std::string> names;
+  for (const JobEntry& entry : record->bench->jobs()) {
+    if (entry.id == name || entry.reference == name) found.push_back(entry.id);
+    names.push_back(entry.reference.empty() ? entry.id : entry.reference);
+  }
+  if (found.empty()) {
+    say(err, Message("export.no-such-job").with("name", name).with("names", core::base::join(names, ", ")));
+    return kProblem;
+  }
+  if (found.size() > 1) {
+    say(err, Message("export.several-jobs").with("name", name).with("names", core::base::join(found, ", ")));
+    return kProblem;
+  }
+  const std::string text = record->bench->exportJob(found.front());
+  if (text.empty()) {
+    say(err, Message("export.unreadable"));
+    return kUnreadable;
+  }
+  out << text;
+  return kDone;
+}
+
+}  // namespace app::commands

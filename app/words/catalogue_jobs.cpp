@@ -1,0 +1,53 @@
+#include <QtGlobal>
+
+#include "app/words/catalogue.h"
+
+namespace app::words {
+
+const std::vector<Entry>& jobsEntries() {
+  static const std::vector<Entry> kEntries = {
+      {"record.put-away",
+       QT_TRANSLATE_NOOP("words", "This job is put away. Bring it back to the bench before going on with it.")},
+      {"record.already-put-away", QT_TRANSLATE_NOOP("words", "This job is put away already.")},
+      {"record.not-put-away", QT_TRANSLATE_NOOP("words", "This job is on the bench.")},
+      {"record.put-away-in-hand",
+       QT_TRANSLATE_NOOP("words", "\"{step}\" is in hand. Finish it or take it back before the job is put away.")},
+      {"record.put-away-waits",
+       QT_TRANSLATE_NOOP("words",
+                         "\"{wait}\" still runs and would call for a job that is out of sight. Put the job away when "
+                         "the wait is over.")},
+
+      {"job.numbered", QT_TRANSLATE_NOOP("words", "The new job has the reference \"{reference}\".")},
+      {"job.due-left-out",
+       QT_TRANSLATE_NOOP("words", "The day it is due, {due}, belongs to the first one and was left out.")},
+
+      {"import.no-id", QT_TRANSLATE_NOOP("words", "this is no id: at most 100 letters, digits and marks, no spaces")},
+      {"import.no-hash", QT_TRANSLATE_NOOP("words", "this is no content hash: 64 digits from 0 to 9 and a to f")},
+      {"import.no-clock", QT_TRANSLATE_NOOP("words", "this is no place in time such as \"0001764063195123-000004\"")},
+      {"import.other-stream",
+       QT_TRANSLATE_NOOP("words", "this event belongs neither to the job of this file nor to a bench")},
+      {"import.taken-in-twice", QT_TRANSLATE_NOOP("words", "the job is taken in a second time here")},
+      {"import.not-taken-in", QT_TRANSLATE_NOOP("words", "no event says that the job was taken in")},
+      {"import.event-twice", QT_TRANSLATE_NOOP("words", "an event of this id stands further up")},
+      {"import.count-twice", QT_TRANSLATE_NOOP("words", "an event of the same device and number stands further up")},
+      {"import.wrong-hash",
+       QT_TRANSLATE_NOOP("words", "the text \"{name}\" is not the one its hash was made of: it was changed")},
+      {"import.text-unused", QT_TRANSLATE_NOOP("words", "the text \"{name}\" is no part of this job; it is left out")},
+      {"import.other-job",
+       QT_TRANSLATE_NOOP("words", "another job has the id {job} in this record already; nothing was taken up")},
+      {"import.event-differs",
+       QT_TRANSLATE_NOOP("words", "this record has another content under the event id {event}; nothing was taken up")},
+      {"import.shop-left-out",
+       QT_TRANSLATE_NOOP("words", "{count} events of the shop make no difference to this job and are left out")},
+      {"import.done", QT_TRANSLATE_NOOP("words", "\"{title}\" was taken up, {count} events of it new")},
+      {"import.nothing-new", QT_TRANSLATE_NOOP("words", "\"{title}\" is there already, with all of its record")},
+      {"export.no-such-job",
+       QT_TRANSLATE_NOOP("words", "no job has the reference or id \"{name}\"; there are: {names}")},
+      {"export.several-jobs",
+       QT_TRANSLATE_NOOP("words", "several jobs have the reference \"{name}\"; ask for one by its id: {names}")},
+      {"export.unreadable", QT_TRANSLATE_NOOP("words", "the record of this job cannot be read")},
+  };
+  return kEntries;
+}
+
+}  // namespace app::words

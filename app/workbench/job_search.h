@@ -1,0 +1,17 @@
+#pragma once
+// Finds jobs by what a maker remembers of them.
+#include <string_view>
+#include <vector>
+
+#include "app/workbench/job_entry.h"
+
+namespace app::workbench {
+
+enum class Shelf { Bench, PutAway, Both };
+
+// Jobs in which every word asked for begins a word of title, reference or client, in any order; capitals and accents
+// make no difference. Nothing asked for finds all. Sorted by due (none last), then newest change first, then id.
+// Points into `entries`.
+std::vector<const JobEntry*> searched(const std::vector<JobEntry>& entries, std::string_view asked, Shelf shelf);
+
+}  // namespace app::workbench

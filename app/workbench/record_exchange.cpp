@@ -1,0 +1,150 @@
+#include "app/workbench/record_exchange.h"
+
+#include <algorithm>
+#include <set>
+
+#include "app/convert/content_hash.h"
+#include "core/base/text.h"
+#include "core/record/standing.h"
+
+namespace app::workbench {
+namespace {
+
+using core::base::Message;
+using core::base::Problem;
+using core::base::Severity;
+using core::intents::TakeIn;
+using core::record::Event;
+using core::record::RecordFile;
+using core::record::StoredText;
+
+const Event* takingIn(const std::vector<Event>& events) {
+  const auto found = std::find_if(events.begin(), events.end(), [](const Event& event) {
+    return event.type == core::record::type::kJobTakenIn && core::base::startsWith(event.stream, "job/");
+  });
+  return found == events.end() ? nullptr : &*found;
+}
+
+std::optional<TakeIn> takenInBy(const std::vector<Event>& events) {
+  const Event* event = takingIn(events);
+  return event == nullptr || event->version != 1 ? std::nullopt : readTakenIn(event->payload);
+}
+
+std::vector<std::string> hashesOf(const TakeIn& takenIn) {
+  std::vector<std::string> hashes = {takenIn.jobHash};
+  for (const auto& technique : takenIn.techniques) hashes.push_back(technique.hash);
+  return hashes;
+}
+
+std::string asText(const Event& event) { return core::base::writeJson(core::record::eventJson(event), 0); }
+
+class Import {
+ public:
+  Import(const RecordFile& record, core::record::EventStore& store, ReadyToImport& ready)
+      : m_record(record), m_store(store), m_ready(ready) {}
+
+  void run() {
+    const auto takenIn = takenInBy(m_record.events);
+    if (!takenIn) return error("/events", Message("kept.taking-in-unreadable"));
+    takeTexts(*takenIn);
+    if (m_failed) return;
+    const auto plan = PlanReader(m_store).read(m_record.job, *takenIn, m_bodies);
+    if (!plan) return error("", plan.error());
+    checkSameJob();
+    takeEvents(core::record::shopSteps(*plan.value()));
+    if (!m_failed) m_ready.jobId = m_record.job;
+  }
+
+ private:
+  void add(std::string pointer, Message message, Severity severity) {
+    Problem problem;
+    problem.pointer = std::move(pointer);
+    problem.message = std::move(message);
+    problem.severity = severity;
+    m_ready.problems.push_back(std::move(problem));
+  }
+  void error(std::string pointer, Message message) {
+    m_failed = true;
+    add(std::move(pointer), std::move(message), Severity::Error);
+  }
+
+  void takeTexts(const TakeIn& takenIn) {
+    const std::vector<std::string> needed = hashesOf(takenIn);
+    for (std::size_t i = 0; i < m_record.texts.size(); ++i) {
+      const StoredText& text = m_record.texts[i];
+      const std::string place = core::base::pointerTo("/texts", i);
+      if (app::convert::contentHash(text.body) != text.hash) {
+        error(place, Message("import.wrong-hash").with("name", text.name));
+      } else if (std::find(needed.begin(), needed.end(), text.hash) == needed.end()) {
+        add(place, Message("import.text-unused").with("name", text.name), Severity::Notice);
+      } else if (m_bodies.emplace(text.hash, text.body).second) {
+        m_ready.texts.push_back(text);
+      }
+    }
+  }
+
+  // Two takings in under one id would be two jobs that nobody could tell apart.
+  void checkSameJob() {
+    const auto there = m_store.load("job/" + m_record.job);
+    if (!there) return error("", there.error());
+    const Event* before = takingIn(there.value());
+    if (before != nullptr && before->eventId != takingIn(m_record.events)->eventId) {
+      error("/job", Message("import.other-job").with("job", m_record.job));
+    }
+  }
+
+  void takeEvents(const std::set<std::string>& sharedSteps) {
+    std::vector<Event> own;
+    std::vector<Event> bench;
+    for (const Event& event : m_record.events) {
+      (core::base::startsWith(event.stream, "job/") ? own : bench).push_back(event);
+    }
+    std::set<std::string> ofJob;
+    for (const Event& event : core::record::benchEventsOf(bench, own, sharedSteps)) ofJob.insert(event.eventId);
+    std::int64_t leftOut = 0;
+    for (std::size_t i = 0; i < m_record.events.size(); ++i) {
+      const Event& event = m_record.events[i];
+      if (core::base::startsWith(event.stream, "bench/") && !ofJob.contains(event.eventId)) {
+        ++leftOut;
+        continue;
+      }
+      const auto there = m_store.find(event.eventId);
+      if (!there) return error("", there.error());
+      if (!there.value()) {
+        m_ready.events.push_back(event);
+      } else if (asText(*there.value()) != asText(event)) {
+        error(core::base::pointerTo("/events", i), Message("import.event-differs").with("event", event.eventId));
+      }
+    }
+    if (leftOut > 0) add("/events", Message("import.shop-left-out").with("count", leftOut), Severity::Notice);
+  }
+
+  const RecordFile& m_record;
+  core::record::EventStore& m_store;
+  ReadyToImport& m_ready;
+  std::map<std::string, std::string> m_bodies;  // by hash
+  bool m_failed = false;
+};
+
+}  // namespace
+
+std::vector<StoredText> textsOf(core::record::EventStore& store, const std::vector<Event>& events) {
+  std::vector<StoredText> texts;
+  const auto takenIn = takenInBy(events);
+  if (!takenIn) return texts;
+  for (const std::string& hash : hashesOf(*takenIn)) {
+    const auto text = store.text(hash);
+    if (text && text.value()) texts.push_back(*text.value());
+  }
+  return texts;
+}
+
+ReadyToImport readyToImport(const std::string& text, core::record::EventStore& store) {
+  ReadyToImport ready;
+  const core::record::ReadRecord read = core::record::readRecord(text);
+  ready.problems = read.problems.sorted();
+  if (read.record) Import(*read.record, store, ready).run();
+  return ready;
+}
+
+}  // namespace app::workbench

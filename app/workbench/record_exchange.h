@@ -1,0 +1,29 @@
+#pragma once
+// A job handed from one record to another as a file: what goes into it, and what of a file may be taken up.
+#include <string>
+#include <vector>
+
+#include "app/workbench/stored_plan.h"
+#include "core/base/problem.h"
+#include "core/record/event_store.h"
+#include "core/record/record_file.h"
+
+namespace app::workbench {
+
+// The texts the job was taken in with: its own, then its techniques'. One that cannot be read is left out.
+std::vector<core::record::StoredText> textsOf(core::record::EventStore& store,
+                                              const std::vector<core::record::Event>& events);
+
+// What of a file is not in the store yet, or why nothing of it may go there.
+struct ReadyToImport {
+  std::string jobId;  // "" where nothing may
+  std::vector<core::record::Event> events;
+  std::vector<core::record::StoredText> texts;
+  std::vector<core::base::Problem> problems;  // an error keeps it out, a notice does not
+};
+
+// Besides the problems of readRecord: import.wrong-hash, import.text-unused (a notice), import.event-differs,
+// import.shop-left-out (a notice), import.other-job; the troubles of PlanReader; the store's own.
+ReadyToImport readyToImport(const std::string& text, core::record::EventStore& store);
+
+}  // namespace app::workbench

@@ -1,0 +1,28 @@
+#pragma once
+// A record with many jobs in it, made of two that were really worked: one to its end, one to where a wait runs.
+#include <cstddef>
+#include <string>
+
+#include "app/clocks/clock.h"
+#include "app/workbench/library.h"
+#include "core/intents/intent.h"
+#include "core/record/event_store.h"
+#include "core/record/job_state.h"
+
+namespace tests {
+
+struct ManyJobs {
+  int jobs = 500;
+  std::size_t events = 200;  // of each
+  int inHand = 12;           // of the jobs; all others are worked to their end
+};
+
+// One act forward from wherever the job is; it must not be finished.
+core::intents::Intent nextAct(const core::record::JobAt& job);
+
+// Appends them all at once under the store's newest clock, each with a text of its own. Returns how many events that
+// were, with those of the bench; 0 where it did not work. `jobText` is to be a job file with a title and a reference.
+std::size_t makeManyJobs(const ManyJobs& many, core::record::EventStore& store, const app::clocks::Clock& clock,
+                         const app::workbench::Library& library, const std::string& jobText);
+
+}  // namespace tests
