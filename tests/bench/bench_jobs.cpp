@@ -48,8 +48,9 @@ long memory(const char* name) {
 std::string plainJob() {
   const auto text = tests::readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
   if (!text) return "";
+  const core::base::ParsedJson whole = core::base::parseJson(*text);
   core::base::Value plain = core::base::Value::object();
-  for (const auto& [key, value] : core::base::parseJson(*text).root.members()) {
+  for (const auto& [key, value] : whole.root.members()) {
     if (key != "leaf") plain.set(key, value);
   }
   return core::base::writeJson(plain, 2) + "\n";

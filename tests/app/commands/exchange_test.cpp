@@ -33,7 +33,8 @@ TEST_CASE("a job exported from one record and imported into another is there wit
   const auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
   REQUIRE(text.has_value());
   takeIn(ours.path("data"), *text);
-  const std::string reference = parsed(*text).find("reference")->asText();
+  const core::base::Value job = parsed(*text);
+  const std::string reference = job.find("reference")->asText();
   const Ran exported = ours.run({"export", QString::fromStdString(reference)});
   INFO(exported.err);
   REQUIRE(exported.exit == 0);
