@@ -12,6 +12,7 @@ namespace {
 using core::base::Argument;
 using core::base::Message;
 using core::base::Millimetres;
+using core::base::Stretch;
 using core::units::UnitSystem;
 
 QString translated(const char* source) { return QCoreApplication::translate("words", source); }
@@ -33,6 +34,12 @@ struct ArgumentText {
   std::string operator()(const Millimetres& length) const {
     if (!std::isfinite(length.value)) return "?";
     return core::units::lengthText(length.value, units, core::units::Rounding::Nearest);
+  }
+  std::string operator()(const Stretch& time) const {
+    using core::units::Duration;
+    return span({Duration::milliseconds(time.least), Duration::milliseconds(time.likely),
+                 Duration::milliseconds(time.most)})
+        .toStdString();
   }
 };
 

@@ -22,6 +22,9 @@ std::string dump(const Message& message) {
     std::string operator()(std::int64_t number) const { return std::to_string(number); }
     std::string operator()(double number) const { return shortestNumber(number); }
     std::string operator()(Millimetres length) const { return shortestNumber(length.value) + "mm"; }
+    std::string operator()(Stretch time) const {
+      return std::to_string(time.least) + ".." + std::to_string(time.most) + '(' + std::to_string(time.likely) + ")ms";
+    }
   };
   std::string line = message.id;
   for (const auto& [name, value] : message.arguments) {

@@ -16,7 +16,13 @@ struct Millimetres {
   friend bool operator==(const Millimetres&, const Millimetres&) = default;
 };
 
-using Argument = std::variant<std::string, std::int64_t, double, Millimetres>;
+// A stretch of time of which the least, the likely and the most are known, in ms.
+struct Stretch {
+  std::int64_t least = 0, likely = 0, most = 0;
+  friend bool operator==(const Stretch&, const Stretch&) = default;
+};
+
+using Argument = std::variant<std::string, std::int64_t, double, Millimetres, Stretch>;
 
 struct Message {
   std::string id;
