@@ -36,6 +36,7 @@ Window {
     required property SettingsViewModel settings
     required property StockViewModel stock
     required property RecordViewModel record
+    required property RenewalViewModel renewal
     required property double dotsPerMm
 
     property string screen: "bench"
@@ -131,6 +132,8 @@ Window {
             materials.done();
         else if (screen === "record")
             recorded.done();
+        else if (screen === "renewal")
+            renewing.done();
         else if (screen === "pieces")
             board.done();
         else if (screen === "piece" || screen === "settings")
@@ -167,6 +170,8 @@ Window {
             return;
         else if (screen === "record")
             screen = recorded.goBack() ? "record" : "piece";
+        else if (screen === "renewal")
+            screen = "piece";
         else if (screen === "job")
             screen = "jobs";
         else if (screen !== "bench")
@@ -339,6 +344,7 @@ Window {
         anchors.fill: parent
         visible: root.shown === "piece"
         pieces: root.pieces
+        renewal: root.renewal
         onAsked: screen => root.screen = screen
         onBenchAsked: root.screen = "bench"
         onDesignAsked: {
@@ -351,6 +357,14 @@ Window {
         }
         onRecordAsked: root.screen = "record"
         onCuttingAsked: root.screen = "cutting"
+        onRenewalAsked: root.screen = "renewal"
+    }
+    RenewalPage {
+        id: renewing
+        anchors.fill: parent
+        visible: root.shown === "renewal"
+        renewal: root.renewal
+        onAsked: screen => root.screen = screen
     }
     RecordScreen {
         id: recorded

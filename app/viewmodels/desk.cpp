@@ -18,7 +18,8 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
       m_pieces(workbench, clock),
       m_settings(workbench),
       m_stock(workbench, clock),
-      m_record(workbench, clock) {
+      m_record(workbench, clock),
+      m_renewal(workbench) {
   connect(&workbench, &workbench::Workbench::jobChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::jobsChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::scheduleChanged, &m_alert, &AlertViewModel::refresh);
@@ -30,6 +31,7 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
   connect(&m_pieces, &PiecesModel::chosen, &m_bench, &BenchViewModel::selectJob);
   connect(&m_pieces, &PiecesModel::chosen, &m_cutting, &CuttingViewModel::open);
   connect(&m_pieces, &PiecesModel::chosen, &m_record, &RecordViewModel::open);
+  connect(&m_pieces, &PiecesModel::chosen, &m_renewal, &RenewalViewModel::open);
   connect(&m_settings, &SettingsViewModel::onBench, &m_bench, &BenchViewModel::selectJob);
   connect(&m_alert, &AlertViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
   connect(&m_bench, &BenchViewModel::handsFree, &m_alert, &AlertViewModel::refresh);
@@ -65,7 +67,8 @@ QVariantMap Desk::initialProperties() {
           {QStringLiteral("pieces"), QVariant::fromValue(&m_pieces)},
           {QStringLiteral("settings"), QVariant::fromValue(&m_settings)},
           {QStringLiteral("stock"), QVariant::fromValue(&m_stock)},
-          {QStringLiteral("record"), QVariant::fromValue(&m_record)}};
+          {QStringLiteral("record"), QVariant::fromValue(&m_record)},
+          {QStringLiteral("renewal"), QVariant::fromValue(&m_renewal)}};
 }
 
 }  // namespace app::viewmodels

@@ -13,6 +13,7 @@
 #include "app/viewmodels/off_time_view_model.h"
 #include "app/viewmodels/pieces_model.h"
 #include "app/viewmodels/record_view_model.h"
+#include "app/viewmodels/renewal_view_model.h"
 #include "app/viewmodels/room_view_model.h"
 #include "app/viewmodels/settings_view_model.h"
 #include "app/viewmodels/shelf_model.h"
@@ -41,13 +42,14 @@ class Desk : public QObject {
   SettingsViewModel& settings() { return m_settings; }
   StockViewModel& stock() { return m_stock; }
   RecordViewModel& record() { return m_record; }
+  RenewalViewModel& renewal() { return m_renewal; }
   workbench::Workbench& workbench() { return m_workbench; }
 
   void refresh();
   // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
   // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off, made, cutting,
-  // design, pieces, settings, stock, record.
+  // design, pieces, settings, stock, record, renewal.
   QVariantMap initialProperties();
 
  private:
@@ -67,6 +69,7 @@ class Desk : public QObject {
   SettingsViewModel m_settings;
   StockViewModel m_stock;
   RecordViewModel m_record;
+  RenewalViewModel m_renewal;
 };
 
 }  // namespace app::viewmodels

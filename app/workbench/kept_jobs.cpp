@@ -23,6 +23,12 @@ constexpr std::string_view kBenchPrefix = "bench/";
 
 bool ofBench(const Event& event) { return startsWith(event.stream, kBenchPrefix); }
 
+// What comes to a job that was ever renewed may leave it with another plan.
+bool isRenewed(const std::vector<Event>& events) {
+  return std::any_of(events.begin(), events.end(),
+                     [](const Event& event) { return event.type == core::record::type::kTechniquesRenewed; });
+}
+
 // The waits a maker looks for in a list: what still matters and is not over, the next to open first.
 std::vector<JobEntry::Run> runsOf(const JobAt& job) {
   std::vector<JobEntry::Run> runs;
@@ -134,10 +140,7 @@ void KeptJobs::open(const std::string& jobId, Job& job, std::vector<Event> event
   JobEntry& entry = m_entries[job.entry];
   job.events = std::move(events);
   entry.trouble = Message();
-  const auto first = std::find_if(job.events.begin(), job.events.end(),
-                                  [](const Event& e) { return e.type == core::record::type::kJobTakenIn; });
-  std::optional<core::intents::TakeIn> takenIn;
-  if (first != job.events.end() && first->version == 1) takenIn = readTakenIn(first->payload);
+  const auto takenIn = plannedFrom(job.events);
   if (!takenIn) {
     entry.trouble = Message("kept.taking-in-unreadable");
     return;
@@ -234,7 +237,11 @@ std::vector<std::string> KeptJobs::add(const std::string& jobId, const std::vect
     if (!own.empty()) job.arrived = own.back().eventId;
     if (job.state) {
       job.events.insert(job.events.end(), own.begin(), own.end());
-      refold(job, shop);
+      if (isRenewed(job.events)) {
+        open(jobId, job, std::move(job.events), shop);
+      } else {
+        refold(job, shop);
+      }
     } else {
       openStored(jobId, job, shop);
     }

@@ -13,7 +13,6 @@ namespace {
 using core::base::Message;
 using core::base::Problem;
 using core::base::Severity;
-using core::intents::TakeIn;
 using core::record::Event;
 using core::record::RecordFile;
 using core::record::StoredText;
@@ -25,14 +24,18 @@ const Event* takingIn(const std::vector<Event>& events) {
   return found == events.end() ? nullptr : &*found;
 }
 
-std::optional<TakeIn> takenInBy(const std::vector<Event>& events) {
-  const Event* event = takingIn(events);
-  return event == nullptr || event->version != 1 ? std::nullopt : readTakenIn(event->payload);
-}
-
-std::vector<std::string> hashesOf(const TakeIn& takenIn) {
-  std::vector<std::string> hashes = {takenIn.jobHash};
-  for (const auto& technique : takenIn.techniques) hashes.push_back(technique.hash);
+// Of every text the job was ever planned from, each once: a renewal may be taken back.
+std::vector<std::string> hashesOf(const std::vector<Event>& events) {
+  std::vector<std::string> hashes;
+  const auto take = [&](const std::string& hash) {
+    if (std::find(hashes.begin(), hashes.end(), hash) == hashes.end()) hashes.push_back(hash);
+  };
+  for (const Event& event : events) {
+    const bool takenIn = event.type == core::record::type::kJobTakenIn;
+    if (event.version != 1 || !(takenIn || event.type == core::record::type::kTechniquesRenewed)) continue;
+    if (takenIn) take(core::record::textOf(event.payload, "job"));
+    for (const auto& technique : readTechniques(event.payload).value_or(Techniques())) take(technique.hash);
+  }
   return hashes;
 }
 
@@ -44,11 +47,11 @@ class Import {
       : m_record(record), m_store(store), m_ready(ready) {}
 
   void run() {
-    const auto takenIn = takenInBy(m_record.events);
-    if (!takenIn) return error("/events", Message("kept.taking-in-unreadable"));
-    takeTexts(*takenIn);
+    const auto planned = plannedFrom(m_record.events);
+    if (!planned) return error("/events", Message("kept.taking-in-unreadable"));
+    takeTexts();
     if (m_failed) return;
-    const auto plan = PlanReader(m_store).read(m_record.job, *takenIn, m_bodies);
+    const auto plan = PlanReader(m_store).read(m_record.job, *planned, m_bodies);
     if (!plan) return error("", plan.error());
     checkSameJob();
     takeEvents(core::record::shopSteps(*plan.value()));
@@ -68,8 +71,8 @@ class Import {
     add(std::move(pointer), std::move(message), Severity::Error);
   }
 
-  void takeTexts(const TakeIn& takenIn) {
-    const std::vector<std::string> needed = hashesOf(takenIn);
+  void takeTexts() {
+    const std::vector<std::string> needed = hashesOf(m_record.events);
     for (std::size_t i = 0; i < m_record.texts.size(); ++i) {
       const StoredText& text = m_record.texts[i];
       const std::string place = core::base::pointerTo("/texts", i);
@@ -130,9 +133,7 @@ class Import {
 
 std::vector<StoredText> textsOf(core::record::EventStore& store, const std::vector<Event>& events) {
   std::vector<StoredText> texts;
-  const auto takenIn = takenInBy(events);
-  if (!takenIn) return texts;
-  for (const std::string& hash : hashesOf(*takenIn)) {
+  for (const std::string& hash : hashesOf(events)) {
     const auto text = store.text(hash);
     if (text && text.value()) texts.push_back(*text.value());
   }

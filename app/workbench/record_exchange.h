@@ -10,7 +10,7 @@
 
 namespace app::workbench {
 
-// The texts the job was taken in with: its own, then its techniques'. One that cannot be read is left out.
+// The texts the job was ever planned from: its own, then its techniques'. One that cannot be read is left out.
 std::vector<core::record::StoredText> textsOf(core::record::EventStore& store,
                                               const std::vector<core::record::Event>& events);
 

@@ -1,10 +1,13 @@
 #include "app/workbench/stored_plan.h"
 
+#include <algorithm>
+
 #include "app/convert/content_hash.h"
 #include "app/words/words.h"
 #include "core/base/json.h"
 #include "core/craft/catalogue.h"
 #include "core/craft/technique_reader.h"
+#include "core/record/renewal.h"
 #include "core/workflow/compose.h"
 
 namespace app::workbench {
@@ -32,18 +35,40 @@ std::string firstError(const core::base::Problems& problems) {
 
 }  // namespace
 
+std::optional<Techniques> readTechniques(const Value& payload) {
+  const Value* techniques = payload.find("techniques");
+  if (techniques == nullptr || techniques->kind() != Value::Kind::Object) return std::nullopt;
+  Techniques read;
+  for (const auto& [id, hash] : techniques->members()) {
+    if (hash.kind() != Value::Kind::Text) return std::nullopt;
+    read.push_back({id, hash.asText()});
+  }
+  return read;
+}
+
 std::optional<TakeIn> readTakenIn(const Value& payload) {
   TakeIn takenIn;
   const auto jobHash = textOf(payload, "job");
-  const Value* techniques = payload.find("techniques");
-  if (!jobHash || techniques == nullptr || techniques->kind() != Value::Kind::Object) return std::nullopt;
+  auto techniques = readTechniques(payload);
+  if (!jobHash || !techniques) return std::nullopt;
   takenIn.jobHash = *jobHash;
   takenIn.title = textOf(payload, "title").value_or("");
   takenIn.reference = textOf(payload, "reference").value_or("");
-  for (const auto& [id, hash] : techniques->members()) {
-    if (hash.kind() != Value::Kind::Text) return std::nullopt;
-    takenIn.techniques.push_back({id, hash.asText()});
-  }
+  takenIn.techniques = *std::move(techniques);
+  return takenIn;
+}
+
+std::optional<TakeIn> plannedFrom(const std::vector<core::record::Event>& events) {
+  const auto first = std::find_if(events.begin(), events.end(), [](const core::record::Event& event) {
+    return event.type == core::record::type::kJobTakenIn;
+  });
+  if (first == events.end() || first->version != 1) return std::nullopt;
+  auto takenIn = readTakenIn(first->payload);
+  const core::record::Event* renewal = takenIn ? core::record::newestRenewal(events) : nullptr;
+  if (renewal == nullptr) return takenIn;
+  auto techniques = readTechniques(renewal->payload);
+  if (!techniques) return std::nullopt;
+  takenIn->techniques = *std::move(techniques);
   return takenIn;
 }
 

@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/base/message.h"
 #include "core/base/result.h"
@@ -15,8 +16,15 @@
 
 namespace app::workbench {
 
-// What the event that took a job in says; nothing where its payload cannot be read.
+// What the event that took a job in says, and of it, or of a renewal, the techniques; nothing where its payload cannot
+// be read.
+using Techniques = std::vector<core::intents::TakeIn::Technique>;
+std::optional<Techniques> readTechniques(const core::base::Value& payload);
 std::optional<core::intents::TakeIn> readTakenIn(const core::base::Value& payload);
+
+// What a job is planned from: what it was taken in with, and the techniques of its newest renewal. Nothing where no
+// event among them took it in, or one of these does not read.
+std::optional<core::intents::TakeIn> plannedFrom(const std::vector<core::record::Event>& events);
 
 // The text of that hash, as it was. kept.text-missing {name}, kept.text-damaged {name}, or the store's own trouble.
 core::base::Result<std::string, core::base::Message> storedText(core::record::EventStore& store,

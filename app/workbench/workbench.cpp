@@ -17,6 +17,8 @@
 #include "app/workbench/stamps.h"
 #include "app/workbench/taking_in.h"
 #include "core/base/check.h"
+#include "core/record/renewal.h"
+#include "core/record/standing.h"
 
 namespace app::workbench {
 namespace {
@@ -295,6 +297,36 @@ Workbench::TakenIn Workbench::takeDesign(const std::string& id) {
   return taken;
 }
 
+std::optional<Renewal> Workbench::renewalOf(const std::string& jobId) const {
+  const JobState* state = job(jobId);
+  if (state == nullptr || core::record::settled(*state)) return std::nullopt;
+  PlanReader plans(d->store);
+  return app::workbench::renewalOf(*state, jobText(jobId), d->library, plans);
+}
+
+Message Workbench::renew(const std::string& jobId) {
+  d->settle();
+  const JobEntry* entry = d->jobs.entry(jobId);
+  if (entry == nullptr) return Message("bench.no-such-job");
+  if (job(jobId) == nullptr) return entry->trouble;
+  const auto renewal = renewalOf(jobId);
+  if (!renewal) return Message("renewal.nothing");
+  if (!renewal->refused.id.empty()) return renewal->refused;
+  const auto act = d->keep(jobId, {core::record::renewalDraft(renewal->techniques)}, renewal->texts, d->clock.now());
+  if (!act) return act.error();
+  shown(jobId, act.value().events);
+  if (onCommitted) onCommitted(act.value().intentId);
+  return {};
+}
+
+// Events newly kept become state, and whoever looks is told.
+void Workbench::shown(const std::string& jobId, const std::vector<core::record::Event>& events) {
+  const std::vector<std::string> changed = d->take(jobId, events);
+  const bool rescheduled = d->reschedule();
+  for (const std::string& id : changed) emit jobChanged(convert::toQt(id));
+  if (rescheduled) emit scheduleChanged();
+}
+
 const std::vector<JobEntry>& Workbench::jobs() const { return d->jobs.entries(); }
 
 const JobState* Workbench::job(const std::string& jobId) const {
@@ -323,10 +355,7 @@ Message Workbench::ask(const std::string& jobId, const core::intents::Intent& in
   const auto act = d->keep(jobId, drafts, {}, now.now());
   if (!act) return act.error();
 
-  const std::vector<std::string> changed = d->take(jobId, act.value().events);
-  const bool rescheduled = d->reschedule();
-  for (const std::string& id : changed) emit jobChanged(convert::toQt(id));
-  if (rescheduled) emit scheduleChanged();
+  shown(jobId, act.value().events);
   if (onCommitted) onCommitted(act.value().intentId);
   return {};
 }

@@ -5,6 +5,7 @@
 #include <QString>
 #include <functional>
 #include <memory>
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -14,13 +15,14 @@
 #include "app/workbench/job_entry.h"
 #include "app/workbench/kept_designs.h"
 #include "app/workbench/library.h"
+#include "app/workbench/renewing.h"
 #include "core/base/problem.h"
 #include "core/record/alert_schedule.h"
-#include "core/record/settings.h"
 #include "core/record/bench_place.h"
 #include "core/record/decide.h"
 #include "core/record/event_store.h"
 #include "core/record/job_state.h"
+#include "core/record/settings.h"
 #include "core/record/timeline.h"
 
 namespace app::workbench {
@@ -62,6 +64,13 @@ class Workbench : public QObject {
   const core::record::Settings& settings() const;
   // The techniques at hand.
   const Library& library() const;
+
+  // What would change for a job under way if its techniques were taken as they are now; nothing where nothing would, or
+  // where it is finished or has trouble. Reads and composes the job again, which takes some milliseconds.
+  std::optional<Renewal> renewalOf(const std::string& jobId) const;
+  // Takes them. Returns the refusal, or an empty message: bench.no-such-job, the job's trouble, renewal.nothing, or why
+  // renewalOf says it cannot be.
+  core::base::Message renew(const std::string& jobId);
 
   // A line for every job, archived ones too. Good until the next act, heartbeat or taking in.
   const std::vector<JobEntry>& jobs() const;
@@ -140,6 +149,7 @@ class Workbench : public QObject {
 
  private:
   core::base::Message told(core::base::Message refused);
+  void shown(const std::string& jobId, const std::vector<core::record::Event>& events);
 
   struct Private;
   std::unique_ptr<Private> d;

@@ -52,6 +52,11 @@ class Dependents {
   }
 
   bool restsOn(const LogLine& later, const LogLine& target) const {
+    // Whatever was worked after techniques were taken anew was worked by them.
+    if (target.type == type::kTechniquesRenewed) {
+      return later.type == type::kStepBegun || later.type == type::kStepDone || later.type == type::kLooked ||
+             later.type == type::kMeasured || later.type == type::kFaultReported || later.type == type::kMissedMended;
+    }
     if (target.type == type::kMeasured || target.type == type::kFollowChosen) {
       const auto* step = later.type == type::kStepDone ? m_workflow.find(later.step) : nullptr;
       // The step it was measured at shows it and does not rest on it.

@@ -53,6 +53,7 @@ inline constexpr const char* kPhotographRemoved = "PhotographRemoved";
 inline constexpr const char* kBatchesLinked = "BatchesLinked";
 inline constexpr const char* kJobPutAway = "JobPutAway";
 inline constexpr const char* kJobBroughtBack = "JobBroughtBack";
+inline constexpr const char* kTechniquesRenewed = "TechniquesRenewed";
 // Of a design that is on no bench yet.
 inline constexpr const char* kDesignBegun = "DesignBegun";
 inline constexpr const char* kDesignChanged = "DesignChanged";

@@ -29,7 +29,8 @@ bool isKnown(const Event& event) {
                                     type::kPhotographRemoved,
                                     type::kBatchesLinked,
                                     type::kJobPutAway,
-                                    type::kJobBroughtBack};
+                                    type::kJobBroughtBack,
+                                    type::kTechniquesRenewed};
   return std::find(std::begin(known), std::end(known), event.type) != std::end(known);
 }
 
@@ -43,7 +44,8 @@ bool isAct(const Event& event) {
          event.type == type::kFollowChosen || event.type == type::kNoteAdded || event.type == type::kNoteChanged ||
          event.type == type::kNoteRemoved || event.type == type::kPhotographKept ||
          event.type == type::kPhotographCaptioned || event.type == type::kPhotographRemoved ||
-         event.type == type::kBatchesLinked || event.type == type::kJobPutAway || event.type == type::kJobBroughtBack;
+         event.type == type::kBatchesLinked || event.type == type::kJobPutAway || event.type == type::kJobBroughtBack ||
+         event.type == type::kTechniquesRenewed;
 }
 
 class Folder {

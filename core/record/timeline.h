@@ -29,6 +29,8 @@ enum class TimelineKind {
   Noted,
   Photographed,
   Batches,
+  Moved,    // off the bench, or back
+  Renewed,  // its techniques were taken anew
   TakenBack,
   Unknown,  // of a newer program: kept, not understood
 };

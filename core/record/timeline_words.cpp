@@ -143,6 +143,12 @@ TimelineSaying sayingOf(const Event& event, const JobState& state, const Shop& s
     return {Kind::Photographed, Message("timeline.photograph-removed")};
   } else if (is == type::kBatchesLinked) {
     return {Kind::Batches, Message("timeline.batches-linked").with("step", say.stepTitle())};
+  } else if (is == type::kJobPutAway) {
+    return {Kind::Moved, Message("timeline.put-away")};
+  } else if (is == type::kJobBroughtBack) {
+    return {Kind::Moved, Message("timeline.brought-back")};
+  } else if (is == type::kTechniquesRenewed) {
+    return {Kind::Renewed, Message("timeline.techniques-renewed")};
   } else if (is == type::kUndone) {
     const bool again = intentsThatUndid.contains(textOf(payload, "intent"));
     return {Kind::TakenBack, again ? Message("timeline.done-again") : Message("timeline.taken-back")};

@@ -9,13 +9,8 @@ namespace {
 
 using base::Message;
 
-std::string minutes(units::Duration duration) {
-  constexpr double kMillisecondsAMinute = 60'000;
-  return base::shortestNumber(static_cast<double>(duration.inMilliseconds()) / kMillisecondsAMinute);
-}
-
-std::string spanText(const units::Span& span) {
-  return minutes(span.early) + ".." + minutes(span.late) + " (" + minutes(span.likely) + ')';
+base::Stretch stretch(const units::Span& span) {
+  return {span.early.inMilliseconds(), span.likely.inMilliseconds(), span.late.inMilliseconds()};
 }
 
 bool same(const units::Span& a, const units::Span& b) {
@@ -36,7 +31,7 @@ class Comparison {
     words();
     means();
     if (!same(before.work, after.work)) {
-      tell(Message("renewal.time").with("before", spanText(before.work)).with("after", spanText(after.work)));
+      tell(Message("renewal.time").with("before", stretch(before.work)).with("after", stretch(after.work)));
     }
     waits();
     if (before.needs != after.needs || before.makes != after.makes || before.ends != after.ends) {
@@ -89,14 +84,20 @@ class Comparison {
         m_found.contradicts = true;
         continue;
       }
-      const bool closes =
-          was->closes.has_value() == wait.closes.has_value() && (!wait.closes || same(*was->closes, *wait.closes));
-      if (!same(was->opens, wait.opens) || !closes || was->model != wait.model) {
+      if (!same(was->opens, wait.opens)) {
         tell(Message("renewal.wait")
                  .with("wait", wait.title)
-                 .with("before", spanText(was->opens))
-                 .with("after", spanText(wait.opens)));
+                 .with("before", stretch(was->opens))
+                 .with("after", stretch(wait.opens)));
       }
+      if (was->closes && wait.closes && !same(*was->closes, *wait.closes)) {
+        tell(Message("renewal.window")
+                 .with("wait", wait.title)
+                 .with("before", stretch(*was->closes))
+                 .with("after", stretch(*wait.closes)));
+      }
+      if (was->model != wait.model || was->closes.has_value() != wait.closes.has_value())
+        tell(Message("renewal.wait-other").with("wait", wait.title));
       m_found.contradicts = m_found.contradicts || was->makes != wait.makes || was->kind != wait.kind;
     }
     for (const WorkflowWait& wait : m_before.waits) {

@@ -15,9 +15,9 @@ struct StepDifference {
   StepChange change = StepChange::Differs;
   std::string step;   // id
   std::string title;  // as it would be; of a step that goes as it is
-  // Of one that differs, what: renewal.title, .how, .caution, .materials, .time {before} {after}, .checks, .figures,
-  // .wait {wait} {before} {after}, .wait-comes {wait}, .wait-goes {wait}, .faults, .facts, .tools. Spans are texts of
-  // minutes: "10..60 (25)".
+  // Of one that differs, what: renewal.title {before}, .how, .caution, .materials, .time {before} {after}, .checks,
+  // .figures, .wait {wait} {before} {after}, .window {wait} {before} {after} (its closing), .wait-other {wait} (how
+  // room and coat tell on it, or whether it closes), .wait-comes {wait}, .wait-goes {wait}, .faults, .facts, .tools.
   std::vector<base::Message> what;
   // What it makes, ends or waits for is another: whoever did it before did something else.
   bool contradicts = false;

@@ -9,12 +9,14 @@ DeskFrame {
     id: root
 
     required property PiecesModel pieces
+    required property RenewalViewModel renewal
 
     signal benchAsked
     signal designAsked
     signal againAsked
     signal cuttingAsked
     signal recordAsked
+    signal renewalAsked
 
     place: ""
 
@@ -106,6 +108,12 @@ DeskFrame {
             visible: !root.pieces.chosenDesign
             legend: qsTr("Cut sheets")
             onActed: root.cuttingAsked()
+        }
+        Act {
+            objectName: "renewal"
+            visible: !root.pieces.chosenDesign && root.renewal.offered
+            legend: qsTr("New techniques")
+            onActed: root.renewalAsked()
         }
         Act {
             objectName: "onceMore"

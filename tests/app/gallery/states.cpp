@@ -1,8 +1,10 @@
 #include "tests/app/gallery/states.h"
 
 #include <QObject>
+#include <QTemporaryDir>
 
 #include "app/workbench/library_loader.h"
+#include "core/base/text.h"
 #include "tests/support/files.h"
 
 namespace tests {
@@ -28,8 +30,7 @@ bool enterRoom(Stage& stage, double celsius, double percent) {
 }  // namespace
 
 Stage::Stage(const std::vector<std::string>& jobs) {
-  const QString recipes = QStringLiteral(PROJECT_ROOT "/recipes");
-  auto loaded = app::workbench::loadLibrary(recipes, QString());
+  auto loaded = app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), QString());
   m_workbench = std::make_unique<app::workbench::Workbench>(m_store, m_clock, std::move(loaded.library), "bench-1");
   static_cast<void>(m_workbench->load());
   for (const std::string& job : jobs) {
@@ -37,6 +38,22 @@ Stage::Stage(const std::vector<std::string>& jobs) {
     if (text) static_cast<void>(m_workbench->takeIn(*text));
   }
   m_desk = std::make_unique<app::viewmodels::Desk>(*m_workbench, m_clock);
+}
+
+bool Stage::reopenWith(const std::string& technique, const std::string& found, const std::string& put) {
+  const auto text = readWholeFile(PROJECT_ROOT "/recipes/" + technique + ".technique.json");
+  QTemporaryDir own;
+  if (!text || text->find(found) == std::string::npos ||
+      !writeWholeFile(own.filePath(QStringLiteral("own.technique.json")).toStdString(),
+                      core::base::replaceAll(*text, found, put))) {
+    return false;
+  }
+  auto loaded = app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), own.path());
+  m_desk.reset();
+  m_workbench = std::make_unique<app::workbench::Workbench>(m_store, m_clock, std::move(loaded.library), "bench-1");
+  if (!loaded.problems.empty() || !m_workbench->load().id.empty()) return false;
+  m_desk = std::make_unique<app::viewmodels::Desk>(*m_workbench, m_clock);
+  return true;
 }
 
 bool Stage::beginDesign(const std::string& job) {
@@ -81,6 +98,11 @@ const std::vector<State>& states() {
       const auto* figure = stage.desk().bench().figure();
       return !figure->denominator().isEmpty() && !figure->whole().isEmpty() && figure->total() > 1;
     });
+  };
+  // Where the last look takes ten times as long as when the piece was begun.
+  static const auto kRenewed = [](Stage& stage) {
+    return stage.reopenWith("final-look", R"("early": "2 min", "likely": "4 min", "late": "8 min")",
+                            R"("early": "20 min", "likely": "40 min", "late": "80 min")");
   };
   static const auto kAlert = [](bool high) {
     return [high](Stage& stage) {
@@ -298,6 +320,31 @@ const std::vector<State>& states() {
        [](Stage& s) {
          s.desk().pieces().choose(1);
          return true;
+       }},
+      {"piece-renewal", "piece", kChart,
+       [](Stage& s) {
+         if (!kIndexed(s, 3) || !kRenewed(s)) return false;
+         s.desk().pieces().choose(0);
+         return s.desk().renewal().takeable();
+       }},
+      {"renewal", "renewal", kChart,
+       [](Stage& s) {
+         if (!kIndexed(s, 3) || !kRenewed(s)) return false;
+         s.desk().pieces().choose(0);
+         return s.desk().renewal().takeable();
+       }},
+      {"renewal-taken", "renewal", kChart,
+       [](Stage& s) {
+         if (!kIndexed(s, 3) || !kRenewed(s)) return false;
+         s.desk().pieces().choose(0);
+         s.desk().renewal().take();
+         return s.desk().renewal().taken() && !s.desk().renewal().offered();
+       }},
+      {"renewal-refused", "renewal", kChart,
+       [](Stage& s) {
+         if (!kIndexed(s, 20) || !s.reopenWith("square-boards", "this.blank.cut", "this.blank.sawn")) return false;
+         s.desk().pieces().choose(0);
+         return s.desk().renewal().offered() && !s.desk().renewal().takeable();
        }},
       {"record", "record", kChart,
        [](Stage& s) {

@@ -23,6 +23,9 @@ class Stage {
   // Begins a design from the job of that name and opens it.
   bool beginDesign(const std::string& job);
 
+  // The program opened again where a technique was changed meanwhile: in its file `put` instead of `found`.
+  bool reopenWith(const std::string& technique, const std::string& found, const std::string& put);
+
   // Finishes what is shown, letting minutes go by where nothing can be started, until `there`. False where that never
   // happens.
   bool workUntil(const std::function<bool()>& there);

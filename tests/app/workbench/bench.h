@@ -26,8 +26,9 @@ inline const app::workbench::LoadedLibrary& tradeLibrary() {
 }
 
 struct Bench {
-  explicit Bench(core::record::EventStore& eventStore, const std::string& device = "tablet")
-      : work(eventStore, clock, tradeLibrary().library, device) {
+  explicit Bench(core::record::EventStore& eventStore, const std::string& device = "tablet",
+                 const app::workbench::Library& library = tradeLibrary().library)
+      : work(eventStore, clock, library, device) {
     const auto trouble = work.load();
     INFO(core::base::dump(trouble));
     REQUIRE(trouble.id.empty());

@@ -1,0 +1,114 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Mountwright.Components
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// What changes for a piece under way where its techniques are taken as they are now, and taking them.
+DeskFrame {
+    id: root
+
+    required property RenewalViewModel renewal
+
+    place: ""
+
+    component Act: TouchKey {
+        width: Metrics.mm(52)
+        height: Metrics.mm(14)
+        legendSize: Metrics.deskText
+    }
+
+    function done() {
+        if (renewal.takeable)
+            renewal.take();
+    }
+
+    Words {
+        id: heading
+        width: parent.width
+        text: root.renewal.title
+        font.bold: true
+        font.pixelSize: Metrics.deskTitle
+    }
+    Words {
+        id: reason
+        anchors.top: heading.bottom
+        anchors.topMargin: Metrics.mm(1)
+        width: parent.width
+        visible: root.renewal.rows.count > 0
+        text: qsTr("The techniques of this piece were changed after it was begun. %1; what is done stays done.").arg(root.renewal.extent)
+        color: Theme.quiet
+        font.pixelSize: Metrics.deskText
+    }
+    ListView {
+        anchors.top: reason.visible ? reason.bottom : heading.bottom
+        anchors.topMargin: Metrics.mm(3)
+        anchors.bottom: foot.top
+        anchors.bottomMargin: Metrics.mm(3)
+        width: parent.width
+        clip: true
+        model: root.renewal.rows
+        spacing: Metrics.mm(3)
+        boundsBehavior: Flickable.StopAtBounds
+
+        delegate: Column {
+            id: difference
+
+            required property string title
+            required property string note
+
+            width: ListView.view.width
+
+            Words {
+                width: difference.width
+                text: difference.title
+                font.bold: true
+                font.pixelSize: Metrics.deskText
+            }
+            Words {
+                width: difference.width
+                text: difference.note
+                font.pixelSize: Metrics.deskText
+            }
+        }
+    }
+    Column {
+        id: foot
+        anchors.bottom: parent.bottom
+        width: parent.width
+        spacing: Metrics.mm(3)
+
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: root.renewal.said
+            color: root.renewal.offered ? Theme.worked : Theme.calm
+            font.bold: true
+            font.pixelSize: Metrics.deskText
+        }
+        Row {
+            spacing: Metrics.deskGap
+
+            Act {
+                objectName: "leaveRenewal"
+                legend: root.renewal.takeable ? qsTr("Keep as begun") : qsTr("To the piece")
+                onActed: root.asked("piece")
+            }
+            Act {
+                objectName: "takeRenewal"
+                visible: root.renewal.takeable
+                filled: true
+                legend: qsTr("Work by the new ones")
+                onActed: root.renewal.take()
+            }
+            Act {
+                objectName: "takeRenewalBack"
+                visible: root.renewal.taken
+                legend: qsTr("Take back")
+                onActed: root.renewal.takeBack()
+            }
+        }
+    }
+}
