@@ -44,6 +44,21 @@ PieceDrawing drawn(const core::design::Design& design) {
   return drawing;
 }
 
+// A piece's own file is written anew; another's, or whatever else has the name, stays as it is.
+QString freePath(const QString& stem, const std::string& jobId) {
+  constexpr int kMostOfOneName = 1000;
+  QString path;
+  for (int number = 1; number < kMostOfOneName; ++number) {
+    const QString end = number == 1 ? QString() : QStringLiteral("-%1").arg(number);
+    path = stem + end + QStringLiteral(".record.json");
+    QFile there(path);
+    if (!there.open(QIODevice::ReadOnly)) break;
+    const auto parsed = core::base::parseJson(there.read(qint64(core::base::kMaximumJsonBytes) + 1).toStdString());
+    if (parsed.root.kind() == Value::Kind::Object && textAt(parsed.root, "job") == toQt(jobId)) break;
+  }
+  return path;
+}
+
 }  // namespace
 
 PiecesModel::PiecesModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent)
@@ -250,7 +265,7 @@ void PiecesModel::handOver() {
   name.replace(QRegularExpression(QStringLiteral("[^\\w-]+"), QRegularExpression::UseUnicodePropertiesOption),
                QStringLiteral("-"));
   QDir().mkpath(m_folder);
-  const QString path = m_folder + QLatin1Char('/') + name + QStringLiteral(".record.json");
+  const QString path = freePath(m_folder + QLatin1Char('/') + name, m_chosen);
   QSaveFile file(path);
   const bool kept = file.open(QIODevice::WriteOnly) &&
                     file.write(record.data(), qint64(record.size())) == qint64(record.size()) && file.commit();
