@@ -56,7 +56,8 @@ TEST_CASE("an alert put off by touch for two minutes leaves the screen and comes
 
 TEST_CASE("the room is read off a hygrometer and entered by touch", "[touch]") {
   DrivenBench bench(QString::fromLatin1(kJob));
-  for (const char* key : {"More", "Jobs", "Room", "+", "+", "Set humidity", "−", "Done"}) click(bench, key);
+  for (const char* key : {"More", "Jobs", "Desk", "This tablet", "Enter it", "+", "+", "Set humidity", "−", "Done"})
+    click(bench, key);
   const auto rooms = bench.payloads("RoomEntered");
   REQUIRE(rooms.size() == 1);
   // Two half kelvins and one per cent from where nothing is known: 23 degrees and 50 per cent.
