@@ -102,6 +102,8 @@ class Parser {
       return wrong("command.bad-units", "units", m_units);
     }
     if (m_line.command.isEmpty()) return;
+    if (m_line.files.isEmpty() && m_line.command == QStringLiteral("export"))
+      return wrong("command.needs-reference", "command", m_line.command);
     if (m_line.files.isEmpty()) return wrong("command.needs-file", "command", m_line.command);
     if (m_line.files.size() > 1 && m_line.command != QStringLiteral("check") &&
         m_line.command != QStringLiteral("import")) {

@@ -97,6 +97,10 @@ int exportJob(const CommandLine& line, std::ostream& out, std::ostream& err) {
     if (entry.id == name || entry.reference == name) found.push_back(entry.id);
     names.push_back(entry.reference.empty() ? entry.id : entry.reference);
   }
+  if (names.empty()) {
+    say(err, Message("export.no-jobs"));
+    return kProblem;
+  }
   if (found.empty()) {
     say(err, Message("export.no-such-job").with("name", name).with("names", core::base::join(names, ", ")));
     return kProblem;

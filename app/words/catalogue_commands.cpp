@@ -34,6 +34,8 @@ const std::vector<Entry>& commandEntries() {
       {"command.option-needs-value", QT_TRANSLATE_NOOP("words", "the option \"{option}\" needs a value after it")},
       {"command.bad-units", QT_TRANSLATE_NOOP("words", "units are mm or in, not \"{units}\"")},
       {"command.bad-care", QT_TRANSLATE_NOOP("words", "a care sheet is for a client or a conservator, not \"{care}\"")},
+      {"command.needs-reference",
+       QT_TRANSLATE_NOOP("words", "\"{command}\" needs the reference or id of a job in the record")},
       {"command.needs-file", QT_TRANSLATE_NOOP("words", "\"{command}\" needs a file to work on")},
       {"command.one-file", QT_TRANSLATE_NOOP("words", "\"{command}\" works on one job at a time")},
       {"command.not-yet", QT_TRANSLATE_NOOP("words", "not yet: this version has no \"{command}\"")},

@@ -21,6 +21,10 @@ const std::vector<Entry>& jobsEntries() {
       {"job.due-left-out",
        QT_TRANSLATE_NOOP("words", "The day it is due, {due}, belongs to the first one and was left out.")},
 
+      {"import.no-record",
+       QT_TRANSLATE_NOOP("words",
+                         "this file is \"{found}\"; a job with its record is \"{known}\". A job file is opened "
+                         "with the bench: mountwright FILE")},
       {"import.no-id", QT_TRANSLATE_NOOP("words", "this is no id: at most 100 letters, digits and marks, no spaces")},
       {"import.no-hash", QT_TRANSLATE_NOOP("words", "this is no content hash: 64 digits from 0 to 9 and a to f")},
       {"import.no-clock", QT_TRANSLATE_NOOP("words", "this is no place in time such as \"0001764063195123-000004\"")},
@@ -39,10 +43,11 @@ const std::vector<Entry>& jobsEntries() {
        QT_TRANSLATE_NOOP("words", "this record has another content under the event id {event}; nothing was taken up")},
       {"import.shop-left-out",
        QT_TRANSLATE_NOOP("words", "{count} events of the shop make no difference to this job and are left out")},
-      {"import.done", QT_TRANSLATE_NOOP("words", "\"{title}\" was taken up, {count} events of it new")},
+      {"import.done", QT_TRANSLATE_NOOP("words", "\"{title}\" was taken up; new in its record: {count} events")},
       {"import.nothing-new", QT_TRANSLATE_NOOP("words", "\"{title}\" is there already, with all of its record")},
       {"export.no-such-job",
        QT_TRANSLATE_NOOP("words", "no job has the reference or id \"{name}\"; there are: {names}")},
+      {"export.no-jobs", QT_TRANSLATE_NOOP("words", "there is no job in this record yet")},
       {"export.several-jobs",
        QT_TRANSLATE_NOOP("words", "several jobs have the reference \"{name}\"; ask for one by its id: {names}")},
       {"export.unreadable", QT_TRANSLATE_NOOP("words", "the record of this job cannot be read")},

@@ -34,7 +34,15 @@ class Reader {
     RecordFile record;
     ObjectReader object({&root, ""}, m_problems);
     if (!object.valid()) return record;
-    base::readChoice(object.required("format"), {kFormat}, m_problems);
+    const Node format = object.required("format");
+    // A file of another kind has one thing wrong with it, not one for each of its keys.
+    if (format && format.value->kind() == Value::Kind::Text && format.value->asText() != kFormat) {
+      base::report(
+          m_problems, format,
+          Message("import.no-record").with("found", format.value->asText()).with("known", std::string(kFormat)));
+      return record;
+    }
+    if (format) (void)base::readText(format, m_problems);
     record.job = id(object.required("job"));
     if (const Node texts = object.required("texts")) readTexts(texts, record);
     if (const Node events = object.required("events")) readEvents(events, record);

@@ -1,4 +1,6 @@
 // Jobs handed on by the command line, from one record to another.
+#include <algorithm>
+
 #include "app/stores/data_dir.h"
 #include "app/stores/sqlite_event_store.h"
 #include "app/workbench/library_loader.h"
@@ -44,7 +46,7 @@ TEST_CASE("a job exported from one record and imported into another is there wit
   INFO(imported.err);
   CHECK(imported.exit == 0);
   CHECK(imported.out.empty());
-  CHECK(imported.err.find("1 events of it new") != std::string::npos);
+  CHECK(imported.err.find("new in its record: 1 events") != std::string::npos);
   const Ran again = theirs.run({"import", file, file});
   CHECK(again.exit == 0);
   CHECK(again.err.find("is there already") != std::string::npos);
@@ -62,7 +64,12 @@ TEST_CASE("what cannot be imported or exported is told with its file, and the ex
   const Ran none = commands.run({"export", "26-041"});
   CHECK(none.exit == 1);
   CHECK(none.out.empty());
-  CHECK(none.err.find("26-041") != std::string::npos);
+  CHECK(none.err == "there is no job in this record yet\n");
+  const Ran job = commands.run({"import", QStringLiteral(PROJECT_ROOT "/recipes/jobs/heron.job.json")});
+  CHECK(job.exit == 1);
+  CHECK(job.err.find("heron.job.json:/format: ") != std::string::npos);
+  CHECK(std::count(job.err.begin(), job.err.end(), '\n') == 1);
+  CHECK(commands.run({"export"}).exit == 2);
   CHECK(commands.run({"import"}).exit == 2);
   CHECK(commands.run({"export", "a", "b"}).exit == 2);
 }
