@@ -37,10 +37,12 @@ Window {
     required property StockViewModel stock
     required property RecordViewModel record
     required property RenewalViewModel renewal
+    required property CameraViewModel camera
     required property double dotsPerMm
 
     property string screen: "bench"
     property bool lamp: settings.lamp
+    property string left: ""  // the screen shown before
     readonly property string shown: alert.up ? "alert" : screen
     // A property of its own, so that it is another only where it differs.
     readonly property string calling: alert.identity
@@ -58,6 +60,10 @@ Window {
             measuring.open();
         if (shown === "settings")
             settings.open();
+        // Nobody looks through it from another screen.
+        if (left === "record" && camera.up)
+            camera.close();
+        left = shown;
     }
     onCallingChanged: Touch.guard()
     onLampChanged: Theme.lamp = lamp
@@ -371,6 +377,7 @@ Window {
         anchors.fill: parent
         visible: root.shown === "record"
         record: root.record
+        camera: root.camera
         onAsked: screen => root.screen = screen
     }
     StockScreen {

@@ -19,7 +19,8 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
       m_settings(workbench),
       m_stock(workbench, clock),
       m_record(workbench, clock),
-      m_renewal(workbench) {
+      m_renewal(workbench),
+      m_camera(camera::CameraProcess::besideTheProgram()) {
   connect(&workbench, &workbench::Workbench::jobChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::jobsChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::scheduleChanged, &m_alert, &AlertViewModel::refresh);
@@ -32,6 +33,7 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
   connect(&m_pieces, &PiecesModel::chosen, &m_cutting, &CuttingViewModel::open);
   connect(&m_pieces, &PiecesModel::chosen, &m_record, &RecordViewModel::open);
   connect(&m_pieces, &PiecesModel::chosen, &m_renewal, &RenewalViewModel::open);
+  connect(&m_camera, &CameraViewModel::taken, &m_record, &RecordViewModel::keepPhotograph);
   connect(&m_settings, &SettingsViewModel::onBench, &m_bench, &BenchViewModel::selectJob);
   connect(&m_alert, &AlertViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
   connect(&m_bench, &BenchViewModel::handsFree, &m_alert, &AlertViewModel::refresh);
@@ -68,7 +70,8 @@ QVariantMap Desk::initialProperties() {
           {QStringLiteral("settings"), QVariant::fromValue(&m_settings)},
           {QStringLiteral("stock"), QVariant::fromValue(&m_stock)},
           {QStringLiteral("record"), QVariant::fromValue(&m_record)},
-          {QStringLiteral("renewal"), QVariant::fromValue(&m_renewal)}};
+          {QStringLiteral("renewal"), QVariant::fromValue(&m_renewal)},
+          {QStringLiteral("camera"), QVariant::fromValue(&m_camera)}};
 }
 
 }  // namespace app::viewmodels

@@ -6,6 +6,7 @@
 
 #include "app/viewmodels/alert_view_model.h"
 #include "app/viewmodels/bench_view_model.h"
+#include "app/viewmodels/camera_view_model.h"
 #include "app/viewmodels/cutting_view_model.h"
 #include "app/viewmodels/design_view_model.h"
 #include "app/viewmodels/jobs_model.h"
@@ -43,13 +44,14 @@ class Desk : public QObject {
   StockViewModel& stock() { return m_stock; }
   RecordViewModel& record() { return m_record; }
   RenewalViewModel& renewal() { return m_renewal; }
+  CameraViewModel& camera() { return m_camera; }
   workbench::Workbench& workbench() { return m_workbench; }
 
   void refresh();
   // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
   // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off, made, cutting,
-  // design, pieces, settings, stock, record, renewal.
+  // design, pieces, settings, stock, record, renewal, camera.
   QVariantMap initialProperties();
 
  private:
@@ -70,6 +72,7 @@ class Desk : public QObject {
   StockViewModel m_stock;
   RecordViewModel m_record;
   RenewalViewModel m_renewal;
+  CameraViewModel m_camera;
 };
 
 }  // namespace app::viewmodels

@@ -210,8 +210,11 @@ void RecordViewModel::findPictures() {
 }
 
 void RecordViewModel::keepPicture(int row) {
+  if (row >= 0 && row < m_files.size()) keepPhotograph(m_files[row]);
+}
+
+void RecordViewModel::keepPhotograph(const QString& path) {
   const auto* photographs = m_workbench.photographs();
-  if (row < 0 || row >= m_files.size()) return;
   if (photographs == nullptr) {
     told(Message("photograph.no-folder"));
     return;
@@ -219,7 +222,7 @@ void RecordViewModel::keepPicture(int row) {
   ++m_copying;
   const std::string step = chosenStep() ? chosen()->step : "";
   // Its own copies: what is closed meanwhile may not pull the ground from under it.
-  aside::aside(this, [this, folder = *photographs, file = m_files[row], job = m_job, step]() -> aside::Told {
+  aside::aside(this, [this, folder = *photographs, file = path, job = m_job, step]() -> aside::Told {
     auto kept = folder.keep(file);
     return [this, kept = std::move(kept), job, step] {
       --m_copying;

@@ -61,6 +61,7 @@ class RecordViewModel : public QObject {
   Q_INVOKABLE void findPictures();
   // Copies the file in, beside the interface; what stands against it is then the refusal.
   Q_INVOKABLE void keepPicture(int row);
+  void keepPhotograph(const QString& path);
   // A batch the chosen step was worked with, or not.
   Q_INVOKABLE void turnBatch(int row);
   // The chosen note or photograph leaves the record's pages; what happened stays in it.

@@ -11,6 +11,7 @@ DeskFrame {
     id: root
 
     required property RecordViewModel record
+    required property CameraViewModel camera
     readonly property bool happened: record.page === RecordViewModel.Happened
     property bool choosesPicture: false
 
@@ -23,13 +24,20 @@ DeskFrame {
     }
 
     function goBack(): bool {
+        if (camera.up) {
+            camera.close();
+            return true;
+        }
         if (!choosesPicture)
             return false;
         choosesPicture = false;
         return true;
     }
     function done() {
-        keepNote();
+        if (camera.up)
+            camera.take();
+        else
+            keepNote();
     }
     function keepNote() {
         if (record.addNote(writing.text))
@@ -108,7 +116,7 @@ DeskFrame {
             id: adding
             width: parent.width
             spacing: Metrics.mm(2)
-            visible: !root.choosesPicture
+            visible: !root.choosesPicture && !root.camera.up
 
             TextEntry {
                 id: writing
@@ -118,14 +126,26 @@ DeskFrame {
                 placeholder: qsTr("A note, kept with Enter")
                 onAccepted: root.keepNote()
             }
-            Act {
-                objectName: "addPicture"
+            Row {
                 width: parent.width
-                legend: root.record.busy ? qsTr("Copying …") : qsTr("Add a photograph")
-                enabled: !root.record.busy
-                onActed: {
-                    root.record.findPictures();
-                    root.choosesPicture = true;
+                spacing: Metrics.deskGap
+
+                Act {
+                    objectName: "takePicture"
+                    width: (parent.width - parent.spacing) / 2
+                    legend: root.record.busy ? qsTr("Copying …") : qsTr("Photograph it")
+                    enabled: !root.record.busy
+                    onActed: root.camera.open()
+                }
+                Act {
+                    objectName: "addPicture"
+                    width: (parent.width - parent.spacing) / 2
+                    legend: qsTr("Picture from a file")
+                    enabled: !root.record.busy
+                    onActed: {
+                        root.record.findPictures();
+                        root.choosesPicture = true;
+                    }
                 }
             }
             Words {
@@ -182,6 +202,62 @@ DeskFrame {
                 visible: root.record.chosenRemovable
                 legend: qsTr("Leave it out")
                 onActed: root.record.remove()
+            }
+        }
+        Item {
+            anchors.fill: parent
+            visible: root.camera.up
+
+            CameraItem {
+                anchors.top: parent.top
+                anchors.bottom: still.top
+                anchors.bottomMargin: Metrics.mm(2)
+                width: parent.width
+                camera: root.camera
+            }
+            Words {
+                id: still
+                anchors.bottom: shutter.top
+                anchors.bottomMargin: text === "" ? 0 : Metrics.mm(2)
+                width: parent.width
+                height: text === "" ? 0 : implicitHeight
+                text: root.camera.said
+                font.pixelSize: Metrics.deskText
+            }
+            Flow {
+                id: shutter
+                anchors.bottom: parent.bottom
+                width: parent.width
+                spacing: Metrics.deskGap
+
+                Act {
+                    objectName: "shutter"
+                    visible: root.camera.live
+                    legend: qsTr("Take it")
+                    filled: true
+                    onActed: root.camera.take()
+                }
+                Act {
+                    objectName: "otherCamera"
+                    visible: root.camera.live && root.camera.several
+                    legend: qsTr("Other camera")
+                    onActed: root.camera.turn()
+                }
+                Act {
+                    objectName: "fileInstead"
+                    visible: !root.camera.live
+                    legend: qsTr("Picture from a file")
+                    onActed: {
+                        root.camera.close();
+                        root.record.findPictures();
+                        root.choosesPicture = true;
+                    }
+                }
+                Act {
+                    objectName: "leaveCamera"
+                    legend: qsTr("Back")
+                    onActed: root.camera.close()
+                }
             }
         }
         Item {

@@ -5,6 +5,7 @@
 
 #include "app/workbench/library_loader.h"
 #include "core/base/text.h"
+#include "tests/support/event_loop.h"
 #include "tests/support/files.h"
 
 namespace tests {
@@ -352,6 +353,15 @@ const std::vector<State>& states() {
          s.desk().pieces().choose(0);
          s.desk().record().choose(1);
          return s.desk().record().addNote(QObject::tr("The bevel took two coats; the second lay better."));
+       }},
+      {"record-camera", "record", kChart,
+       [](Stage& s) {
+         if (!kIndexed(s, 3)) return false;
+         s.desk().pieces().choose(0);
+         auto& camera = s.desk().camera();
+         camera.open();
+         const QString looking = camera.said();
+         return becomesSo([&] { return camera.live() || camera.said() != looking; }, 20'000);
        }},
       {"record-client", "record", kChart,
        [](Stage& s) {

@@ -100,6 +100,18 @@ TEST_CASE("a photograph is copied and shown; what is none is told, and nothing i
   CHECK(QFile::exists(pictures.filePath("bevel.png")));
 }
 
+TEST_CASE("what the camera takes goes into the record of the piece that is open") {
+  Recorded piece;
+  QTemporaryDir pictures;
+  QImage image(640, 480, QImage::Format_RGB32);
+  image.fill(Qt::darkRed);
+  REQUIRE(image.save(pictures.filePath("1.jpg")));
+  emit piece.stage.desk().camera().taken(pictures.filePath("1.jpg"));
+  settle(piece.record());
+  CHECK(piece.record().refusal().isEmpty());
+  CHECK(piece.state().beside.photographs.size() == 1);
+}
+
 TEST_CASE("a finished step is linked with the batch it was worked with, and no longer") {
   Recorded piece;
   core::intents::BatchEntry paste;

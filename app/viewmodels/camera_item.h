@@ -1,0 +1,30 @@
+#pragma once
+// What the camera sees, as large as fits, its sides kept.
+#include <QtQml/qqmlregistration.h>
+#include <QQuickPaintedItem>
+
+#include "app/viewmodels/camera_view_model.h"
+
+namespace app::viewmodels {
+
+class CameraItem : public QQuickPaintedItem {
+  Q_OBJECT
+  QML_ELEMENT
+  Q_PROPERTY(app::viewmodels::CameraViewModel* camera READ camera WRITE setCamera NOTIFY cameraChanged FINAL)
+
+ public:
+  explicit CameraItem(QQuickItem* parent = nullptr) : QQuickPaintedItem(parent) {}
+
+  CameraViewModel* camera() const { return m_camera; }
+  // It must outlive the item, or be taken from it.
+  void setCamera(CameraViewModel* camera);
+  void paint(QPainter* painter) override;
+
+ signals:
+  void cameraChanged();
+
+ private:
+  CameraViewModel* m_camera = nullptr;
+};
+
+}  // namespace app::viewmodels
