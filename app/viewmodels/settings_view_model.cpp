@@ -51,8 +51,23 @@ void SettingsViewModel::open() {
   emit changed();
 }
 
+QString SettingsViewModel::maker() const { return convert::toQt(m_workbench.shop().stock.maker); }
+
+QString SettingsViewModel::contact() const { return convert::toQt(m_workbench.shop().stock.contact); }
+
+void SettingsViewModel::nameMaker(const QString& maker, const QString& contact) {
+  const QString name = maker.trimmed();
+  const QString reach = contact.trimmed();
+  if (name == this->maker() && reach == this->contact()) return;
+  ask(core::intents::NameMaker{convert::fromQt(name), convert::fromQt(reach)});
+}
+
 void SettingsViewModel::choose(const char* what, const std::string& value) {
-  const auto refused = m_workbench.askShop(core::intents::ChooseSetting{what, value});
+  ask(core::intents::ChooseSetting{what, value});
+}
+
+void SettingsViewModel::ask(const core::intents::ShopIntent& intent) {
+  const auto refused = m_workbench.askShop(intent);
   m_refusal = refused.id.empty() ? QString() : words::text(refused, m_workbench.settings().units);
   emit changed();
 }

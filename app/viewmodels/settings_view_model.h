@@ -20,6 +20,8 @@ class SettingsViewModel : public QObject {
   Q_PROPERTY(QString sound READ sound NOTIFY changed FINAL)  // what stands against an alert being heard; "" for nothing
   Q_PROPERTY(bool hasDemo READ hasDemo NOTIFY changed FINAL)
   Q_PROPERTY(int presses READ presses NOTIFY changed FINAL)      // of a pedal, since the screen was opened
+  Q_PROPERTY(QString maker READ maker NOTIFY changed FINAL)      // on the sheets that go with a piece; "" unsaid
+  Q_PROPERTY(QString contact READ contact NOTIFY changed FINAL)  // the same
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)  // why the last choice was not kept
 
  public:
@@ -39,6 +41,8 @@ class SettingsViewModel : public QObject {
   QString sound() const { return m_sound; }
   bool hasDemo() const { return !m_demo.empty(); }
   int presses() const { return m_presses; }
+  QString maker() const;
+  QString contact() const;
   QString refusal() const { return m_refusal; }
 
   Q_INVOKABLE void open();
@@ -47,6 +51,8 @@ class SettingsViewModel : public QObject {
   Q_INVOKABLE void farther();
   Q_INVOKABLE void nearer();
   Q_INVOKABLE void turnLamp();
+  // Nothing is written where both are as they were.
+  Q_INVOKABLE void nameMaker(const QString& maker, const QString& contact);
   Q_INVOKABLE void endIntroduction();
   // Takes the demo job in; returns whether it is on the bench.
   Q_INVOKABLE bool takeDemo();
@@ -57,6 +63,7 @@ class SettingsViewModel : public QObject {
   void onBench(const std::string& jobId);
 
  private:
+  void ask(const core::intents::ShopIntent& intent);
   void choose(const char* what, const std::string& value);
   void moveBy(std::int64_t millimetres);
 

@@ -9,6 +9,7 @@ Rectangle {
     property string placeholder: ""
 
     signal accepted(string text)
+    signal over  // by Enter, or for another place
 
     function begin(value: string) {
         input.text = value;
@@ -47,5 +48,6 @@ Rectangle {
         font.family: Metrics.family
         font.pixelSize: Metrics.deskText
         onAccepted: root.accepted(text)
+        onEditingFinished: root.over()
     }
 }

@@ -13,9 +13,17 @@ DeskFrame {
 
     place: "settings"
 
+    // Not bound: what is being written stays whatever else changes.
+    onVisibleChanged: {
+        if (visible) {
+            name.text = settings.maker;
+            contact.text = settings.contact;
+        }
+    }
+
     component DeskKey: TouchKey {
         width: Metrics.mm(30)
-        height: Metrics.mm(14)
+        height: Metrics.mm(11)
         legendSize: Metrics.deskText
     }
 
@@ -94,6 +102,30 @@ DeskFrame {
                 objectName: "toRoom"
                 legend: qsTr("Enter it")
                 onActed: root.asked("room")
+            }
+        }
+        SettingRow {
+            width: parent.width
+            called: qsTr("Whose work it is")
+            meaning: qsTr("Stands on the sheets that go with a piece.")
+
+            TextEntry {
+                id: name
+                objectName: "maker"
+                width: Metrics.mm(52)
+                height: Metrics.mm(11)
+                placeholder: qsTr("Name")
+                onAccepted: leave()
+                onOver: root.settings.nameMaker(name.text, contact.text)
+            }
+            TextEntry {
+                id: contact
+                objectName: "contact"
+                width: Metrics.mm(60)
+                height: Metrics.mm(11)
+                placeholder: qsTr("Telephone, letter or web")
+                onAccepted: leave()
+                onOver: root.settings.nameMaker(name.text, contact.text)
             }
         }
         Words {
