@@ -235,6 +235,7 @@ Window {
         onNumberAsked: root.screen = "number"
         onLookAsked: root.screen = "look"
         onJobsAsked: root.screen = "jobs"
+        onDeskAsked: root.screen = "pieces"
     }
     MorePage {
         anchors.fill: parent

@@ -143,6 +143,9 @@ Field& Builder::choice(const QString& label, const std::string& pointer, const s
 
 Field& Builder::act(const QString& label, Value patch) {
   Field& field = add(Field::Kind::Act, label, "", {});
+  // What is put in has a plus before it, what is taken out a minus.
+  const Value* op = patch.items().empty() ? nullptr : patch.items().front().find("op");
+  field.value = op != nullptr && op->asText() == "remove" ? QStringLiteral("−") : QStringLiteral("+");
   field.options.push_back({label, {}, std::move(patch), false});
   return field;
 }

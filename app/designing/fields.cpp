@@ -87,7 +87,7 @@ void theBoards(Builder& build) {
       build.length(tr("reveal"), board + "/reveal").note = flat.isEmpty() ? QString() : tr("flat part %1").arg(flat);
     }
     const QString plan = build.figure("board." + id + ".bevel.plan");
-    build.number(tr("bevel angle"), board + "/bevel/angle", proposed("45")).note =
+    build.number(tr("bevel angle, degrees"), board + "/bevel/angle", proposed("45")).note =
         plan.isEmpty() ? QString() : tr("seen as %1 from the front").arg(plan);
   }
   build.of({});

@@ -78,7 +78,7 @@ void BenchViewModel::refresh() {
     m_title = tr("This job cannot be opened");
     m_detail = words::text(entry->trouble, core::units::UnitSystem::Millimetres);
   } else {
-    m_detail = tr("Choose one under Jobs.");
+    m_detail = tr("Choose one under Jobs, or begin a piece at the desk.");
   }
   if (state == nullptr || !m_trouble.isEmpty()) m_look.show(nullptr);
   m_figure.show(state == nullptr ? nullptr : state->design, m_kind == Kind::Step ? m_step : nullptr);

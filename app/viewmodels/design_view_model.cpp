@@ -36,6 +36,17 @@ Value withoutTheWork(const Value& document) {
   return rest;
 }
 
+// A piece is drawn and reckoned before it has a title: with one for the time being. What is wrong is told as it is.
+core::design::ReadDesign readForNow(const core::record::Drafted& drafted) {
+  core::design::ReadDesign read = core::design::readDesign(drafted.text());
+  const Value* title = drafted.document.find("title");
+  if (read.design || title == nullptr || title->kind() != Value::Kind::Text || !title->asText().empty()) return read;
+  core::record::Drafted named = drafted;
+  named.document.set("title", Value::text("-"));
+  read.design = core::design::readDesign(named.text()).design;
+  return read;
+}
+
 }  // namespace
 
 DesignViewModel::DesignViewModel(workbench::Workbench& workbench, QObject* parent)
@@ -125,7 +136,7 @@ void DesignViewModel::refresh() {
   if (drafted() == nullptr) return;
   m_held.reset();
   m_dragged.clear();
-  m_read = core::design::readDesign(drafted()->text());
+  m_read = readForNow(*drafted());
   reckon();
   auto sections = designing::sectionsOf(drafted()->document, m_read);
   sections.push_back(designing::techniqueSection(drafted()->document, m_workbench.library().catalogue,

@@ -26,6 +26,7 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
   Q_PROPERTY(bool canRedo READ canRedo NOTIFY changed FINAL)
   Q_PROPERTY(bool complete READ complete NOTIFY changed FINAL)   // a job that could be made
+  Q_PROPERTY(bool holds READ holds NOTIFY changed FINAL)         // its measures do, whatever else is missing
   Q_PROPERTY(QString state READ state NOTIFY changed FINAL)      // what of it holds, or what does not
   Q_PROPERTY(QString comesTo READ comesTo NOTIFY changed FINAL)  // steps, hands, waits
   Q_PROPERTY(QString lacks READ lacks NOTIFY changed FINAL)      // of what the shop has; "" for nothing known
@@ -46,7 +47,8 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   RowsModel* steps() { return &m_stepRows; }
   bool canUndo() const;
   bool canRedo() const;
-  bool complete() const { return m_read.design.has_value(); }
+  bool holds() const { return m_read.design.has_value(); }
+  bool complete() const { return m_read.design && !m_read.problems.hasErrors(); }
   QString state() const;
   QString comesTo() const { return m_comesTo; }
   QString lacks() const { return m_lacks; }

@@ -74,18 +74,20 @@ PiecesModel::PiecesModel(workbench::Workbench& workbench, const clocks::Clock& c
 void PiecesModel::refresh() {
   std::vector<Row> rows;
   int designs = 0;
+  int away = 0;
   for (const core::record::Drafted* design : m_workbench.designs().all()) {
     if (!design->jobs.empty()) continue;
     ++designs;
     Row row = rowOf(*design);
-    if (!m_awayShown && matches(row)) rows.push_back(std::move(row));
+    away += row.away ? 1 : 0;
+    if (m_awayShown == row.away && matches(row)) rows.push_back(std::move(row));
   }
   const auto& entries = m_workbench.jobs();
   const auto shelf = m_awayShown ? workbench::Shelf::PutAway : workbench::Shelf::Bench;
   for (const workbench::JobEntry* entry : workbench::searched(entries, convert::fromQt(m_sought), shelf)) {
     rows.push_back(rowOf(*entry));
   }
-  const auto away = static_cast<int>(
+  away += static_cast<int>(
       std::count_if(entries.begin(), entries.end(), [](const workbench::JobEntry& entry) { return entry.archived; }));
   const int all = designs + static_cast<int>(entries.size());
   if (rows == m_rows && all == m_all && away == m_away) return;
@@ -125,6 +127,7 @@ PiecesModel::Row PiecesModel::rowOf(const core::record::Drafted& design) const {
   Row row;
   row.id = design.id;
   row.atDesk = true;
+  row.away = design.putAway;
   row.title = textAt(design.document, "title");
   if (row.title.isEmpty()) row.title = tr("A piece without a title yet");
   row.of = together(textAt(design.document, "reference"), textAt(design.document, "client"));
@@ -150,6 +153,8 @@ PiecesModel::Row PiecesModel::chosenRow() const {
   const auto found = std::find_if(m_rows.begin(), m_rows.end(), [&](const Row& row) { return row.id == m_chosen; });
   if (found != m_rows.end()) return *found;
   // Put away, or no longer among what is searched for.
+  if (const auto* design = m_workbench.designs().find(m_chosen); design != nullptr && design->jobs.empty())
+    return rowOf(*design);
   const auto& entries = m_workbench.jobs();
   const auto entry = std::find_if(entries.begin(), entries.end(), [&](const auto& one) { return one.id == m_chosen; });
   return entry == entries.end() ? Row() : rowOf(*entry);
@@ -230,11 +235,14 @@ void PiecesModel::tell(const Message& refused, const QString& done) {
 }
 
 void PiecesModel::putAway() {
-  tell(m_workbench.ask(m_chosen, core::intents::PutAway{}), tr("Put away. It is found under Put away."));
+  const bool design = chosenDesign();
+  tell(design ? m_workbench.putDesignAway(m_chosen) : m_workbench.ask(m_chosen, core::intents::PutAway{}), tr("Put away. It is found under Put away."));
 }
 
 void PiecesModel::bringBack() {
-  tell(m_workbench.ask(m_chosen, core::intents::BringBack{}), tr("On the bench again."));
+  const bool design = chosenDesign();
+  tell(design ? m_workbench.bringDesignBack(m_chosen) : m_workbench.ask(m_chosen, core::intents::BringBack{}),
+       design ? tr("Back among the pieces.") : tr("On the bench again."));
 }
 
 bool PiecesModel::onceMore() {

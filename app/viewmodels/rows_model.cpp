@@ -27,13 +27,14 @@ QVariant RowsModel::data(const QModelIndex& index, int role) const {
     case Chosen: return row.chosen;
     case Act: return row.act;
     case Picture: return row.picture;
+    case Missing: return row.missing;
     default: return {};
   }
 }
 
 QHash<int, QByteArray> RowsModel::roleNames() const {
   return {{Title, "title"},     {Of, "of"},         {Value, "value"}, {Note, "note"},
-          {Problem, "problem"}, {Chosen, "chosen"}, {Act, "act"},     {Picture, "picture"}};
+          {Problem, "problem"}, {Chosen, "chosen"}, {Act, "act"},     {Picture, "picture"}, {Missing, "missing"}};
 }
 
 }  // namespace app::viewmodels

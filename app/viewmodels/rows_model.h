@@ -23,9 +23,10 @@ class RowsModel : public QAbstractListModel {
     bool chosen = false;
     bool act = false;      // does something, holds nothing
     QString picture = {};  // hash of a photograph; "" for none
+    bool missing = false;  // has to be entered and is not
     friend bool operator==(const Row&, const Row&) = default;
   };
-  enum Role { Title = Qt::UserRole + 1, Of, Value, Note, Problem, Chosen, Act, Picture };
+  enum Role { Title = Qt::UserRole + 1, Of, Value, Note, Problem, Chosen, Act, Picture, Missing };
 
   using QAbstractListModel::QAbstractListModel;
 

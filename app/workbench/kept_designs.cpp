@@ -79,6 +79,12 @@ Message KeptDesigns::redo(const std::string& id) {
   return drafted == nullptr ? Message("design.no-such-design") : keep(id, core::record::redoDraft(*drafted));
 }
 
+Message KeptDesigns::move(const std::string& id, bool away) {
+  const Drafted* drafted = find(id);
+  if (drafted == nullptr) return Message("design.no-such-design");
+  return drafted->putAway == away ? Message() : keep(id, core::record::movedDraft(away));
+}
+
 Message KeptDesigns::taken(const std::string& id, const std::string& jobId) {
   return find(id) == nullptr ? Message("design.no-such-design") : keep(id, core::record::takenDraft(jobId));
 }

@@ -35,6 +35,8 @@ class KeptDesigns {
   core::base::Message change(const std::string& id, const core::base::Value& patch);
   core::base::Message undo(const std::string& id);
   core::base::Message redo(const std::string& id);
+  // Away, or back; nothing is written where it is there.
+  core::base::Message move(const std::string& id, bool away);
   core::base::Message taken(const std::string& id, const std::string& jobId);
 
  private:

@@ -277,6 +277,10 @@ Message Workbench::undoDesign(const std::string& id) { return told(d->designs.un
 
 Message Workbench::redoDesign(const std::string& id) { return told(d->designs.redo(id)); }
 
+Message Workbench::putDesignAway(const std::string& id) { return told(d->designs.move(id, true)); }
+
+Message Workbench::bringDesignBack(const std::string& id) { return told(d->designs.move(id, false)); }
+
 Message Workbench::told(Message refused) {
   if (!refused.id.empty()) return refused;
   emit designsChanged();

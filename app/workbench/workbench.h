@@ -56,6 +56,8 @@ class Workbench : public QObject {
   core::base::Message changeDesign(const std::string& id, const core::base::Value& patch);
   core::base::Message undoDesign(const std::string& id);
   core::base::Message redoDesign(const std::string& id);
+  core::base::Message putDesignAway(const std::string& id);
+  core::base::Message bringDesignBack(const std::string& id);
   // Takes the job file a design has become in; design.no-such-design is among the refusals.
   TakenIn takeDesign(const std::string& id);
   // The job file a job was taken in with; "" where it cannot be read.

@@ -36,11 +36,15 @@ class Folder {
       begin(event);
     } else if (event.type == type::kDesignChanged) {
       m_changes.insert(event.intentId);
+      m_drafted.putAway = false;
       if (live) change(event);
     } else if (event.type == type::kUndone) {
+      m_drafted.putAway = false;
       if (live && m_changes.contains(textOf(event.payload, "intent"))) m_drafted.lastUndo = event.intentId;
     } else if (event.type == type::kDesignTaken) {
       m_drafted.jobs.push_back(textOf(event.payload, "job"));
+    } else if (event.type == type::kDesignPutAway || event.type == type::kDesignBroughtBack) {
+      m_drafted.putAway = event.type == type::kDesignPutAway;
     } else {
       m_drafted.spoilt = true;
     }
@@ -122,5 +126,7 @@ EventDraft takenDraft(const std::string& jobId) {
   draft.payload.set("job", Value::text(jobId));
   return draft;
 }
+
+EventDraft movedDraft(bool away) { return designDraft(away ? type::kDesignPutAway : type::kDesignBroughtBack); }
 
 }  // namespace core::record

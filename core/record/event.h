@@ -58,6 +58,8 @@ inline constexpr const char* kTechniquesRenewed = "TechniquesRenewed";
 inline constexpr const char* kDesignBegun = "DesignBegun";
 inline constexpr const char* kDesignChanged = "DesignChanged";
 inline constexpr const char* kDesignTaken = "DesignTaken";
+inline constexpr const char* kDesignPutAway = "DesignPutAway";
+inline constexpr const char* kDesignBroughtBack = "DesignBroughtBack";
 // Of the shop.
 inline constexpr const char* kRoomEntered = "RoomEntered";
 inline constexpr const char* kSensorChosen = "SensorChosen";

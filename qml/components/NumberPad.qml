@@ -23,6 +23,8 @@ Grid {
         model: root.rows
 
         TouchKey {
+            id: digitKey
+
             required property int modelData
 
             objectName: "digit" + modelData
@@ -32,6 +34,13 @@ Grid {
             legendSize: root.legendSize
             lockout: Touch.padLockout
             onActed: root.digit(modelData)
+
+            // A keyboard's keys do what these do; its backspace is the pedal's affair.
+            Shortcut {
+                sequence: digitKey.legend
+                enabled: root.visible
+                onActivated: root.digit(digitKey.modelData)
+            }
         }
     }
     TouchKey {
@@ -43,6 +52,12 @@ Grid {
         legendSize: root.legendSize
         lockout: Touch.padLockout
         onActed: root.part()
+
+        Shortcut {
+            sequences: [".", ",", "/"]
+            enabled: root.visible
+            onActivated: root.part()
+        }
     }
     TouchKey {
         objectName: "digit0"
@@ -52,6 +67,12 @@ Grid {
         legendSize: root.legendSize
         lockout: Touch.padLockout
         onActed: root.digit(0)
+
+        Shortcut {
+            sequence: "0"
+            enabled: root.visible
+            onActivated: root.digit(0)
+        }
     }
     TouchKey {
         objectName: "erase"

@@ -15,7 +15,21 @@ Item {
 
     function keepAndGoOn() {
         if (writes ? form.keepText(line.text) : form.keep())
-            form.nextField();
+            goOn();
+    }
+    function goOn() {
+        form.nextField();
+        // From one line of text to the next nothing else changes.
+        if (writes)
+            line.begin(form.fieldValue);
+    }
+
+    // Backspace, or the pedal's way back, takes back the last digit before it leaves the field.
+    function stepBack() {
+        if (onPad && form.keyed)
+            form.erase();
+        else
+            form.leaveField();
     }
 
     onWritesChanged: writes ? line.begin(form.fieldValue) : line.leave()

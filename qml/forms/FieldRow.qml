@@ -13,6 +13,7 @@ Column {
     required property string note
     required property string problem
     required property bool act
+    required property bool missing
 
     signal asked(int field)
 
@@ -38,7 +39,7 @@ Column {
             id: name
             anchors.verticalCenter: parent.verticalCenter
             x: Metrics.mm(2)
-            text: (root.act ? "+ " : "") + root.title
+            text: (root.act ? root.value + " " : "") + root.title
             font.pixelSize: Metrics.deskText
             wrapMode: Text.NoWrap
         }
@@ -48,8 +49,8 @@ Column {
             anchors.rightMargin: Metrics.mm(2)
             width: parent.width - name.width - Metrics.mm(6)
             horizontalAlignment: Text.AlignRight
-            text: root.act ? "" : root.value === "" ? qsTr("to be entered") : root.value
-            color: root.value === "" ? Theme.worked : Theme.ink
+            text: root.act ? "" : root.missing ? qsTr("to be entered") : root.value === "" ? "–" : root.value
+            color: root.missing ? Theme.worked : root.value === "" ? Theme.quiet : Theme.ink
             font.bold: true
             font.pixelSize: Metrics.deskText
             wrapMode: Text.NoWrap

@@ -16,6 +16,7 @@ CornerFrame {
     signal numberAsked
     signal lookAsked
     signal jobsAsked
+    signal deskAsked
     signal roomAsked
     signal offTimeAsked
 
@@ -113,6 +114,14 @@ CornerFrame {
             height: Metrics.benchKey
             legend: qsTr("Jobs")
             onActed: root.jobsAsked()
+        },
+        TouchKey {
+            objectName: "desk"
+            visible: root.bench.kind === BenchViewModel.NoJob
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legend: qsTr("Desk")
+            onActed: root.deskAsked()
         }
     ]
 

@@ -60,7 +60,7 @@ Item {
         anchors.bottom: parent.bottom
         width: parent.width
         visible: !root.ofSteps
-        opacity: root.design.complete ? 1 : 0.45
+        opacity: root.design.holds ? 1 : 0.45
         drawing: root.design.drawing
 
         MouseArea {

@@ -146,7 +146,7 @@ Item {
     }
     function goBack() {
         if (editor.visible)
-            design.leaveField();
+            editor.stepBack();
         else
             jobsAsked();
     }

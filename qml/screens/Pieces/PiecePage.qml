@@ -129,7 +129,6 @@ DeskFrame {
         }
         Act {
             objectName: "putAway"
-            visible: !root.pieces.chosenDesign
             legend: root.pieces.chosenAway ? qsTr("Bring back") : qsTr("Put away")
             onActed: root.pieces.chosenAway ? root.pieces.bringBack() : root.pieces.putAway()
         }

@@ -27,7 +27,7 @@ DeskFrame {
     }
     function goBack(): bool {
         if (stock.entering !== FormViewModel.Nothing)
-            stock.leaveField();
+            editor.stepBack();
         else if (stock.formOpen)
             stock.closeForm();
         else

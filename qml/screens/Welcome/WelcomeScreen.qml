@@ -124,7 +124,7 @@ Item {
             }
             Answer {
                 objectName: "hearsIt"
-                legend: qsTr("I hear it")
+                legend: root.settings.sound !== "" ? qsTr("Go on") : qsTr("I hear it")
                 filled: true
                 onActed: root.page = 3
             }

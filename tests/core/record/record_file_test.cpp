@@ -49,7 +49,7 @@ TEST_CASE("what is wrong with a record file is told at its place, and nothing of
     CHECK_FALSE(read.record.has_value());
     return placesOf(read);
   };
-  CHECK(refused("record/1", "record/2") == "/format read.unknown-word\n");
+  CHECK(refused("record/1", "record/2") == "/format import.no-record\n");
   CHECK(refused("\"job\": \"one\"", "\"job\": \"o e\"").find("/job import.no-id\n") == 0);
   CHECK(refused(std::string(64, 'a'), std::string(64, 'A')) == "/texts/0/hash import.no-hash\n");
   CHECK(refused("\"kind\": \"technique\"", "\"kind\": \"song\"") == "/texts/1/kind read.unknown-word\n");
