@@ -107,6 +107,31 @@ TEST_CASE("a piece is designed from nothing by touch and started", "[touch]") {
   CHECK(maker.acts() <= 45);
 }
 
+TEST_CASE("a keyboard's digits are measures, and words stay with the field they were written for", "[touch]") {
+  DrivenBench bench(QString{});
+  Maker maker(bench);
+  bench.letGuardPass();
+  for (const char* answer : {"Millimetres", "I can read it", "I hear it", "A piece of mine"}) maker.press(answer);
+  bench.letGuardPass();
+  maker.press("width");
+  bench.type("2405");
+  bench.key("BackSpace");
+  bench.key("Return");
+  bench.type("320.5");
+  // A key that is a pedal's as well is deaf for a while after a press.
+  bench.letGuardPass();
+  bench.key("Return");
+  CHECK(at(bench, "/artwork/width") == "240 mm");
+  CHECK(at(bench, "/artwork/height") == "320.5 mm");
+  maker.press("Back");
+  maker.press("The piece");
+  maker.press("title");
+  maker.write("Ferry at low water");
+  maker.write("26-099");
+  CHECK(at(bench, "/title") == "Ferry at low water");
+  CHECK(at(bench, "/reference") == "26-099");
+}
+
 TEST_CASE("a border is drawn by hand, taken back and brought again", "[touch]") {
   DrivenBench bench(QString::fromLatin1(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json"));
   Maker maker(bench);

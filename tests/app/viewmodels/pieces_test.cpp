@@ -99,6 +99,50 @@ TEST_CASE("a piece put away leaves the board and the bench, and comes back") {
   CHECK(board.stage.desk().jobs().rowCount() == 2);
 }
 
+TEST_CASE("a design nobody goes on with is put away and found again") {
+  Board board({});
+  PiecesModel& pieces = board.pieces();
+  REQUIRE(board.stage.desk().design().beginFresh());
+  REQUIRE(pieces.count() == 1);
+  pieces.choose(0);
+  REQUIRE(pieces.chosenDesign());
+  pieces.putAway();
+  CHECK_FALSE(pieces.refused());
+  CHECK(pieces.chosenAway());
+  CHECK(pieces.count() == 0);
+  CHECK(pieces.away() == 1);
+  pieces.showAway(true);
+  REQUIRE(pieces.count() == 1);
+  pieces.bringBack();
+  CHECK(pieces.away() == 0);
+  pieces.showAway(false);
+  CHECK(pieces.count() == 1);
+}
+
+TEST_CASE("a piece is drawn and reckoned before it has a title, and goes to no bench without one") {
+  tests::Stage stage({});
+  auto& design = stage.desk().design();
+  REQUIRE(design.beginFresh());
+  CHECK_FALSE(design.holds());
+  const auto put = [&](const char* pointer, const char* value) {
+    core::base::Value patch = core::base::Value::array();
+    patch.append(core::base::Value::object()
+                     .set("op", core::base::Value::text("add"))
+                     .set("path", core::base::Value::text(pointer))
+                     .set("value", core::base::Value::text(value)));
+    REQUIRE(stage.workbench().changeDesign(stage.workbench().designs().all().front()->id, patch).id.empty());
+  };
+  put("/artwork/width", "240 mm");
+  put("/artwork/height", "320 mm");
+  CHECK(design.holds());
+  CHECK_FALSE(design.complete());
+  CHECK_FALSE(design.toBench());
+  CHECK(stage.workbench().jobs().empty());
+  put("/title", "Ferry at low water");
+  CHECK(design.complete());
+  CHECK(design.toBench());
+}
+
 TEST_CASE("a piece with something running is not put away, and why is said") {
   Board board({"heron"});
   REQUIRE(board.stage.workUntil([&] { return board.stage.workbench().schedule()->alerts.size() > 0; }));

@@ -105,3 +105,31 @@ TEST_CASE("what does not hold together stays at the desk, and what is not there 
   CHECK(core::base::dump(bench.work.undoDesign("elsewhere")).find("design.no-such-design") != std::string::npos);
   REQUIRE(bench.work.takeDesign("elsewhere").refusals.size() == 1);
 }
+
+TEST_CASE("a design put away stays so through a restart, and comes back by itself where it is changed") {
+  QTemporaryDir folder;
+  std::string id;
+  {
+    const auto store = openIn(folder);
+    Bench bench(*store, store->deviceId());
+    id = bench.work.beginDesign(parsed(demoJob()), "").value();
+    REQUIRE(bench.work.putDesignAway(id).id.empty());
+    CHECK(bench.work.designs().find(id)->putAway);
+    const std::string act = bench.work.lastIntentId();
+    REQUIRE(bench.work.putDesignAway(id).id.empty());
+    CHECK(bench.work.lastIntentId() == act);
+    CHECK(bench.work.putDesignAway("nowhere").id == "design.no-such-design");
+  }
+  const auto store = openIn(folder);
+  Bench bench(*store, store->deviceId());
+  CHECK(bench.work.designs().find(id)->putAway);
+  REQUIRE(bench.work.bringDesignBack(id).id.empty());
+  CHECK_FALSE(bench.work.designs().find(id)->putAway);
+  REQUIRE(bench.work.putDesignAway(id).id.empty());
+  REQUIRE(bench.work.changeDesign(id, replaced("/artwork/width", "311 mm")).id.empty());
+  CHECK_FALSE(bench.work.designs().find(id)->putAway);
+  REQUIRE(bench.work.putDesignAway(id).id.empty());
+  REQUIRE(bench.work.undoDesign(id).id.empty());
+  CHECK_FALSE(bench.work.designs().find(id)->putAway);
+  CHECK(core::base::dump(bench.work.undoDesign(id)) == "design.nothing-to-undo");
+}
