@@ -44,6 +44,12 @@ PieceDrawing drawn(const core::design::Design& design) {
   return drawing;
 }
 
+// ":7:12" of a file that is no JSON from there on, ":/mount/boards/1" of what was read; "" for the whole.
+QString placeOf(const core::base::Problem& problem) {
+  if (problem.line != 0) return QStringLiteral(":%1:%2").arg(problem.line).arg(problem.column);
+  return problem.pointer.empty() ? QString() : QLatin1Char(':') + toQt(problem.pointer);
+}
+
 // A piece's own file is written anew; another's, or whatever else has the name, stays as it is.
 QString freePath(const QString& stem, const std::string& jobId) {
   constexpr int kMostOfOneName = 1000;
@@ -309,7 +315,7 @@ void PiecesModel::takeIn(int row) {
   const auto firstOf = [&](const auto& problems, const auto& refusals) {
     for (const auto& problem : problems) {
       if (problem.severity == core::base::Severity::Error)
-        return tr("%1:%2: %3").arg(name, toQt(problem.pointer), words::text(problem.message, units));
+        return tr("%1: %2").arg(name + placeOf(problem), words::text(problem.message, units));
     }
     return refusals.empty() ? tr("%1 is no job file.").arg(name) : words::text(refusals.front(), units);
   };

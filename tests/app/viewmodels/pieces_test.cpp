@@ -5,7 +5,7 @@
 #include <QFile>
 #include <QTemporaryDir>
 
-#include "app/photographs/at_hand.h"
+#include "core/base/text.h"
 #include "tests/app/gallery/states.h"
 #include "tests/support/catch.h"
 #include "tests/support/files.h"
@@ -219,7 +219,7 @@ TEST_CASE("what is no job is told with its file and place, and nothing is taken 
   const std::string chart = jobFile("pilots-chart");
   board.put("a-empty.job.json", "");
   board.put("b-cut.job.json", chart.substr(0, chart.size() / 2));
-  board.put("c-wrong.job.json", "{\"format\": \"mountwright-job/1\", \"title\": 5}");
+  board.put("c-wrong.job.json", core::base::replaceAll(chart, "\"Pilot's chart of the outer bar\"", "5"));
   board.put("d-other.record.json",
             "{\"format\": \"mountwright-record/1\", \"job\": \"x\", \"texts\": [], \"events\": []}");
   board.put("e-letters.job.json", std::string("\xff\xfe\x00\x00", 4));
@@ -230,6 +230,8 @@ TEST_CASE("what is no job is told with its file and place, and nothing is taken 
     INFO(name << ": " << said.toStdString());
     CHECK(board.pieces().refused());
     CHECK(said.startsWith(QLatin1String(name)));
+    if (name[0] == 'b' || name[0] == 'f') CHECK(said.section(':', 1, 2).contains(':'));
+    if (name[0] == 'c') CHECK(said.contains(":/title: "));
     CHECK(board.pieces().all() == 0);
   }
   // Gone between being offered and being asked for.
