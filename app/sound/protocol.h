@@ -26,7 +26,7 @@ struct Command {
   Tone tone = Tone::Medium;  // of Play
   double decibels = 0;       // of Play
   int number = 0;            // of Say, 1 or more
-  QByteArray text = {};         // of Say, in UTF-8; line breaks become spaces
+  QByteArray text = {};      // of Say, in UTF-8; line breaks become spaces
   friend bool operator==(const Command&, const Command&) = default;
 };
 

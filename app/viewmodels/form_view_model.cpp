@@ -201,8 +201,15 @@ void FormViewModel::showFields() {
   const auto& fields = m_sections[m_section].fields;
   for (std::size_t i = 0; i < fields.size(); ++i) {
     const Field& one = fields[i];
-    rows.push_back({one.label, one.of == above ? QString() : one.of, one.value, one.note, joined(one.problems),
-                    static_cast<int>(i) == m_field, one.kind == Field::Kind::Act, {}, one.missing});
+    rows.push_back({one.label,
+                    one.of == above ? QString() : one.of,
+                    one.value,
+                    one.note,
+                    joined(one.problems),
+                    static_cast<int>(i) == m_field,
+                    one.kind == Field::Kind::Act,
+                    {},
+                    one.missing});
     above = one.of;
   }
   m_fieldRows.show(std::move(rows));

@@ -242,7 +242,8 @@ void PiecesModel::tell(const Message& refused, const QString& done) {
 
 void PiecesModel::putAway() {
   const bool design = chosenDesign();
-  tell(design ? m_workbench.putDesignAway(m_chosen) : m_workbench.ask(m_chosen, core::intents::PutAway{}), tr("Put away. It is found under Put away."));
+  tell(design ? m_workbench.putDesignAway(m_chosen) : m_workbench.ask(m_chosen, core::intents::PutAway{}),
+       tr("Put away. It is found under Put away."));
 }
 
 void PiecesModel::bringBack() {

@@ -33,8 +33,8 @@ QVariant RowsModel::data(const QModelIndex& index, int role) const {
 }
 
 QHash<int, QByteArray> RowsModel::roleNames() const {
-  return {{Title, "title"},     {Of, "of"},         {Value, "value"}, {Note, "note"},
-          {Problem, "problem"}, {Chosen, "chosen"}, {Act, "act"},     {Picture, "picture"}, {Missing, "missing"}};
+  return {{Title, "title"},   {Of, "of"},   {Value, "value"},     {Note, "note"},      {Problem, "problem"},
+          {Chosen, "chosen"}, {Act, "act"}, {Picture, "picture"}, {Missing, "missing"}};
 }
 
 }  // namespace app::viewmodels

@@ -172,9 +172,9 @@ struct UndoInShop {
   std::string intentId;
 };
 
-using ShopIntent = std::variant<EnterRoom, ChooseSensor, ChooseSetting, TellOffTime, CutSheet, DropOffcut, UndoInShop,
-                                EnterStock, CorrectStock, CountStock, MoveStock, RemoveStock, EnterBatch, CorrectBatch,
-                                UseUpBatch, NameMaker>;
+using ShopIntent =
+    std::variant<EnterRoom, ChooseSensor, ChooseSetting, TellOffTime, CutSheet, DropOffcut, UndoInShop, EnterStock,
+                 CorrectStock, CountStock, MoveStock, RemoveStock, EnterBatch, CorrectBatch, UseUpBatch, NameMaker>;
 
 std::string_view name(const Intent& intent);
 std::string_view name(Verdict verdict);

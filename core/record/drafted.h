@@ -23,7 +23,7 @@ struct Drafted {
   std::vector<std::string> jobs;  // that went to the bench from it, oldest first
   std::int64_t begunUtc = 0;      // ms
   std::int64_t changedUtc = 0;    // of the newest event
-  bool putAway = false;  // out of sight; whatever is changed of it brings it back
+  bool putAway = false;           // out of sight; whatever is changed of it brings it back
   // Events that could not be read or applied: nothing may be changed on top of them.
   bool spoilt = false;
 

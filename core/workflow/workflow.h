@@ -80,7 +80,7 @@ struct WorkflowStep {
   std::optional<units::Duration> keeps;  // shelf life of what a shop step makes
   std::string keepsSource;
   std::optional<craft::Reversal> reversal;  // of its technique
-  std::vector<std::string> needs;        // alternatives already chosen
+  std::vector<std::string> needs;           // alternatives already chosen
   std::vector<std::string> makes;
   std::vector<std::string> ends;
   std::vector<WorkflowWait> waits;

@@ -134,8 +134,7 @@ TEST_CASE("labour is the hands' own minutes at the maker's rate") {
   const auto steps = commands.run(QStringList{QStringLiteral("steps"), QStringLiteral("--json"), file} + recipes);
   double minutes = 0;
   const Value composed = tests::parsed(steps.out);
-  for (const Value& step : member(composed, "steps").items())
-    minutes += member(step, "work").asNumber();
+  for (const Value& step : member(composed, "steps").items()) minutes += member(step, "work").asNumber();
   REQUIRE(minutes > 60);
   const auto ran = commands.run(QStringList{QStringLiteral("materials"), QStringLiteral("--json"), file} + recipes);
   REQUIRE(ran.exit == app::commands::kDone);

@@ -17,7 +17,7 @@ struct ShownText {
   double awayMm = 800;   // from where it must be read
   bool inKey = false;
   bool active = true;  // not of a key that cannot be used now
-  bool fits = true;  // the letters lie within the item's own room, none left out
+  bool fits = true;    // the letters lie within the item's own room, none left out
   QColor ink;
   int pixelSize = 0;
 };
