@@ -234,6 +234,9 @@ Figures::Figures(const Job& job, const Layout& layout, UnitSystem system, const 
   // Grown step by step, so many texts are moved more often than they are made.
   m_figures.reserve(512);
   Collector out(m_figures, system);
+  // What the job was given as, to hold the work against; nothing is cut to it.
+  out.check("art.width", job.artwork.width.inMillimetres());
+  out.check("art.height", job.artwork.height.inMillimetres());
   out.length("visible.width", layout.visible.width, Rounding::Down);
   out.length("visible.height", layout.visible.height, Rounding::Down);
   out.length("outer.width", layout.outerWidth, Rounding::Down);

@@ -37,12 +37,23 @@ bool Dimension::ofPiece() {
   if (is("outer.width")) return across(edge.left, edge.right, (opening.bottom + edge.bottom) / 2);
   if (is("outer.height")) return down(edge.top, edge.bottom, (opening.right + edge.right) / 2);
   if (is("art.left") || is("art.top")) return ofArt();
+  if (is("art.width") || is("art.height")) return ofShownPart(opening);
   const double level = sideLevel(m_layout.boards.back().sightOutline);
   return sizeOf(opening, level, "visible.") ||
          borderOf(face, level, "border.seen.", m_layout.seenTop, m_layout.seenBottom, m_layout.seenLeft,
                   m_layout.seenRight) ||
          borderOf(face, level, "border.framed.", m_layout.framedTop, m_layout.framedBottom, m_layout.framedLeft,
                   m_layout.framedRight);
+}
+
+// It is covered, or has air round it, alike on all sides.
+bool Dimension::ofShownPart(const Rectangle& opening) {
+  const double aside = (m_design.job.artwork.width.inMillimetres() - (opening.right - opening.left)) / 2;
+  const double above = (m_design.job.artwork.height.inMillimetres() - (opening.bottom - opening.top)) / 2;
+  const Rectangle shown{opening.left - aside, opening.top - above, opening.right + aside, opening.bottom + above};
+  m_result.primitives.push_back({"art", Role::Artwork, ring(shown)});
+  return is("art.width") ? across(shown.left, shown.right, middleY(shown))
+                         : down(shown.top, shown.bottom, middleX(shown));
 }
 
 bool Dimension::ofArt() {
