@@ -81,6 +81,7 @@ void theBoards(Builder& build) {
     const std::string board = core::base::pointerTo("/mount/boards", i);
     const std::string id = build.textAt(board + "/id");
     build.of(tr("%1 board").arg(QString::fromStdString(id)), id);
+    build.text(tr("what board"), board + "/material");
     build.length(tr("thickness"), board + "/thickness");
     if (i > 0) {
       const QString flat = build.figure("board." + id + ".reveal.flat");

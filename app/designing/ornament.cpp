@@ -92,7 +92,9 @@ void theBands(Builder& build) {
       build.length(tr("ground up to it"), band + "/offset");
     }
     build.length(tr("width"), band + "/width").note =
-        noted(build.figure("band." + id + ".strip.horizontal"), QT_TRANSLATE_NOOP("design", "longer strips %1"));
+        noted(build.figure("band." + id + ".strip.horizontal"),
+              QT_TRANSLATE_NOOP("design", "strips top and bottom %1")) +
+        noted(build.figure("band." + id + ".strip.vertical"), QT_TRANSLATE_NOOP("design", ", left and right %1"));
     build.length(tr("trim at each end"), band + "/trim", QStringLiteral("0 mm"));
     build.length(tr("repeat of the pattern"), band + "/repeat", tr("none"));
     theCorners(build, index++);

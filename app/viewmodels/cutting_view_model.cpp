@@ -176,7 +176,8 @@ void CuttingViewModel::showOver() {
     m_lines << tr("Every piece of this job is cut.");
     return;
   }
-  m_lines << tr("These have no sheet they could be cut from:");
+  m_heading = tr("No sheet to cut from");
+  m_lines << tr("Nothing in stock serves these. What there is to cut from is entered at the desk, under Materials:");
   for (const auto& piece : m_cutting.pieces) {
     m_lines << tr("%1 × %2, %3").arg(piece.count).arg(words::pieceName(piece), size(piece.width, piece.height));
   }

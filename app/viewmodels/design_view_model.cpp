@@ -292,7 +292,9 @@ void DesignViewModel::showSteps() {
       for (; end < steps.size() && steps[end].technique == steps[i].technique; ++end) {
         hands = hands + steps[end].work.likely;
         for (const auto& wait : steps[end].waits) {
-          const QString one = tr("%1 %2").arg(toQt(wait.title), words::span(wait.opens));
+          // Of what is open at once only how long it stays so is worth saying.
+          const bool atOnce = wait.closes && wait.opens.late.inMilliseconds() == 0;
+          const QString one = tr("%1 %2").arg(toQt(wait.title), words::span(atOnce ? *wait.closes : wait.opens));
           if (!waits.contains(one)) waits << one;
         }
       }

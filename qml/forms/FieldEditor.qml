@@ -101,11 +101,13 @@ Item {
         onPart: root.form.part()
         onErased: root.form.erase()
     }
-    Row {
+    // Each key has its place for good, whatever else is there.
+    Item {
         id: keys
         anchors.bottom: parent.bottom
-        spacing: Metrics.deskGap
-        readonly property double keyWidth: (root.width - 2 * spacing) / 3
+        width: parent.width
+        height: Metrics.mm(12)
+        readonly property double keyWidth: (root.width - 2 * Metrics.deskGap) / 3
 
         TouchKey {
             objectName: "leaveField"
@@ -117,6 +119,7 @@ Item {
         }
         TouchKey {
             objectName: "units"
+            x: keys.keyWidth + Metrics.deskGap
             visible: root.form.entering === FormViewModel.Length
             width: keys.keyWidth
             height: Metrics.mm(12)
@@ -126,6 +129,7 @@ Item {
         }
         TouchKey {
             objectName: "keepField"
+            x: 2 * (keys.keyWidth + Metrics.deskGap)
             visible: !root.chooses
             width: keys.keyWidth
             height: Metrics.mm(12)

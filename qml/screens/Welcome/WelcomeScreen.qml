@@ -119,6 +119,7 @@ Item {
 
             Answer {
                 objectName: "tryOut"
+                visible: root.settings.sound === ""
                 legend: qsTr("Sound it")
                 onActed: root.settings.soundAsked()
             }
