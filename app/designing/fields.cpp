@@ -77,6 +77,15 @@ void whatShows(Builder& build) {
 void theBoards(Builder& build) {
   const std::size_t count = build.countAt("/mount/boards");
   build.section(tr("Boards"), counted(count));
+  // First, where it is seen however many there are; leaving one out stands far from it.
+  constexpr std::size_t kMostBoards = 3;
+  if (count < kMostBoards) {
+    const char* id = count == 1 ? "under" : "inmost";
+    Value board = Value::object();
+    board.set("id", Value::text(id)).set("thickness", Value::text("1.5 mm")).set("reveal", Value::text("6 mm"));
+    board.set("bevel", Value::object().set("angle", Value::integer(45)));
+    build.act(tr("One more board beneath"), patchOf({addTo("/mount/boards/-", board)}));
+  }
   for (std::size_t i = 0; i < count; ++i) {
     const std::string board = core::base::pointerTo("/mount/boards", i);
     const std::string id = build.textAt(board + "/id");
@@ -92,14 +101,6 @@ void theBoards(Builder& build) {
         plan.isEmpty() ? QString() : tr("seen as %1 from the front").arg(plan);
   }
   build.of({});
-  constexpr std::size_t kMostBoards = 3;
-  if (count < kMostBoards) {
-    const char* id = count == 1 ? "under" : "inmost";
-    Value board = Value::object();
-    board.set("id", Value::text(id)).set("thickness", Value::text("1.5 mm")).set("reveal", Value::text("6 mm"));
-    board.set("bevel", Value::object().set("angle", Value::integer(45)));
-    build.act(tr("One more board beneath"), patchOf({addTo("/mount/boards/-", board)}));
-  }
   if (count > 1) {
     build.act(tr("Leave the lowest board out"),
               patchOf({removeFrom(core::base::pointerTo("/mount/boards", count - 1))}));

@@ -395,7 +395,7 @@ const std::vector<State>& states() {
       {"design-work", "design", {}, kDesign(0)},
       {"design-text", "design", {}, kDesign(1, 0)},
       {"design-boards", "design", {}, kDesign(3, -1, DesignViewModel::View::Section)},
-      {"design-length", "design", {}, kDesign(3, 0)},
+      {"design-length", "design", {}, kDesign(3, 2)},
       {"design-window", "design", {}, kDesign(4, 0)},
       {"design-borders", "design", {}, kDesign(5)},
       {"design-proportions", "design", {}, kDesign(5, 2)},
