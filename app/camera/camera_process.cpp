@@ -13,10 +13,9 @@ constexpr int kEndMilliseconds = 1000;
 
 }  // namespace
 
-CameraProcess::CameraProcess(QString program, QObject* parent)
-    : QObject(parent), m_program(std::move(program)), m_process(this), m_dark(this) {
+CameraProcess::CameraProcess(const QString& program, QObject* parent) : QObject(parent), m_process(this), m_dark(this) {
   m_dark.setSingleShot(true);
-  m_process.setProgram(m_program);
+  m_process.setProgram(program);
   // The library talks of every format it tries.
   m_process.setStandardErrorFile(QProcess::nullDevice());
   connect(&m_dark, &QTimer::timeout, this, [this] { lose(Lost::Refused, {}); });

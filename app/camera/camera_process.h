@@ -19,7 +19,7 @@ class CameraProcess : public QObject {
   // taken could not be written. Missing: the program's own part that looks through it is not there or fails.
   enum class Lost { NoCamera, Refused, Unwritten, Missing };
 
-  explicit CameraProcess(QString program, QObject* parent = nullptr);
+  explicit CameraProcess(const QString& program, QObject* parent = nullptr);
   ~CameraProcess() override;
 
   // The camera beside the running program.
@@ -46,7 +46,6 @@ class CameraProcess : public QObject {
   void obey(const Answer& answer);
   void lose(Lost why, const QString& detail);
 
-  const QString m_program;
   QProcess m_process;
   AnswerReader m_reader;
   QTimer m_dark;       // from the start, or a frame, until it is believed that none comes

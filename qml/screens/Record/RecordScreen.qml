@@ -39,6 +39,12 @@ DeskFrame {
         else
             keepNote();
     }
+    function fromFile() {
+        if (camera.up)
+            camera.close();
+        record.findPictures();
+        choosesPicture = true;
+    }
     function keepNote() {
         if (record.addNote(writing.text))
             writing.text = "";
@@ -142,10 +148,7 @@ DeskFrame {
                     width: (parent.width - parent.spacing) / 2
                     legend: qsTr("Picture from a file")
                     enabled: !root.record.busy
-                    onActed: {
-                        root.record.findPictures();
-                        root.choosesPicture = true;
-                    }
+                    onActed: root.fromFile()
                 }
             }
             Words {
@@ -204,108 +207,16 @@ DeskFrame {
                 onActed: root.record.remove()
             }
         }
-        Item {
+        CameraPane {
             anchors.fill: parent
-            visible: root.camera.up
-
-            CameraItem {
-                anchors.top: parent.top
-                anchors.bottom: still.top
-                anchors.bottomMargin: Metrics.mm(2)
-                width: parent.width
-                camera: root.camera
-            }
-            Words {
-                id: still
-                anchors.bottom: shutter.top
-                anchors.bottomMargin: text === "" ? 0 : Metrics.mm(2)
-                width: parent.width
-                height: text === "" ? 0 : implicitHeight
-                text: root.camera.said
-                font.pixelSize: Metrics.deskText
-            }
-            Flow {
-                id: shutter
-                anchors.bottom: parent.bottom
-                width: parent.width
-                spacing: Metrics.deskGap
-
-                Act {
-                    objectName: "shutter"
-                    visible: root.camera.live
-                    legend: qsTr("Take it")
-                    filled: true
-                    onActed: root.camera.take()
-                }
-                Act {
-                    objectName: "otherCamera"
-                    visible: root.camera.live && root.camera.several
-                    legend: qsTr("Other camera")
-                    onActed: root.camera.turn()
-                }
-                Act {
-                    objectName: "fileInstead"
-                    visible: !root.camera.live
-                    legend: qsTr("Picture from a file")
-                    onActed: {
-                        root.camera.close();
-                        root.record.findPictures();
-                        root.choosesPicture = true;
-                    }
-                }
-                Act {
-                    objectName: "leaveCamera"
-                    legend: qsTr("Back")
-                    onActed: root.camera.close()
-                }
-            }
+            camera: root.camera
+            onFileAsked: root.fromFile()
         }
-        Item {
+        PictureList {
             anchors.fill: parent
             visible: root.choosesPicture
-
-            Words {
-                id: which
-                width: parent.width
-                text: root.record.pictures.count === 0 ? qsTr("No picture was found among this tablet's pictures and downloads, or on what is plugged in.") : qsTr("Which picture?")
-                font.pixelSize: Metrics.deskText
-            }
-            ListView {
-                anchors.top: which.bottom
-                anchors.topMargin: Metrics.mm(2)
-                anchors.bottom: leave.top
-                anchors.bottomMargin: Metrics.mm(2)
-                width: parent.width
-                clip: true
-                model: root.record.pictures
-                spacing: Metrics.mm(1.5)
-                boundsBehavior: Flickable.StopAtBounds
-
-                delegate: TouchKey {
-                    required property int index
-                    required property string title
-                    required property string note
-
-                    objectName: "picture" + index
-                    width: ListView.view.width
-                    height: Metrics.mm(13)
-                    legend: title
-                    legendSize: Metrics.deskText
-                    hint: note
-                    hintSize: Metrics.deskLabel
-                    onActed: {
-                        root.record.keepPicture(index);
-                        root.choosesPicture = false;
-                    }
-                }
-            }
-            Act {
-                id: leave
-                objectName: "leavePictures"
-                anchors.bottom: parent.bottom
-                legend: qsTr("Back")
-                onActed: root.choosesPicture = false
-            }
+            record: root.record
+            onOver: root.choosesPicture = false
         }
     }
 }
