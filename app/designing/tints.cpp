@@ -36,7 +36,7 @@ QColor colourNamed(const std::string& name) {
   if (found != kOfTheBench.end()) return QColor(QString::fromLatin1(found->second));
   QString plain = convert::toQt(name);
   plain.remove(QLatin1Char(' '));
-  return QColor::isValidColor(plain) ? QColor(plain) : QColor();
+  return QColor::isValidColorName(plain) ? QColor(plain) : QColor();
 }
 
 Tints tintsOf(const core::design::Design& design) {
