@@ -6,9 +6,14 @@
 #include <QLockFile>
 #include <QScreen>
 #include <QStandardPaths>
+#include <clocale>
+#include <cstring>
 #include <iostream>
 #include <memory>
 #include <optional>
+#ifdef Q_OS_UNIX
+#include <langinfo.h>
+#endif
 
 #include "app/alerts/alerts.h"
 #include "app/aside/aside.h"
@@ -256,9 +261,21 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   return QGuiApplication::exec();
 }
 
+// Qt says on the error stream that a locale is not UTF-8, and goes on as if it were: no trouble of who only asks for
+// figures.
+void useUtf8() {
+#ifdef Q_OS_UNIX
+  std::setlocale(LC_CTYPE, "");
+  if (std::strcmp(nl_langinfo(CODESET), "UTF-8") == 0) return;
+  qunsetenv("LC_ALL");
+  qputenv("LC_CTYPE", "C.UTF-8");
+#endif
+}
+
 }  // namespace
 
 int main(int argc, char* argv[]) {
+  useUtf8();
   QStringList arguments;
   bool selfTest = false;
   for (int i = 1; i < argc; ++i) {
