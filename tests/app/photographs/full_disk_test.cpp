@@ -1,7 +1,4 @@
 // A real disk of two megabytes, in a name space of its own so that nothing else sees it.
-#include <sched.h>
-#include <sys/mount.h>
-
 #include <QDir>
 
 #include "app/photographs/photographs.h"
@@ -9,6 +6,7 @@
 #include "tests/app/photographs/pictures.h"
 #include "tests/support/catch.h"
 #include "tests/support/folders.h"
+#include "tests/support/mounts_apart.h"
 
 using namespace tests;
 using app::photographs::Photographs;
@@ -20,8 +18,8 @@ TEST_CASE("a real disk that is full keeps what it holds, tells, and takes a smal
   REQUIRE(folders.write("large.jpg", encoded(noise(2200, 1600), "jpg", 95)));
   const QString disk = folders.path("disk");
   const int said = inChild([&] {
-    if (::unshare(CLONE_NEWNS) != 0 || ::mount("none", "/", nullptr, MS_REC | MS_PRIVATE, nullptr) != 0) return 10;
-    if (::mount("none", QFile::encodeName(disk).constData(), "tmpfs", 0, "size=2m") != 0) return 11;
+    MountsApart mounts(QFile::encodeName(disk).toStdString());
+    if (!mounts.disk("size=2m")) return 10;
     const Photographs photographs(disk + "/photographs");
     const auto first = photographs.keep(folders.path("small.jpg"));
     if (!first) return 1;
