@@ -1,9 +1,11 @@
 #include "app/face/face.h"
 
+#include <QCoreApplication>
 #include <QQmlError>
 #include <QQuickItem>
 #include <QScreen>
 
+#include "app/face/letters.h"
 #include "app/face/small_pictures.h"
 #include "app/viewmodels/registration.h"
 
@@ -25,6 +27,10 @@ double dotsPerMillimetre(const QScreen* screen) {
 
 Face::Face(viewmodels::Desk& desk, QObject* parent) : QObject(parent), m_desk(desk) {
   viewmodels::registerTypes();
+  for (const QString& family : chooseLetters()) {
+    m_warnings
+        << QCoreApplication::translate("bench", "The letters %1 are not installed: texts may not fit.").arg(family);
+  }
   m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
   // The engine owns it.
   m_engine.addImageProvider(QStringLiteral("photographs"), new SmallPictures(desk.workbench()));

@@ -12,15 +12,8 @@ QtObject {
     // At the desk it is held or leaned over.
     property double deskDistance: 420
 
-    readonly property string family: {
-        const wanted = ["Noto Sans", "DejaVu Sans Condensed", "DejaVu Sans"];
-        const there = Qt.fontFamilies();
-        for (const name of wanted) {
-            if (there.includes(name))
-                return name;
-        }
-        return Qt.application.font.family;
-    }
+    // Chosen by the program where its window is made.
+    readonly property string family: Qt.application.font.family
     readonly property TextMetrics capital: TextMetrics {
         font.family: root.family
         font.pixelSize: 1000

@@ -7,9 +7,11 @@
 #include "tests/support/catch.h"
 
 #include <QGuiApplication>
+#include <QRegularExpression>
 #include <set>
 
 #include "app/face/face.h"
+#include "app/face/letters.h"
 #include "tests/app/gallery/settled.h"
 #include "tests/app/gallery/states.h"
 #include "tests/app/measure/shown.h"
@@ -139,6 +141,23 @@ TEST_CASE("no text is under sixteen minutes of arc, and the act not under twenty
     }
   }
   CHECK(titles > 20);
+}
+
+TEST_CASE("every letter is drawn from the program's own faces, whatever else is installed", "[measure]") {
+  const QString letters = QString::fromLatin1(app::face::kLetters);
+  const QString behind = QString::fromLatin1(app::face::kLettersBehind);
+  std::set<QString> plain;
+  for (const Visit& visit : visits()) {
+    for (const tests::ShownText& text : visit.shown.texts) {
+      INFO(about(visit) << " \"" << text.text.toStdString() << "\" in " << text.families.join(", ").toStdString());
+      REQUIRE_FALSE(text.families.isEmpty());
+      for (const QString& family : text.families) CHECK((family == letters || family == behind));
+      // Behind it stands nothing but what it lacks: words and digits are never another's.
+      if (text.text.contains(QRegularExpression(QStringLiteral("[0-9A-Za-z]")))) CHECK(text.families.contains(letters));
+      plain.insert(text.text);
+    }
+  }
+  CHECK(plain.size() > 100);
 }
 
 TEST_CASE("the figure being worked subtends 45 minutes of arc as it is really drawn", "[measure]") {

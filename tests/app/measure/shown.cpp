@@ -1,7 +1,10 @@
 #include "tests/app/measure/shown.h"
 
 #include <QFontMetricsF>
+#include <QGlyphRun>
 #include <QHash>
+#include <QRawFont>
+#include <QTextLayout>
 
 #include <algorithm>
 #include <cmath>
@@ -21,6 +24,20 @@ double apart(const QColor& a, const QColor& b) {
 
 bool isKey(const QQuickItem* item) { return item->property("isKey").toBool(); }
 
+// What lays the text out asks each character's font; a family that was only wished for is not among them.
+QStringList familiesOf(const QString& text, const QFont& font) {
+  QTextLayout layout(text, font);
+  layout.beginLayout();
+  layout.createLine();
+  layout.endLayout();
+  QStringList families;
+  for (const QGlyphRun& run : layout.glyphRuns()) {
+    const QString family = run.rawFont().familyName();
+    if (!families.contains(family)) families << family;
+  }
+  return families;
+}
+
 ShownText textOf(const QQuickItem* item, double away, bool inKey) {
   ShownText shown;
   shown.text = item->property("text").toString();
@@ -29,6 +46,7 @@ ShownText textOf(const QQuickItem* item, double away, bool inKey) {
   shown.active = item->isEnabled();
   const QFont font = item->property("font").value<QFont>();
   shown.pixelSize = font.pixelSize();
+  shown.families = familiesOf(shown.text, font);
   shown.capPixels = QFontMetricsF(font).capHeight();
   shown.ink = item->property("color").value<QColor>();
   const double width = item->property("contentWidth").toDouble();

@@ -20,6 +20,7 @@ struct ShownText {
   bool fits = true;    // the letters lie within the item's own room, none left out
   QColor ink;
   int pixelSize = 0;
+  QStringList families;  // of the fonts its letters are really drawn from, in the order they come
 };
 
 struct ShownKey {

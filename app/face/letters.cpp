@@ -1,0 +1,24 @@
+#include "app/face/letters.h"
+
+#include <QFontDatabase>
+#include <QGuiApplication>
+
+namespace app::face {
+
+QStringList chooseLetters() {
+  const QString letters = QString::fromLatin1(kLetters);
+  const QString behind = QString::fromLatin1(kLettersBehind);
+  QStringList missing;
+  for (const QString& family : {letters, behind}) {
+    if (!QFontDatabase::hasFamily(family)) missing << family;
+  }
+  if (QFont::substitutes(letters).isEmpty()) QFont::insertSubstitution(letters, behind);
+  if (!missing.contains(letters)) {
+    QGuiApplication::setFont(QFont(letters));
+  } else if (!missing.contains(behind)) {
+    QGuiApplication::setFont(QFont(behind));
+  }
+  return missing;
+}
+
+}  // namespace app::face
