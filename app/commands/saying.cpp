@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "app/convert/text.h"
 #include "app/words/words.h"
+#include "core/base/text.h"
 
 namespace app::commands {
 namespace {
@@ -10,22 +12,27 @@ namespace {
 using core::base::Message;
 using core::base::Problem;
 
+// What is said in one line stays in it, and commands no terminal.
 QString oneLine(const QString& text) {
-  QString line;
-  for (const QChar c : text) {
-    const bool breaks = c.unicode() < 0x20 || (c.unicode() >= 0x7f && c.unicode() < 0xa0) || c.unicode() == 0x2028 ||
-                        c.unicode() == 0x2029;
-    line += breaks ? QStringLiteral("\\u%1").arg(static_cast<int>(c.unicode()), 4, 16, QLatin1Char('0')) : QString(c);
+  return convert::toQt(core::base::shownText(convert::fromQt(text), core::base::Lines::One));
+}
+
+// The words of a message may have several lines; what is put into them has one.
+Message inOneLine(Message message) {
+  for (auto& [name, argument] : message.arguments) {
+    if (auto* text = std::get_if<std::string>(&argument)) *text = core::base::shownText(*text, core::base::Lines::One);
   }
-  return line;
+  return message;
 }
 
 }  // namespace
 
-void sayLine(std::ostream& stream, const QString& text) { stream << text.toStdString() << '\n'; }
+void sayLine(std::ostream& stream, const QString& text) {
+  stream << core::base::shownText(convert::fromQt(text), core::base::Lines::Several) << '\n';
+}
 
 void say(std::ostream& stream, const Message& message, UnitSystem units) {
-  sayLine(stream, words::text(message, units));
+  sayLine(stream, words::text(inOneLine(message), units));
 }
 
 void sayProblem(std::ostream& stream, const QString& file, const Problem& problem, UnitSystem units) {
@@ -44,7 +51,11 @@ void sayProblem(std::ostream& stream, const QString& file, const Message& messag
   sayProblem(stream, file, problem, units);
 }
 
-void sayTable(std::ostream& stream, const std::vector<QStringList>& rows, const std::vector<Align>& columns) {
+void sayTable(std::ostream& stream, const std::vector<QStringList>& given, const std::vector<Align>& columns) {
+  std::vector<QStringList> rows = given;
+  for (QStringList& row : rows) {
+    for (QString& cell : row) cell = oneLine(cell);
+  }
   std::vector<qsizetype> widths(columns.size(), 0);
   for (const QStringList& row : rows) {
     if (row.size() < static_cast<qsizetype>(columns.size())) continue;
@@ -67,7 +78,8 @@ void sayTable(std::ostream& stream, const std::vector<QStringList>& rows, const 
 }
 
 void sayJson(std::ostream& stream, const core::base::Value& value) {
-  stream << core::base::writeJson(value, 2) << '\n';
+  // Outside its texts JSON has no such characters, and within them it reads the escape as the character.
+  stream << core::base::shownText(core::base::writeJson(value, 2), core::base::Lines::Several) << '\n';
 }
 
 }  // namespace app::commands

@@ -13,11 +13,13 @@ namespace app::commands {
 
 using core::units::UnitSystem;
 
+// Whatever a text holds, none commands the terminal: control characters are written as \uXXXX (base::shownText), a
+// line end only where several lines may be said.
 void say(std::ostream& stream, const core::base::Message& message, UnitSystem units = UnitSystem::Millimetres);
 void sayLine(std::ostream& stream, const QString& text);
 
 // "FILE:/pointer: message", or "FILE:LINE:COL: message" where the place is one of the text. Never more than one
-// line: control characters in names and keys are written as \uXXXX. A notice says so in front of its message.
+// line. A notice says so in front of its message.
 void sayProblem(std::ostream& stream, const QString& file, const core::base::Problem& problem,
                 UnitSystem units = UnitSystem::Millimetres);
 // A problem of the whole file: "FILE:: message".

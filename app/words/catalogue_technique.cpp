@@ -112,6 +112,9 @@ const std::vector<Entry>& techniqueEntries() {
       {"technique.folder-missing", QT_TRANSLATE_NOOP("words", "there is no such folder")},
       {"recipes.not-found", QT_TRANSLATE_NOOP("words", "there is no folder of techniques at {path}")},
 
+      {"compose.too-many-steps", QT_TRANSLATE_NOOP("words", "the work would have more than {most} steps")},
+      {"compose.too-much",
+       QT_TRANSLATE_NOOP("words", "the techniques say too much of too many things for their steps to be put in order")},
       {"compose.cycle", QT_TRANSLATE_NOOP("words", "these steps wait for each other: {path}")},
       {"compose.nobody-makes", QT_TRANSLATE_NOOP("words", "nothing makes \"{fact}\", which {step} needs")},
       {"compose.no-such-role", QT_TRANSLATE_NOOP("words", "no technique has the role \"{role}\"")},

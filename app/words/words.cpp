@@ -23,7 +23,10 @@ constexpr std::size_t kLongestNumber = 9;
 struct ArgumentText {
   UnitSystem units;
 
-  std::string operator()(const std::string& text) const { return text; }
+  // Whatever a file or a file's name holds, it commands no screen and no terminal.
+  std::string operator()(const std::string& text) const {
+    return core::base::shownText(text, core::base::Lines::Several);
+  }
   std::string operator()(std::int64_t number) const { return std::to_string(number); }
   std::string operator()(double number) const {
     if (!std::isfinite(number)) return "?";

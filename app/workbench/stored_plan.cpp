@@ -5,6 +5,8 @@
 #include "app/convert/content_hash.h"
 #include "app/words/words.h"
 #include "core/base/json.h"
+#include "core/base/strict_reader.h"
+#include "core/base/text.h"
 #include "core/craft/catalogue.h"
 #include "core/craft/technique_reader.h"
 #include "core/record/renewal.h"
@@ -24,6 +26,12 @@ std::optional<std::string> textOf(const Value& object, std::string_view key) {
   const Value* value = object.find(key);
   if (value == nullptr || value->kind() != Value::Kind::Text) return std::nullopt;
   return value->asText();
+}
+
+// What names a job may be from before names had a length.
+std::string shownOf(const Value& payload, std::string_view key) {
+  using namespace core::base;
+  return shownText(textOf(payload, key).value_or(""), Lines::One, kLongestName);
 }
 
 std::string firstError(const core::base::Problems& problems) {
@@ -52,8 +60,8 @@ std::optional<TakeIn> readTakenIn(const Value& payload) {
   auto techniques = readTechniques(payload);
   if (!jobHash || !techniques) return std::nullopt;
   takenIn.jobHash = *jobHash;
-  takenIn.title = textOf(payload, "title").value_or("");
-  takenIn.reference = textOf(payload, "reference").value_or("");
+  takenIn.title = shownOf(payload, "title");
+  takenIn.reference = shownOf(payload, "reference");
   takenIn.techniques = *std::move(techniques);
   return takenIn;
 }
@@ -91,7 +99,7 @@ Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::stri
   };
   auto jobText = textOfHash(takenIn.jobHash, takenIn.title);
   if (!jobText) return jobText.error();
-  core::design::ReadDesign read = core::design::readDesign(jobText.value());
+  core::design::ReadDesign read = core::design::readDesign(jobText.value(), core::base::Source::Kept);
   if (!read.design) return Message("kept.job-unreadable").with("detail", firstError(read.problems));
 
   core::craft::Catalogue catalogue;
@@ -100,7 +108,7 @@ Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::stri
     if (!known) {
       auto text = textOfHash(used.hash, used.id);
       if (!text) return text.error();
-      core::craft::ReadTechnique technique = core::craft::readTechnique(text.value());
+      core::craft::ReadTechnique technique = core::craft::readTechnique(text.value(), core::base::Source::Kept);
       if (!technique.technique) {
         return Message("kept.technique-unreadable")
             .with("technique", used.id)

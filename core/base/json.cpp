@@ -116,6 +116,12 @@ Value& Value::set(std::string_view key, Value member) {
   return *this;
 }
 
+Value& Value::setNew(std::string_view key, Value member) {
+  ENSURE(m_kind == Kind::Object);
+  m_members.emplace_back(std::string(key), std::move(member));
+  return *this;
+}
+
 namespace {
 
 // Builds values from the library's events. The library's own tree would drop a repeated key and forget
@@ -140,9 +146,11 @@ class Builder {
   bool end_array() { return close(); }
 
   bool key(std::string& name) {
-    m_open.back().key = name;
-    m_open.back().isRepeat = !m_open.back().seen.insert(name).second;
-    return true;
+    Open& open = m_open.back();
+    if (name.size() > kMaximumJsonKeyBytes) return refuse("json.key-too-long", kMaximumJsonKeyBytes);
+    open.key = name;
+    open.isRepeat = !open.seen.insert(name).second;
+    return open.seen.size() <= kMaximumJsonKeys || refuse("json.too-many-keys", kMaximumJsonKeys);
   }
 
   bool parse_error(std::size_t position, const std::string&, const nlohmann::detail::exception& error) {
@@ -181,7 +189,7 @@ class Builder {
   }
 
   bool put(Value value) {
-    value.setOrder(m_next++);
+    if (!count(value)) return false;
     return attach(std::move(value));
   }
 
@@ -200,7 +208,7 @@ class Builder {
       problem.order = value.order();
       m_problems.add(problem);
     } else {
-      open.value.set(open.key, std::move(value));
+      open.value.setNew(open.key, std::move(value));
     }
     return true;
   }
@@ -210,13 +218,32 @@ class Builder {
       fail(Message("json.too-deep").with("limit", static_cast<std::int64_t>(kMaximumJsonDepth)), depthOffset());
       return false;
     }
-    value.setOrder(m_next++);
+    if (!count(value)) return false;
     Open next;
     next.pointer = place();
     next.value = std::move(value);
     m_open.push_back(std::move(next));
     return true;
   }
+
+  bool count(Value& value) {
+    value.setOrder(m_next++);
+    if (m_next <= kMaximumJsonValues) return true;
+    if (!m_failed) m_failure.message = Message("json.too-many-values").with("limit", limitOf(kMaximumJsonValues));
+    m_failed = true;
+    return false;
+  }
+
+  // A limit passed within the object that is open.
+  bool refuse(const char* id, std::size_t limit) {
+    m_failed = true;
+    m_failure.message = Message(id).with("limit", limitOf(limit));
+    m_failure.pointer = m_open.back().pointer;
+    m_failure.order = m_open.back().value.order();
+    return false;
+  }
+
+  static std::int64_t limitOf(std::size_t limit) { return static_cast<std::int64_t>(limit); }
 
   bool close() {
     Value value = std::move(m_open.back().value);
@@ -408,7 +435,7 @@ class FromLibrary {
         Value object = Value::object();
         for (const auto& [key, member] : json.items()) {
           m_bytes += key.size();
-          object.set(key, convert(member, depth + 1));
+          object.setNew(key, convert(member, depth + 1));
         }
         return object;
       }

@@ -54,6 +54,8 @@ class Value {
   // Building. append and set require an array, an object.
   Value& append(Value item);
   Value& set(std::string_view key, Value member);
+  // As set, for a key that is known not to be there yet: nothing is searched.
+  Value& setNew(std::string_view key, Value member);
 
   // Position in the document, counted in values from the root (0). 0 for values built in memory.
   std::size_t order() const { return m_order; }
@@ -74,10 +76,14 @@ class Value {
 // Limits that keep a hostile file from costing memory or stack.
 inline constexpr std::size_t kMaximumJsonBytes = 4U * 1024U * 1024U;
 inline constexpr std::size_t kMaximumJsonDepth = 64;
+inline constexpr std::size_t kMaximumJsonValues = 500'000;
+inline constexpr std::size_t kMaximumJsonKeys = 1000;     // of one object, which are searched one after another
+inline constexpr std::size_t kMaximumJsonKeyBytes = 200;  // of one key
 
 struct ParsedJson {
   Value root;
-  // A syntax error (one, with line and column) or keys given twice. Where `readable` is false the root is null.
+  // A syntax error (one, with line and column), a limit passed (one, at its place) or keys given twice. Where
+  // `readable` is false the root is null.
   Problems problems;
   bool readable = false;
 };

@@ -6,6 +6,11 @@
 namespace core::base {
 
 void report(Problems& problems, const Node& node, Message message, Severity severity) {
+  constexpr std::size_t kLongestQuote = 500;
+  for (auto& [name, argument] : message.arguments) {
+    auto* text = std::get_if<std::string>(&argument);
+    if (text != nullptr && text->size() > kLongestQuote) *text = shownText(*text, Lines::Several, kLongestQuote);
+  }
   Problem problem;
   problem.pointer = node.pointer;
   problem.message = std::move(message);
@@ -14,7 +19,7 @@ void report(Problems& problems, const Node& node, Message message, Severity seve
   problems.add(problem);
 }
 
-std::optional<std::string> readText(const Node& node, Problems& problems) {
+std::optional<std::string> readText(const Node& node, Problems& problems, std::size_t most) {
   if (!node) return std::nullopt;
   if (node.value->kind() != Value::Kind::Text) {
     report(problems, node, Message("read.expected-text"));
@@ -25,8 +30,16 @@ std::optional<std::string> readText(const Node& node, Problems& problems) {
     report(problems, node, Message("read.empty-text"));
     return std::nullopt;
   }
-  if (hasControlCharacter(text)) {
-    report(problems, node, Message("read.control-character"));
+  if (problems.source() == Source::Kept) return shownText(text, Lines::One, most);
+  if (const auto point = controlCharacterIn(text)) {
+    report(problems, node, Message("read.control-character").with("code", codePointName(*point)));
+    return std::nullopt;
+  }
+  if (const std::size_t count = countCharacters(text); count > most) {
+    report(problems, node,
+           Message("read.text-too-long")
+               .with("count", static_cast<std::int64_t>(count))
+               .with("most", static_cast<std::int64_t>(most)));
     return std::nullopt;
   }
   return text;
@@ -83,10 +96,17 @@ std::optional<std::size_t> readChoice(const Node& node, const std::vector<std::s
   return std::nullopt;
 }
 
-std::optional<std::vector<Node>> readItems(const Node& node, Problems& problems) {
+std::optional<std::vector<Node>> readItems(const Node& node, Problems& problems, std::size_t most) {
   if (!node) return std::nullopt;
   if (node.value->kind() != Value::Kind::Array) {
     report(problems, node, Message("read.expected-list"));
+    return std::nullopt;
+  }
+  if (const std::size_t count = node.value->items().size(); count > most) {
+    report(problems, node,
+           Message("read.too-many-items")
+               .with("count", static_cast<std::int64_t>(count))
+               .with("most", static_cast<std::int64_t>(most)));
     return std::nullopt;
   }
   std::vector<Node> nodes;
@@ -94,16 +114,6 @@ std::optional<std::vector<Node>> readItems(const Node& node, Problems& problems)
     nodes.push_back({&node.value->items()[i], pointerTo(node.pointer, i)});
   }
   return nodes;
-}
-
-std::optional<std::vector<std::string>> readTexts(const Node& node, Problems& problems) {
-  const auto items = readItems(node, problems);
-  if (!items) return std::nullopt;
-  std::vector<std::string> texts;
-  for (const Node& item : *items) {
-    if (auto text = readText(item, problems)) texts.push_back(*std::move(text));
-  }
-  return texts;
 }
 
 ObjectReader::ObjectReader(Node node, Problems& problems) : m_node(std::move(node)), m_problems(problems) {
@@ -132,7 +142,8 @@ void ObjectReader::finish() {
   if (!m_valid) return;
   for (const auto& [key, value] : m_node.value->members()) {
     if (m_known.contains(key)) continue;
-    const std::string meant = nearest(key, {m_known.begin(), m_known.end()});
+    // Looking for the key that was meant takes time, which one that is only counted is not worth.
+    const std::string meant = m_problems.isFull() ? "" : nearest(key, {m_known.begin(), m_known.end()});
     report(m_problems, {&value, pointerTo(m_node.pointer, key)},
            meant.empty() || has(meant) ? Message("read.unknown-key").with("key", key)
                                        : Message("read.unknown-key-near").with("key", key).with("near", meant));

@@ -19,19 +19,23 @@ struct Node {
   explicit operator bool() const { return value != nullptr; }
 };
 
-// Adds an error at a node.
+// The longest text a maker names something with, in characters.
+inline constexpr std::size_t kLongestName = 200;
+
+// Adds an error at a node. What the message quotes is shortened, so that no file can blow it up.
 void report(Problems& problems, const Node& node, Message message, Severity severity = Severity::Error);
 
 // Each returns the value, or reports the wrong kind at its place and returns nothing.
-std::optional<std::string> readText(const Node& node, Problems& problems);  // not empty, no control characters
+// Not empty, no control characters, at most `most` characters. Of what is kept already control characters are
+// replaced and what is longer is shortened.
+std::optional<std::string> readText(const Node& node, Problems& problems, std::size_t most = kLongestName);
 std::optional<double> readNumber(const Node& node, Problems& problems, double least, double most);
 std::optional<std::int64_t> readInteger(const Node& node, Problems& problems, std::int64_t least, std::int64_t most);
 std::optional<bool> readBoolean(const Node& node, Problems& problems);
 // One of the words; returns its index.
 std::optional<std::size_t> readChoice(const Node& node, const std::vector<std::string>& words, Problems& problems);
-// The items of an array; nothing where it is no array.
-std::optional<std::vector<Node>> readItems(const Node& node, Problems& problems);
-std::optional<std::vector<std::string>> readTexts(const Node& node, Problems& problems);
+// The items of an array; nothing where it is no array or holds more than `most`, which is told with both numbers.
+std::optional<std::vector<Node>> readItems(const Node& node, Problems& problems, std::size_t most);
 
 class ObjectReader {
  public:

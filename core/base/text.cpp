@@ -79,6 +79,27 @@ std::size_t decode(std::string_view text, std::size_t at, char32_t& point) {
   return point < least || point > 0x10FFFF || surrogate ? 0 : length;
 }
 
+constexpr char32_t kReplacement = 0xFFFD;
+
+struct Points {
+  char32_t first, last;
+};
+// What commands a display, by code points.
+constexpr Points kCommands[] = {{0x0000, 0x001F}, {0x007F, 0x009F}, {0x061C, 0x061C}, {0x200E, 0x200F},
+                                {0x2028, 0x202E}, {0x2066, 0x206F}, {0xFEFF, 0xFEFF}, {0xFFF9, 0xFFFB}};
+
+bool commands(char32_t point) {
+  return std::any_of(std::begin(kCommands), std::end(kCommands),
+                     [&](const Points& range) { return point >= range.first && point <= range.last; });
+}
+
+// At least four digits; every point written so has no more.
+std::string hexadecimal(char32_t point) {
+  std::string digits;
+  for (int shift = 12; shift >= 0; shift -= 4) digits += "0123456789abcdef"[(point >> shift) & 0xFU];
+  return digits;
+}
+
 }  // namespace
 
 bool isValidUtf8(std::string_view text) {
@@ -91,15 +112,47 @@ bool isValidUtf8(std::string_view text) {
   return true;
 }
 
-bool hasControlCharacter(std::string_view text) {
+std::size_t countCharacters(std::string_view text) {
+  std::size_t count = 0;
+  char32_t point = 0;
+  for (std::size_t at = 0; at < text.size(); ++count) at += std::max<std::size_t>(decode(text, at, point), 1);
+  return count;
+}
+
+std::optional<char32_t> controlCharacterIn(std::string_view text) {
   char32_t point = 0;
   for (std::size_t at = 0; at < text.size();) {
     const std::size_t length = decode(text, at, point);
-    if (length == 0) return true;
-    if (point < 0x20 || (point >= 0x7F && point < 0xA0) || point == 0x2028 || point == 0x2029) return true;
+    if (length == 0) return kReplacement;
+    if (commands(point)) return point;
     at += length;
   }
-  return false;
+  return std::nullopt;
+}
+
+std::string codePointName(char32_t point) {
+  std::string digits = hexadecimal(point);
+  std::transform(digits.begin(), digits.end(), digits.begin(),
+                 [](char c) { return c >= 'a' ? static_cast<char>(c - 'a' + 'A') : c; });
+  return "U+" + digits;
+}
+
+std::string shownText(std::string_view text, Lines lines, std::size_t most) {
+  std::string shown;
+  std::size_t count = 0;
+  char32_t point = 0;
+  for (std::size_t at = 0; at < text.size(); ++count) {
+    if (count == most) return shown + "\u2026";
+    const std::size_t length = decode(text, at, point);
+    const bool stays = lines == Lines::Several && (text[at] == '\n' || text[at] == '\t');
+    if (length == 0 || (commands(point) && !stays)) {
+      shown += "\\u" + hexadecimal(length == 0 ? kReplacement : point);
+    } else {
+      shown += text.substr(at, length);
+    }
+    at += std::max<std::size_t>(length, 1);
+  }
+  return shown;
 }
 
 std::vector<std::string> split(std::string_view text, char separator) {

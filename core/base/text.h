@@ -21,8 +21,20 @@ std::string fixedNumber(double number, int decimals);
 std::optional<double> parseDecimal(std::string_view text);
 
 bool isValidUtf8(std::string_view text);
-// True where a character would break a line or a display: C0 and C1 controls, line separators.
-bool hasControlCharacter(std::string_view text);
+// Code points; a byte that belongs to none counts as one.
+std::size_t countCharacters(std::string_view text);
+// The first character that commands a display instead of being shown on it: C0 and C1 controls, line and paragraph
+// separators, marks, embeddings, overrides and isolates of direction, deprecated format characters, the byte order
+// mark, interlinear annotations. U+FFFD where the bytes are not UTF-8; nothing where every character is shown.
+std::optional<char32_t> controlCharacterIn(std::string_view text);
+// "U+202E"
+std::string codePointName(char32_t point);
+
+enum class Lines { One, Several };
+// A text as it may be put before eyes, whoever wrote it: each control character (of several lines all but line feeds
+// and tabs) is written as "\u202e", bytes that are not UTF-8 as "\ufffd", and what goes beyond `most` characters is
+// left out, "…" in its place.
+std::string shownText(std::string_view text, Lines lines, std::size_t most = static_cast<std::size_t>(-1));
 
 std::vector<std::string> split(std::string_view text, char separator);
 std::string join(const std::vector<std::string>& parts, std::string_view separator);

@@ -72,7 +72,10 @@ std::vector<CatalogueProblem> checkCatalogue(const Catalogue& catalogue) {
         const FactPattern& first = need.alternatives.front();
         base::Problem problem;
         problem.pointer = first.pointer;
-        const std::string meant = nearestMade(normalised(first, step.each, outer), made);
+        // Looking for the fact that was meant takes time; beyond the first hundred nobody mends by it.
+        const std::string meant = problems.size() < base::kMostProblems
+                                      ? nearestMade(normalised(first, step.each, outer), made)
+                                      : std::string();
         problem.message =
             meant.empty() ? base::Message("technique.nobody-makes").with("fact", asWritten(first)).with("step", step.id)
                           : base::Message("technique.nobody-makes-near")

@@ -176,7 +176,7 @@ std::optional<FactPattern> readPattern(const Node& node, const Scope& scope, All
 
 std::vector<FactPattern> readPatterns(const Node& node, const Scope& scope, Allowed allowed, Problems& problems) {
   std::vector<FactPattern> patterns;
-  const auto items = base::readItems(node, problems);
+  const auto items = base::readItems(node, problems, kMostEntries);
   if (!items) return patterns;
   for (const Node& item : *items) {
     if (auto pattern = readPattern(item, scope, allowed, problems)) patterns.push_back(*std::move(pattern));
@@ -186,7 +186,7 @@ std::vector<FactPattern> readPatterns(const Node& node, const Scope& scope, Allo
 
 std::vector<Need> readNeeds(const Node& node, const Scope& scope, Problems& problems) {
   std::vector<Need> needs;
-  const auto items = base::readItems(node, problems);
+  const auto items = base::readItems(node, problems, kMostEntries);
   if (!items) return needs;
   for (const Node& item : *items) {
     if (auto need = readNeed(item, scope, problems)) needs.push_back(*std::move(need));

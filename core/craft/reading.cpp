@@ -66,7 +66,7 @@ std::optional<std::string> readId(const Node& node, Problems& problems) {
 }
 
 std::string readPhrase(const Node& node, const Scope& scope, std::size_t most, Problems& problems) {
-  const auto text = base::readText(node, problems);
+  const auto text = base::readText(node, problems, kLongestPhrase);
   if (!text) return {};
   const std::size_t count = base::countWords(*text);
   if (count > most) {
@@ -81,7 +81,7 @@ std::string readPhrase(const Node& node, const Scope& scope, std::size_t most, P
 
 std::vector<std::string> readPhrases(const Node& node, const Scope& scope, std::size_t most, Problems& problems) {
   std::vector<std::string> phrases;
-  const auto items = base::readItems(node, problems);
+  const auto items = base::readItems(node, problems, kMostEntries);
   if (!items) return phrases;
   for (const Node& item : *items) phrases.push_back(readPhrase(item, scope, most, problems));
   return phrases;

@@ -24,6 +24,12 @@ inline constexpr std::size_t kCautionWords = 12;
 inline constexpr std::size_t kShelfWords = 4;
 inline constexpr std::size_t kNoLimit = static_cast<std::size_t>(-1);
 
+// Far beyond what a maker means, and few enough for every command to stay quick.
+inline constexpr std::size_t kLongestPhrase = 400;  // characters of a sentence or a source
+inline constexpr std::size_t kMostSteps = 100;      // of a technique
+inline constexpr std::size_t kMostWaits = 20;       // of a step
+inline constexpr std::size_t kMostEntries = 60;     // of any other list
+
 // "[a-z][a-z0-9-]{0,47}"
 std::optional<std::string> readId(const base::Node& node, base::Problems& problems);
 

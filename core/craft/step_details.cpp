@@ -21,7 +21,7 @@ namespace {
 template <typename Read>
 auto readEach(const Node& node, Problems& problems, Read read) {
   std::vector<decltype(read(node))> values;
-  const auto items = base::readItems(node, problems);
+  const auto items = base::readItems(node, problems, kMostEntries);
   if (!items) return values;
   for (const Node& item : *items) values.push_back(read(item));
   return values;
@@ -47,7 +47,7 @@ std::optional<Amount> readAmount(const Node& node, const Scope& scope, Problems&
     amount.factor = base::readNumber(object.required("factor"), problems, kLeast, kMost).value_or(1);
   }
   amount.unit = base::readText(object.required("unit"), problems).value_or("");
-  amount.source = base::readText(object.required("source"), problems).value_or("");
+  amount.source = base::readText(object.required("source"), problems, kLongestPhrase).value_or("");
   object.finish();
   return amount;
 }

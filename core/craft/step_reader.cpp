@@ -51,7 +51,7 @@ void readWork(const Node& node, Step& step, Problems& problems) {
   ObjectReader object(node, problems);
   if (!object.valid()) return;
   if (const auto span = readSpan(object, Least::AboveZero, problems)) step.work = *span;
-  step.workSource = base::readText(object.required("source"), problems).value_or("");
+  step.workSource = base::readText(object.required("source"), problems, kLongestPhrase).value_or("");
   object.finish();
 }
 
@@ -130,7 +130,7 @@ Step readStep(const Node& node, const Scope& technique, std::set<std::string>& i
 
 std::vector<Step> readSteps(const Node& node, const Scope& scope, Problems& problems) {
   std::vector<Step> steps;
-  const auto items = base::readItems(node, problems);
+  const auto items = base::readItems(node, problems, kMostSteps);
   if (!items) return steps;
   if (items->empty()) report(problems, node, Message("technique.no-steps"));
   std::set<std::string> ids;

@@ -40,7 +40,7 @@ void readKeeps(ObjectReader& object, Technique& technique, Problems& problems) {
   const Node duration = keeps.required("for");
   technique.keeps = readDuration(duration, problems);
   if (technique.keeps == units::Duration()) report(problems, duration, Message("technique.no-time"));
-  technique.keepsSource = base::readText(keeps.required("source"), problems).value_or("");
+  technique.keepsSource = base::readText(keeps.required("source"), problems, kLongestPhrase).value_or("");
   keeps.finish();
 }
 
@@ -50,7 +50,7 @@ std::optional<Reversal> readReversal(const Node& node, const Scope& scope, Probl
   if (!reversal.valid()) return std::nullopt;
   Reversal read;
   read.how = readPhrase(reversal.required("how"), scope, kSentenceWords, problems);
-  read.source = base::readText(reversal.required("source"), problems).value_or("");
+  read.source = base::readText(reversal.required("source"), problems, kLongestPhrase).value_or("");
   reversal.finish();
   return read;
 }
@@ -96,10 +96,11 @@ Technique readRoot(const Node& root, Problems& problems) {
 
 }  // namespace
 
-ReadTechnique readTechnique(std::string_view text) {
+ReadTechnique readTechnique(std::string_view text, base::Source source) {
   const base::ParsedJson json = base::parseJson(text);
   ReadTechnique read;
-  read.problems = json.problems;
+  read.problems = Problems(source);
+  read.problems.append(json.problems);
   if (!json.readable) return read;
   Technique technique = readRoot({&json.root, ""}, read.problems);
   if (!read.problems.hasErrors()) checkCycles(technique, read.problems);

@@ -15,7 +15,7 @@ struct ReadTechnique {
 
 // Reads one file's text and checks all that can be known from it alone: keys, words, spans that run
 // early <= likely <= late, waits that close before they open, missing sources, patterns, figures that exist,
-// lengths of titles, sentences and cautions, ids given twice, a cycle within the file.
-ReadTechnique readTechnique(std::string_view text);
+// lengths of titles, sentences and cautions, counts, ids given twice, a cycle within the file.
+ReadTechnique readTechnique(std::string_view text, base::Source source = base::Source::File);
 
 }  // namespace core::craft

@@ -160,7 +160,7 @@ Wait readWait(const Node& node, const Scope& scope, std::set<std::string>& ids, 
   if (roomNode) checkReference(roomNode, wait, problems);
   wait.attended = base::readBoolean(object.optional("attended"), problems).value_or(false);
   wait.test = readPhrase(object.required("test"), scope, kSentenceWords, problems);
-  wait.source = base::readText(object.required("source"), problems).value_or("");
+  wait.source = base::readText(object.required("source"), problems, kLongestPhrase).value_or("");
   object.finish();
   return wait;
 }
@@ -169,7 +169,7 @@ Wait readWait(const Node& node, const Scope& scope, std::set<std::string>& ids, 
 
 std::vector<Wait> readWaits(const Node& node, const Scope& scope, Problems& problems) {
   std::vector<Wait> waits;
-  const auto items = base::readItems(node, problems);
+  const auto items = base::readItems(node, problems, kMostWaits);
   if (!items) return waits;
   std::set<std::string> ids;
   for (const Node& item : *items) waits.push_back(readWait(item, scope, ids, problems));

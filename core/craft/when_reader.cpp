@@ -110,7 +110,7 @@ std::optional<Repeat> readRepeat(const Node& node, const Scope& scope, Problems&
     }
     repeat.each = readArea(object.required("each"), problems).value_or(0);
   }
-  repeat.source = base::readText(object.required("source"), problems).value_or("");
+  repeat.source = base::readText(object.required("source"), problems, kLongestPhrase).value_or("");
   object.finish();
   return repeat;
 }

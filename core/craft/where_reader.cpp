@@ -5,6 +5,7 @@
 #include "core/base/text.h"
 #include "core/craft/pattern.h"
 #include "core/craft/properties.h"
+#include "core/craft/reading.h"
 
 namespace core::craft {
 
@@ -35,7 +36,8 @@ std::vector<std::string> readValues(const std::string& property, const Node& nod
     }
     return values;
   }
-  const auto items = base::readItems(node, problems);
+  const auto items = base::readItems(node, problems, kMostEntries);
+  if (!items) return values;
   if (items->empty()) report(problems, node, Message("technique.empty-list"));
   for (const Node& item : *items) {
     if (auto value = base::readText(item, problems)) {

@@ -65,6 +65,16 @@ void placeStrips(const Band& band, const AsMade& made, BandLayout& placed, base:
   placed.trim = std::max(trimHorizontal, trimVertical);
 }
 
+// A strip with its trim and, where it has one, the repeat it is cut longer by.
+void checkStrips(const Band& band, const BandLayout& placed, base::Problems& problems) {
+  const double strip = std::max(placed.stripHorizontal, placed.stripVertical);
+  const auto tooLong = [&] { return Message("job.strip-too-long").with("band", band.id); };
+  if (!checkCuttable(strip, band.place.pointer + "/trim", tooLong(), problems) || !band.repeat) return;
+  const double repeat = band.repeat->inMillimetres();
+  checkCuttable(strip + repeat, band.place.pointer + "/repeat",
+                Message("job.strip-too-long-with-repeat").with("band", band.id), problems);
+}
+
 void placeDryEnds(const Band& band, BandLayout& placed, base::Problems& problems) {
   const Length least = band.width + kBeyondMitre;
   const Length usual = std::max(Length::wholeMillimetres(20), band.width + Length::wholeMillimetres(6));
@@ -119,6 +129,7 @@ void placeBands(const Job& job, const AsMade& made, Layout& layout, base::Proble
     placed.mitre = placed.width * std::numbers::sqrt2;
     placed.area = 2 * placed.width * (placed.inner.width + placed.inner.height + 2 * placed.width);
     placeStrips(band, made, placed, problems);
+    checkStrips(band, placed, problems);
     placeDryEnds(band, placed, problems);
     noticeMotif(band, problems);
     checkReach(job, layout, geometry::outside(faceRectangle(layout), placed.ring.to), band.id,

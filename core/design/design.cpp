@@ -32,19 +32,18 @@ void settle(base::Problem& problem, const base::Value& root) {
 
 }  // namespace
 
-ReadDesign readDesign(std::string_view text) {
+ReadDesign readDesign(std::string_view text, base::Source source) {
   ReadDesign read;
   const base::ParsedJson json = base::parseJson(text);
-  read.problems = json.problems;
+  read.problems = base::Problems(source);
+  read.problems.append(json.problems);
   if (!json.readable) return read;
   ReadJob job = readJob(json, read.problems);
   if (!job.canLayOut) return read;
   base::Problems conflicts;
   Layout layout = layOut(job.job, conflicts);
-  for (base::Problem problem : conflicts.sorted()) {
-    settle(problem, json.root);
-    read.problems.add(problem);
-  }
+  conflicts.changeEach([&](base::Problem& problem) { settle(problem, json.root); });
+  read.problems.append(conflicts);
   if (read.problems.hasErrors()) return read;
   Figures figures(job.job, layout, job.job.units);
   read.design = Design{std::move(job.job), std::move(layout), std::move(figures), AsMade()};

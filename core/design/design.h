@@ -22,7 +22,7 @@ struct ReadDesign {
   base::Problems problems;       // errors and notices, every one, in document order once sorted
 };
 
-ReadDesign readDesign(std::string_view text);
+ReadDesign readDesign(std::string_view text, base::Source source = base::Source::File);
 
 // The design with what was measured of it in place of whatever `planned` had. The problems are those of the measures:
 // where there are errors there is no design. Requires a `planned` that laid out.

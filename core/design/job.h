@@ -1,5 +1,10 @@
 #pragma once
 // A job as read from its file: what the maker entered, exactly. Nothing here is computed.
+//
+// No text of a job is longer than 200 characters (base::kLongestName) and none holds a control character: no escapes,
+// line ends or marks of direction. Its lists hold no more than the counts below. Nothing that is computed from the
+// entered lengths and has to be cut is longer than 10 m (units::kLongestLength) either: the mount, a strip with its
+// trim and one repeat, the paper of a spandrel with its trim. What goes beyond is told at its place with the limit.
 #include <cstddef>
 #include <map>
 #include <optional>
@@ -17,6 +22,16 @@
 namespace core::design {
 
 using units::Length;
+
+// Far beyond what a maker means, and few enough for every command to stay quick.
+inline constexpr std::size_t kMostBoards = 3;
+inline constexpr std::size_t kMostBands = 20;
+inline constexpr std::size_t kMostLines = 60;
+inline constexpr std::size_t kMostSpandrels = 20;
+inline constexpr std::size_t kMostWashes = 60;
+inline constexpr std::size_t kMostLeafFields = 40;
+inline constexpr std::size_t kMostStock = 200;
+inline constexpr std::size_t kMostRoles = 100;  // techniques chosen
 
 // Where an element stands in the file, for messages.
 struct Place {

@@ -36,10 +36,10 @@ bool knownBand(const std::string& id, const Node& node, const Job& job, const st
 bool knownSpandrel(const std::string& id, const Node& node, const Job& job, const std::set<std::string>& leftOut,
                    Problems& problems);
 
-// Calls `read` for each item of an optional list.
+// Calls `read` for each item of an optional list of at most `most`.
 template <typename Read>
-void forEach(ObjectReader& root, std::string_view key, Problems& problems, Read read) {
-  const auto items = base::readItems(root.optional(key), problems);
+void forEach(ObjectReader& root, std::string_view key, std::size_t most, Problems& problems, Read read) {
+  const auto items = base::readItems(root.optional(key), problems, most);
   if (!items) return;
   for (const Node& item : *items) read(item);
 }

@@ -112,14 +112,17 @@ std::optional<Board> readBoard(const Node& node, bool outermost, std::set<std::s
   return board;
 }
 
+// Of a list that says itself how many it may hold.
+constexpr std::size_t kMostEntries = 1000;
+
 bool readBoards(ObjectReader& mount, Job& job, std::set<std::string>& ids, Problems& problems) {
   const Node node = mount.required("boards");
-  const auto items = base::readItems(node, problems);
+  const auto items = base::readItems(node, problems, kMostEntries);
   if (!items) return false;
-  if (items->empty() || items->size() > 3) {
+  if (items->empty() || items->size() > kMostBoards) {
     base::report(problems, node, Message("job.board-count").with("count", static_cast<std::int64_t>(items->size())));
   }
-  bool good = !items->empty() && items->size() <= 3;
+  bool good = !items->empty() && items->size() <= kMostBoards;
   for (std::size_t i = 0; i < items->size(); ++i) {
     auto board = readBoard((*items)[i], i == 0, ids, problems);
     good = good && board;

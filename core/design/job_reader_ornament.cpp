@@ -80,7 +80,7 @@ bool readLineName(const Node& node, const Job& job, const std::set<std::string>&
 bool readBetween(const Node& node, const Job& job, const std::set<std::string>& leftOut, Wash& wash,
                  Problems& problems) {
   wash.between = true;
-  const auto items = base::readItems(node, problems);
+  const auto items = base::readItems(node, problems, kMostLines);
   if (!items) return false;
   if (items->size() != 2) {
     base::report(problems, node, Message("job.wash-between-two"));
@@ -165,14 +165,14 @@ bool knownSpandrel(const std::string& id, const Node& node, const Job& job, cons
 
 void readSpandrels(ObjectReader& root, Job& job, std::set<std::string>& ids, const std::set<std::string>& leftOut,
                    Problems& problems) {
-  forEach(root, "spandrels", problems, [&](const Node& node) {
+  forEach(root, "spandrels", kMostSpandrels, problems, [&](const Node& node) {
     if (auto spandrel = readSpandrel(node, job, ids, leftOut, problems)) job.spandrels.push_back(*std::move(spandrel));
   });
 }
 
 void readWashes(ObjectReader& root, Job& job, std::set<std::string>& ids, const std::set<std::string>& leftOut,
                 Problems& problems) {
-  forEach(root, "washes", problems, [&](const Node& node) {
+  forEach(root, "washes", kMostWashes, problems, [&](const Node& node) {
     if (auto wash = readWash(node, job, ids, leftOut, problems)) job.washes.push_back(*std::move(wash));
   });
 }

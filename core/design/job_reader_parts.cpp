@@ -196,7 +196,7 @@ std::optional<Leaf> readLeafField(const Node& node, const Job& job, std::set<std
 
 void readBands(ObjectReader& root, Job& job, std::set<std::string>& ids, Problems& problems) {
   bool complete = true;
-  forEach(root, "bands", problems, [&](const Node& node) {
+  forEach(root, "bands", kMostBands, problems, [&](const Node& node) {
     auto band = readBand(node, ids, problems);
     // Each band lies outside the one before: after one that could not be read, nothing is known of the rest.
     complete = complete && band;
@@ -206,14 +206,14 @@ void readBands(ObjectReader& root, Job& job, std::set<std::string>& ids, Problem
 
 void readLines(ObjectReader& root, Job& job, std::set<std::string>& ids, const std::set<std::string>& leftOut,
                Problems& problems) {
-  forEach(root, "lines", problems, [&](const Node& node) {
+  forEach(root, "lines", kMostLines, problems, [&](const Node& node) {
     if (auto line = readLine(node, job, ids, leftOut, problems)) job.lines.push_back(*std::move(line));
   });
 }
 
 void readLeaf(ObjectReader& root, Job& job, std::set<std::string>& ids, const std::set<std::string>& leftOut,
               Problems& problems) {
-  forEach(root, "leaf", problems, [&](const Node& node) {
+  forEach(root, "leaf", kMostLeafFields, problems, [&](const Node& node) {
     if (auto leaf = readLeafField(node, job, ids, leftOut, problems)) job.leaf.push_back(*std::move(leaf));
   });
 }
@@ -243,6 +243,13 @@ void readTechniques(ObjectReader& root, Job& job, Problems& problems) {
   if (!node) return;
   if (node.value->kind() != base::Value::Kind::Object) {
     base::report(problems, node, Message("read.expected-object"));
+    return;
+  }
+  if (const std::size_t count = node.value->members().size(); count > kMostRoles) {
+    base::report(problems, node,
+                 Message("read.too-many-items")
+                     .with("count", static_cast<std::int64_t>(count))
+                     .with("most", static_cast<std::int64_t>(kMostRoles)));
     return;
   }
   for (const auto& [role, value] : node.value->members()) {

@@ -24,7 +24,7 @@ class MaterialsReader {
 
   void readStock(ObjectReader& root) {
     std::set<std::string> ids;
-    forEach(root, "stock", m_problems, [&](const Node& node) {
+    forEach(root, "stock", kMostStock, m_problems, [&](const Node& node) {
       if (auto stock = readSheets(node, ids)) m_job.stock.push_back(*std::move(stock));
     });
   }

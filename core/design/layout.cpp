@@ -61,6 +61,15 @@ void placeBorders(const Job& job, Layout& layout) {
   }
 }
 
+// What has to be cut can be no longer than what can be entered. False where the mount itself is.
+bool checkOuter(const Job& job, const Layout& layout, base::Problems& problems) {
+  const bool width = detail::checkCuttable(layout.outerWidth, job.borders.place.pointer + "/outer/width",
+                                           Message("job.mount-too-wide"), problems);
+  const bool height = detail::checkCuttable(layout.outerHeight, job.borders.place.pointer + "/outer/height",
+                                            Message("job.mount-too-high"), problems);
+  return width && height;
+}
+
 void frameBorders(const Job& job, Layout& layout, base::Problems& problems) {
   const BoardLayout& board = layout.boards.front();
   const TopBorders top{board.borderTop, board.borderBottom, board.borderLeft, board.borderRight};
@@ -166,6 +175,14 @@ void conflict(base::Problems& problems, std::string pointer, Message message, ba
   problems.add(std::move(problem));
 }
 
+bool checkCuttable(double length, std::string pointer, Message message, base::Problems& problems) {
+  const double most = units::kLongestLength.inMillimetres();
+  if (length <= most) return true;
+  conflict(problems, std::move(pointer),
+           std::move(message).with("length", Millimetres{length}).with("most", Millimetres{most}));
+  return false;
+}
+
 Rectangle mountRectangle(const Layout& layout) { return {0, 0, layout.outerWidth, layout.outerHeight}; }
 Rectangle faceRectangle(const Layout& layout) { return layout.boards.front().faceAt; }
 
@@ -226,6 +243,10 @@ Layout layOut(const Job& planned, const AsMade& made, base::Problems& problems) 
     return layout;
   }
   placeBorders(job, layout);
+  if (!checkOuter(job, layout, found)) {
+    problems.append(found);
+    return layout;
+  }
   if (!made.empty() && !detail::openAsMade(job, made, layout, found)) {
     problems.append(found);
     return layout;

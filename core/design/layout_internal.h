@@ -13,6 +13,9 @@ namespace core::design::detail {
 void conflict(base::Problems& problems, std::string pointer, base::Message message,
               base::Severity severity = base::Severity::Error);
 
+// Whether what is cut so long can be: no longer than 10 m. Otherwise adds the message with {length} and {most}.
+bool checkCuttable(double length, std::string pointer, base::Message message, base::Problems& problems);
+
 inline base::Millimetres mm(Length length) { return {length.inMillimetres()}; }
 
 // The rectangle of the whole mount and the box of the top board's face opening, in mm from the mount's top left.

@@ -75,6 +75,10 @@ void placeSpandrel(const Job& job, const Spandrel& spandrel, Layout& layout, bas
     conflict(problems, pointer, Message("job.spandrel-nowhere").with("id", spandrel.id));
     return;
   }
+  const double trim = 2 * spandrel.trim.inMillimetres();
+  const double longest =
+      std::max(placed.paper.right - placed.paper.left, placed.paper.bottom - placed.paper.top) + trim;
+  checkCuttable(longest, pointer + "/trim", Message("job.spandrel-too-long").with("id", spandrel.id), problems);
   checkReach(job, layout, placed.paper, spandrel.id, pointer + (under > 0 ? "/under" : "/frame"), problems);
   checkOverlaps(layout, spandrel.id, {placed.seen, {}}, pointer, problems);
   layout.spandrels.push_back(std::move(placed));

@@ -31,8 +31,7 @@ std::vector<PieceKind> kindsOf(const std::vector<WantedPiece>& pieces) {
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     std::int64_t width = pieces[i].width.inNanometres();
     std::int64_t height = pieces[i].height.inNanometres();
-    ENSURE(width > 0 && height > 0 && pieces[i].width <= units::kLongestLength &&
-           pieces[i].height <= units::kLongestLength);
+    ENSURE(width > 0 && height > 0);
     const bool mayTurn = pieces[i].mayTurn && width != height;
     if (mayTurn && width < height) std::swap(width, height);
     PieceKind& kind = kinds[{width, height, mayTurn}];

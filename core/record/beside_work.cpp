@@ -30,7 +30,7 @@ int sideOf(const Value& payload, const char* key) {
 }
 
 void addNote(BesideWork& beside, const Event& event) {
-  const std::string text = textOf(event.payload, "text");
+  const std::string text = shownTextOf(event.payload, "text");
   if (!refusedText(text, true).id.empty()) return;
   beside.notes.push_back({event.eventId, text, textOf(event.payload, "step"), event.occurredUtc, std::nullopt});
 }
@@ -43,7 +43,7 @@ void addPhotograph(BesideWork& beside, const Event& event) {
   photograph.type = textOf(event.payload, "type");
   photograph.width = sideOf(event.payload, "width");
   photograph.height = sideOf(event.payload, "height");
-  photograph.caption = textOf(event.payload, "caption");
+  photograph.caption = shownTextOf(event.payload, "caption");
   photograph.step = textOf(event.payload, "step");
   photograph.keptUtc = event.occurredUtc;
   if (refusedPhotograph(photograph).id.empty()) beside.photographs.push_back(std::move(photograph));
@@ -54,7 +54,7 @@ void change(BesideWork& beside, const Event& event) {
   const std::string photographId = textOf(event.payload, "photograph");
   if (event.type == type::kNoteChanged) {
     Note* note = withId(beside.notes, noteId);
-    const std::string text = textOf(event.payload, "text");
+    const std::string text = shownTextOf(event.payload, "text");
     if (note == nullptr || !refusedText(text, true).id.empty()) return;
     note->text = text;
     note->changedUtc = event.occurredUtc;
@@ -62,7 +62,7 @@ void change(BesideWork& beside, const Event& event) {
     std::erase_if(beside.notes, [&](const Note& one) { return one.id == noteId; });
   } else if (event.type == type::kPhotographCaptioned) {
     Photograph* photograph = withId(beside.photographs, photographId);
-    const std::string caption = textOf(event.payload, "caption");
+    const std::string caption = shownTextOf(event.payload, "caption");
     if (photograph != nullptr && refusedText(caption, false).id.empty()) photograph->caption = caption;
   } else if (event.type == type::kPhotographRemoved) {
     std::erase_if(beside.photographs, [&](const Photograph& one) { return one.id == photographId; });

@@ -65,7 +65,7 @@ std::optional<Offcut> readOffcut(const Value& payload) {
   piece.width = *width;
   piece.height = *height;
   piece.thickness = lengthOf(payload, "thickness");
-  piece.material = textOf(payload, "material");
+  piece.material = shownLineOf(payload, "material");
   piece.fibres = runsOf(textOf(payload, "fibres"));
   piece.pattern = runsOf(textOf(payload, "pattern"));
   piece.kerf = lengthOf(payload, "kerf").value_or(Length());

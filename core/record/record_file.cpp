@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <map>
 
 #include "core/base/strict_reader.h"
 #include "core/base/text.h"
@@ -20,6 +21,8 @@ constexpr const char* kFormat = "mountwright-record/1";
 constexpr std::size_t kLongestId = 100;  // ids here are 36 long; another program's may be others
 constexpr std::int64_t kLargest = std::numeric_limits<std::int64_t>::max();
 constexpr std::int64_t kMostCounts = 999'999;  // what six digits hold
+constexpr std::size_t kMostTexts = 1000;
+constexpr std::size_t kMostEvents = 50'000;
 
 bool isHash(const std::string& text) {
   return text.size() == 64 &&
@@ -76,7 +79,7 @@ class Reader {
   }
 
   void readTexts(const Node& node, RecordFile& record) {
-    const auto items = base::readItems(node, m_problems);
+    const auto items = base::readItems(node, m_problems, kMostTexts);
     if (!items) return;
     for (const Node& item : *items) {
       ObjectReader object(item, m_problems);
@@ -97,7 +100,7 @@ class Reader {
   }
 
   void readEvents(const Node& node, RecordFile& record) {
-    const auto items = base::readItems(node, m_problems);
+    const auto items = base::readItems(node, m_problems, kMostEvents);
     if (!items) return;
     bool takenIn = false;
     for (const Node& item : *items) {
@@ -202,15 +205,18 @@ std::vector<Event> benchEventsOf(const std::vector<Event>& bench, const std::vec
     found.push_back(event);
   }
   // What takes one of them back, and what takes that back again, however far.
-  std::set<std::string> kept;
-  for (bool more = true; more;) {
-    more = false;
-    for (const Event& event : bench) {
-      if (event.type != type::kUndone || !intents.contains(textOf(event.payload, "intent"))) continue;
-      if (!kept.insert(event.eventId).second) continue;
-      intents.insert(event.intentId);
-      found.push_back(event);
-      more = true;
+  std::map<std::string, std::vector<const Event*>> undos;  // by the intent they take back
+  for (const Event& event : bench) {
+    if (event.type == type::kUndone) undos[textOf(event.payload, "intent")].push_back(&event);
+  }
+  std::vector<std::string> open(intents.begin(), intents.end());
+  while (!open.empty()) {
+    const auto takenBack = undos.extract(open.back());
+    open.pop_back();
+    if (takenBack.empty()) continue;
+    for (const Event* undo : takenBack.mapped()) {
+      found.push_back(*undo);
+      open.push_back(undo->intentId);
     }
   }
   return found;

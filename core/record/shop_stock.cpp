@@ -51,8 +51,8 @@ class StockFolder {
 
  private:
   void nameMaker(const Event& event) {
-    const std::string maker = textOf(event.payload, "maker");
-    const std::string contact = textOf(event.payload, "contact");
+    const std::string maker = shownLineOf(event.payload, "maker");
+    const std::string contact = shownTextOf(event.payload, "contact");
     if (!refusedLine(maker, true).id.empty() || !refusedText(contact, false).id.empty()) return;
     m_stock.maker = maker;
     m_stock.contact = contact;

@@ -153,7 +153,7 @@ std::optional<StockEntry> readStock(const Value& payload) {
   const auto quantity = integerOf(payload, "quantity");
   if (!kind || !measure || !quantity) return std::nullopt;
   entry.kind = *kind;
-  entry.name = textOf(payload, "name");
+  entry.name = shownLineOf(payload, "name");
   entry.measure = *measure;
   entry.quantity = *quantity;
   entry.perBook = integerOf(payload, "perBook").value_or(0);
@@ -164,7 +164,7 @@ std::optional<StockEntry> readStock(const Value& payload) {
   entry.pattern = runsOf(textOf(payload, "pattern"));
   entry.price = units::parseMoney(textOf(payload, "price"));
   entry.currency = textOf(payload, "currency");
-  entry.note = textOf(payload, "note");
+  entry.note = shownTextOf(payload, "note");
   return refusedStock(entry).id.empty() ? std::optional(entry) : std::nullopt;
 }
 
@@ -174,15 +174,15 @@ std::optional<BatchEntry> readBatch(const Value& payload) {
   const auto made = integerOf(payload, "made");
   if (!kind || !made) return std::nullopt;
   entry.kind = *kind;
-  entry.name = textOf(payload, "name");
-  entry.of = textOf(payload, "of");
-  entry.technique = textOf(payload, "technique");
+  entry.name = shownLineOf(payload, "name");
+  entry.of = shownLineOf(payload, "of");
+  entry.technique = shownLineOf(payload, "technique");
   const Value* opened = payload.find("opened");
   entry.opened = opened != nullptr && opened->kind() == Value::Kind::Boolean && opened->asBoolean();
   entry.madeUtc = *made;
   if (const auto keeps = integerOf(payload, "keeps")) entry.keeps = Duration::milliseconds(*keeps);
-  entry.keepsSource = textOf(payload, "keepsSource");
-  entry.note = textOf(payload, "note");
+  entry.keepsSource = shownLineOf(payload, "keepsSource");
+  entry.note = shownTextOf(payload, "note");
   return refusedBatch(entry).id.empty() ? std::optional(entry) : std::nullopt;
 }
 

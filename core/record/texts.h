@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "core/base/json.h"
 #include "core/base/message.h"
 
 namespace core::record {
@@ -17,6 +18,10 @@ inline constexpr std::size_t kLongestText = 8000;  // bytes
 base::Message refusedLine(std::string_view text, bool needed);
 // The same for several lines: line feeds and tabs may stand in it. Give it what `lines` returns.
 base::Message refusedText(std::string_view text, bool needed);
+// The text of an event as it may be put before eyes, "" where it has none: what was written before control characters
+// were refused, or by another program, keeps its letters (base::shownText).
+std::string shownLineOf(const base::Value& payload, std::string_view key);
+std::string shownTextOf(const base::Value& payload, std::string_view key);
 // The text with its line ends made alike.
 std::string lines(std::string_view text);
 

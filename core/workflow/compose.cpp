@@ -2,8 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <set>
+#include <string_view>
 
+#include "core/base/problem.h"
 #include "core/base/text.h"
 #include "core/workflow/expand.h"
 #include "core/workflow/order.h"
@@ -15,6 +18,11 @@ using base::Message;
 using craft::Technique;
 using craft::ThingKind;
 using craft::When;
+
+// What the steps of one job may take together: the bytes of their texts and facts, and the things that have to be
+// looked at to find them. A job of twenty bands with every technique there is takes a tenth of each.
+constexpr std::size_t kHeaviest = 16U * 1024U * 1024U;
+constexpr std::size_t kMostLooks = 10'000'000;
 
 class Composer {
  public:
@@ -28,8 +36,9 @@ class Composer {
     }
     pullInNeeded();
     settleNeeds();
-    if (!m_problems.empty()) return std::move(m_problems);
-    settleWildcards();
+    if (m_problems.empty()) settleWildcards();
+    if (m_isTooMuch) return ComposeProblems{m_problems.back()};
+    if (!m_problems.empty()) return told();
     auto ordered = inOrder(std::move(m_drafts));
     if (!ordered) return ComposeProblems{ordered.error()};
     return std::move(ordered).value();
@@ -91,23 +100,51 @@ class Composer {
     for (const Thing* thing : thingsOf(technique.when)) addSteps(technique, Subject{thing, technique.when.kind});
   }
 
+  // Nothing is added any more: whatever else there is to say would only follow from it.
+  void stop(Message message) {
+    if (!m_isTooMuch) m_problems.push_back(std::move(message));
+    m_isTooMuch = true;
+  }
+
+  void takeUp(std::size_t weight) {
+    m_weight += weight;
+    if (m_weight > kHeaviest || m_things.looks() > kMostLooks) stop(Message("compose.too-much"));
+  }
+
+  ComposeProblems told() {
+    if (const std::size_t found = m_problems.size(); found > base::kMostProblems) {
+      m_problems.resize(base::kMostProblems);
+      m_problems.push_back(base::moreProblems(found - base::kMostProblems));
+    }
+    return std::move(m_problems);
+  }
+
   void addSteps(const Technique& technique, const Subject& subject) {
     if (technique.repeat && subject.thing != nullptr) {
-      m_things.split(subject.thing->id, partsOf(*technique.repeat, subject));
+      const int parts = partsOf(*technique.repeat, subject);
+      if (m_things.count() + static_cast<std::size_t>(parts) > kMostSteps) return stop(tooManySteps());
+      m_things.split(subject.thing->id, parts);
     }
     for (std::size_t i = 0; i < technique.steps.size(); ++i) {
       for (const Subject& each : subjectsOf(technique.steps[i], subject)) {
+        if (m_isTooMuch) return;
+        if (m_drafts.size() == kMostSteps) return stop(tooManySteps());
         DraftStep draft = expandStep(technique, i, each, m_things, m_design);
         for (const std::string& fact : draft.step.makes) m_made.insert(fact);
         for (const WorkflowWait& wait : draft.step.waits) m_made.insert(wait.makes);
+        takeUp(weightOf(draft));
         m_drafts.push_back(std::move(draft));
       }
     }
   }
 
+  static Message tooManySteps() {
+    return Message("compose.too-many-steps").with("most", static_cast<std::int64_t>(kMostSteps));
+  }
+
   int partsOf(const craft::Repeat& repeat, const Subject& subject) const {
     if (repeat.figure.empty()) return repeat.count;
-    const auto* figure = m_design.figures.find(expandFigure(repeat.figure, subject, m_things));
+    const auto* figure = m_things.figure(expandFigure(repeat.figure, subject, m_things));
     if (figure == nullptr) return 1;
     return std::clamp(static_cast<int>(std::ceil(figure->value / repeat.each - 1e-9)), 1, 999);
   }
@@ -125,51 +162,58 @@ class Composer {
   }
 
   // Techniques that wait to be needed are switched on while some need nobody meets could be met by them. The
-  // facts of such techniques speak of the job or the shop, so their patterns are the facts themselves.
+  // facts of such techniques speak of the job or the shop, so their patterns are the facts themselves. What is
+  // switched on adds its steps at the end and takes nothing away, so that one walk is enough.
   void pullInNeeded() {
-    for (bool changed = true; changed;) {
-      changed = false;
-      for (std::size_t i = 0; i < m_drafts.size() && !changed; ++i) {
-        for (const auto& alternatives : m_drafts[i].needs) {
-          if (std::any_of(alternatives.begin(), alternatives.end(),
-                          [&](const auto& facts) { return allMade(facts); })) {
-            continue;
-          }
-          const Technique* maker = neededMaker(alternatives);
-          if (maker == nullptr) continue;
-          switchOn(*maker);
-          changed = true;
-          break;
-        }
+    const Makers makers = neededMakers();
+    for (std::size_t i = 0; i < m_drafts.size() && !m_isTooMuch; ++i) {
+      for (std::size_t need = 0; need < m_drafts[i].needs.size(); ++need) {
+        while (const Technique* maker = neededMaker(makers, m_drafts[i].needs[need])) switchOn(*maker);
       }
     }
   }
 
-  const Technique* neededMaker(const std::vector<std::vector<std::string>>& alternatives) const {
+  // Of each fact the techniques that wait to be needed and make it, in the order of choice.
+  using Makers = std::map<std::string, std::vector<const Technique*>>;
+  Makers neededMakers() const {
+    Makers makers;
+    for (const Technique* technique : m_chosen) {
+      if (technique->when.mode != When::Mode::Needed) continue;
+      std::set<std::string> facts;
+      const auto add = [&](const craft::FactPattern& pattern) {
+        if (!pattern.every) facts.insert(pattern.text);
+      };
+      for (const craft::Step& step : technique->steps) {
+        for (const craft::FactPattern& pattern : step.makes) add(pattern);
+        for (const craft::Wait& wait : step.waits) add(wait.makes);
+      }
+      for (const std::string& fact : facts) makers[fact].push_back(technique);
+    }
+    return makers;
+  }
+
+  // Null where one of the alternatives is met already, or none can be by switching on another technique.
+  const Technique* neededMaker(const Makers& makers, const std::vector<std::vector<std::string>>& alternatives) const {
+    if (m_isTooMuch ||
+        std::any_of(alternatives.begin(), alternatives.end(), [&](const auto& facts) { return allMade(facts); })) {
+      return nullptr;
+    }
     for (const auto& facts : alternatives) {
       for (const std::string& fact : facts) {
-        if (m_made.contains(fact)) continue;
-        for (const Technique* technique : m_chosen) {
-          if (technique->when.mode == When::Mode::Needed && !m_on.contains(technique->id) && makes(*technique, fact)) {
-            return technique;
-          }
+        const auto found = m_made.contains(fact) ? makers.end() : makers.find(fact);
+        if (found == makers.end()) continue;
+        for (const Technique* technique : found->second) {
+          if (!m_on.contains(technique->id)) return technique;
         }
       }
     }
     return nullptr;
   }
 
-  static bool makes(const Technique& technique, const std::string& fact) {
-    return std::any_of(technique.steps.begin(), technique.steps.end(), [&](const craft::Step& step) {
-      const auto is = [&](const craft::FactPattern& pattern) { return !pattern.every && pattern.text == fact; };
-      return std::any_of(step.makes.begin(), step.makes.end(), is) ||
-             std::any_of(step.waits.begin(), step.waits.end(), [&](const craft::Wait& wait) { return is(wait.makes); });
-    });
-  }
-
   // Each need becomes the first of its alternatives that is made; what none makes is told with who needs it.
   void settleNeeds() {
     for (DraftStep& draft : m_drafts) {
+      std::set<std::string_view> settled;
       for (const auto& alternatives : draft.needs) {
         const auto met =
             std::find_if(alternatives.begin(), alternatives.end(), [&](const auto& facts) { return allMade(facts); });
@@ -177,7 +221,7 @@ class Composer {
         for (const std::string& fact : facts) {
           if (!m_made.contains(fact)) {
             m_problems.push_back(Message("compose.nobody-makes").with("fact", fact).with("step", draft.step.id));
-          } else if (!std::count(draft.step.needs.begin(), draft.step.needs.end(), fact)) {
+          } else if (settled.insert(fact).second) {
             draft.step.needs.push_back(fact);
           }
         }
@@ -195,8 +239,14 @@ class Composer {
           continue;
         }
         const std::string id = fact.substr(0, fact.size() - 2);
-        for (const std::string& made : m_made) {
-          if (base::startsWith(made, id + '.') || base::startsWith(made, id + '#')) settled.push_back(made);
+        for (const char end : {'#', '.'}) {
+          const std::string prefix = id + end;
+          for (auto made = m_made.lower_bound(prefix); made != m_made.end() && base::startsWith(*made, prefix);
+               ++made) {
+            if (m_isTooMuch) return;
+            settled.push_back(*made);
+            takeUp(made->size() + kHandle);
+          }
         }
       }
       facts = std::move(settled);
@@ -216,6 +266,8 @@ class Composer {
   std::set<std::string> m_made;
   std::vector<DraftStep> m_drafts;
   ComposeProblems m_problems;
+  std::size_t m_weight = 0;
+  bool m_isTooMuch = false;
 };
 
 }  // namespace

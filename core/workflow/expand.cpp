@@ -47,7 +47,7 @@ std::vector<WorkflowFigure> expandFigures(const std::vector<craft::StepFigure>& 
   for (const craft::StepFigure& figure : figures) {
     std::string id = expandFigure(figure.figure, subject, things);
     if (!craft::isFamily(id)) {
-      if (design.figures.find(id) != nullptr) expanded.push_back({id, figure.count, figure.from});
+      if (things.figure(id) != nullptr) expanded.push_back({id, figure.count, figure.from});
       continue;
     }
     id.pop_back();
@@ -64,8 +64,7 @@ double partsOf(const Subject& subject) {
   return base::parseDecimal(subject.thing->properties.at("of")).value_or(1);
 }
 
-WorkflowMaterial expandMaterial(const craft::Material& material, const Subject& subject, const Things& things,
-                                const design::Design& design) {
+WorkflowMaterial expandMaterial(const craft::Material& material, const Subject& subject, const Things& things) {
   WorkflowMaterial expanded;
   expanded.what = material.what;
   if (!material.amount) return expanded;
@@ -74,13 +73,55 @@ WorkflowMaterial expandMaterial(const craft::Material& material, const Subject& 
   expanded.source = amount.source;
   if (amount.figure.empty()) {
     expanded.amount = amount.factor;
-  } else if (const auto* figure = design.figures.find(expandFigure(amount.figure, subject, things))) {
+  } else if (const auto* figure = things.figure(expandFigure(amount.figure, subject, things))) {
     expanded.amount = figure->value * amount.factor / partsOf(subject);
   }
   return expanded;
 }
 
+class Scales {
+ public:
+  std::size_t weigh(const DraftStep& draft) {
+    const WorkflowStep& step = draft.step;
+    add(step.id, step.techniqueTitle, step.thingName, step.title, step.good, step.trap, step.workSource);
+    addAll(step.sentences, step.tools, step.makes, step.ends, step.asMade);
+    for (const WorkflowMaterial& material : step.materials) add(material.what, material.unit, material.source);
+    for (const WorkflowFigure& figure : step.figures) add(figure.id, figure.from);
+    for (const WorkflowCheck& check : step.checks) add(check.ask, check.figure, check.within);
+    for (const craft::Caution& caution : step.cautions) add(caution.sign, caution.hazard, caution.text);
+    for (const WorkflowFault& fault : step.faults) {
+      add(fault.id, fault.seen, fault.mend);
+      addAll(fault.ends);
+    }
+    for (const WorkflowWait& wait : step.waits) {
+      add(wait.id, wait.title, wait.makes, wait.follows, wait.test, wait.source, wait.missedSay);
+      addAll(wait.missedEnds);
+    }
+    for (const auto& alternatives : draft.needs) {
+      for (const auto& facts : alternatives) addAll(facts);
+    }
+    return m_weight;
+  }
+
+ private:
+  template <typename... Texts>
+  void add(const Texts&... texts) {
+    m_weight += ((texts.size() + kHandle) + ...);
+  }
+  template <typename... Lists>
+  void addAll(const Lists&... lists) {
+    const auto each = [&](const std::vector<std::string>& list) {
+      for (const std::string& text : list) add(text);
+    };
+    (each(lists), ...);
+  }
+
+  std::size_t m_weight = 0;
+};
+
 }  // namespace
+
+std::size_t weightOf(const DraftStep& draft) { return Scales().weigh(draft); }
 
 std::vector<std::string> expandFacts(const FactPattern& pattern, const Subject& subject, const Things& things) {
   std::vector<std::string> facts;
@@ -150,14 +191,14 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
   step.trap = filled(source.trap);
   step.tools = filledAll(source.tools);
   for (const craft::Material& material : source.materials) {
-    step.materials.push_back(expandMaterial(material, subject, things, design));
+    step.materials.push_back(expandMaterial(material, subject, things));
     step.materials.back().what = filled(step.materials.back().what);
   }
   step.figures = expandFigures(source.figures, subject, things, design);
   for (WorkflowFigure& figure : step.figures) figure.from = filled(figure.from);
   for (const craft::Check& check : source.checks) {
     const std::string figure = check.figure.empty() ? "" : expandFigure(check.figure, subject, things);
-    if (!check.figure.empty() && design.figures.find(figure) == nullptr) continue;
+    if (!check.figure.empty() && things.figure(figure) == nullptr) continue;
     step.checks.push_back({filled(check.ask), figure, check.within});
   }
   step.cautions = source.cautions;
@@ -206,7 +247,7 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
   }
   for (const std::string& figure : source.asMade) {
     const std::string id = expandFigure(figure, subject, things);
-    if (design.figures.find(id) != nullptr) step.asMade.push_back(id);
+    if (things.figure(id) != nullptr) step.asMade.push_back(id);
   }
   for (const craft::Fault& fault : source.faults) {
     step.faults.push_back({fault.id, filled(fault.seen), filled(fault.mend), expandFacts(fault.ends, subject, things)});

@@ -33,6 +33,10 @@ struct DraftStep {
   int stepOrder = 0;
 };
 
+inline constexpr std::size_t kHandle = 64;  // bytes a text or a fact takes beside its letters
+// Roughly how many bytes the texts and facts of a step take.
+std::size_t weightOf(const DraftStep& draft);
+
 DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, const Subject& subject,
                      const Things& things, const design::Design& design);
 

@@ -1,36 +1,53 @@
 #include "core/workflow/order.h"
 
 #include <algorithm>
-#include <map>
-#include <set>
+#include <functional>
+#include <optional>
+#include <queue>
+#include <string_view>
 #include <tuple>
+#include <unordered_map>
 
 namespace core::workflow {
 namespace {
 
-using Edges = std::vector<std::set<std::size_t>>;  // for each step, those that come before it
+using Edges = std::vector<std::vector<std::size_t>>;  // for each step, those that come before it, in order
 
-Edges edgesOf(const std::vector<DraftStep>& drafts) {
-  std::map<std::string, std::vector<std::size_t>> makers;
-  std::map<std::string, std::vector<std::size_t>> needers;
+// Who comes before whom has to be kept for each pair. Beyond this many the facts are said of too many things at once.
+constexpr std::size_t kMostPairs = 100'000;
+
+struct Facts {
+  std::vector<std::size_t> makers;
+  std::vector<std::size_t> needers;
+};
+
+// Nothing where there are too many pairs.
+std::optional<Edges> edgesOf(const std::vector<DraftStep>& drafts) {
+  std::unordered_map<std::string_view, Facts> facts;
   for (std::size_t i = 0; i < drafts.size(); ++i) {
     const WorkflowStep& step = drafts[i].step;
-    for (const std::string& fact : step.makes) makers[fact].push_back(i);
-    for (const WorkflowWait& wait : step.waits) makers[wait.makes].push_back(i);
-    for (const std::string& fact : step.needs) needers[fact].push_back(i);
+    for (const std::string& fact : step.makes) facts[fact].makers.push_back(i);
+    for (const WorkflowWait& wait : step.waits) facts[wait.makes].makers.push_back(i);
+    for (const std::string& fact : step.needs) facts[fact].needers.push_back(i);
   }
+  std::size_t pairs = 0;
   Edges before(drafts.size());
-  const auto come = [&](std::size_t first, std::size_t second) {
-    if (first != second) before[second].insert(first);
-  };
   for (std::size_t i = 0; i < drafts.size(); ++i) {
-    for (const std::string& fact : drafts[i].step.needs) {
-      for (const std::size_t maker : makers[fact]) come(maker, i);
-    }
+    const auto come = [&](const std::vector<std::size_t>& first) {
+      pairs += first.size();
+      if (pairs <= kMostPairs) before[i].insert(before[i].end(), first.begin(), first.end());
+    };
+    for (const std::string& fact : drafts[i].step.needs) come(facts[fact].makers);
     for (const std::string& fact : drafts[i].step.ends) {
-      for (const std::size_t maker : makers[fact]) come(maker, i);
-      for (const std::size_t needer : needers[fact]) come(needer, i);
+      const auto said = facts.find(fact);
+      if (said == facts.end()) continue;
+      come(said->second.makers);
+      come(said->second.needers);
     }
+    if (pairs > kMostPairs) return std::nullopt;
+    std::sort(before[i].begin(), before[i].end());
+    before[i].erase(std::unique(before[i].begin(), before[i].end()), before[i].end());
+    std::erase(before[i], i);
   }
   return before;
 }
@@ -40,8 +57,10 @@ std::string cyclePath(const std::vector<DraftStep>& drafts, const Edges& before,
   const auto first = std::find(placed.begin(), placed.end(), false);
   std::size_t at = static_cast<std::size_t>(first - placed.begin());
   std::vector<std::size_t> path;
+  std::vector<bool> met(drafts.size(), false);
   // Each unplaced step has an unplaced one before it, so walking back must meet the path again.
-  while (std::find(path.begin(), path.end(), at) == path.end()) {
+  while (!met[at]) {
+    met[at] = true;
     path.push_back(at);
     at = *std::find_if(before[at].begin(), before[at].end(), [&](std::size_t step) { return !placed[step]; });
   }
@@ -52,8 +71,11 @@ std::string cyclePath(const std::vector<DraftStep>& drafts, const Edges& before,
               std::min_element(path.begin(), path.end(),
                                [&](std::size_t a, std::size_t b) { return drafts[a].step.id < drafts[b].step.id; }),
               path.end());
+  // Of a long way round the beginning is enough to find the fault.
+  constexpr std::size_t kMostTold = 12;
   std::string text;
-  for (const std::size_t step : path) text += drafts[step].step.id + " \u2192 ";
+  for (std::size_t i = 0; i < std::min(path.size(), kMostTold); ++i) text += drafts[path[i]].step.id + " \u2192 ";
+  if (path.size() > kMostTold) text += "\u2026 \u2192 ";
   return text + drafts[path.front()].step.id;
 }
 
@@ -64,23 +86,35 @@ base::Result<Workflow, base::Message> inOrder(std::vector<DraftStep> drafts) {
     return std::tie(a.rank, a.thingOrder, a.step.technique, a.stepOrder, a.step.id) <
            std::tie(b.rank, b.thingOrder, b.step.technique, b.stepOrder, b.step.id);
   });
-  const Edges before = edgesOf(drafts);
+  const std::optional<Edges> edges = edgesOf(drafts);
+  if (!edges) return base::Message("compose.too-much");
+  const Edges& before = *edges;
+  std::vector<std::vector<std::size_t>> after(drafts.size());
+  std::vector<std::size_t> waitsFor(drafts.size());
+  std::priority_queue<std::size_t, std::vector<std::size_t>, std::greater<>> free;
+  for (std::size_t i = 0; i < drafts.size(); ++i) {
+    waitsFor[i] = before[i].size();
+    for (const std::size_t earlier : before[i]) after[earlier].push_back(i);
+    if (before[i].empty()) free.push(i);
+  }
   std::vector<bool> placed(drafts.size(), false);
   std::vector<std::size_t> newIndex(drafts.size());
   Workflow workflow;
-  while (workflow.steps.size() < drafts.size()) {
-    std::size_t next = drafts.size();
-    for (std::size_t i = 0; i < drafts.size() && next == drafts.size(); ++i) {
-      if (placed[i]) continue;
-      if (std::all_of(before[i].begin(), before[i].end(), [&](std::size_t step) { return placed[step]; })) next = i;
-    }
-    if (next == drafts.size()) return base::Message("compose.cycle").with("path", cyclePath(drafts, before, placed));
+  while (!free.empty()) {
+    const std::size_t next = free.top();
+    free.pop();
     placed[next] = true;
     newIndex[next] = workflow.steps.size();
     WorkflowStep step = drafts[next].step;
     for (const std::size_t earlier : before[next]) step.before.push_back(newIndex[earlier]);
     std::sort(step.before.begin(), step.before.end());
     workflow.steps.push_back(std::move(step));
+    for (const std::size_t later : after[next]) {
+      if (--waitsFor[later] == 0) free.push(later);
+    }
+  }
+  if (workflow.steps.size() < drafts.size()) {
+    return base::Message("compose.cycle").with("path", cyclePath(drafts, before, placed));
   }
   workflow.index();
   return workflow;

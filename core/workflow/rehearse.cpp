@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <limits>
 #include <optional>
+#include <set>
+#include <string_view>
+#include <unordered_map>
+#include <utility>
 
 namespace core::workflow {
 namespace {
@@ -13,16 +17,42 @@ constexpr double kNever = std::numeric_limits<double>::infinity();
 struct Running {
   std::size_t step = 0;
   const WorkflowWait* wait = nullptr;
+  std::size_t fact = 0;  // that it makes
   double opens = 0;
   double closes = kNever;
-  bool openTold = false;
-  bool closeTold = false;
 };
+
+// A fact by number, since a rehearsal asks for each of them again and again.
+struct Fact {
+  std::vector<std::size_t> needing;   // steps, in list order
+  std::size_t unstarted = 0;          // of those
+  bool byWait = false;                // some wait makes it
+  std::optional<std::size_t> newest;  // running wait that makes it
+};
+
+using Moments = std::set<std::pair<double, std::size_t>>;  // of running waits, by index
 
 class Rehearser {
  public:
   explicit Rehearser(const Workflow& workflow)
-      : m_workflow(workflow), m_done(workflow.steps.size(), false), m_started(workflow.steps.size(), false) {}
+      : m_workflow(workflow),
+        m_started(workflow.steps.size(), false),
+        m_needs(workflow.steps.size()),
+        m_waitsFor(workflow.steps.size()),
+        m_after(workflow.steps.size()) {
+    for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
+      for (const WorkflowWait& wait : step(i).waits) m_facts[numberOf(wait.makes)].byWait = true;
+      for (const std::string& fact : step(i).needs) {
+        const std::size_t number = numberOf(fact);
+        m_needs[i].push_back(number);
+        m_facts[number].needing.push_back(i);
+        ++m_facts[number].unstarted;
+      }
+      m_waitsFor[i] = step(i).before.size();
+      for (const std::size_t earlier : step(i).before) m_after[earlier].push_back(i);
+      if (m_waitsFor[i] == 0) m_ready.insert(i);
+    }
+  }
 
   Rehearsal run() {
     while (true) {
@@ -45,50 +75,36 @@ class Rehearser {
  private:
   const WorkflowStep& step(std::size_t index) const { return m_workflow.steps[index]; }
 
+  std::size_t numberOf(const std::string& fact) {
+    const auto [found, isNew] = m_numbers.emplace(fact, m_facts.size());
+    if (isNew) m_facts.emplace_back();
+    return found->second;
+  }
+
   void tell(double at, RehearsalKind kind, std::size_t index, const std::string& wait = "",
             const std::string& other = "") {
     m_result.events.push_back({at, kind, step(index).id, other, wait});
   }
 
-  // Steps that need the wait's fact and have not started.
-  bool gates(const Running& running) const {
-    const auto needing = m_workflow.needing(running.wait->makes);
-    return std::any_of(needing.begin(), needing.end(), [&](std::size_t i) { return !m_started[i]; });
-  }
+  // Whether steps that need the wait's fact have not started.
+  bool gates(const Running& running) const { return m_facts[running.fact].unstarted > 0; }
 
   // The newest wait that makes a fact, or null where a step makes it directly.
-  const Running* runningFor(const std::string& fact) const {
-    for (auto it = m_running.rbegin(); it != m_running.rend(); ++it) {
-      if (it->wait->makes == fact) return &*it;
-    }
-    return nullptr;
+  const Running* runningFor(std::size_t fact) const {
+    const auto& newest = m_facts[fact].newest;
+    return newest ? &m_running[*newest] : nullptr;
   }
 
-  bool madeByWait(const std::string& fact) const {
-    const auto makers = m_workflow.making(fact);
-    return std::any_of(makers.begin(), makers.end(), [&](std::size_t i) {
-      const auto& waits = step(i).waits;
-      return std::any_of(waits.begin(), waits.end(), [&](const WorkflowWait& wait) { return wait.makes == fact; });
-    });
-  }
-
-  bool holds(const std::string& fact) const {
+  bool holds(std::size_t fact) const {
     if (const Running* running = runningFor(fact)) return m_now >= running->opens && m_now <= running->closes;
-    // Whoever makes it directly comes before, and is done: see canStart.
-    return !madeByWait(fact);
-  }
-
-  bool canStart(std::size_t index) const {
-    if (m_started[index]) return false;
-    const WorkflowStep& candidate = step(index);
-    return std::all_of(candidate.before.begin(), candidate.before.end(), [&](std::size_t i) { return m_done[i]; }) &&
-           std::all_of(candidate.needs.begin(), candidate.needs.end(), [&](const std::string& f) { return holds(f); });
+    // Whoever makes it directly comes before, and is done: only steps that are free to go are asked about.
+    return !m_facts[fact].byWait;
   }
 
   // The closing of the window that gates a step; never where none does.
   double closingOf(std::size_t index) const {
     double closes = kNever;
-    for (const std::string& fact : step(index).needs) {
+    for (const std::size_t fact : m_needs[index]) {
       if (const Running* running = runningFor(fact)) closes = std::min(closes, running->closes);
     }
     return closes;
@@ -97,8 +113,8 @@ class Rehearser {
   std::optional<std::size_t> choose() const {
     std::optional<std::size_t> chosen;
     double closes = kNever;
-    for (std::size_t i = 0; i < m_workflow.steps.size(); ++i) {
-      if (!canStart(i)) continue;
+    for (const std::size_t i : m_ready) {
+      if (!std::all_of(m_needs[i].begin(), m_needs[i].end(), [&](std::size_t fact) { return holds(fact); })) continue;
       const double closing = closingOf(i);
       if (!chosen || closing < closes) {
         chosen = i;
@@ -108,17 +124,32 @@ class Rehearser {
     return chosen;
   }
 
+  void start(std::size_t index) {
+    m_started[index] = true;
+    m_ready.erase(index);
+    for (const std::size_t fact : m_needs[index]) --m_facts[fact].unstarted;
+  }
+
+  void finish(std::size_t index) {
+    for (const std::size_t later : m_after[index]) {
+      if (--m_waitsFor[later] == 0) m_ready.insert(later);
+    }
+  }
+
   void work(std::size_t index) {
     const WorkflowStep& current = step(index);
     tell(m_now, RehearsalKind::Step, index);
-    m_started[index] = true;
+    start(index);
     passTo(m_now + current.work.likely.inMinutes(), current.id);
-    m_done[index] = true;
+    finish(index);
     double stay = m_now;
     for (const WorkflowWait& wait : current.waits) {
-      Running running{index, &wait, m_now + wait.opens.likely.inMinutes(), kNever, false, false};
+      Running running{index, &wait, numberOf(wait.makes), m_now + wait.opens.likely.inMinutes(), kNever};
       if (wait.closes) running.closes = m_now + wait.closes->likely.inMinutes();
       tell(m_now, RehearsalKind::Wait, index, wait.id);
+      m_facts[running.fact].newest = m_running.size();
+      m_openings.emplace(running.opens, m_running.size());
+      if (running.closes < kNever) m_closings.emplace(running.closes, m_running.size());
       m_running.push_back(running);
       if (wait.attended) stay = std::max(stay, running.opens);
     }
@@ -127,11 +158,10 @@ class Rehearser {
   }
 
   double nextOpening() const {
-    double next = kNever;
-    for (const Running& running : m_running) {
-      if (running.opens > m_now && gates(running)) next = std::min(next, running.opens);
+    for (auto next = m_openings.upper_bound({m_now, m_running.size()}); next != m_openings.end(); ++next) {
+      if (gates(m_running[next->second])) return next->first;
     }
-    return next;
+    return kNever;
   }
 
   // Lets time go by, telling what opens, closes and is missed on the way. `busy` is the step the hands are on.
@@ -142,9 +172,9 @@ class Rehearser {
   }
 
   void tellOpenings(double until) {
-    for (Running& running : m_running) {
-      if (running.openTold || running.opens > until) continue;
-      running.openTold = true;
+    while (!m_openings.empty() && m_openings.begin()->first <= until) {
+      const Running& running = m_running[m_openings.begin()->second];
+      m_openings.erase(m_openings.begin());
       tell(running.opens, RehearsalKind::Opens, running.step, running.wait->id);
       const bool atOnce = running.wait->opens.likely == units::Duration();
       if (gates(running) && !atOnce) tell(running.opens, RehearsalKind::Alert, running.step, running.wait->id);
@@ -153,11 +183,11 @@ class Rehearser {
 
   // At the very moment of closing a step may still start, so only what lies behind is over.
   void tellClosings(double until, const std::string& busy) {
-    for (Running& running : m_running) {
-      if (running.closeTold || running.closes >= until || running.closes == kNever) continue;
-      running.closeTold = true;
+    while (!m_closings.empty() && m_closings.begin()->first < until) {
+      const Running& running = m_running[m_closings.begin()->second];
+      m_closings.erase(m_closings.begin());
       tell(running.closes, RehearsalKind::Closes, running.step, running.wait->id);
-      for (const std::size_t gated : m_workflow.needing(running.wait->makes)) {
+      for (const std::size_t gated : m_facts[running.fact].needing) {
         if (m_started[gated]) continue;
         m_result.missed = true;
         tell(running.closes, RehearsalKind::Missed, gated, running.wait->id,
@@ -167,9 +197,16 @@ class Rehearser {
   }
 
   const Workflow& m_workflow;
-  std::vector<bool> m_done;
   std::vector<bool> m_started;
+  std::unordered_map<std::string_view, std::size_t> m_numbers;
+  std::vector<Fact> m_facts;
+  std::vector<std::vector<std::size_t>> m_needs;  // of each step, facts by number
+  std::vector<std::size_t> m_waitsFor;            // of each step, how many that come before are not done
+  std::vector<std::vector<std::size_t>> m_after;
+  std::set<std::size_t> m_ready;  // neither started nor waiting for another
   std::vector<Running> m_running;
+  Moments m_openings;  // not told yet
+  Moments m_closings;
   double m_now = 0;
   Rehearsal m_result;
 };

@@ -1,6 +1,7 @@
 #include "core/workflow/things.h"
 
 #include <algorithm>
+#include <set>
 
 #include "core/base/text.h"
 #include "core/workflow/fill.h"
@@ -14,12 +15,7 @@ using craft::ThingKind;
 // Room between things for the parts of each.
 constexpr int kOrderStep = 10'000;
 
-bool isOfKind(const Thing& thing, ThingKind kind) {
-  if (kind == ThingKind::Bevel) {
-    return thing.kind == ThingKind::Board && thing.properties.at("coloured") == "yes";
-  }
-  return thing.kind == kind;
-}
+bool hasBevel(const Thing& board) { return board.properties.at("coloured") == "yes"; }
 
 }  // namespace
 
@@ -32,6 +28,7 @@ bool isMeant(const Thing& thing, const craft::Where& where) {
 }
 
 Things::Things(const design::Design& design, const ThingWords& words) : m_design(design), m_words(words) {
+  for (const design::Figure& figure : design.figures.all()) m_figures.emplace(figure.id, &figure);
   addBoards(design.job);
   addBands(design.job);
   addLines(design.job);
@@ -46,7 +43,17 @@ Thing& Things::add(Thing thing, const std::string& nameTemplate) {
   thing.words.insert(thing.properties.begin(), thing.properties.end());
   thing.words["name"] = fill(nameTemplate, thing.words);
   const std::string id = thing.id;
-  return m_things.insert_or_assign(id, std::move(thing)).first->second;
+  Thing& added = m_things.insert_or_assign(id, std::move(thing)).first->second;
+  std::vector<const Thing*>& ofKind = m_byKind[added.kind];
+  const auto after = std::upper_bound(ofKind.begin(), ofKind.end(), added.order,
+                                      [](int order, const Thing* other) { return order < other->order; });
+  ofKind.insert(after, &added);
+  return added;
+}
+
+const design::Figure* Things::figure(const std::string& id) const {
+  const auto found = m_figures.find(id);
+  return found == m_figures.end() ? nullptr : found->second;
 }
 
 void Things::addBoards(const design::Job& job) {
@@ -162,11 +169,11 @@ const Thing* Things::find(const std::string& id) const {
 }
 
 std::vector<const Thing*> Things::of(ThingKind kind) const {
-  std::vector<const Thing*> things;
-  for (const auto& [id, thing] : m_things) {
-    if (isOfKind(thing, kind)) things.push_back(&thing);
-  }
-  std::sort(things.begin(), things.end(), [](const Thing* a, const Thing* b) { return a->order < b->order; });
+  const auto found = m_byKind.find(kind == ThingKind::Bevel ? ThingKind::Board : kind);
+  if (found == m_byKind.end()) return {};
+  m_looks += found->second.size();
+  std::vector<const Thing*> things = found->second;
+  if (kind == ThingKind::Bevel) std::erase_if(things, [](const Thing* thing) { return !hasBevel(*thing); });
   return things;
 }
 
@@ -197,11 +204,13 @@ std::vector<const Thing*> Things::adjoining(const Thing& thing, ThingKind kind) 
 std::vector<const Thing*> Things::inReach(const Thing& thing, ThingKind kind) const {
   if (kind == ThingKind::Board || kind == ThingKind::Bevel) return of(kind);
   const std::string& id = thing.owner.empty() ? thing.id : thing.owner;
-  const std::vector<std::string> ids = m_design.layout.inReachOf(id);
+  const std::vector<std::string> near = m_design.layout.inReachOf(id);
+  const std::set<std::string_view> ids(near.begin(), near.end());
+  m_looks += near.size();
   std::vector<const Thing*> things = of(kind);
   std::erase_if(things, [&](const Thing* other) {
     const std::string& otherId = other->owner.empty() ? other->id : other->owner;
-    return std::find(ids.begin(), ids.end(), otherId) == ids.end();
+    return !ids.contains(otherId);
   });
   return things;
 }

@@ -1,7 +1,10 @@
 #pragma once
 // The things of a job that steps are done for, with the properties techniques may ask about or put in words.
+#include <cstddef>
 #include <map>
 #include <string>
+#include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "core/craft/technique.h"
@@ -43,6 +46,11 @@ class Things {
   Things(const design::Design& design, const ThingWords& words);
 
   const Thing* find(const std::string& id) const;
+  std::size_t count() const { return m_things.size(); }
+  // The job's figure of that id, or null.
+  const design::Figure* figure(const std::string& id) const;
+  // How many things were looked at so far to answer what is asked below: what a composition costs.
+  std::size_t looks() const { return m_looks; }
   // In order. Bevel gives the boards whose bevel is coloured.
   std::vector<const Thing*> of(craft::ThingKind kind) const;
   // Strips or corners of a band; parts of a field.
@@ -70,6 +78,9 @@ class Things {
   ThingWords m_words;
   // Stable addresses: steps keep pointers while parts are added.
   std::map<std::string, Thing> m_things;
+  std::map<craft::ThingKind, std::vector<const Thing*>> m_byKind;  // in order
+  std::unordered_map<std::string_view, const design::Figure*> m_figures;
+  mutable std::size_t m_looks = 0;
   int m_nextOrder = 0;
 };
 

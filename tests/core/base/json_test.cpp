@@ -109,3 +109,33 @@ TEST_CASE("pointers escape what RFC 6901 asks", "[json]") {
   CHECK(pointerTo("", "a/b~c") == "/a~1b~0c");
   CHECK(pointerTo("/x", std::size_t{3}) == "/x/3");
 }
+
+namespace {
+
+std::string manyKeys(std::size_t count) {
+  std::string text = "{\"list\": [{";
+  for (std::size_t i = 0; i < count; ++i) text += (i > 0 ? ",\"k" : "\"k") + std::to_string(i) + "\":0";
+  return text + "}]}";
+}
+
+}  // namespace
+
+TEST_CASE("an object of too many keys, a key too long and too many values are refused at their place", "[json]") {
+  CHECK(parseJson(manyKeys(kMaximumJsonKeys)).readable);
+  CHECK_FALSE(parseJson(manyKeys(kMaximumJsonKeys + 1)).readable);
+  CHECK(firstProblem(manyKeys(kMaximumJsonKeys + 1)) == "/list/0 json.too-many-keys limit=1000");
+  CHECK(firstProblem(manyKeys(300'000)) == "/list/0 json.too-many-keys limit=1000");
+
+  const auto withKey = [](std::size_t length) { return "{\"a\": {\"" + std::string(length, 'k') + "\": 1}}"; };
+  CHECK(parseJson(withKey(kMaximumJsonKeyBytes)).readable);
+  CHECK(firstProblem(withKey(kMaximumJsonKeyBytes + 1)) == "/a json.key-too-long limit=200");
+
+  const auto values = [](std::size_t count) {
+    std::string text = "[0";
+    for (std::size_t i = 2; i < count; ++i) text += ",0";
+    return text + "]";
+  };
+  CHECK(parseJson(values(kMaximumJsonValues)).readable);
+  CHECK_FALSE(parseJson(values(kMaximumJsonValues + 1)).readable);
+  CHECK(firstProblem(values(kMaximumJsonValues + 1)) == " json.too-many-values limit=500000");
+}

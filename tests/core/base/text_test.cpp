@@ -40,19 +40,35 @@ TEST_CASE("a plain decimal is that and nothing else", "[text]") {
   }
 }
 
-TEST_CASE("control characters and broken UTF-8 are noticed", "[text]") {
-  CHECK_FALSE(hasControlCharacter("Pilot\xE2\x80\x99s chart \xC3\xA9"));
-  CHECK(hasControlCharacter("a\nb"));
-  CHECK(
-      hasControlCharacter("a\xC2\x85"
-                          "b"));
-  CHECK(
-      hasControlCharacter("a\xE2\x80\xA8"
-                          "b"));
-  CHECK(hasControlCharacter("a\xFF"));
+TEST_CASE("every character that commands a display is noticed by its code point, and letters are not", "[text]") {
+  CHECK_FALSE(controlCharacterIn("Pilot\xE2\x80\x99s chart \xC3\xA9"));
+  CHECK_FALSE(controlCharacterIn("\xD7\xA9\xD7\xB1 \xE2\x80\x8D \xF0\x9F\x90\xA6"));  // letters, a joiner, a picture
+  const std::pair<const char*, const char*> commands[] = {
+      {"a\nb", "U+000A"},         {"\x1b[2J", "U+001B"},      {"\x7f", "U+007F"},         {"\xC2\x85", "U+0085"},
+      {"\xC2\x9B", "U+009B"},     {"\xD8\x9C", "U+061C"},     {"\xE2\x80\x8E", "U+200E"}, {"\xE2\x80\x8F", "U+200F"},
+      {"\xE2\x80\xA8", "U+2028"}, {"\xE2\x80\xA9", "U+2029"}, {"\xE2\x80\xAA", "U+202A"}, {"\xE2\x80\xAE", "U+202E"},
+      {"\xE2\x81\xA6", "U+2066"}, {"\xE2\x81\xA9", "U+2069"}, {"\xEF\xBB\xBF", "U+FEFF"}, {"a\xFF", "U+FFFD"},
+      {"\xED\xA0\x80", "U+FFFD"}};
+  for (const auto& [text, name] : commands) {
+    INFO(name);
+    const auto found = controlCharacterIn(text);
+    REQUIRE(found);
+    CHECK(codePointName(*found) == name);
+    CHECK_FALSE(controlCharacterIn(shownText(text, Lines::One)));
+  }
+  CHECK(controlCharacterIn(std::string_view("a\0b", 3)) == U'\0');
   CHECK(isValidUtf8("\xF0\x9F\x96\xBC"));
   CHECK_FALSE(isValidUtf8("\xF5\x80\x80\x80"));
   CHECK_FALSE(isValidUtf8("\xE2\x82"));
+}
+
+TEST_CASE("a text is shown with its commands spelt out and its end left out where it is too long", "[text]") {
+  CHECK(shownText("a\x1b[31m\nb", Lines::One) == "a\\u001b[31m\\u000ab");
+  CHECK(shownText("a\x1b\nb\tc", Lines::Several) == "a\\u001b\nb\tc");
+  CHECK(shownText("\xFF", Lines::One) == "\\ufffd");
+  CHECK(shownText("h\xC3\xA9ron", Lines::One, 5) == "h\xC3\xA9ron");
+  CHECK(shownText("h\xC3\xA9rons", Lines::One, 5) == "h\xC3\xA9ron\u2026");
+  CHECK(countCharacters("h\xC3\xA9ron\xFF") == 6);
 }
 
 TEST_CASE("days that are not in the calendar are refused", "[text]") {

@@ -49,7 +49,61 @@ void gatherKeys(const Value& value, std::set<std::string>& names) {
   }
 }
 
+// Every list and every text of the schema that has no `limit`; texts of a few words and of a pattern without an end
+// have none.
+void gatherBoundless(const Value& value, const std::string& place, std::vector<std::string>& places) {
+  if (value.kind() == Value::Kind::Array) {
+    for (const Value& item : value.items()) gatherBoundless(item, place, places);
+  }
+  if (value.kind() != Value::Kind::Object) return;
+  const Value* type = value.find("type");
+  const std::string kind = type != nullptr && type->kind() == Value::Kind::Text ? type->asText() : "";
+  if (kind == "array" && value.find("maxItems") == nullptr) places.push_back(place);
+  if (kind == "string" && value.find("maxLength") == nullptr && value.find("pattern") == nullptr)
+    places.push_back(place);
+  for (const auto& [key, member] : value.members()) gatherBoundless(member, place + '/' + key, places);
+}
+
+std::int64_t limitAt(const Value& root, const char* pointer) {
+  const Value* value = core::base::at(root, pointer);
+  return value == nullptr ? -1 : value->asInteger();
+}
+
+std::string repeated(const std::string& item, std::size_t count) {
+  std::string list = item;
+  for (std::size_t i = 1; i < count; ++i) list += ", " + item;
+  return list;
+}
+
 }  // namespace
+
+TEST_CASE("Every list and every free text of the schema has its limit") {
+  std::vector<std::string> boundless;
+  gatherBoundless(schema(), "", boundless);
+  CHECK(boundless == std::vector<std::string>{});
+}
+
+TEST_CASE("The schema's limits are the reader's, at the limit and one beyond") {
+  using namespace core::craft;
+  const Value root = schema();
+  CHECK(limitAt(root, "/properties/steps/maxItems") == static_cast<std::int64_t>(kMostSteps));
+  CHECK(limitAt(root, "/$defs/step/properties/waits/maxItems") == static_cast<std::int64_t>(kMostWaits));
+  CHECK(limitAt(root, "/$defs/step/properties/tools/maxItems") == static_cast<std::int64_t>(kMostEntries));
+  CHECK(limitAt(root, "/$defs/step/properties/good/maxLength") == static_cast<std::int64_t>(kLongestPhrase));
+  CHECK(limitAt(root, "/$defs/source/maxLength") == static_cast<std::int64_t>(kLongestPhrase));
+
+  const auto withTools = [](std::size_t count) {
+    return changed(R"("hands": )", R"("tools": [)" + repeated(R"("bone")", count) + R"(], "hands": )");
+  };
+  const auto toldAt = [](const std::string& text) {
+    for (const std::string& problem : problemsOf(text)) {
+      if (problem == "/steps/0/tools read.too-many-items") return true;
+    }
+    return false;
+  };
+  CHECK_FALSE(toldAt(withTools(kMostEntries)));
+  CHECK(toldAt(withTools(kMostEntries + 1)));
+}
 
 TEST_CASE("The schema knows every key the reader takes") {
   std::set<std::string> inSchema;
