@@ -257,6 +257,8 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   if (opened.trouble.id.empty()) checkWhole(folder, desk);
   if (opened.trouble.id.empty()) takeCare(caretaker.emplace(workbench, clock), desk);
 
+  // Where nobody manages windows nothing is maximised: then it is at least no larger than the screen it stands on.
+  face.window()->resize(face.window()->size().boundedTo(face.window()->screen()->availableSize()));
   face.window()->showMaximized();
   return QGuiApplication::exec();
 }

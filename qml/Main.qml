@@ -65,6 +65,11 @@ Window {
             camera.close();
         left = shown;
     }
+    // Beside a step's title stands its first number; the others are gone through on their own screen.
+    onScreenChanged: {
+        if (screen !== "number")
+            bench.figure.begin();
+    }
     onCallingChanged: Touch.guard()
     onLampChanged: Theme.lamp = lamp
     onDotsPerMmChanged: Metrics.dotsPerMm = dotsPerMm
@@ -277,11 +282,16 @@ Window {
             mendPage.mend = mend;
             root.screen = "mend";
         }
+        onChoiceLeft: {
+            mendPage.mend = "";
+            root.screen = "mend";
+        }
     }
     MendPage {
         id: mendPage
         anchors.fill: parent
         visible: root.shown === "mend"
+        bench: root.bench
         shelf: root.shelf
         onBack: root.back()
         onDone: root.done()

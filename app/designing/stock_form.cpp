@@ -134,7 +134,7 @@ Section stockSection(const Value& document) {
   if (isSheet(kind)) {
     build.length(tr("width"), "/width");
     build.length(tr("height"), "/height");
-    if (kind == StockKind::Board) build.length(tr("thickness"), "/thickness", tr("not said"));
+    if (kind == StockKind::Board) build.length(tr("thickness"), "/thickness");
     build.choice(tr("fibres run"), "/fibres",
                  {{"unknown", tr("not known")}, {"width", tr("along the width")}, {"height", tr("along the height")}},
                  "unknown");
@@ -150,8 +150,8 @@ Section stockSection(const Value& document) {
   build.text(isCounted(kind)    ? tr("price of one")
              : byMass(document) ? tr("price of a kilogram")
                                 : tr("price of a litre"),
-             "/price", tr("not said"));
-  build.text(tr("currency, three letters"), "/currency", tr("not said"));
+             "/price");
+  build.text(tr("currency, three letters"), "/currency");
   build.text(tr("note"), "/note", tr("none"));
   return std::move(build.finish().front());
 }
@@ -168,11 +168,11 @@ Section batchSection(const Value& document) {
                 {"other", tr("something else")}},
                "paste");
   build.text(tr("what is on its label"), "/name");
-  build.text(tr("what it is of"), "/of", tr("not said"));
+  build.text(tr("what it is of"), "/of");
   build.choice(tr("made or opened"), "/opened", {{"no", tr("made here")}, {"yes", tr("bought and opened")}}, "no");
   build.text(tr("on the day"), "/day").note = tr("year-month-day");
   build.number(tr("keeps, days"), "/keeps", tr("not known"));
-  build.text(tr("who says so"), "/source", tr("not said"));
+  build.text(tr("who says so"), "/source");
   build.text(tr("note"), "/note", tr("none"));
   return std::move(build.finish().front());
 }

@@ -49,10 +49,10 @@ void AlertViewModel::refresh() {
 
 QString AlertViewModel::nameOf(const core::record::ScheduledAlert& alert) const {
   const core::record::JobAt job = m_workbench.at(alert.job);
-  const QString title = toQt(job.state().plan->design.job.title).section(QLatin1Char(','), 0, 0);
+  const QString title = pieceName(job.state().plan->design.job.title);
   const auto found = job.state().waits.find(alert.wait);
   if (found == job.state().waits.end()) return title;
-  return title + QStringLiteral(" · ") + toQt(found->second.wait->title);
+  return title + QStringLiteral(" · ") + waitName(found->second);
 }
 
 void AlertViewModel::releaseHeld() {
@@ -74,7 +74,7 @@ void AlertViewModel::show(const core::record::JobAt& job) {
   m_shortly = core::record::mayBePutOff(job, m_alert, Duration::minutes(core::record::kSnoozeMinutes[0]));
   m_later = core::record::mayBePutOff(job, m_alert, Duration::minutes(core::record::kSnoozeMinutes[1]));
   m_test = toQt(run.wait->test);
-  m_window = run.wait->closes.has_value();
+  m_answers = answersTo(*run.wait);
   m_canLook = job.matters(run);
   const auto gated = job.gatedStep(run);
   const bool missed = m_alert.alert == core::intents::AlertClass::Missed;
@@ -82,9 +82,9 @@ void AlertViewModel::show(const core::record::JobAt& job) {
     m_act = tr("Likely closed");
     m_test = toQt(run.wait->missedSay);
   } else if (m_alert.high() && gated) {
-    m_act = tr("Now: %1").arg(toQt(workflow.steps[*gated].title));
+    m_act = tr("Now: %1").arg(actName(workflow.steps[*gated]));
   } else {
-    m_act = m_window ? tr("Test for tack") : tr("Test by touch");
+    m_act = tr("Test: %1?").arg(m_answers.found.toLower());
   }
   m_sure.clear();
   m_likely.clear();
@@ -94,8 +94,8 @@ void AlertViewModel::show(const core::record::JobAt& job) {
   } else if (state.closes) {
     const Duration sure = std::max(Duration(), state.closes->early - state.elapsed.time);
     const Duration likely = std::max(Duration(), state.closes->likely - state.elapsed.time);
-    m_sure = tr("%1 sure").arg(roughly(sure));
-    m_likely = tr("%1 likely").arg(roughly(likely));
+    if (sure > Duration()) m_sure = tr("at least %1").arg(roughly(sure));
+    m_likely = tr("about %1 left").arg(roughly(likely));
     if (likely > Duration()) m_sureShare = std::clamp(sure.inMinutes() / likely.inMinutes(), 0.0, 1.0);
   } else {
     m_likely = tr("likely ready %1").arg(leftText(state.opens.early, state.opens.late, state.elapsed.time));
@@ -122,17 +122,19 @@ void AlertViewModel::putOff(int minutes) {
   refresh();
 }
 
-void AlertViewModel::notYet() { answer(core::intents::Verdict::NotYet); }
+void AlertViewModel::notYet() {
+  if (!m_answers.notYet.isEmpty()) answer(core::intents::Verdict::NotYet);
+}
 
 void AlertViewModel::ready() {
   const std::string job = m_alert.job;
-  answer(m_window ? core::intents::Verdict::Tacky : core::intents::Verdict::Dry);
+  answer(m_answers.verdict);
   emit goTo(job);
 }
 
 void AlertViewModel::pastIt() {
   const std::string job = m_alert.job;
-  if (!m_window) return;
+  if (m_answers.pastIt.isEmpty()) return;
   answer(core::intents::Verdict::PastIt);
   emit goTo(job);
 }

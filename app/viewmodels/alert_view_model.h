@@ -5,6 +5,7 @@
 #include <QString>
 #include <QStringList>
 
+#include "app/viewmodels/names.h"
 #include "app/workbench/workbench.h"
 
 namespace app::viewmodels {
@@ -24,7 +25,10 @@ class AlertViewModel : public QObject {
   Q_PROPERTY(QString why READ why NOTIFY changed FINAL)             // where the times come from, in one line
   Q_PROPERTY(double sureShare READ sureShare NOTIFY changed FINAL)  // of the bar, 0 to 1
   Q_PROPERTY(bool canLook READ canLook NOTIFY changed FINAL)
-  Q_PROPERTY(bool window READ window NOTIFY changed FINAL)         // tacky and past it; otherwise dry
+  // The answers in the technique's words; "" where the wait cannot be found so.
+  Q_PROPERTY(QString notYetWord READ notYetWord NOTIFY changed FINAL)
+  Q_PROPERTY(QString foundWord READ foundWord NOTIFY changed FINAL)
+  Q_PROPERTY(QString pastItWord READ pastItWord NOTIFY changed FINAL)
   Q_PROPERTY(QStringList others READ others NOTIFY changed FINAL)  // further alerts behind this one, by name
   // Whether it may be put off for so long: "In 2 min", "In 5 min".
   Q_PROPERTY(bool shortly READ shortly NOTIFY changed FINAL)
@@ -48,14 +52,16 @@ class AlertViewModel : public QObject {
   QString why() const { return m_why; }
   double sureShare() const { return m_sureShare; }
   bool canLook() const { return m_canLook; }
-  bool window() const { return m_window; }
+  QString notYetWord() const { return m_answers.notYet; }
+  QString foundWord() const { return m_answers.found; }
+  QString pastItWord() const { return m_answers.pastIt; }
   QStringList others() const { return m_others; }
   bool shortly() const { return m_shortly; }
   bool later() const { return m_later; }
 
   Q_INVOKABLE void hear();
   Q_INVOKABLE void notYet();
-  // Tacky or dry: goes to that job.
+  // Found as it should be: goes to that job.
   Q_INVOKABLE void ready();
   Q_INVOKABLE void pastIt();
   Q_INVOKABLE void tellShortly() { putOff(core::record::kSnoozeMinutes[0]); }
@@ -85,7 +91,7 @@ class AlertViewModel : public QObject {
   QString m_why;
   double m_sureShare = 0;
   bool m_canLook = false;
-  bool m_window = false;
+  TestAnswers m_answers;
   bool m_shortly = false;
   bool m_later = false;
   QStringList m_others;

@@ -31,7 +31,10 @@ BenchViewModel::BenchViewModel(workbench::Workbench& workbench, const clocks::Cl
       m_look([this](const core::intents::Intent& intent) { ask(intent); }) {}
 
 void BenchViewModel::selectJob(const std::string& jobId) {
-  if (m_jobId != jobId) m_refusal.clear();
+  if (m_jobId != jobId) {
+    m_refusal.clear();
+    m_considered = {};
+  }
   m_jobId = jobId;
   refresh();
 }
@@ -52,9 +55,7 @@ void BenchViewModel::refresh() {
   m_wait.clear();
   m_undo.clear();
   m_redo.clear();
-  m_reports.clear();
-  m_faultsSeen.clear();
-  m_mends.clear();
+  m_faults.clear();
   m_canBegin = m_begun = false;
   m_drawing = {};
   m_act = {};
@@ -81,7 +82,7 @@ void BenchViewModel::refresh() {
     m_detail = tr("Choose one under Jobs, or begin a piece at the desk.");
   }
   if (state == nullptr || !m_trouble.isEmpty()) m_look.show(nullptr);
-  m_figure.show(state == nullptr ? nullptr : state->design, m_kind == Kind::Step ? m_step : nullptr);
+  m_figure.show(m_jobId, state == nullptr ? nullptr : state->design, m_kind == Kind::Step ? m_step : nullptr);
   emit changed();
 }
 
@@ -96,7 +97,7 @@ void BenchViewModel::showPlace(const JobAt& job) {
     m_step = &plan.workflow.steps[*place.step];
     m_begun = job.state().steps[*place.step].status == core::record::StepStatus::Begun;
   }
-  if (place.next) m_next = tr("next: %1").arg(toQt(plan.workflow.steps[*place.next].title));
+  m_next = nextText(job, place);
   showAbove(job, place);
   switch (place.kind) {
     case BenchPlace::Kind::Step:
@@ -109,7 +110,7 @@ void BenchViewModel::showPlace(const JobAt& job) {
       break;
     case BenchPlace::Kind::Missed:
       m_kind = Kind::Missed;
-      m_title = tr("Missed: %1").arg(toQt(m_step->title));
+      m_title = tr("Missed: %1").arg(actName(*m_step));
       m_detail = toQt(plan.workflow.findWait(place.wait).wait->missedSay);
       break;
     case BenchPlace::Kind::Finished:
@@ -138,6 +139,21 @@ void BenchViewModel::showPlace(const JobAt& job) {
   showAct(job);
 }
 
+QString BenchViewModel::nextText(const JobAt& job, const BenchPlace& place) const {
+  using core::record::BenchStand;
+  const auto next = core::record::standAfter(job, place);
+  if (!next) return {};
+  const auto& workflow = job.state().plan->workflow;
+  switch (next->kind) {
+    case BenchStand::Kind::Step: return tr("next: %1").arg(actName(workflow.steps[*next->step]));
+    case BenchStand::Kind::Waiting: return tr("next: wait, %1").arg(waitName(workflow.findWait(next->wait)));
+    case BenchStand::Kind::Missed: return tr("next: too late for %1").arg(actName(workflow.steps[*next->step]));
+    case BenchStand::Kind::Finished: return tr("next: nothing, the piece is done");
+    case BenchStand::Kind::Stuck: break;
+  }
+  return {};
+}
+
 void BenchViewModel::showAct(const JobAt& job) {
   if (m_step == nullptr || !m_step->act) return;
   m_act.piece = m_drawn.act(job.state().plan, *m_step);
@@ -160,13 +176,15 @@ void BenchViewModel::showWaiting(const JobAt& job, const std::string& waitId) {
     parts << tr("Likely ready in %1.").arg(leftText(state.opens.early, state.opens.late, state.elapsed.time));
   }
   if (untilEarly > Duration()) {
-    parts << tr("First look at %1.").arg(clockTime(now + untilEarly.inMilliseconds(), now, m_clock.zone()));
+    parts << tr("First test at %1.").arg(clockTime(now + untilEarly.inMilliseconds(), now, m_clock.zone()));
+  } else {
+    parts << tr("Test it now: %1?").arg(answersTo(*run.wait).found.toLower());
   }
   if (!state.byTouch) parts << capitalised(whyText(state)) + QLatin1Char('.');
   if (state.elapsed.certainty == core::waits::Certainty::Told) parts << tr("The time this bench was off is as told.");
   if (state.elapsed.certainty == core::waits::Certainty::Checking) parts << tr("Checking the time.");
   if (state.elapsed.certainty == core::waits::Certainty::Unknown)
-    parts << tr("How long this bench was off is not known: look sooner.");
+    parts << tr("How long this bench was off is not known: test sooner.");
   if (!run.wait->test.empty()) parts << toQt(run.wait->test);
   m_detail = parts.join(QLatin1Char(' '));
 }
@@ -195,7 +213,7 @@ void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
   if (!place.lastDone) return;
   m_above = tr("done %1: %2")
                 .arg(clockTime(place.lastDoneAt.utcMilliseconds, job.now().utcMilliseconds, m_clock.zone()),
-                     toQt(workflow.steps[*place.lastDone].title));
+                     actName(workflow.steps[*place.lastDone]));
 }
 
 void BenchViewModel::showOffers(const JobAt& job) {
@@ -204,12 +222,7 @@ void BenchViewModel::showOffers(const JobAt& job) {
       (undo->intentId == job.state().lastUndo ? m_redo : m_undo) = undo->intentId;
     }
     if (const auto* report = std::get_if<core::intents::ReportFault>(&offer.intent)) {
-      for (const auto& fault : job.state().plan->workflow.find(report->step)->faults) {
-        if (fault.id != report->fault) continue;
-        m_reports.push_back(*report);
-        m_faultsSeen << capitalised(toQt(fault.seen));
-        m_mends << toQt(fault.mend);
-      }
+      showFault(*job.state().plan->workflow.find(report->step), *report);
     }
     if (std::holds_alternative<core::intents::BeginStep>(offer.intent)) {
       // Beginning is worth a word of its own only where something hangs on it.
@@ -217,6 +230,24 @@ void BenchViewModel::showOffers(const JobAt& job) {
       m_canBegin = m_step->uninterruptible || m_step->hands == core::craft::Hands::Blade ||
                    (index && job.gate(*index) != nullptr);
     }
+  }
+}
+
+// The ways of a fault are offered one after the other.
+void BenchViewModel::showFault(const core::workflow::WorkflowStep& step, const core::intents::ReportFault& report) {
+  for (const auto& fault : step.faults) {
+    if (fault.id != report.fault) continue;
+    const auto* way = fault.way(report.way);
+    const bool another = way != nullptr && !m_faults.empty() && m_faults.back().report.step == report.step &&
+                         m_faults.back().report.fault == report.fault;
+    if (!another) {
+      m_faults.push_back(
+          {{report.step, report.fault, ""}, capitalised(toQt(fault.seen)), toQt(fault.mend), {}, {}, {}});
+    }
+    if (way == nullptr) continue;
+    m_faults.back().ways << toQt(way->id);
+    m_faults.back().wayKeys << toQt(way->key);
+    m_faults.back().wayMends << toQt(way->mend);
   }
 }
 
@@ -237,7 +268,15 @@ QString BenchViewModel::progress() const {
                               : QString();
 }
 
-QString BenchViewModel::thing() const { return m_step == nullptr ? QString() : toQt(m_step->thingName); }
+QString BenchViewModel::thing() const {
+  return m_step == nullptr || m_kind == Kind::Missed ? QString() : thingBeside(*m_step);
+}
+
+QStringList BenchViewModel::faults() const {
+  QStringList seen;
+  for (const FaultShown& fault : m_faults) seen << fault.seen;
+  return seen;
+}
 
 QString BenchViewModel::lies() const {
   if (m_step == nullptr || m_step->up == core::craft::WayUp::None) return {};
@@ -337,10 +376,26 @@ bool BenchViewModel::wasBegunInTime() {
   return ask(intent);
 }
 
-bool BenchViewModel::report(int fault) {
-  if (fault < 0 || fault >= static_cast<int>(m_reports.size())) return false;
-  const core::intents::ReportFault intent = m_reports[static_cast<std::size_t>(fault)];
-  return ask(intent);
+QString BenchViewModel::report(int fault) {
+  if (fault < 0 || fault >= static_cast<int>(m_faults.size())) return {};
+  const FaultShown seen = m_faults[static_cast<std::size_t>(fault)];
+  m_considered = seen.ways.isEmpty() ? FaultShown() : seen;
+  if (!seen.ways.isEmpty()) {
+    emit changed();
+    return {};
+  }
+  return ask(seen.report) ? seen.mend : QString();
+}
+
+QString BenchViewModel::takeWay(int way) {
+  if (way < 0 || way >= m_considered.ways.size()) return {};
+  const FaultShown seen = m_considered;
+  core::intents::ReportFault intent = seen.report;
+  intent.way = convert::fromQt(seen.ways[way]);
+  if (!ask(intent)) return {};
+  m_considered = {};
+  emit changed();
+  return seen.wayMends[way];
 }
 
 void BenchViewModel::forgetRefusal() {

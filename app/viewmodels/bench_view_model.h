@@ -26,11 +26,12 @@ class BenchViewModel : public QObject {
  private:
   Q_PROPERTY(app::viewmodels::BenchViewModel::Kind kind READ kind NOTIFY changed FINAL)
   Q_PROPERTY(QString jobTitle READ jobTitle NOTIFY changed FINAL)
-  Q_PROPERTY(QString stepId READ stepId NOTIFY changed FINAL)      // "" where no step is shown
-  Q_PROPERTY(QString progress READ progress NOTIFY changed FINAL)  // "step 13 of 58"
-  Q_PROPERTY(QString above READ above NOTIFY changed FINAL)        // last thing done, or taken back
-  Q_PROPERTY(QString title READ title NOTIFY changed FINAL)        // the act, or what the bench has to say instead
-  Q_PROPERTY(QString thing READ thing NOTIFY changed FINAL)
+  Q_PROPERTY(QString shortPiece READ shortPiece NOTIFY changed FINAL)  // its title up to the first comma: from afar
+  Q_PROPERTY(QString stepId READ stepId NOTIFY changed FINAL)          // "" where no step is shown
+  Q_PROPERTY(QString progress READ progress NOTIFY changed FINAL)      // "step 13 of 58"
+  Q_PROPERTY(QString above READ above NOTIFY changed FINAL)            // last thing done, or taken back
+  Q_PROPERTY(QString title READ title NOTIFY changed FINAL)            // the act, or what the bench has to say instead
+  Q_PROPERTY(QString thing READ thing NOTIFY changed FINAL)  // which board, strip, field; "" where the title says it
   Q_PROPERTY(QString next READ next NOTIFY changed FINAL)
   Q_PROPERTY(
       QString detail READ detail NOTIFY changed FINAL)     // waiting, missed, trouble: the sentences under the title
@@ -42,7 +43,10 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(QStringList tools READ tools NOTIFY changed FINAL)  // and materials with their amounts
   Q_PROPERTY(QStringList checks READ checks NOTIFY changed FINAL)
   Q_PROPERTY(QStringList faults READ faults NOTIFY changed FINAL)
-  Q_PROPERTY(QStringList mends READ mends NOTIFY changed FINAL)
+  // The fault being considered, which leaves a choice: what was seen, the keys of its ways, what each means.
+  Q_PROPERTY(QString considered READ considered NOTIFY changed FINAL)
+  Q_PROPERTY(QStringList wayKeys READ wayKeys NOTIFY changed FINAL)
+  Q_PROPERTY(QStringList wayMends READ wayMends NOTIFY changed FINAL)
   Q_PROPERTY(bool hasCaution READ hasCaution NOTIFY changed FINAL)
   Q_PROPERTY(QString cautionWord READ cautionWord NOTIFY changed FINAL)
   Q_PROPERTY(QString cautionHazard READ cautionHazard NOTIFY changed FINAL)
@@ -75,6 +79,7 @@ class BenchViewModel : public QObject {
 
   Kind kind() const { return m_kind; }
   QString jobTitle() const { return m_jobTitle; }
+  QString shortPiece() const { return m_jobTitle.section(QLatin1Char(','), 0, 0); }
   QString stepId() const;
   QString progress() const;
   QString above() const { return m_above; }
@@ -89,8 +94,10 @@ class BenchViewModel : public QObject {
   QString trap() const;
   QStringList tools() const;
   QStringList checks() const;
-  QStringList faults() const { return m_faultsSeen; }
-  QStringList mends() const { return m_mends; }
+  QStringList faults() const;
+  QString considered() const { return m_considered.seen; }
+  QStringList wayKeys() const { return m_considered.wayKeys; }
+  QStringList wayMends() const { return m_considered.wayMends; }
   bool hasCaution() const { return m_step != nullptr && !m_step->cautions.empty(); }
   QString cautionWord() const;
   QString cautionHazard() const;
@@ -114,8 +121,10 @@ class BenchViewModel : public QObject {
   Q_INVOKABLE bool putBack();
   Q_INVOKABLE bool takeUpMissed();
   Q_INVOKABLE bool wasBegunInTime();
-  // Faults of the step shown and of the last one done, as `faults` lists them.
-  Q_INVOKABLE bool report(int fault);
+  // A fault of the step shown or of the last one done, as `faults` lists them. One that leaves a choice is only
+  // considered, until a way is taken. Returns how it is mended; "" where it was refused or is to be chosen.
+  Q_INVOKABLE QString report(int fault);
+  Q_INVOKABLE QString takeWay(int way);
   Q_INVOKABLE void forgetRefusal();
 
  signals:
@@ -129,6 +138,8 @@ class BenchViewModel : public QObject {
   void showAbove(const core::record::JobAt& job, const core::record::BenchPlace& place);
   void showAct(const core::record::JobAt& job);
   void showOffers(const core::record::JobAt& job);
+  void showFault(const core::workflow::WorkflowStep& step, const core::intents::ReportFault& report);
+  QString nextText(const core::record::JobAt& job, const core::record::BenchPlace& place) const;
   bool ask(const core::intents::Intent& intent);
 
   workbench::Workbench& m_workbench;
@@ -148,9 +159,14 @@ class BenchViewModel : public QObject {
   std::string m_wait;
   std::string m_undo;
   std::string m_redo;
-  std::vector<core::intents::ReportFault> m_reports;
-  QStringList m_faultsSeen;
-  QStringList m_mends;
+  struct FaultShown {
+    core::intents::ReportFault report;
+    QString seen;
+    QString mend;  // "" with ways
+    QStringList ways, wayKeys, wayMends;
+  };
+  std::vector<FaultShown> m_faults;
+  FaultShown m_considered;
   bool m_canBegin = false;
   bool m_begun = false;
   DrawnOnce m_drawn;

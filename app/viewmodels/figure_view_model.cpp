@@ -12,10 +12,13 @@ using convert::toQt;
 using core::design::Figure;
 using core::design::FigureUnit;
 
-void FigureViewModel::show(std::shared_ptr<const core::design::Design> design,
+void FigureViewModel::show(const std::string& jobId, std::shared_ptr<const core::design::Design> design,
                            const core::workflow::WorkflowStep* step) {
-  if (m_step != step) m_index = 0;
+  // By name: a plan read anew may lie where another one lay.
+  const std::string shown = step == nullptr ? std::string() : jobId + '\n' + step->id;
+  if (m_shown != shown) m_index = 0;
   if (m_design != design || m_step != step) m_drawnOf = nullptr;
+  m_shown = shown;
   m_design = std::move(design);
   m_step = step;
   emit changed();
@@ -122,6 +125,12 @@ PieceDrawing FigureViewModel::drawing() const {
   m_drawn.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(dimension->primitives);
   m_drawn.worked = current()->element;
   return m_drawn;
+}
+
+void FigureViewModel::begin() {
+  if (m_index == 0) return;
+  m_index = 0;
+  emit changed();
 }
 
 bool FigureViewModel::forward() {

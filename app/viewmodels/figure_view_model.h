@@ -37,7 +37,8 @@ class FigureViewModel : public QObject {
   using QObject::QObject;
 
   // Begins with the first number where the step is another one. `design` may be null.
-  void show(std::shared_ptr<const core::design::Design> design, const core::workflow::WorkflowStep* step);
+  void show(const std::string& jobId, std::shared_ptr<const core::design::Design> design,
+            const core::workflow::WorkflowStep* step);
 
   int total() const;
   int index() const { return m_index; }
@@ -58,6 +59,8 @@ class FigureViewModel : public QObject {
   QString shortPlace() const;
   PieceDrawing drawing() const;
 
+  // Goes back to the step's first number: the one that belongs beside its title.
+  Q_INVOKABLE void begin();
   // Return whether there was another number to go to.
   Q_INVOKABLE bool forward();
   Q_INVOKABLE bool back();
@@ -72,6 +75,7 @@ class FigureViewModel : public QObject {
 
   std::shared_ptr<const core::design::Design> m_design;
   const core::workflow::WorkflowStep* m_step = nullptr;
+  std::string m_shown;  // job and step
   int m_index = 0;
   mutable const core::design::Figure* m_drawnOf = nullptr;
   mutable PieceDrawing m_drawn;

@@ -1,38 +1,20 @@
 #include "app/viewmodels/look_view_model.h"
 
 #include "app/convert/text.h"
-#include "app/viewmodels/names.h"
-#include "core/record/offers.h"
+#include "core/record/touch_tests.h"
 
 namespace app::viewmodels {
 
-using core::record::RunningWait;
-using core::units::Duration;
-
 void LookViewModel::show(const core::record::JobAt* job) {
   m_wait.clear();
-  const RunningWait* best = nullptr;
-  Duration soonest;
-  if (job != nullptr) {
-    for (const auto& offer : core::record::offers(*job)) {
-      const auto* look = std::get_if<core::intents::LookAt>(&offer.intent);
-      if (look == nullptr || look->wait == m_wait) continue;
-      const RunningWait& run = job->state().waits.at(look->wait);
-      const auto state = job->waitState(run);
-      const Duration left = (state.closes ? state.closes->likely : state.opens.likely) - state.elapsed.time;
-      const bool windowNow = state.closes && state.holds();
-      const bool bestIsWindow = best != nullptr && best->wait->closes && job->waitState(*best).holds();
-      if (best == nullptr || (windowNow && !bestIsWindow) || (windowNow == bestIsWindow && left < soonest)) {
-        best = &run;
-        soonest = left;
-        m_wait = look->wait;
-      }
-    }
-  }
-  if (best != nullptr) {
-    m_title = waitName(*best);
-    m_test = convert::toQt(best->wait->test);
-    m_window = best->wait->closes.has_value();
+  m_answers = {};
+  const auto tests = job == nullptr ? std::vector<core::record::TouchTest>() : core::record::touchTests(*job);
+  if (!tests.empty()) {
+    const core::record::RunningWait& run = job->state().waits.at(tests.front().wait);
+    m_wait = run.id;
+    m_title = waitName(run);
+    m_test = convert::toQt(run.wait->test);
+    m_answers = answersTo(*run.wait);
   }
   emit changed();
 }
@@ -41,10 +23,12 @@ void LookViewModel::answer(core::intents::Verdict verdict) {
   if (present()) m_ask(core::intents::LookAt{m_wait, verdict});
 }
 
-void LookViewModel::notYet() { answer(core::intents::Verdict::NotYet); }
-void LookViewModel::ready() { answer(m_window ? core::intents::Verdict::Tacky : core::intents::Verdict::Dry); }
+void LookViewModel::notYet() {
+  if (!m_answers.notYet.isEmpty()) answer(core::intents::Verdict::NotYet);
+}
+void LookViewModel::ready() { answer(m_answers.verdict); }
 void LookViewModel::pastIt() {
-  if (m_window) answer(core::intents::Verdict::PastIt);
+  if (!m_answers.pastIt.isEmpty()) answer(core::intents::Verdict::PastIt);
 }
 
 }  // namespace app::viewmodels

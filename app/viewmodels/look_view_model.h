@@ -5,6 +5,7 @@
 #include <QString>
 #include <functional>
 
+#include "app/viewmodels/names.h"
 #include "core/intents/intent.h"
 #include "core/record/job_state.h"
 
@@ -17,21 +18,24 @@ class LookViewModel : public QObject {
   Q_PROPERTY(bool present READ present NOTIFY changed FINAL)
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
-  Q_PROPERTY(QString affirm READ affirm NOTIFY changed FINAL)  // "Tacky" or "Dry"
-  Q_PROPERTY(bool hasPastIt READ hasPastIt NOTIFY changed FINAL)
+  // The answers in the technique's words; "" where the wait cannot be found so.
+  Q_PROPERTY(QString notYetWord READ notYetWord NOTIFY changed FINAL)
+  Q_PROPERTY(QString foundWord READ foundWord NOTIFY changed FINAL)
+  Q_PROPERTY(QString pastItWord READ pastItWord NOTIFY changed FINAL)
 
  public:
   using Ask = std::function<void(const core::intents::Intent&)>;
   explicit LookViewModel(Ask ask, QObject* parent = nullptr) : QObject(parent), m_ask(std::move(ask)) {}
 
-  // The wait that most wants a touch test: an open window first, then what should be ready, then the next.
+  // The wait whose touch test comes first: the one the bench names while nothing can be started.
   void show(const core::record::JobAt* job);
 
   bool present() const { return !m_wait.empty(); }
   QString title() const { return m_title; }
   QString test() const { return m_test; }
-  QString affirm() const { return m_window ? tr("Tacky") : tr("Dry"); }
-  bool hasPastIt() const { return m_window; }
+  QString notYetWord() const { return m_answers.notYet; }
+  QString foundWord() const { return m_answers.found; }
+  QString pastItWord() const { return m_answers.pastIt; }
 
   Q_INVOKABLE void notYet();
   Q_INVOKABLE void ready();
@@ -47,7 +51,7 @@ class LookViewModel : public QObject {
   std::string m_wait;
   QString m_title;
   QString m_test;
-  bool m_window = false;
+  TestAnswers m_answers;
 };
 
 }  // namespace app::viewmodels

@@ -74,11 +74,18 @@ const Figure* MadeViewModel::plainFigure() const {
   return !m_without || total() == 0 ? nullptr : m_without->figures.find(figureId());
 }
 
+bool MadeViewModel::measuredHere() const {
+  if (figure() == nullptr || !figure()->made) return false;
+  const auto measure = state()->measures.find(figureId());
+  return measure == state()->measures.end() || measure->second.step == m_step;
+}
+
 void MadeViewModel::refresh() {
   m_drawing = {};
   m_without = nullptr;
   if (figure() != nullptr) {
-    if (figure()->made) {
+    // What was measured on another piece is what this one is made to, not what it would be without.
+    if (measuredHere()) {
       auto read = core::record::designWithout(*state(), figureId());
       if (read.design) m_without = std::make_shared<const core::design::Design>(std::move(*read.design));
     } else {
@@ -161,11 +168,14 @@ QString MadeViewModel::datum() const { return figure() == nullptr ? QString() : 
 QString MadeViewModel::computed() const {
   const Figure* plain = plainFigure();
   if (plain == nullptr) return {};
-  return (plain->entered ? tr("entered %1") : tr("computed %1")).arg(toQt(plain->display));
+  const QString from = plain->made      ? tr("measured on another piece: %1")
+                       : plain->entered ? tr("entered %1")
+                                        : tr("computed %1");
+  return from.arg(toQt(plain->display));
 }
 
 QString MadeViewModel::measured() const {
-  return figure() == nullptr || !figure()->made ? QString() : tr("measured %1").arg(toQt(figure()->display));
+  return measuredHere() ? tr("measured %1").arg(toQt(figure()->display)) : QString();
 }
 
 QString MadeViewModel::difference() const {
@@ -176,11 +186,11 @@ QString MadeViewModel::difference() const {
     const auto length = m_entry.length();
     if (!length) return {};
     value = length.value().inMillimetres();
-  } else if (!figure()->made) {
+  } else if (!measuredHere()) {
     return {};
   }
   const double off = value - plain->value;
-  if (std::fabs(off) < 0.05) return tr("as computed");
+  if (std::fabs(off) < 0.05) return plain->made ? tr("as the other piece") : tr("as computed");
   const QString by = toQt(core::units::lengthText(std::fabs(off), m_entry.units(), Rounding::Nearest));
   return off > 0 ? tr("%1 more").arg(by) : tr("%1 less").arg(by);
 }

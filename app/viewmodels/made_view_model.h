@@ -110,7 +110,9 @@ class MadeViewModel : public QObject {
   core::units::UnitSystem jobUnits() const;
   const std::string& figureId() const { return m_figures[static_cast<std::size_t>(m_index)]; }
   const core::design::Figure* figure() const;
-  const core::design::Figure* plainFigure() const;  // as computed, were it not measured
+  // As it would be had this step not measured it: computed, or as another piece was measured.
+  const core::design::Figure* plainFigure() const;
+  bool measuredHere() const;
   bool enter(core::units::Length value, const std::string& overrules);
   void ask(const core::base::Message& refused, core::units::Length value);
   void refresh();

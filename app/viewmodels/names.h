@@ -6,6 +6,7 @@
 #include "app/convert/text.h"
 #include "app/words/words.h"
 #include "core/record/job_state.h"
+#include "core/record/touch_tests.h"
 
 namespace app::viewmodels {
 
@@ -14,12 +15,50 @@ inline QString capitalised(QString text) {
   return text;
 }
 
-// "top strip of inner band: paste sets"; the wait alone where the step is for the whole job.
-inline QString waitName(const core::record::RunningWait& run) {
-  const QString title = convert::toQt(run.wait->title);
-  if (run.step->thingName.empty()) return capitalised(title);
-  return capitalised(convert::toQt(run.step->thingName)) + QStringLiteral(": ") + title;
+// The board, strip or field a step is done for, where its title does not name it already; "" otherwise.
+inline QString thingBeside(const core::workflow::WorkflowStep& step) {
+  const QString thing = convert::toQt(step.thingName);
+  return convert::toQt(step.title).contains(thing, Qt::CaseInsensitive) ? QString() : capitalised(thing);
 }
+
+// The act and what it is done to: steps of one title are told apart.
+inline QString actName(const core::workflow::WorkflowStep& step) {
+  const QString thing = thingBeside(step);
+  const QString title = convert::toQt(step.title);
+  return thing.isEmpty() ? title : title + QStringLiteral(" · ") + convert::toQt(step.thingName);
+}
+
+// The part of a piece's title that tells it from others: up to the first comma.
+inline QString pieceName(const std::string& title) { return convert::toQt(title).section(QLatin1Char(','), 0, 0); }
+
+// What the answers of a touch test are called; "" for one the wait cannot have.
+struct TestAnswers {
+  QString notYet;
+  QString found;
+  QString pastIt;
+  core::intents::Verdict verdict = core::intents::Verdict::Dry;  // of `found`
+};
+
+inline TestAnswers answersTo(const core::workflow::WorkflowWait& wait) {
+  using core::intents::Verdict;
+  TestAnswers answers;
+  answers.verdict = core::record::foundOf(wait);
+  for (const Verdict verdict : core::record::verdictsOf(wait)) {
+    QString& answer = verdict == Verdict::NotYet   ? answers.notYet
+                      : verdict == Verdict::PastIt ? answers.pastIt
+                                                   : answers.found;
+    answer = convert::toQt(core::record::answerOf(wait, verdict));
+  }
+  return answers;
+}
+
+// "top strip of inner band: paste sets"; the wait alone where the step is for the whole job.
+inline QString waitName(const core::workflow::Workflow::FoundWait& found) {
+  const QString title = convert::toQt(found.wait->title);
+  if (found.step->thingName.empty()) return capitalised(title);
+  return capitalised(convert::toQt(found.step->thingName)) + QStringLiteral(": ") + title;
+}
+inline QString waitName(const core::record::RunningWait& run) { return waitName({run.step, run.wait}); }
 
 // Where the times of a wait come from, in one line: "cool and damp ×1.66; your last three ran 25 % slow".
 inline QString whyText(const core::waits::WaitState& state) {

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
+#include <set>
 
 #include "app/convert/text.h"
 #include "app/viewmodels/names.h"
@@ -24,12 +26,31 @@ struct Tick {
 constexpr std::array kTicks = {Tick{5, "5 min"},  Tick{30, "½ h"},   Tick{120, "2 h"},   Tick{480, "8 h"},
                                Tick{1440, "1 d"}, Tick{4320, "3 d"}, Tick{20160, "2 wk"}};
 
-// The part of a title that tells jobs apart on a shelf: up to the first comma.
-QString tagOf(const workbench::JobEntry& job) {
-  const QString title = convert::toQt(job.title);
-  const QString head = title.section(QLatin1Char(','), 0, 0);
-  const QString firstWords = head.section(QLatin1Char(' '), 0, 0);
-  return firstWords.isEmpty() ? convert::toQt(job.reference) : firstWords;
+// The word of a title that tells jobs apart on a shelf: the first that is no article.
+QString wordOf(const workbench::JobEntry& job) {
+  static const QStringList kArticles = {QStringLiteral("a"), QStringLiteral("an"), QStringLiteral("the")};
+  const QStringList words = pieceName(job.title).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  for (const QString& word : words) {
+    if (!kArticles.contains(word.toLower())) return capitalised(word);
+  }
+  return words.isEmpty() ? convert::toQt(job.reference) : words.front();
+}
+
+// By job; pieces of one word are told apart by their references, or by their places among the jobs.
+std::map<std::string, QString> tagsOf(const std::vector<workbench::JobEntry>& jobs) {
+  std::map<QString, int> uses;
+  for (const auto& job : jobs) ++uses[wordOf(job)];
+  std::map<std::string, QString> tags;
+  std::map<QString, int> met;
+  for (const auto& job : jobs) {
+    QString tag = wordOf(job);
+    if (uses[tag] > 1) {
+      const int number = ++met[tag];
+      tag += QLatin1Char(' ') + (job.reference.empty() ? QString::number(number) : convert::toQt(job.reference));
+    }
+    tags[job.id] = tag;
+  }
+  return tags;
 }
 
 }  // namespace
@@ -38,16 +59,22 @@ ShelfModel::ShelfModel(workbench::Workbench& workbench, const clocks::Clock& clo
     : QAbstractListModel(parent), m_workbench(workbench), m_clock(clock) {}
 
 void ShelfModel::refresh() {
-  std::vector<Row> rows;
+  std::vector<std::pair<core::record::TouchTest, Row>> found;
+  const auto tags = tagsOf(m_workbench.jobs());
   for (const workbench::JobEntry& entry : m_workbench.jobs()) {
     if (entry.rests || m_workbench.job(entry.id) == nullptr) continue;
     const core::record::JobAt job = m_workbench.at(entry.id);
     for (const auto& [id, run] : job.state().waits) {
-      if (!job.matters(run) || job.waitState(run).phase == core::waits::Phase::Over) continue;
-      rows.push_back(rowOf(job, run, tagOf(entry)));
+      if (auto test = core::record::touchTestOf(job, run)) {
+        found.emplace_back(*std::move(test), rowOf(job, run, tags.at(entry.id)));
+      }
     }
   }
-  std::stable_sort(rows.begin(), rows.end(), [](const Row& a, const Row& b) { return a.nextMinutes < b.nextMinutes; });
+  std::stable_sort(found.begin(), found.end(),
+                   [](const auto& a, const auto& b) { return core::record::comesFirst(a.first, b.first); });
+  std::vector<Row> rows;
+  for (auto& one : found) rows.push_back(std::move(one.second));
+  nameRows(rows);
   if (rows == m_rows) return;
   // Rows that stay are moved where they are; what is made anew flickers and costs.
   const bool same =
@@ -64,32 +91,58 @@ void ShelfModel::refresh() {
   emit changed();
 }
 
+// A jar of the shop stands there once, however many jobs wait for it. A wait is called by its piece and title, and by
+// what it is done to or with where another one is called the same.
+void ShelfModel::nameRows(std::vector<Row>& rows) {
+  std::set<std::pair<std::string, std::int64_t>> jars;
+  std::erase_if(rows,
+                [&](const Row& row) { return row.piece.isEmpty() && !jars.emplace(row.id, row.startedUtc).second; });
+  const auto called = [](const Row& row, bool withThing, bool withTechnique) {
+    QString name = withThing && !row.thing.isEmpty() ? row.thing + QStringLiteral(", ") + row.wait : row.wait;
+    if (withTechnique) name += QStringLiteral(" (%1)").arg(row.technique);
+    return row.piece.isEmpty() ? capitalised(name) : row.piece + QStringLiteral(": ") + name;
+  };
+  for (Row& row : rows) {
+    const auto alone = [&](bool withThing, bool withTechnique) {
+      return std::count_if(rows.begin(), rows.end(), [&](const Row& other) {
+               return called(other, withThing, withTechnique) == called(row, withThing, withTechnique);
+             }) == 1;
+    };
+    const bool withThing = !alone(false, false);
+    row.name = called(row, withThing, withThing && !alone(true, false));
+  }
+}
+
 ShelfModel::Row ShelfModel::rowOf(const core::record::JobAt& job, const core::record::RunningWait& run,
-                                  const QString& tag) const {
+                                  const QString& piece) const {
   const core::waits::WaitState state = job.waitState(run);
   // To the minute: what is nearer than that is said in words.
   const auto left = [&](Duration at) { return std::round((at - state.elapsed.time).inMinutes()); };
   Row row;
-  row.name = tag + QStringLiteral(": ") + convert::toQt(run.wait->title);
+  if (!run.step->ofShop) row.piece = piece;
+  row.thing = convert::toQt(run.step->thingName);
+  row.wait = convert::toQt(run.wait->title);
+  row.technique = convert::toQt(run.step->techniqueTitle);
+  row.id = run.id;
+  row.startedUtc = run.started.utcMilliseconds;
   row.fromMinutes = left(state.opens.likely);
   row.toMinutes = state.closes ? left(state.closes->likely) : left(state.opens.late);
   row.open = state.holds() && state.phase != core::waits::Phase::Closed;
   row.late = state.phase == core::waits::Phase::Closed;
   row.look = state.phase == core::waits::Phase::Waiting && state.elapsed.time >= state.lookAt;
-  row.nextMinutes = row.open || row.fromMinutes <= 0 ? row.toMinutes : row.fromMinutes;
   // The dots stand for the next thing to happen: opening, or the closing once it is open.
   const core::units::Span& next = row.open && state.closes ? *state.closes : state.opens;
   for (int i = 0; i < kDots; ++i) {
     row.dotMinutes.push_back(left(core::units::quantile(next, std::clamp((i + 0.5) / kDots, 0.02, 0.98))));
   }
   if (row.late) {
-    row.said = tr("missed");
+    row.said = tr("likely closed");
   } else if (row.open && state.closes) {
-    row.said = tr("open, %1").arg(leftText(state.closes->early, state.closes->late, state.elapsed.time));
-  } else if (row.open) {
-    row.said = tr("test by touch");
-  } else if (row.look) {
-    row.said = tr("worth a look, %1").arg(leftText(state.opens.early, state.opens.late, state.elapsed.time));
+    const QString left = openText(state.closes->early, state.closes->late, state.elapsed.time);
+    // An open time is called open already.
+    row.said = run.wait->kind == core::craft::WaitKind::Open ? left : tr("open, %1").arg(left);
+  } else if (row.open || row.look) {
+    row.said = tr("test now");
   } else {
     row.said = leftText(state.opens.early, state.opens.late, state.elapsed.time);
   }

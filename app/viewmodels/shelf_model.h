@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "app/workbench/workbench.h"
+#include "core/record/touch_tests.h"
 
 namespace app::viewmodels {
 
@@ -42,7 +43,14 @@ class ShelfModel : public QAbstractListModel {
 
  private:
   struct Row {
-    QString name;  // which piece and what it does
+    // What tells a wait from the others: the name holds as much of it as that takes.
+    QString piece;      // "" where it is the shop's and not one piece's
+    QString thing;      // "" where it is for the whole job
+    QString wait;       // "paste sets"
+    QString technique;  // its title
+    std::string id;     // of the wait
+    std::int64_t startedUtc = 0;
+    QString name;  // "Heron: paste sets"
     QString said;  // its state in words: "10 to 25 min", "open now"
     double fromMinutes = 0;
     double toMinutes = 0;
@@ -50,10 +58,10 @@ class ShelfModel : public QAbstractListModel {
     bool open = false;  // likely true now
     bool late = false;  // past the likely end
     bool look = false;  // not likely yet, but one in five is: worth a look
-    double nextMinutes = 0;
     friend bool operator==(const Row&, const Row&) = default;
   };
-  Row rowOf(const core::record::JobAt& job, const core::record::RunningWait& run, const QString& tag) const;
+  Row rowOf(const core::record::JobAt& job, const core::record::RunningWait& run, const QString& piece) const;
+  static void nameRows(std::vector<Row>& rows);
   void makeAxis();
   double place(double minutes) const;
 

@@ -5,6 +5,7 @@
 #include "app/convert/text.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
+#include "core/record/touch_tests.h"
 
 namespace app::viewmodels {
 
@@ -35,25 +36,13 @@ Standing standingOf(const workbench::Workbench& workbench, const workbench::JobE
   // At a job that rests nothing runs; it is not folded to say so.
   if (entry.rests || workbench.job(entry.id) == nullptr) return standing;
   const core::record::JobAt job = workbench.at(entry.id);
-  int running = 0;
-  const core::record::RunningWait* next = nullptr;
-  core::units::Duration soonest;
-  for (const auto& [id, run] : job.state().waits) {
-    const auto state = job.waitState(run);
-    if (!job.matters(run) || state.phase == core::waits::Phase::Over) continue;
-    ++running;
-    const auto left = state.opens.likely - state.elapsed.time;
-    if (next == nullptr || left < soonest) {
-      next = &run;
-      soonest = left;
-    }
-  }
-  if (next != nullptr) {
-    const auto state = job.waitState(*next);
-    standing.runs = toQt(next->wait->title) + QStringLiteral(", ") +
-                    leftText(state.opens.early, state.opens.late, state.elapsed.time);
-    if (running > 1) standing.runs += tr(", %1 more").arg(running - 1);
-  }
+  const auto tests = core::record::touchTests(job);
+  if (tests.empty()) return standing;
+  const core::record::RunningWait& next = job.state().waits.at(tests.front().wait);
+  const auto state = job.waitState(next);
+  standing.runs =
+      toQt(next.wait->title) + QStringLiteral(", ") + leftText(state.opens.early, state.opens.late, state.elapsed.time);
+  if (tests.size() > 1) standing.runs += tr(", %1 more").arg(tests.size() - 1);
   return standing;
 }
 

@@ -38,7 +38,18 @@ QString leftText(core::units::Duration early, core::units::Duration late, core::
   if (early <= elapsed) return say("now to %1").arg(roughly(late - elapsed));
   const QString from = roughly(early - elapsed);
   const QString to = roughly(late - elapsed);
-  return from == to ? say("about %1").arg(to) : say("%1 to %2").arg(from, to);
+  if (from == to) return say("about %1").arg(to);
+  // "3–8 min": the unit once, where both have the same one alone.
+  const QStringList first = from.split(QLatin1Char(' '));
+  const QStringList last = to.split(QLatin1Char(' '));
+  if (first.size() == 2 && last.size() == 2 && first[1] == last[1]) return first[0] + QStringLiteral("–") + to;
+  return say("%1 to %2").arg(from, to);
+}
+
+QString openText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed) {
+  if (late <= elapsed) return say("likely closed");
+  if (early <= elapsed) return say("up to %1 left").arg(roughly(late - elapsed));
+  return say("%1 left").arg(leftText(early, late, elapsed));
 }
 
 }  // namespace app::viewmodels

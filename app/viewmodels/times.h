@@ -10,8 +10,10 @@ namespace app::viewmodels {
 
 // "10:12"; with the day in front ("Thu 10:12") where it is not the day of `now`.
 QString clockTime(std::int64_t utcMilliseconds, std::int64_t nowUtcMilliseconds, const std::string& zone);
-// "in 10 to 25 min", "now to in 25 min": what is left of a span that began `elapsed` ago.
+// "10–25 min", "50 min to 2 h", "now to 25 min": what is left of a span that began `elapsed` ago.
 QString leftText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed);
+// What is left of a window that is open: "3–8 min left", "up to 8 min left", "likely closed".
+QString openText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed);
 // Rounded to what a glance needs: "12 min", "1 h 20 min", "2 d 4 h". Never negative.
 QString roughly(core::units::Duration duration);
 

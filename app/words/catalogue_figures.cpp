@@ -6,10 +6,8 @@ namespace app::words {
 
 const std::vector<FigureWords>& figureEntries() {
   static const std::vector<FigureWords> kEntries = {
-      {"art.width", QT_TRANSLATE_NOOP("words", "work, width of what shows"),
-       QT_TRANSLATE_NOOP("words", "edge to edge")},
-      {"art.height", QT_TRANSLATE_NOOP("words", "work, height of what shows"),
-       QT_TRANSLATE_NOOP("words", "edge to edge")},
+      {"art.width", QT_TRANSLATE_NOOP("words", "width of the artwork"), QT_TRANSLATE_NOOP("words", "edge to edge")},
+      {"art.height", QT_TRANSLATE_NOOP("words", "height of the artwork"), QT_TRANSLATE_NOOP("words", "edge to edge")},
       {"visible.width", QT_TRANSLATE_NOOP("words", "visible width"),
        QT_TRANSLATE_NOOP("words", "edge to edge of the opening")},
       {"visible.height", QT_TRANSLATE_NOOP("words", "visible height"),

@@ -46,9 +46,9 @@ const std::vector<Entry>& madeEntries() {
        QT_TRANSLATE_NOOP("words", "The window of the {board} board is already cut; it stays as it is.")},
       {"offer.keep-cover", QT_TRANSLATE_NOOP("words", "Keep the cover")},
       {"offer.keep-reveal", QT_TRANSLATE_NOOP("words", "Keep the reveal")},
-      {"tolerance.rule", QT_TRANSLATE_NOOP("words", "A rule tells {within} (common practice, no source).")},
-      {"tolerance.micrometer", QT_TRANSLATE_NOOP("words", "A micrometer tells 0.05 mm (common practice, no source).")},
-      {"tolerance.shows", QT_TRANSLATE_NOOP("words", "More than {within} off shows (common practice, no source).")},
+      {"tolerance.rule", QT_TRANSLATE_NOOP("words", "rule: ± {within}")},
+      {"tolerance.micrometer", QT_TRANSLATE_NOOP("words", "micrometer: ± 0.05 mm")},
+      {"tolerance.shows", QT_TRANSLATE_NOOP("words", "seen from {within} on")},
       {"entry.half-a-fraction", QT_TRANSLATE_NOOP("words", "The fraction is not complete.")},
   };
   return kEntries;

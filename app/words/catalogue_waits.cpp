@@ -7,7 +7,7 @@ namespace app::words {
 const std::vector<Entry>& waitEntries() {
   static const std::vector<Entry> kEntries = {
       {"why.label", QT_TRANSLATE_NOOP("words", "as the technique states")},
-      {"why.room.even", QT_TRANSLATE_NOOP("words", "reckoned for this room ×{factor}")},
+      {"why.room.even", QT_TRANSLATE_NOOP("words", "adjusted for this room ×{factor}")},
       {"why.room.damp", QT_TRANSLATE_NOOP("words", "damp ×{factor}")},
       {"why.room.dry", QT_TRANSLATE_NOOP("words", "dry ×{factor}")},
       {"why.room.cold", QT_TRANSLATE_NOOP("words", "cold ×{factor}")},
@@ -37,12 +37,12 @@ const std::vector<Entry>& waitEntries() {
 
       // Spoken: the piece and its place first, the act last, each short.
       {"say.soon", QT_TRANSLATE_NOOP("words", "{piece}. {wait}, in ten minutes. Wash. Lay out {tools}.")},
-      {"say.look", QT_TRANSLATE_NOOP("words", "{piece}. {wait}. Worth a look.")},
-      {"say.open", QT_TRANSLATE_NOOP("words", "{piece}. {wait}. Test for tack.")},
-      {"say.over", QT_TRANSLATE_NOOP("words", "{piece}. {wait}. Test by touch.")},
+      {"say.look", QT_TRANSLATE_NOOP("words", "{piece}. {wait}. May be ready. Test.")},
+      {"say.open", QT_TRANSLATE_NOOP("words", "{piece}. {wait}. Test: {answer}?")},
+      {"say.over", QT_TRANSLATE_NOOP("words", "{piece}. {wait}. Test: {answer}?")},
       {"say.closing", QT_TRANSLATE_NOOP("words", "{piece}. {wait}, closing. {act}, now.")},
       {"say.missed", QT_TRANSLATE_NOOP("words", "{piece}. {wait}. Likely closed.")},
-      {"say.may-be-due", QT_TRANSLATE_NOOP("words", "{piece}. {wait}. May be due. Look now.")},
+      {"say.may-be-due", QT_TRANSLATE_NOOP("words", "{piece}. {wait}. May be due. Test now.")},
       {"say.half-left", QT_TRANSLATE_NOOP("words", "{wait}. Half the time is left.")},
       {"say.two-minutes-left", QT_TRANSLATE_NOOP("words", "{wait}. Two minutes left.")},
       {"say.one-minute-left", QT_TRANSLATE_NOOP("words", "{wait}. One minute left.")},

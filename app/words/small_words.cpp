@@ -96,7 +96,7 @@ QString basis(core::waits::Basis basis) {
   using core::waits::Basis;
   switch (basis) {
     case Basis::Label: return translated(QT_TRANSLATE_NOOP("words", "as the technique states"));
-    case Basis::Model: return translated(QT_TRANSLATE_NOOP("words", "reckoned for this room"));
+    case Basis::Model: return translated(QT_TRANSLATE_NOOP("words", "adjusted for this room"));
     case Basis::Learned: return translated(QT_TRANSLATE_NOOP("words", "learned from your own times"));
   }
   return {};

@@ -5,6 +5,7 @@
 
 #include "app/words/catalogue.h"
 #include "core/base/text.h"
+#include "core/workflow/fill.h"
 
 namespace app::words {
 namespace {
@@ -74,7 +75,7 @@ QString text(const Message& message, UnitSystem units) {
 QString figureLabel(const core::design::Figure& figure) {
   const FigureWords* words = figureWordsOf(figure.kind);
   if (words == nullptr) return QString::fromStdString(figure.id);
-  return translated(words->label)
+  return QString::fromStdString(core::workflow::sayingOnce(translated(words->label).toStdString(), figure.element))
       .replace(QStringLiteral("{id}"), QString::fromStdString(figure.element))
       .replace(QStringLiteral("{n}"), QString::number(figure.number));
 }
@@ -130,6 +131,19 @@ core::workflow::ThingWords thingWords() {
                   {"tr", said(QT_TRANSLATE_NOOP("words", "top right"))},
                   {"br", said(QT_TRANSLATE_NOOP("words", "bottom right"))},
                   {"bl", said(QT_TRANSLATE_NOOP("words", "bottom left"))}};
+  using core::craft::WaitKind;
+  const std::string notYet = said(QT_TRANSLATE_NOOP("words", "Not yet"));
+  const std::string ready = said(QT_TRANSLATE_NOOP("words", "Ready"));
+  words.answers = {
+      {WaitKind::Dry, {notYet, said(QT_TRANSLATE_NOOP("words", "Dry")), ""}},
+      {WaitKind::Cure, {notYet, said(QT_TRANSLATE_NOOP("words", "Hard")), ""}},
+      {WaitKind::Press, {notYet, said(QT_TRANSLATE_NOOP("words", "Holds")), ""}},
+      {WaitKind::Tack,
+       {notYet, said(QT_TRANSLATE_NOOP("words", "Tacky")), said(QT_TRANSLATE_NOOP("words", "Tack gone"))}},
+      {WaitKind::Open,
+       {notYet, said(QT_TRANSLATE_NOOP("words", "Still wet")), said(QT_TRANSLATE_NOOP("words", "Too dry"))}},
+      {WaitKind::Soak, {notYet, ready, ""}},
+      {WaitKind::Rest, {notYet, ready, ""}}};
   return words;
 }
 

@@ -47,6 +47,12 @@ void checkPlaceholders(const std::string& text, const Node& node, const Scope& s
   }
 }
 
+// Of UTF-8: every byte that is no continuation begins one.
+std::size_t letters(const std::string& word) {
+  return static_cast<std::size_t>(
+      std::count_if(word.begin(), word.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
 // The pattern with an id in place of each word that stands for one, to tell a figure that exists for other
 // things from one that exists for none.
 std::string asFigureId(const std::string& pattern) {
@@ -76,6 +82,25 @@ std::string readPhrase(const Node& node, const Scope& scope, std::size_t most, P
                .with("most", static_cast<std::int64_t>(most)));
   }
   checkPlaceholders(*text, node, scope, problems);
+  return *text;
+}
+
+std::string readKey(const Node& node, Problems& problems) {
+  const auto text = base::readText(node, problems);
+  if (!text) return {};
+  const std::size_t count = base::countWords(*text);
+  if (count > kKeyWords) {
+    report(problems, node,
+           Message("technique.too-many-words")
+               .with("count", static_cast<std::int64_t>(count))
+               .with("most", static_cast<std::int64_t>(kKeyWords)));
+  }
+  if (text->find_first_of("{}") != std::string::npos) report(problems, node, Message("technique.placeholder-on-key"));
+  for (const std::string& word : base::split(*text, ' ')) {
+    if (letters(word) <= kKeyLetters) continue;
+    report(problems, node,
+           Message("technique.key-too-long").with("word", word).with("most", static_cast<std::int64_t>(kKeyLetters)));
+  }
   return *text;
 }
 

@@ -22,6 +22,9 @@ inline constexpr std::size_t kTitleWords = 8;
 inline constexpr std::size_t kSentenceWords = 15;
 inline constexpr std::size_t kCautionWords = 12;
 inline constexpr std::size_t kShelfWords = 4;
+// What stands on a key 30 mm wide, read at arm's length: so many words, none longer than that.
+inline constexpr std::size_t kKeyWords = 3;
+inline constexpr std::size_t kKeyLetters = 8;
 inline constexpr std::size_t kNoLimit = static_cast<std::size_t>(-1);
 
 // Far beyond what a maker means, and few enough for every command to stay quick.
@@ -36,6 +39,9 @@ std::optional<std::string> readId(const base::Node& node, base::Problems& proble
 // A text for a maker, at most `most` words, whose {placeholders} are properties of the scope's thing.
 // Returns "" where there is none or it is wrong.
 std::string readPhrase(const base::Node& node, const Scope& scope, std::size_t most, base::Problems& problems);
+// The words of a key: at most kKeyWords of at most kKeyLetters each, without placeholders, since nobody can tell how
+// long what fills one would be. Returns "" where there is none.
+std::string readKey(const base::Node& node, base::Problems& problems);
 std::vector<std::string> readPhrases(const base::Node& node, const Scope& scope, std::size_t most,
                                      base::Problems& problems);
 

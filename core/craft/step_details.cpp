@@ -71,6 +71,36 @@ void readTolerance(const Node& node, Check& check, Problems& problems) {
   }
 }
 
+// The id of one item of a list in which each has its own.
+std::string readOwnId(ObjectReader& object, std::set<std::string>& ids, Problems& problems) {
+  const Node node = object.required("id");
+  const auto id = readId(node, problems);
+  if (!id) return {};
+  if (!ids.insert(*id).second) report(problems, node, Message("technique.duplicate-id").with("id", *id));
+  return *id;
+}
+
+std::vector<FaultWay> readWays(const Node& node, const Scope& scope, Problems& problems) {
+  constexpr std::size_t kFewestWays = 2;
+  // Beside Back and Done three more keys have their place.
+  constexpr std::size_t kMostWays = 3;
+  std::set<std::string> ids;
+  std::vector<FaultWay> ways = readEach(node, problems, [&](const Node& item) {
+    ObjectReader object(item, problems);
+    FaultWay way;
+    way.id = readOwnId(object, ids, problems);
+    way.key = readKey(object.required("key"), problems);
+    way.mend = readPhrase(object.required("do"), scope, kNoLimit, problems);
+    way.ends = readPatterns(object.required("ends"), scope, Allowed::EveryFact, problems);
+    object.finish();
+    return way;
+  });
+  if (ways.size() < kFewestWays || ways.size() > kMostWays) {
+    report(problems, node, Message("technique.so-many-ways").with("count", static_cast<std::int64_t>(ways.size())));
+  }
+  return ways;
+}
+
 }  // namespace
 
 std::vector<Material> readMaterials(const Node& node, const Scope& scope, Problems& problems) {
@@ -142,15 +172,18 @@ std::vector<Fault> readFaults(const Node& node, const Scope& scope, Problems& pr
   return readEach(node, problems, [&](const Node& item) {
     ObjectReader object(item, problems);
     Fault fault;
-    const Node idNode = object.required("id");
-    if (const auto id = readId(idNode, problems)) {
-      fault.id = *id;
-      if (!ids.insert(fault.id).second)
-        report(problems, idNode, Message("technique.duplicate-id").with("id", fault.id));
-    }
+    fault.id = readOwnId(object, ids, problems);
     fault.seen = readPhrase(object.required("seen"), scope, kNoLimit, problems);
-    fault.mend = readPhrase(object.required("do"), scope, kNoLimit, problems);
-    fault.ends = readPatterns(object.required("ends"), scope, Allowed::EveryFact, problems);
+    const Node ways = object.optional("ways");
+    if (ways) {
+      fault.ways = readWays(ways, scope, problems);
+      for (const char* other : {"do", "ends"}) {
+        if (const Node extra = object.optional(other)) report(problems, extra, Message("technique.ways-or-do"));
+      }
+    } else {
+      fault.mend = readPhrase(object.required("do"), scope, kNoLimit, problems);
+      fault.ends = readPatterns(object.required("ends"), scope, Allowed::EveryFact, problems);
+    }
     object.finish();
     return fault;
   });

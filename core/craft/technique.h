@@ -80,6 +80,16 @@ struct IfMissed {
   friend bool operator==(const IfMissed&, const IfMissed&) = default;
 };
 
+// What the answers of a touch test are called: short words that stand on a key. "" where the file leaves one to the
+// words that go with the wait's kind.
+struct Answers {
+  std::string notYet;
+  std::string found;
+  std::string pastIt;  // only of a wait that closes
+
+  friend bool operator==(const Answers&, const Answers&) = default;
+};
+
 struct Wait {
   std::string id;
   WaitKind kind = WaitKind::Dry;
@@ -93,6 +103,7 @@ struct Wait {
   units::Humidity humidity = units::Humidity::percent(50);
   bool attended = false;  // someone must stay
   std::string test;       // the touch test that ends it
+  Answers answers;
   std::string source;
   std::optional<IfMissed> ifMissed;  // always present with closes
   std::string pointer;
@@ -145,11 +156,22 @@ struct Check {
   friend bool operator==(const Check&, const Check&) = default;
 };
 
+// One of the ways out of a fault that leaves the maker a choice.
+struct FaultWay {
+  std::string id;
+  std::string key;   // what its key says: "Close it"
+  std::string mend;  // the file's "do"
+  std::vector<FactPattern> ends;
+
+  friend bool operator==(const FaultWay&, const FaultWay&) = default;
+};
+
 struct Fault {
   std::string id;
   std::string seen;
-  std::string mend;  // the file's "do"
+  std::string mend;  // the file's "do"; "" with ways
   std::vector<FactPattern> ends;
+  std::vector<FaultWay> ways;  // two or three, or none
 
   friend bool operator==(const Fault&, const Fault&) = default;
 };

@@ -134,6 +134,30 @@ void readWindow(ObjectReader& object, std::optional<WaitKind> kind, const Scope&
   if (missedNode) report(problems, missedNode, Message("technique.if-missed-not-here").with("kind", kindName));
 }
 
+Answers readAnswers(const Node& node, std::optional<WaitKind> kind, Problems& problems) {
+  Answers answers;
+  if (!node) return answers;
+  ObjectReader object(node, problems);
+  if (!object.valid()) return answers;
+  answers.notYet = readKey(object.optional("notYet"), problems);
+  answers.found = readKey(object.optional("found"), problems);
+  const Node pastNode = object.optional("pastIt");
+  answers.pastIt = readKey(pastNode, problems);
+  object.finish();
+  if (pastNode && kind && !closesAgain(*kind)) {
+    report(problems, pastNode, Message("technique.past-it-not-here").with("kind", std::string(name(*kind))));
+  }
+  // Two keys that read alike would be one answer to the eye.
+  const std::string* said[] = {&answers.notYet, &answers.found, &answers.pastIt};
+  for (std::size_t i = 0; i < 3; ++i) {
+    for (std::size_t j = 0; j < i; ++j) {
+      if (said[i]->empty() || *said[i] != *said[j]) continue;
+      report(problems, node, Message("technique.answers-alike").with("answer", *said[i]));
+    }
+  }
+  return answers;
+}
+
 Wait readWait(const Node& node, const Scope& scope, std::set<std::string>& ids, Problems& problems) {
   static const std::vector<std::string> kModels = {"none", "evaporation", "oxidation"};
   Wait wait;
@@ -160,6 +184,7 @@ Wait readWait(const Node& node, const Scope& scope, std::set<std::string>& ids, 
   if (roomNode) checkReference(roomNode, wait, problems);
   wait.attended = base::readBoolean(object.optional("attended"), problems).value_or(false);
   wait.test = readPhrase(object.required("test"), scope, kSentenceWords, problems);
+  wait.answers = readAnswers(object.optional("answers"), kind, problems);
   wait.source = base::readText(object.required("source"), problems, kLongestPhrase).value_or("");
   object.finish();
   return wait;

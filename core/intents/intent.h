@@ -81,6 +81,7 @@ struct Snooze {
 struct ReportFault {
   std::string step;
   std::string fault;
+  std::string way = "";  // the way out the maker chose; "" where the fault leaves no choice
 };
 
 // Takes up what the technique says to do about a missed window.

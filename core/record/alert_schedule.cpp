@@ -165,13 +165,20 @@ class Calls {
 
   Message worded(Message message) const {
     message = std::move(message).with("piece", pieceOf(m_job));
-    message = std::move(message).with("wait", m_run.wait->title);
+    message = std::move(message).with("wait", spokenWait());
+    message = std::move(message).with("answer", m_run.wait->answers.found);
     if (m_gated == nullptr) return message;
     std::vector<std::string> out = m_gated->tools;
     for (const auto& material : m_gated->materials) out.push_back(material.what);
     message = std::move(message).with("act", m_gated->title);
     message = std::move(message).with("tools", base::join(out, ", "));
     return message;
+  }
+
+  // Of which board, strip or field, where the step is for one of several.
+  std::string spokenWait() const {
+    const std::string& thing = m_run.step->thingName;
+    return thing.empty() ? m_run.wait->title : thing + ", " + m_run.wait->title;
   }
 
   const JobAt& m_job;

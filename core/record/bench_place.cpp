@@ -1,5 +1,7 @@
 #include "core/record/bench_place.h"
 
+#include "core/record/touch_tests.h"
+
 namespace core::record {
 namespace {
 
@@ -34,21 +36,17 @@ Windows windowsOf(const JobAt& job) {
   return windows;
 }
 
-// The wait that opens first among those something still needs.
-std::string firstToOpen(const JobAt& job) {
+// The wait that is due to be tested first, where something waits at all: what is likely ready already is asked for
+// before what still takes its time. What was found by touch or has closed asks for nothing more.
+std::string firstToTest(const JobAt& job) {
   std::string first;
-  units::Duration soonest;
-  for (const auto& [id, run] : job.state().waits) {
-    if (!job.matters(run)) continue;
-    const waits::WaitState state = job.waitState(run);
-    if (state.phase != waits::Phase::Waiting) continue;
-    const units::Duration left = state.opens.likely - state.elapsed.time;
-    if (first.empty() || left < soonest) {
-      first = id;
-      soonest = left;
-    }
+  bool something = false;
+  for (const TouchTest& test : touchTests(job)) {
+    const waits::Phase phase = job.waitState(job.state().waits.at(test.wait)).phase;
+    something = something || phase == waits::Phase::Waiting;
+    if (first.empty() && !test.found && phase != waits::Phase::Closed) first = test.wait;
   }
-  return first;
+  return something ? first : std::string();
 }
 
 }  // namespace
@@ -73,9 +71,6 @@ BenchPlace benchPlace(const JobAt& job) {
   const auto show = [&](std::size_t step) {
     place.kind = BenchPlace::Kind::Step;
     place.step = step;
-    for (std::size_t i = 0; i < workflow.steps.size() && !place.next; ++i) {
-      if (i != step && !job.isDone(i) && (i > step || job.canStart(i))) place.next = i;
-    }
     return place;
   };
 
@@ -93,9 +88,15 @@ BenchPlace benchPlace(const JobAt& job) {
     return place;
   }
   if (firstStart) return show(*firstStart);
-  place.wait = firstToOpen(job);
+  place.wait = firstToTest(job);
   place.kind = place.wait.empty() ? BenchPlace::Kind::Stuck : BenchPlace::Kind::Waiting;
   return place;
+}
+
+std::optional<BenchStand> standAfter(const JobAt& job, const BenchStand& here) {
+  if (here.kind != BenchStand::Kind::Step || !here.step) return std::nullopt;
+  const JobState after = withDone(job.state(), *here.step, job.now());
+  return benchPlace(JobAt(after, job.shop(), job.now()));
 }
 
 }  // namespace core::record

@@ -119,11 +119,17 @@ class Decider {
   Decision operator()(const intents::ReportFault& intent) const {
     const workflow::WorkflowStep* step = m_workflow.find(intent.step);
     if (step == nullptr) return noSuchStep(intent.step);
-    const bool known = std::any_of(step->faults.begin(), step->faults.end(),
-                                   [&](const workflow::WorkflowFault& fault) { return fault.id == intent.fault; });
-    if (!known) return Message("record.no-such-fault").with("step", step->title).with("fault", intent.fault);
+    const auto fault = std::find_if(step->faults.begin(), step->faults.end(),
+                                    [&](const workflow::WorkflowFault& one) { return one.id == intent.fault; });
+    if (fault == step->faults.end())
+      return Message("record.no-such-fault").with("step", step->title).with("fault", intent.fault);
+    const bool leavesChoice = !fault->ways.empty();
+    if (leavesChoice && intent.way.empty()) return Message("record.way-not-chosen").with("fault", fault->seen);
+    if (!intent.way.empty() && fault->way(intent.way) == nullptr)
+      return Message("record.no-such-way").with("fault", fault->seen).with("way", intent.way);
     EventDraft reported = draft(type::kFaultReported, "step", intent.step);
     reported.payload.set("fault", Value::text(intent.fault));
+    if (leavesChoice) reported.payload.set("way", Value::text(intent.way));
     return Drafts{reported};
   }
 

@@ -79,15 +79,40 @@ class Folder {
     if (event.type == type::kLooked) look(event, about);
     if (event.type == type::kHeard) hear(event, about);
     if (event.type == type::kSnoozed) snooze(event, about);
-    if (event.type == type::kFaultReported) fault(about, textOf(event.payload, "fault"), event.intentId);
+    if (event.type == type::kFaultReported) fault(event, about);
     if (event.type == type::kMissedMended) mend(about, event.intentId);
     if (event.type == type::kMeasured) measure(event, about);
-    if (event.type == type::kMeasureForgotten) m_state.measures.erase(textOf(event.payload, "figure"));
+    if (event.type == type::kMeasureForgotten) forgetMeasure(textOf(event.payload, "figure"));
     if (event.type == type::kFollowChosen) follow(about, textOf(event.payload, "keep"));
     if (event.type == type::kBatchesLinked) link(event, about);
     if (!mine) return;
     if (event.type == type::kJobPutAway) m_state.putAway = true;
     if (event.type == type::kJobBroughtBack) m_state.putAway = false;
+  }
+
+  void finish(const Event& event, const std::string& stepId) {
+    const auto index = m_workflow.indexOf(stepId);
+    if (!index) return;
+    const workflow::WorkflowStep& source = m_workflow.steps[*index];
+    StepState& step = m_state.steps[*index];
+    step.status = StepStatus::Done;
+    step.doneAt = event.clock();
+    step.intentId = event.intentId;
+    // Done again it was worked with other batches, or with the same, but nobody has said so.
+    m_state.beside.batches.erase(stepId);
+    takeOverMeasures(source);
+    for (const std::string& fact : source.ends) endFact(fact);
+    for (const std::string& fact : source.makes) m_state.facts[fact] = true;
+    for (const workflow::WorkflowWait& wait : source.waits) {
+      m_state.facts.erase(wait.makes);
+      lay(wait.id);
+      RunningWait run;
+      run.id = wait.id;
+      run.step = &source;
+      run.wait = &wait;
+      run.started = event.clock();
+      m_state.waits[wait.id] = std::move(run);
+    }
   }
 
  private:
@@ -109,30 +134,6 @@ class Folder {
     step.status = StepStatus::Begun;
     step.begunAt = event.clock();
     step.intentId = event.intentId;
-  }
-
-  void finish(const Event& event, const std::string& stepId) {
-    const auto index = m_workflow.indexOf(stepId);
-    if (!index) return;
-    const workflow::WorkflowStep& source = m_workflow.steps[*index];
-    StepState& step = m_state.steps[*index];
-    step.status = StepStatus::Done;
-    step.doneAt = event.clock();
-    step.intentId = event.intentId;
-    // Done again it was worked with other batches, or with the same, but nobody has said so.
-    m_state.beside.batches.erase(stepId);
-    for (const std::string& fact : source.ends) endFact(fact);
-    for (const std::string& fact : source.makes) m_state.facts[fact] = true;
-    for (const workflow::WorkflowWait& wait : source.waits) {
-      m_state.facts.erase(wait.makes);
-      lay(wait.id);
-      RunningWait run;
-      run.id = wait.id;
-      run.step = &source;
-      run.wait = &wait;
-      run.started = event.clock();
-      m_state.waits[wait.id] = std::move(run);
-    }
   }
 
   // Ends a run; what was found of it by touch stays for learning.
@@ -202,11 +203,14 @@ class Folder {
     return std::nullopt;
   }
 
-  void fault(const std::string& stepId, const std::string& faultId, const std::string& intentId) {
+  // Where the fault leaves a choice and the event names none, nothing is known to have been done over.
+  void fault(const Event& event, const std::string& stepId) {
     const workflow::WorkflowStep* step = m_workflow.find(stepId);
     if (step == nullptr) return;
     for (const workflow::WorkflowFault& entry : step->faults) {
-      if (entry.id == faultId) endAndBringBack(entry.ends, intentId);
+      if (entry.id != textOf(event.payload, "fault")) continue;
+      const workflow::WorkflowFaultWay* way = entry.way(textOf(event.payload, "way"));
+      endAndBringBack(way != nullptr ? way->ends : entry.ends, event.intentId);
     }
   }
 
@@ -215,8 +219,42 @@ class Folder {
     const auto nanometres = integerOf(event.payload, "nanometres");
     if (!nanometres || *nanometres <= 0 || *nanometres > units::kLongestLength.inNanometres()) return;
     if (!design::isPinnable(figure) || m_state.plan->design.figures.find(figure) == nullptr) return;
-    m_state.measures.erase(textOf(event.payload, "overrules"));
-    m_state.measures[figure] = {units::Length::nanometres(*nanometres), stepId, event.intentId};
+    if (const std::string overruled = textOf(event.payload, "overrules"); !overruled.empty()) forgetMeasure(overruled);
+    std::vector<Measure>& found = m_measuredAt[figure];
+    std::erase_if(found, [&](const Measure& one) { return one.step == stepId; });
+    found.push_back({units::Length::nanometres(*nanometres), stepId, event.intentId});
+    settleMeasure(figure);
+  }
+
+  // The measure that came last stands.
+  void settleMeasure(const std::string& figure) {
+    const std::vector<Measure>& found = m_measuredAt[figure];
+    if (found.empty()) {
+      m_state.measures.erase(figure);
+    } else {
+      m_state.measures[figure] = found.back();
+    }
+  }
+
+  void forgetMeasure(const std::string& figure) {
+    m_measuredAt.erase(figure);
+    m_state.measures.erase(figure);
+  }
+
+  // What is done to a size that was measured on another piece has that size as well: should the other piece have to be
+  // made anew, it is made to the one that lies there.
+  void takeOverMeasures(const workflow::WorkflowStep& step) {
+    for (const std::string& figure : step.asMade) {
+      const auto found = m_measuredAt.find(figure);
+      if (found == m_measuredAt.end() || found->second.empty()) continue;
+      std::vector<Measure>& measures = found->second;
+      const bool own =
+          std::any_of(measures.begin(), measures.end(), [&](const Measure& one) { return one.step == step.id; });
+      if (own) continue;
+      Measure taken = measures.back();
+      taken.step = step.id;
+      measures.insert(measures.end() - 1, std::move(taken));
+    }
   }
 
   void link(const Event& event, const std::string& stepId) {
@@ -234,7 +272,9 @@ class Folder {
 
   // A step that is done again measures another piece.
   void forgetMeasuredAt(const std::string& stepId) {
-    std::erase_if(m_state.measures, [&](const auto& entry) { return entry.second.step == stepId; });
+    for (auto& [figure, found] : m_measuredAt) {
+      if (std::erase_if(found, [&](const Measure& one) { return one.step == stepId; }) > 0) settleMeasure(figure);
+    }
   }
 
   void mend(const std::string& waitId, const std::string& intentId) {
@@ -247,6 +287,8 @@ class Folder {
   JobState& m_state;
   const workflow::Workflow& m_workflow;
   std::set<std::string> m_undos;
+  // By figure, the newest last; one for each step it was measured at.
+  std::map<std::string, std::vector<Measure>> m_measuredAt;
 };
 
 void settleDesign(JobState& state) {
@@ -267,6 +309,18 @@ void settleDesign(JobState& state) {
 }  // namespace
 
 bool touchesJobs(const Event& event) { return isKnown(event); }
+
+JobState withDone(const JobState& state, std::size_t step, const waits::ClockReading& at) {
+  JobState after = state;
+  Event done;
+  done.type = type::kStepDone;
+  done.occurredUtc = at.utcMilliseconds;
+  done.bootId = at.bootId;
+  done.boottimeNanoseconds = at.boottimeNanoseconds;
+  done.synced = at.synced;
+  Folder(after).finish(done, after.plan->workflow.steps[step].id);
+  return after;
+}
 
 JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events) {
   arrange(events);

@@ -92,6 +92,9 @@ struct JobState {
 // Folds events of the job's stream and the shop's bench streams (any order; duplicates are ignored).
 JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events);
 
+// The state as it would be with that step done now and nothing else; the log and what it says stay as they are.
+JobState withDone(const JobState& state, std::size_t step, const waits::ClockReading& now);
+
 // Whether an event of a bench stream can make any difference to a job's state.
 bool touchesJobs(const Event& event);
 

@@ -3,28 +3,20 @@
 #include "core/record/alert_schedule.h"
 #include "core/record/bench_place.h"
 #include "core/record/made_changes.h"
+#include "core/record/touch_tests.h"
 
 namespace core::record {
 namespace {
 
 using base::Message;
-using intents::Verdict;
 
 void offerLooks(const JobAt& job, std::vector<Offer>& offers) {
-  for (const auto& wait : job.state().waits) {
-    // Names of their own: clang 14 lets no lambda take those of a structured binding.
-    const auto& id = wait.first;
-    const auto& run = wait.second;
-    if (!job.matters(run)) continue;
-    const bool window = run.wait->closes.has_value();
-    if (!window && job.waitState(run).phase == waits::Phase::Over) continue;
-    const auto offer = [&](Verdict verdict) {
-      offers.push_back({intents::LookAt{id, verdict},
-                        Message("offer.look." + std::string(intents::name(verdict))).with("wait", run.wait->title)});
-    };
-    offer(Verdict::NotYet);
-    offer(window ? Verdict::Tacky : Verdict::Dry);
-    if (window) offer(Verdict::PastIt);
+  for (const TouchTest& test : touchTests(job)) {
+    const workflow::WorkflowWait& wait = *job.state().waits.at(test.wait).wait;
+    for (const intents::Verdict verdict : verdictsOf(wait)) {
+      offers.push_back({intents::LookAt{test.wait, verdict},
+                        Message("offer.look").with("wait", wait.title).with("answer", answerOf(wait, verdict))});
+    }
   }
 }
 
@@ -55,7 +47,12 @@ void offerFaults(const JobAt& job, std::optional<std::size_t> step, std::vector<
   if (!step) return;
   const workflow::WorkflowStep& source = job.state().plan->workflow.steps[*step];
   for (const workflow::WorkflowFault& fault : source.faults) {
-    offers.push_back({intents::ReportFault{source.id, fault.id}, Message("offer.fault").with("seen", fault.seen)});
+    if (fault.ways.empty())
+      offers.push_back({intents::ReportFault{source.id, fault.id}, Message("offer.fault").with("seen", fault.seen)});
+    for (const workflow::WorkflowFaultWay& way : fault.ways) {
+      offers.push_back({intents::ReportFault{source.id, fault.id, way.id},
+                        Message("offer.fault-way").with("seen", fault.seen).with("way", way.key)});
+    }
   }
 }
 

@@ -2,10 +2,13 @@
 
 #include <algorithm>
 
+#include "core/record/touch_tests.h"
+
 namespace core::record {
 namespace {
 
 using base::Message;
+using intents::Verdict;
 
 class Saying {
  public:
@@ -24,12 +27,16 @@ class Saying {
     return found.wait == nullptr ? id : found.wait->title;
   }
 
+  // In the words the technique has for what was found; without the technique in the record's own.
   Message looked() const {
+    const std::string id = textOf(m_event.payload, "wait");
     const std::string verdict = textOf(m_event.payload, "verdict");
-    if (verdict == "tacky") return Message("timeline.looked-tacky").with("wait", waitTitle());
-    if (verdict == "pastIt") return Message("timeline.looked-past-it").with("wait", waitTitle());
-    if (verdict == "dry") return Message("timeline.looked-dry").with("wait", waitTitle());
-    return Message("timeline.looked-not-yet").with("wait", waitTitle());
+    const auto found = m_state.plan->workflow.findWait(id);
+    for (const Verdict one : {Verdict::NotYet, Verdict::Tacky, Verdict::PastIt, Verdict::Dry}) {
+      if (intents::name(one) != verdict || found.wait == nullptr) continue;
+      return Message("timeline.looked").with("answer", answerOf(*found.wait, one)).with("wait", found.wait->title);
+    }
+    return Message("timeline.looked").with("answer", verdict).with("wait", waitTitle());
   }
 
   Message heard() const {
@@ -47,7 +54,10 @@ class Saying {
     std::string seen = id;
     if (const auto* step = m_state.plan->workflow.find(textOf(m_event.payload, "step"))) {
       for (const workflow::WorkflowFault& one : step->faults) {
-        if (one.id == id) seen = one.seen;
+        if (one.id != id) continue;
+        seen = one.seen;
+        if (const auto* way = one.way(textOf(m_event.payload, "way")))
+          return Message("timeline.fault-way").with("step", stepTitle()).with("fault", seen).with("way", way->key);
       }
     }
     return Message("timeline.fault").with("step", stepTitle()).with("fault", seen);

@@ -47,6 +47,8 @@ Message ownTimes(double ratio, int count) {
       .with("percent", percent(ratio));
 }
 
+constexpr const char* kUnchanged = "1.00";
+
 }  // namespace
 
 void explain(WaitState& state, const WaitTerms& terms, const Learned& learnt, const Course& course,
@@ -56,7 +58,9 @@ void explain(WaitState& state, const WaitTerms& terms, const Learned& learnt, co
   } else if (course.now() && room) {
     state.basis = Basis::Model;
     Message felt = feel(terms.model, *room, terms.reference);
-    state.why.push_back(std::move(felt).with("factor", base::fixedNumber(course.now()->likely, 2)));
+    const std::string factor = base::fixedNumber(course.now()->likely, 2);
+    // A room that changes nothing is no reason.
+    if (factor != kUnchanged) state.why.push_back(std::move(felt).with("factor", factor));
   }
   const Belief& belief = learnt.opening;
   if (terms.opens.likely > units::Duration() && belief.count > 0 && belief.recent) {

@@ -253,7 +253,10 @@ class Composer {
     };
     for (DraftStep& draft : m_drafts) {
       settle(draft.step.ends);
-      for (WorkflowFault& fault : draft.step.faults) settle(fault.ends);
+      for (WorkflowFault& fault : draft.step.faults) {
+        settle(fault.ends);
+        for (WorkflowFaultWay& way : fault.ways) settle(way.ends);
+      }
       for (WorkflowWait& wait : draft.step.waits) settle(wait.missedEnds);
     }
   }

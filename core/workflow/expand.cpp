@@ -238,6 +238,7 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
     expanded.reference = {wait.temperature, wait.humidity};
     expanded.attended = wait.attended;
     expanded.test = filled(wait.test);
+    expanded.answers = things.answersTo(wait);
     expanded.source = wait.source;
     if (wait.ifMissed) {
       expanded.missedSay = filled(wait.ifMissed->say);
@@ -250,7 +251,12 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
     if (things.figure(id) != nullptr) step.asMade.push_back(id);
   }
   for (const craft::Fault& fault : source.faults) {
-    step.faults.push_back({fault.id, filled(fault.seen), filled(fault.mend), expandFacts(fault.ends, subject, things)});
+    WorkflowFault expanded{
+        fault.id, filled(fault.seen), filled(fault.mend), expandFacts(fault.ends, subject, things), {}};
+    for (const craft::FaultWay& way : fault.ways) {
+      expanded.ways.push_back({way.id, way.key, filled(way.mend), expandFacts(way.ends, subject, things)});
+    }
+    step.faults.push_back(std::move(expanded));
   }
   return draft;
 }

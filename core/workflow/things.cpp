@@ -41,7 +41,7 @@ Thing& Things::add(Thing thing, const std::string& nameTemplate) {
   if (thing.order == 0) thing.order = m_nextOrder += kOrderStep;
   thing.properties["id"] = thing.id;
   thing.words.insert(thing.properties.begin(), thing.properties.end());
-  thing.words["name"] = fill(nameTemplate, thing.words);
+  thing.words["name"] = nameOf(thing, nameTemplate);
   const std::string id = thing.id;
   Thing& added = m_things.insert_or_assign(id, std::move(thing)).first->second;
   std::vector<const Thing*>& ofKind = m_byKind[added.kind];
@@ -54,6 +54,15 @@ Thing& Things::add(Thing thing, const std::string& nameTemplate) {
 const design::Figure* Things::figure(const std::string& id) const {
   const auto found = m_figures.find(id);
   return found == m_figures.end() ? nullptr : found->second;
+}
+
+std::string Things::nameOf(const Thing& thing, const std::string& nameTemplate) const {
+  const std::string once = fill(sayingOnce(nameTemplate, thing.id), thing.words);
+  const bool taken = std::any_of(m_things.begin(), m_things.end(), [&](const auto& entry) {
+    return entry.first != thing.id && entry.second.words.at("name") == once;
+  });
+  // Said twice is better than two things of one name.
+  return taken ? fill(nameTemplate, thing.words) : once;
 }
 
 void Things::addBoards(const design::Job& job) {
@@ -221,6 +230,14 @@ const Thing* Things::previous(const Thing& thing, ThingKind kind) const {
     if (other->owner == thing.owner && other->order < thing.order) before = other;
   }
   return before;
+}
+
+craft::Answers Things::answersTo(const craft::Wait& wait) const {
+  const auto ofKind = m_words.answers.find(wait.kind);
+  const craft::Answers plain = ofKind == m_words.answers.end() ? craft::Answers{} : ofKind->second;
+  const auto either = [](const std::string& own, const std::string& other) { return own.empty() ? other : own; };
+  return {either(wait.answers.notYet, plain.notYet), either(wait.answers.found, plain.found),
+          wait.closes ? either(wait.answers.pastIt, plain.pastIt) : std::string()};
 }
 
 void Things::split(const std::string& id, int parts) {

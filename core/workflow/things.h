@@ -27,6 +27,8 @@ struct ThingWords {
   std::string part = "{id}";
   // Words for "top", "right", "bottom", "left", "tl", "tr", "br", "bl"; a missing one stands for itself.
   std::map<std::string, std::string> places;
+  // What the answers of a touch test are called where the technique does not say.
+  std::map<craft::WaitKind, craft::Answers> answers;
 };
 
 struct Thing {
@@ -62,6 +64,8 @@ class Things {
   std::vector<const Thing*> inReach(const Thing& thing, craft::ThingKind kind) const;
   // The thing before this one among those of its kind and owner; null for the first.
   const Thing* previous(const Thing& thing, craft::ThingKind kind) const;
+  // The technique's own words for the answers of a wait's touch test, the others filled by those of its kind.
+  craft::Answers answersTo(const craft::Wait& wait) const;
   // Splits a thing into parts "<id>#1".."<id>#n", once.
   void split(const std::string& id, int parts);
 
@@ -73,6 +77,7 @@ class Things {
   void addWashes(const design::Job& job);
   void addLeaf(const design::Job& job);
   Thing& add(Thing thing, const std::string& nameTemplate);
+  std::string nameOf(const Thing& thing, const std::string& nameTemplate) const;
 
   const design::Design& m_design;
   ThingWords m_words;

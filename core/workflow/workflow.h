@@ -23,9 +23,18 @@ struct WorkflowWait {
   units::Room reference;  // of the stated spans
   bool attended = false;
   std::string test;
+  craft::Answers answers;  // complete: what the file leaves out is filled by the words of the kind
   std::string source;
   std::string missedSay;  // with closes
   std::vector<std::string> missedEnds;
+};
+
+struct WorkflowFaultWay {
+  std::string id;
+  std::string key;
+  std::string mend;
+  std::vector<std::string> ends;
+  friend bool operator==(const WorkflowFaultWay&, const WorkflowFaultWay&) = default;
 };
 
 struct WorkflowFault {
@@ -33,6 +42,15 @@ struct WorkflowFault {
   std::string seen;
   std::string mend;
   std::vector<std::string> ends;
+  std::vector<WorkflowFaultWay> ways;  // the maker chooses one; `mend` and `ends` are then empty
+
+  // Null where there is none.
+  const WorkflowFaultWay* way(const std::string& wayId) const {
+    for (const WorkflowFaultWay& one : ways) {
+      if (one.id == wayId) return &one;
+    }
+    return nullptr;
+  }
 };
 
 struct WorkflowFigure {

@@ -3,7 +3,8 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The bench's fixed frame: Back and Done in their corners, further keys above Done, the shelf between.
+// The bench's fixed frame: Back and Done in their corners, further keys above Done, the shelf between them. On a tablet
+// that stands upright there is no room between the corners: the shelf lies above them.
 Item {
     id: root
 
@@ -12,6 +13,7 @@ Item {
     // Keys above Done, the lowest last.
     property alias keys: column.data
     property bool doneFilled: true
+    readonly property bool upright: height > width
 
     signal back
     signal done
@@ -21,7 +23,7 @@ Item {
         x: Metrics.edge
         y: Metrics.edge
         width: root.width - Metrics.corner - Metrics.edge - x - Metrics.mm(4)
-        height: root.height - y - Metrics.corner - Metrics.edge - Metrics.mm(3)
+        height: shelfView.y - y - Metrics.mm(3)
     }
     TouchKey {
         objectName: "back"
@@ -33,16 +35,17 @@ Item {
         onActed: root.back()
     }
     ShelfView {
+        id: shelfView
         shelf: root.shelf
-        x: Metrics.edge + Metrics.corner + Metrics.mm(4)
-        y: root.height - height - Metrics.edge
+        x: Metrics.edge + (root.upright ? 0 : Metrics.corner + Metrics.mm(4))
+        y: (root.upright ? done.y - Metrics.gap : root.height - Metrics.edge) - height
         width: root.width - 2 * x
         height: Metrics.corner
     }
     Column {
         id: column
         anchors.right: done.right
-        anchors.bottom: done.top
+        anchors.bottom: root.upright ? shelfView.top : done.top
         anchors.bottomMargin: Metrics.gap
         spacing: Metrics.gap
     }

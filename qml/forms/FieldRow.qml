@@ -40,6 +40,9 @@ Column {
             anchors.verticalCenter: parent.verticalCenter
             x: Metrics.mm(2)
             text: (root.act ? root.value + " " : "") + root.title
+            // What has to be entered and is not stands there with a blank, its name inked.
+            color: root.missing ? Theme.worked : Theme.ink
+            font.bold: root.missing
             font.pixelSize: Metrics.deskText
             wrapMode: Text.NoWrap
         }
@@ -49,8 +52,7 @@ Column {
             anchors.rightMargin: Metrics.mm(2)
             width: parent.width - name.width - Metrics.mm(6)
             horizontalAlignment: Text.AlignRight
-            text: root.act ? "" : root.missing ? qsTr("to be entered") : root.value === "" ? "–" : root.value
-            color: root.missing ? Theme.worked : root.value === "" ? Theme.quiet : Theme.ink
+            text: root.act || root.missing ? "" : root.value
             font.bold: true
             font.pixelSize: Metrics.deskText
             wrapMode: Text.NoWrap

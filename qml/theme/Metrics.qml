@@ -25,6 +25,11 @@ QtObject {
     function letters(minutes: double, away: double): int {
         return Math.ceil(6.283 * away * minutes / 21600 * dotsPerMm / capShare);
     }
+    // Of a key as wide as a corner: words longer than this stand there as a label.
+    readonly property int longestOnKey: 5
+    function keyText(legend: string): int {
+        return legend.split(" ").some(word => word.length > longestOnKey) ? label : text;
+    }
     function mm(millimetres: double): double {
         return Math.ceil(millimetres * dotsPerMm);
     }

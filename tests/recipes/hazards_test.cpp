@@ -125,7 +125,8 @@ TEST_CASE("a mend that takes a blade or needle stands on a step that warns of it
   std::size_t met = 0;
   forEachStep(shippedCatalogue(), [&](const craft::Technique& technique, const craft::Step& step) {
     for (const craft::Fault& fault : step.faults) {
-      const std::string mend = lowered(fault.mend);
+      std::string mend = lowered(fault.mend);
+      for (const craft::FaultWay& way : fault.ways) mend += ' ' + lowered(way.mend);
       if (!speaksOf(mend, "blade") && !speaksOf(mend, "needle")) continue;
       ++met;
       INFO(technique.id << '/' << step.id << '/' << fault.id);

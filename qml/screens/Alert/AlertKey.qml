@@ -2,18 +2,21 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// One of six keys along the lower edge of an alert; each answer has its place for good.
+// One of six keys along the lower edge of an alert, upright in two rows; each answer has its place for good.
 TouchKey {
     id: root
 
     required property int place
     readonly property double screenWidth: parent.width
-    readonly property double pitch: (screenWidth - 2 * Metrics.edge + Metrics.gap) / 6
+    readonly property int inRow: parent.height > parent.width ? 3 : 6
+    readonly property int rowsBelow: 6 / inRow - 1 - Math.floor(place / inRow)
+    readonly property double pitch: (screenWidth - 2 * Metrics.edge + Metrics.gap) / inRow
 
-    x: Metrics.edge + place * pitch
-    y: parent.height - height - Metrics.edge
+    x: Metrics.edge + place % inRow * pitch
+    y: parent.height - height - Metrics.edge - rowsBelow * (height + Metrics.gap)
     width: pitch - Metrics.gap
     height: Metrics.corner
+    legendSize: Metrics.keyText(legend)
     ink: Theme.onAlert
     ground: Theme.alertGround
 }

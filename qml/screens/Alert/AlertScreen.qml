@@ -17,7 +17,7 @@ Rectangle {
         x: Metrics.mm(4)
         y: Metrics.mm(1)
         width: root.width - 2 * x
-        height: root.height - y - Metrics.corner - Metrics.edge - Metrics.mm(3)
+        height: notYet.y - y - Metrics.mm(3)
         tightest: 3
         spacing: level === 0 ? Metrics.mm(2) : 0
         key: root.alert.identity + root.alert.likely + root.alert.others.length
@@ -100,10 +100,11 @@ Rectangle {
         }
     }
     AlertKey {
+        id: notYet
         objectName: "notYet"
-        visible: root.alert.canLook
+        visible: root.alert.canLook && legend !== ""
         place: 0
-        legend: qsTr("Not yet")
+        legend: root.alert.notYetWord
         onActed: root.alert.notYet()
     }
     AlertKey {
@@ -111,14 +112,14 @@ Rectangle {
         visible: root.alert.canLook
         place: 1
         filled: true
-        legend: root.alert.window ? qsTr("Tacky") : qsTr("Dry")
+        legend: root.alert.foundWord
         onActed: root.alert.ready()
     }
     AlertKey {
         objectName: "pastIt"
-        visible: root.alert.canLook && root.alert.window
+        visible: root.alert.canLook && legend !== ""
         place: 2
-        legend: qsTr("Past it")
+        legend: root.alert.pastItWord
         onActed: root.alert.pastIt()
     }
     AlertKey {

@@ -26,6 +26,8 @@ CornerFrame {
     readonly property bool isEmpty: bench.kind === BenchViewModel.NoJob || bench.kind === BenchViewModel.Trouble
     // Asked for; or, told already, to be put right where there is a place for the key.
     readonly property bool timeOff: isWaiting && (off.asked || (off.offered && !bench.look.present)) && !bench.canPutBack
+    // Above the caution.
+    readonly property double paneRoom: caution.y - (caution.visible ? Metrics.mm(2) : 0)
     doneFilled: isStep
 
     keys: [
@@ -52,7 +54,7 @@ CornerFrame {
             width: Metrics.corner
             height: Metrics.benchKey
             legendSize: Metrics.label
-            legend: qsTr("Begun in time")
+            legend: qsTr("I did lay it in time")
             onActed: root.bench.wasBegunInTime()
         },
         TouchKey {
@@ -60,7 +62,7 @@ CornerFrame {
             visible: root.bench.look.present && !root.bench.canBegin && !root.bench.canPutBack && !root.isMissed
             width: Metrics.corner
             height: Metrics.benchKey
-            legend: qsTr("Look")
+            legend: qsTr("Test")
             onActed: root.lookAsked()
         },
         TouchKey {
@@ -130,15 +132,16 @@ CornerFrame {
         visible: !root.isEmpty
         bench: root.bench
         watch: root.watch
-        width: parent.width * 0.34
-        height: caution.y - (caution.visible ? Metrics.mm(2) : 0)
+        width: root.upright ? parent.width : parent.width * 0.34
+        height: root.upright ? root.paneRoom * 0.45 : root.paneRoom
     }
     StepPane {
         id: step
         bench: root.bench
-        x: piece.visible ? parent.width * 0.34 + Metrics.mm(4) : 0
+        x: piece.visible && !root.upright ? piece.width + Metrics.mm(4) : 0
+        y: piece.visible && root.upright ? piece.height + Metrics.mm(4) : 0
         width: parent.width - x
-        height: piece.height
+        height: root.paneRoom - y
     }
     CautionBox {
         id: caution

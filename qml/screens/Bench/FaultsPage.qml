@@ -14,7 +14,9 @@ CornerFrame {
     property int first: 0
     readonly property int atOnce: 3
 
+    // How it is mended; or that there is a choice to make first.
     signal chosen(string mend)
+    signal choiceLeft
 
     doneFilled: false
     keys: TouchKey {
@@ -49,9 +51,10 @@ CornerFrame {
                 legend: root.bench.faults[root.first + index] ?? ""
                 legendSize: Metrics.text
                 onActed: {
-                    const at = root.first + index;
-                    const mend = root.bench.mends[at];
-                    if (root.bench.report(at))
+                    const mend = root.bench.report(root.first + index);
+                    if (root.bench.wayKeys.length > 0)
+                        root.choiceLeft();
+                    else if (mend !== "")
                         root.chosen(mend);
                 }
             }

@@ -16,10 +16,11 @@ CornerFrame {
     keys: [
         TouchKey {
             objectName: "pastIt"
-            visible: root.look.hasPastIt
+            visible: legend !== ""
             width: Metrics.corner
             height: Metrics.benchKey
-            legend: qsTr("Past it")
+            legendSize: Metrics.keyText(legend)
+            legend: root.look.pastItWord
             onActed: {
                 root.look.pastIt();
                 root.answered();
@@ -29,7 +30,8 @@ CornerFrame {
             objectName: "affirm"
             width: Metrics.corner
             height: Metrics.benchKey
-            legend: root.look.affirm
+            legendSize: Metrics.keyText(legend)
+            legend: root.look.foundWord
             onActed: {
                 root.look.ready();
                 root.answered();
@@ -39,8 +41,9 @@ CornerFrame {
             objectName: "notYet"
             width: Metrics.corner
             height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("Not yet")
+            visible: legend !== ""
+            legendSize: Metrics.keyText(legend)
+            legend: root.look.notYetWord
             onActed: {
                 root.look.notYet();
                 root.answered();
@@ -64,7 +67,7 @@ CornerFrame {
         }
         Words {
             width: parent.width
-            text: qsTr("What the finger finds counts; the times are only likely.")
+            text: qsTr("Go by touch; times are estimates.")
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }

@@ -1,15 +1,35 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Mountwright.Components
 import Mountwright.Controls
 import Mountwright.Theme
+import Mountwright.ViewModels
 
-// How a fault is mended. What has to be done again has come back into the order of work.
+// How a fault is mended; where the maker has to decide, each way as a key with what it means. What has to be done again
+// has come back into the order of work.
 CornerFrame {
     id: root
 
+    required property BenchViewModel bench
     property string mend: ""
+    readonly property bool asks: mend === "" && bench.wayKeys.length > 0
 
     doneFilled: false
+    keys: Repeater {
+        model: root.asks ? root.bench.wayKeys.length : 0
+
+        TouchKey {
+            required property int index
+
+            objectName: "way" + index
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.keyText(legend)
+            legend: root.bench.wayKeys[index] ?? ""
+            onActed: root.mend = root.bench.takeWay(index)
+        }
+    }
 
     Column {
         width: parent.width
@@ -17,17 +37,28 @@ CornerFrame {
 
         Words {
             width: parent.width
-            text: qsTr("Mend it")
+            text: root.asks ? root.bench.considered : qsTr("Mend it")
             font.bold: true
             font.pixelSize: Metrics.title
         }
         Words {
             width: parent.width
+            visible: !root.asks
             text: root.mend
+        }
+        Repeater {
+            model: root.asks ? root.bench.wayKeys.length : 0
+
+            Words {
+                required property int index
+
+                width: root.width - Metrics.corner - Metrics.mm(8)
+                text: "%1: %2".arg(root.bench.wayKeys[index] ?? "").arg(root.bench.wayMends[index] ?? "")
+            }
         }
         Words {
             width: parent.width
-            text: qsTr("What has to be done again comes back by itself.")
+            text: root.asks ? qsTr("Which? Back: nothing is reported.") : qsTr("What has to be done again comes back by itself.")
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }

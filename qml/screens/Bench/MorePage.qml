@@ -66,7 +66,7 @@ CornerFrame {
             width: Metrics.corner
             height: Metrics.benchKey
             legendSize: Metrics.label
-            legend: qsTr("Far face")
+            legend: qsTr("From afar")
             onActed: root.farAsked()
         }
     ]

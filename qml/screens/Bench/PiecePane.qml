@@ -12,10 +12,20 @@ Item {
     required property WatchViewModel watch
 
     Words {
+        id: name
+        objectName: "pieceName"
+        width: root.width
+        text: root.bench.jobTitle
+        font.pixelSize: Metrics.label
+        font.italic: true
+    }
+    // The time stands there whatever else has to be said.
+    Words {
         id: watch
         objectName: "watch"
+        anchors.top: name.bottom
         width: root.width
-        text: root.watch.troubles !== "" ? root.watch.troubles : qsTr("%1 · alerts on").arg(root.watch.time)
+        text: root.watch.troubles !== "" ? root.watch.time + "\n" + root.watch.troubles : qsTr("%1 · alerts on").arg(root.watch.time)
         color: root.watch.troubles !== "" ? Theme.worked : Theme.quiet
         font.pixelSize: Metrics.label
         font.bold: root.watch.troubles !== ""

@@ -44,6 +44,14 @@ Item {
             font.pixelSize: pane.level === 0 ? Metrics.title * 1.2 : pane.level === 1 ? Metrics.title : Metrics.text
         }
         Words {
+            objectName: "thing"
+            width: parent.width
+            visible: text !== ""
+            text: root.bench.thing
+            font.bold: true
+            font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
+        }
+        Words {
             objectName: "detail"
             width: parent.width
             visible: text !== ""

@@ -24,6 +24,16 @@ Item {
         key: root.bench.title + root.bench.figure.index + next.text
         tightest: 2
 
+        // Which piece, and which board or strip of it.
+        Words {
+            objectName: "pieceName"
+            width: parent.width
+            visible: text !== ""
+            text: root.bench.shortPiece + (root.bench.shortPiece !== "" && root.bench.thing !== "" ? " · " : "") + root.bench.thing
+            color: Theme.quiet
+            font.pixelSize: Metrics.farLabel
+            lineHeight: 0.85
+        }
         Words {
             width: parent.width
             text: root.bench.title

@@ -10,6 +10,7 @@ Item {
 
     required property FigureViewModel figure
     readonly property double distance: Metrics.farDistance
+    readonly property bool upright: height > width
 
     signal back
     signal done
@@ -20,7 +21,7 @@ Item {
         x: Metrics.mm(4)
         y: Metrics.mm(2)
         width: root.width - 2 * x
-        height: root.height - y - Metrics.corner - Metrics.edge - Metrics.mm(2)
+        height: Math.min(back.y, turning.y) - y - Metrics.mm(2)
         spacing: 0
         tightest: 2
         key: root.figure.label + root.figure.datum + root.figure.index
@@ -70,10 +71,12 @@ Item {
         legend: qsTr("Back")
         onActed: root.back()
     }
+    // Between Back and Step; upright there is no room, and it stands above them.
     Row {
-        anchors.verticalCenter: back.verticalCenter
-        anchors.left: back.right
-        anchors.leftMargin: Metrics.gap
+        id: turning
+        x: root.upright ? Metrics.edge : back.x + back.width + Metrics.gap
+        y: root.upright ? back.y - height - Metrics.gap : back.y + (back.height - height) / 2
+        height: Metrics.benchKey
         spacing: Metrics.gap
 
         TouchKey {
@@ -97,7 +100,7 @@ Item {
             objectName: "following"
             visible: root.figure.total > 1
             // As wide as the next number likes, but never into the gap before the key beside it.
-            width: Math.min(Metrics.mm(38), step.x - Metrics.gap - parent.x - x)
+            width: Math.min(Metrics.mm(38), (root.upright ? root.width - Metrics.edge : step.x - Metrics.gap) - parent.x - x)
             height: Metrics.benchKey
             legend: "›"
             legendSize: Metrics.title

@@ -10,6 +10,7 @@
 #include <QLocalSocket>
 #include <QQuickItem>
 
+#include <algorithm>
 #include <cstdio>
 #include <fstream>
 #include <sstream>
@@ -27,7 +28,7 @@ namespace {
 
 using core::base::Value;
 
-constexpr double kTabletWidth = 217;  // mm of the screen that is played
+constexpr double kTabletWidth = 217;  // mm of the longer side of the screen that is played
 
 void collectKeys(const QQuickItem* item, Value& keys) {
   if (!item->isVisible()) return;
@@ -49,6 +50,10 @@ std::string stateOf(const app::face::Face& face, app::viewmodels::Desk& desk) {
   state.set("kind", Value::integer(static_cast<int>(desk.bench().kind())));
   state.set("step", Value::text(desk.bench().stepId().toStdString()));
   state.set("title", Value::text(desk.bench().title().toStdString()));
+  state.set("thing", Value::text(desk.bench().thing().toStdString()));
+  state.set("next", Value::text(desk.bench().next().toStdString()));
+  state.set("number", Value::integer(desk.bench().figure()->index()));
+  state.set("numbers", Value::integer(desk.bench().figure()->total()));
   state.set("refusal", Value::text(desk.bench().refusal().toStdString()));
   state.set("alert", Value::text(desk.alert().identity().toStdString()));
   state.set("running", Value::integer(desk.shelf().count()));
@@ -98,7 +103,7 @@ int main(int count, char** arguments) {
   app::face::Face face(desk);
   const int width = given[3].toInt();
   const int height = given[4].toInt();
-  if (!face.load(width / kTabletWidth)) {
+  if (!face.load(std::max(width, height) / kTabletWidth)) {
     std::fprintf(stderr, "%s\n", face.warnings().join(QLatin1Char('\n')).toUtf8().constData());
     return complain("the screens do not load");
   }

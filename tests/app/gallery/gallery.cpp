@@ -22,7 +22,7 @@ bool paint(const tests::State& state, const QSize& size, bool lamp, const QDir& 
     return false;
   }
   app::face::Face face(stage.desk());
-  const bool clean = face.load(size.width() / kTabletWidth);
+  const bool clean = face.load(std::max(size.width(), size.height()) / kTabletWidth);
   for (const QString& warning : face.warnings()) std::fprintf(stderr, "%s\n", qPrintable(warning));
   if (!clean) return false;
   face.window()->resize(size);
@@ -54,7 +54,9 @@ int main(int argc, char* argv[]) {
   if (argc < 3 || std::string_view(argv[2]) == "acts") all = tests::paintActs(folder);
   for (const tests::State& state : tests::states()) {
     if (argc > 2 && state.name != argv[2]) continue;
-    for (const QSize& size : {QSize(1280, 800), QSize(1920, 1200)}) {
+    for (const QSize& size : {QSize(1280, 800), QSize(1920, 1200), QSize(800, 1280)}) {
+      // Upright stands what is worked with paste on the hands.
+      if (size.height() > size.width() && !tests::isOfBench(state)) continue;
       for (const bool lamp : {false, true}) all = paint(state, size, lamp, folder) && all;
     }
   }

@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <QTemporaryDir>
+#include <algorithm>
 
 #include "app/workbench/library_loader.h"
 #include "core/base/text.h"
@@ -155,6 +156,18 @@ const std::vector<State>& states() {
       return !stage.desk().alert().others().isEmpty();
     });
   };
+  // Two waits of one title on the shelf.
+  static const auto kTwoTrials = [](Stage& stage) {
+    return stage.workUntil([&] {
+      const auto& shelf = stage.desk().shelf();
+      int trials = 0;
+      for (int row = 0; row < shelf.count(); ++row) {
+        const auto name = shelf.data(shelf.index(row), app::viewmodels::ShelfModel::Name).toString();
+        trials += name.contains(QObject::tr("trial hardens")) ? 1 : 0;
+      }
+      return trials > 1;
+    });
+  };
   static const auto kLookDue = [](Stage& stage) {
     return stage.workUntil([&] {
       const auto& shelf = stage.desk().shelf();
@@ -285,6 +298,16 @@ const std::vector<State>& states() {
        [](Stage& s) { return s.workUntil([&] { return s.desk().bench().look()->present(); }); }},
       {"faults", "faults", kChart,
        [](Stage& s) { return s.workUntil([&] { return s.desk().bench().faults().size() > 1; }); }},
+      {"mend-choice", "mend", kChart,
+       [](Stage& s) {
+         if (!kAct("/cut-window@top")(s)) return false;
+         auto& bench = s.desk().bench();
+         for (int fault = 0; fault < bench.faults().size() && bench.wayKeys().isEmpty(); ++fault) {
+           if (bench.faults()[fault].contains(QObject::tr("between"))) static_cast<void>(bench.report(fault));
+         }
+         return bench.wayKeys().size() == 2;
+       }},
+      {"bench-trials", "bench", kChart, kTwoTrials},
       {"number", "number", kChart, kCaution},
       {"number-inches", "number", kHeron, kFraction},
       {"far", "far", kChart, kCaution},
@@ -419,6 +442,12 @@ const std::vector<State>& states() {
       {"jobs-empty", "jobs", {}, kFirst},
   };
   return kStates;
+}
+
+bool isOfBench(const State& state) {
+  static const std::vector<std::string> kScreens = {"bench", "more", "checks", "look", "faults", "mend", "number",
+                                                    "far",   "made", "room",   "off",  "jobs",   "job",  "alert"};
+  return std::count(kScreens.begin(), kScreens.end(), state.screen) > 0;
 }
 
 }  // namespace tests

@@ -45,5 +45,7 @@ struct State {
 };
 
 const std::vector<State>& states();
+// Of the bench and not of the desk: to be worked on a tablet that stands upright as well.
+bool isOfBench(const State& state);
 
 }  // namespace tests

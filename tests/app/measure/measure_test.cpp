@@ -18,7 +18,7 @@
 
 namespace {
 
-constexpr double kTabletWidth = 217;   // mm
+constexpr double kTabletWidth = 217;   // mm, of its longer side
 constexpr double kHairsbreadth = 0.1;  // mm: half a pixel of the coarser tablet
 
 struct Visit {
@@ -36,13 +36,17 @@ const std::vector<Visit>& visits() {
   static const std::vector<Visit> all = [] {
     std::vector<Visit> made;
     for (const tests::State& state : tests::states()) {
-      for (const QSize& size : {QSize(1280, 800), QSize(1920, 1200)}) {
+      for (const QSize& size : {QSize(1280, 800), QSize(1920, 1200), QSize(800, 1280)}) {
+        const bool upright = size.height() > size.width();
+        if (upright && !tests::isOfBench(state)) continue;
         for (const bool lamp : {false, true}) {
+          // How it is laid out does not hang on the light.
+          if (upright && lamp) continue;
           tests::Stage stage(state.jobs);
           INFO(state.name);
           REQUIRE(state.reach(stage));
           app::face::Face face(stage.desk());
-          const double dots = size.width() / kTabletWidth;
+          const double dots = std::max(size.width(), size.height()) / kTabletWidth;
           REQUIRE(face.load(dots));
           face.window()->resize(size);
           while (state.screen != "alert" && stage.desk().alert().up()) stage.desk().alert().hear();
@@ -62,7 +66,8 @@ const std::vector<Visit>& visits() {
 }
 
 std::string about(const Visit& visit) {
-  return visit.state->name + ' ' + std::to_string(visit.size.width()) + (visit.lamp ? " lamp" : " day");
+  return visit.state->name + ' ' + std::to_string(visit.size.width()) + 'x' + std::to_string(visit.size.height()) +
+         (visit.lamp ? " lamp" : " day");
 }
 
 double gapBetween(const QRectF& a, const QRectF& b) {
@@ -125,6 +130,27 @@ TEST_CASE("Back and Done never move", "[measure]") {
       }
     }
   }
+}
+
+TEST_CASE("every screen that has Back and Done shows both whole, on a tablet that lies and on one that stands",
+          "[measure]") {
+  std::size_t upright = 0;
+  for (const Visit& visit : visits()) {
+    const QRectF window(QPointF(0, 0), QSizeF(visit.size));
+    std::set<QString> corners;
+    for (const tests::ShownKey& key : visit.shown.keys) {
+      INFO(about(visit) << ' ' << key.name.toStdString());
+      CHECK(window.contains(key.place));
+      if (key.name == QLatin1String("back") || key.name == QLatin1String("done")) corners.insert(key.name);
+    }
+    INFO(about(visit));
+    const std::string& screen = visit.state->screen;
+    if (!tests::isOfBench(*visit.state) || screen == "far" || screen == "alert") continue;
+    // In the list of jobs nothing stands where Done does elsewhere.
+    CHECK(corners.size() == (screen == "jobs" ? 1 : 2));
+    upright += visit.size.height() > visit.size.width() ? 1 : 0;
+  }
+  CHECK(upright > 30);
 }
 
 TEST_CASE("no text is under sixteen minutes of arc, and the act not under twenty-two", "[measure]") {

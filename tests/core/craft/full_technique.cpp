@@ -52,7 +52,13 @@ std::string fullTechnique() {
       ],
       "makes": ["this.cut"],
       "asMade": ["band.owner.strip.axis"],
-      "faults": [{"id": "torn", "seen": "The strip is torn.", "do": "Cut another.", "ends": ["this.*"]}]
+      "faults": [
+        {"id": "torn", "seen": "The strip is torn.", "do": "Cut another.", "ends": ["this.*"]},
+        {"id": "long", "seen": "The strip is long.", "ways": [
+          {"id": "trim", "key": "Trim it", "do": "Trim the {side} strip.", "ends": []},
+          {"id": "anew", "key": "Cut anew", "do": "Cut a new strip.", "ends": ["this.cut"]}
+        ]}
+      ]
     },
     {
       "id": "paste-strip",
@@ -79,6 +85,7 @@ std::string fullTechnique() {
           "at": {"temperature": "20 C", "humidity": "55 %"},
           "attended": true,
           "test": "The sheen is still wet.",
+          "answers": {"notYet": "No sheen", "found": "Glossy", "pastIt": "Dull"},
           "source": "common practice",
           "ifMissed": {"do": "Brush on fresh paste.", "ends": ["this.wet", {"every": "strip", "of": "owner", "is": "wet"}]}
         },

@@ -79,6 +79,10 @@ TEST_CASE("A step is what its file says") {
   CHECK(step.needs[3].alternatives.size() == 2);
   CHECK(step.needs[3].alternatives[1].pointer == "/steps/0/needs/3/anyOf/1");
   CHECK(step.faults[0].ends[0].text == "this.*");
+  REQUIRE(step.faults[1].ways.size() == 2);
+  CHECK(step.faults[1].ways[0].key == "Trim it");
+  CHECK(step.faults[1].ways[0].ends.empty());
+  CHECK(step.faults[1].ways[1].ends[0].text == "this.cut");
   CHECK(step.asMade == std::vector<std::string>{"band.owner.strip.axis"});
   CHECK(technique.steps[1].uninterruptible);
   CHECK(technique.steps[1].resource == "press");

@@ -125,6 +125,26 @@ TEST_CASE("Each rule of what a step lists fails at its place") {
   });
 }
 
+TEST_CASE("A fault leaves the maker one way out or a choice of keys") {
+  constexpr const char* kTrim = R"({"id": "trim", "key": "Trim it", "do": "Trim the {side} strip.", "ends": []},)";
+  constexpr const char* kSeen = R"("seen": "The strip is long.",)";
+  requireEach({
+      {"a choice of one", kTrim, "", "/steps/0/faults/1/ways technique.so-many-ways"},
+      {"a choice and a remedy of its own", kSeen, R"("seen": "The strip is long.", "do": "Trim it.",)",
+       "/steps/0/faults/1/do technique.ways-or-do"},
+      {"a choice and ends of its own", kSeen, R"("seen": "The strip is long.", "ends": ["this.cut"],)",
+       "/steps/0/faults/1/ends technique.ways-or-do"},
+      {"two ways of one id", R"("id": "trim")", R"("id": "anew")",
+       "/steps/0/faults/1/ways/1/id technique.duplicate-id"},
+      {"a way without its key", R"("key": "Trim it", )", "", "/steps/0/faults/1/ways/0 read.missing-key"},
+      {"a key too long to be read", "Trim it\"", "Shortening\"", "/steps/0/faults/1/ways/0/key technique.key-too-long"},
+      {"a key that nobody knows the length of", "Trim it\"", "Trim {side}\"",
+       "/steps/0/faults/1/ways/0/key technique.placeholder-on-key"},
+      {"a way that does not say what it ends", R"("Trim the {side} strip.", "ends": [])", R"("Trim the {side} strip.")",
+       "/steps/0/faults/1/ways/0 read.missing-key"},
+  });
+}
+
 TEST_CASE("Each rule of a caution fails at its place") {
   requireEach({
       {"a word that is no signal word", R"("word": "CAUTION")", R"("word": "DANGER")",

@@ -1,3 +1,4 @@
+#include "core/craft/technique_reader.h"
 #include "tests/core/craft/full_technique.h"
 #include "tests/support/catch.h"
 
@@ -35,6 +36,30 @@ TEST_CASE("What closes again says when, and what then") {
           )") + kMissed,
                            R"("source": "common practice")")) ==
         std::vector<std::string>{"/steps/1/waits/0 technique.if-missed-missing"});
+}
+
+TEST_CASE("The answers of a touch test are words for keys, told apart, and only of what the wait can come to") {
+  constexpr const char* kAnswers = R"({"notYet": "No sheen", "found": "Glossy", "pastIt": "Dull"})";
+  requireEach({
+      {"a word longer than a key", kAnswers, R"({"found": "Glistening"})",
+       "/steps/1/waits/0/answers/found technique.key-too-long"},
+      {"more words than a key holds", kAnswers, R"({"found": "it is still wet"})",
+       "/steps/1/waits/0/answers/found technique.too-many-words"},
+      {"a placeholder", kAnswers, R"({"found": "{side}"})",
+       "/steps/1/waits/0/answers/found technique.placeholder-on-key"},
+      {"nothing", kAnswers, R"({"found": ""})", "/steps/1/waits/0/answers/found read.empty-text"},
+      {"two alike", kAnswers, R"({"notYet": "Dull", "pastIt": "Dull"})",
+       "/steps/1/waits/0/answers technique.answers-alike"},
+      {"an unknown answer", kAnswers, R"({"perhaps": "Dull"})", "/steps/1/waits/0/answers/perhaps read.unknown-key"},
+      {"too late for what never closes", R"("test": "The back of a finger feels no cold.",)",
+       R"("test": "The back of a finger feels no cold.", "answers": {"pastIt": "Gone"},)",
+       "/steps/1/waits/1/answers/pastIt technique.past-it-not-here"},
+  });
+  const auto read = core::craft::readTechnique(fullTechnique());
+  REQUIRE(read.technique);
+  const auto& waits = read.technique->steps[1].waits;
+  CHECK(waits[0].answers == core::craft::Answers{"No sheen", "Glossy", "Dull"});
+  CHECK(waits[1].answers == core::craft::Answers{});
 }
 
 TEST_CASE("Each rule of a wait fails at its place") {

@@ -2,6 +2,7 @@
 #include <set>
 
 #include "core/record/offers.h"
+#include "core/record/timeline.h"
 #include "tests/support/bench.h"
 #include "tests/support/catch.h"
 #include "tests/support/recipes.h"
@@ -9,6 +10,25 @@
 using namespace core;
 using namespace tests;
 using Kind = record::BenchPlace::Kind;
+
+namespace {
+
+struct WayOut {
+  std::string fault;
+  std::string way;
+  std::vector<std::string> ends;
+};
+
+std::vector<WayOut> waysOut(const workflow::WorkflowStep& step) {
+  std::vector<WayOut> out;
+  for (const auto& fault : step.faults) {
+    if (fault.ways.empty()) out.push_back({fault.id, "", fault.ends});
+    for (const auto& way : fault.ways) out.push_back({fault.id, way.id, way.ends});
+  }
+  return out;
+}
+
+}  // namespace
 
 TEST_CASE("both demo jobs can be worked from the first step to the last", "[bench]") {
   for (const char* job : {"pilots-chart", "heron"}) {
@@ -100,6 +120,45 @@ TEST_CASE("every offer is one that is not refused", "[offers]") {
   CHECK(asked > 150);
 }
 
+TEST_CASE("a fault that leaves a choice is kept with the way that was chosen, and with no other", "[faults]") {
+  const std::string cut = "cut-windows/cut-window@top";
+  Bench bench(demoJobText(), shippedTechniques());
+  bench.workUntil(cut);
+  CHECK(bench.ask(intents::ReportFault{cut, "overcut-middle"}) == "record.way-not-chosen");
+  CHECK(bench.ask(intents::ReportFault{cut, "overcut-middle", "turn-it-over"}) == "record.no-such-way");
+  CHECK(bench.ask(intents::ReportFault{cut, "overcut-small", "close"}) == "record.no-such-way");
+  std::set<std::string> offered;
+  for (const auto& offer : record::offers(bench.at())) {
+    const auto* report = std::get_if<intents::ReportFault>(&offer.intent);
+    if (report != nullptr && report->fault == "overcut-middle") offered.insert(report->way);
+  }
+  CHECK(offered == std::set<std::string>{"close", "new-blank"});
+  const auto saidLast = [&] {
+    const auto lines = record::timelineOf(bench.state(), record::Shop(), bench.events(), record::Order::NewestFirst);
+    return base::dump(lines.front().what);
+  };
+  REQUIRE(bench.ask(intents::ReportFault{cut, "overcut-middle", "close"}).empty());
+  CHECK(bench.shown() == cut);
+  CHECK(saidLast().find("timeline.fault-way") == 0);
+  CHECK(saidLast().find("Close it") != std::string::npos);
+  REQUIRE(bench.ask(intents::ReportFault{cut, "overcut-middle", "new-blank"}).empty());
+  CHECK(bench.shown() == "square-boards/cut-blank@top");
+  CHECK(saidLast().find("Cut a new blank") != std::string::npos);
+}
+
+TEST_CASE("a choice recorded without its way, as older records have it, ends nothing", "[faults]") {
+  const std::string cut = "cut-windows/cut-window@top";
+  Bench bench(demoJobText(), shippedTechniques());
+  bench.workUntil(cut);
+  REQUIRE(bench.ask(intents::ReportFault{cut, "overcut-middle", "new-blank"}).empty());
+  auto events = bench.events();
+  base::Value bare = base::Value::object();
+  bare.set("step", base::Value::text(cut)).set("fault", base::Value::text("overcut-middle"));
+  events.back().payload = bare;
+  const auto state = record::fold(bench.plan(), events);
+  CHECK(state.steps[*bench.plan()->workflow.indexOf("square-boards/cut-blank@top")].status == record::StepStatus::Done);
+}
+
 TEST_CASE("a fault brings back exactly the steps that make what it ends", "[faults]") {
   std::size_t tried = 0;
   Bench bench(demoJobText(), shippedTechniques());
@@ -110,16 +169,16 @@ TEST_CASE("a fault brings back exactly the steps that make what it ends", "[faul
     }
     const std::string done = bench.finishShown();
     const auto* step = bench.plan()->workflow.find(done);
-    for (const auto& fault : step->faults) {
+    for (const auto& [fault, way, ends] : waysOut(*step)) {
       Bench copy = bench;
-      REQUIRE(copy.ask(intents::ReportFault{done, fault.id}).empty());
+      REQUIRE(copy.ask(intents::ReportFault{done, fault, way}).empty());
       std::set<std::size_t> expected;
-      for (const std::string& fact : fault.ends) {
+      for (const std::string& fact : ends) {
         for (const std::size_t maker : copy.plan()->workflow.making(fact)) expected.insert(maker);
       }
       for (std::size_t s = 0; s < copy.plan()->workflow.steps.size(); ++s) {
         const bool wasDone = bench.at().isDone(s);
-        INFO(done << ' ' << fault.id << ' ' << copy.plan()->workflow.steps[s].id);
+        INFO(done << ' ' << fault << ' ' << way << ' ' << copy.plan()->workflow.steps[s].id);
         CHECK(copy.at().isDone(s) == (wasDone && !expected.contains(s)));
       }
       // Taken back, it never was.

@@ -1,4 +1,6 @@
 // As made: entered, held, replaced, taken back, contradicted, chosen.
+#include <cmath>
+
 #include "core/record/made_changes.h"
 #include "core/record/offers.h"
 #include "tests/support/bench.h"
@@ -158,6 +160,53 @@ TEST_CASE("a new blank forgets what was measured of the old one", "[measuring]")
   CHECK(get(bench.state(), "board.top.sight.width") == 316);
   REQUIRE(bench.ask(intents::Undo{bench.lastIntent()}).empty());
   CHECK(get(bench.state(), "board.top.sight.width") == 317);
+}
+
+TEST_CASE("a new blank is cut to the size of the boards that lie there", "[measuring]") {
+  const std::string markTop = "square-boards/mark-corner@top";
+  const std::string markUnder = "square-boards/mark-corner@under";
+  Bench bench(demoJobText(), shippedTechniques());
+  bench.workUntil(markTop);
+  const double planned = get(bench.state(), "outer.width");
+  const auto wider = units::Length::nanometres(std::llround(planned * 1e6) + 800'000);
+  REQUIRE(bench.ask(intents::EnterAsMade{markTop, "outer.width", wider, ""}).empty());
+
+  SECTION("the other board was cut to that size and its measure passed over") {
+    bench.workUntil(kMeasureTop);
+    REQUIRE(bench.at().isDone(*bench.plan()->workflow.indexOf(markUnder)));
+    REQUIRE(bench.ask(intents::ReportFault{kMeasureTop, "wrong-size"}).empty());
+    REQUIRE_FALSE(bench.at().isDone(*bench.plan()->workflow.indexOf(markTop)));
+    CHECK(get(bench.state(), "outer.width") == Approx(planned + 0.8));
+    // And what follows from it.
+    CHECK(get(bench.state(), "board.top.border.right") + get(bench.state(), "board.top.border.left") +
+              get(bench.state(), "board.top.face.width") ==
+          Approx(planned + 0.8));
+    // The under board made anew as well, nothing holds it any more.
+    REQUIRE(bench.ask(intents::ReportFault{markUnder, "out-of-square", "new-blank"}).empty());
+    CHECK(get(bench.state(), "outer.width") == Approx(planned));
+  }
+  SECTION("the other board was measured itself") {
+    bench.workUntil(markUnder);
+    const auto own = units::Length::nanometres(std::llround(planned * 1e6) + 600'000);
+    REQUIRE(bench.ask(intents::EnterAsMade{markUnder, "outer.width", own, ""}).empty());
+    bench.workUntil(kMeasureTop);
+    REQUIRE(bench.ask(intents::ReportFault{kMeasureTop, "wrong-size"}).empty());
+    CHECK(get(bench.state(), "outer.width") == Approx(planned + 0.6));
+    // Made anew in its turn, the under board's measure goes; the top board is not measured yet.
+    REQUIRE(bench.ask(intents::ReportFault{markUnder, "out-of-square", "new-blank"}).empty());
+    CHECK(get(bench.state(), "outer.width") == Approx(planned));
+  }
+  SECTION("no other board is cut yet") {
+    REQUIRE(bench.finish(markTop).empty());
+    REQUIRE(bench.ask(intents::ReportFault{markTop, "out-of-square", "new-blank"}).empty());
+    CHECK(get(bench.state(), "outer.width") == Approx(planned));
+  }
+  SECTION("said to be as computed again, it is so on every board") {
+    bench.workUntil(kMeasureTop);
+    REQUIRE(bench.ask(intents::ForgetAsMade{"outer.width"}).empty());
+    REQUIRE(bench.ask(intents::ReportFault{kMeasureTop, "wrong-size"}).empty());
+    CHECK(get(bench.state(), "outer.width") == Approx(planned));
+  }
 }
 
 TEST_CASE("a hostile measure on record is left out or told, never believed", "[measuring]") {

@@ -65,16 +65,17 @@ TEST_CASE("a measure stands beside its plan, and the figure it makes is observed
 
 TEST_CASE("a fault is a departure, and is none once it is taken back", "[care]") {
   Bench bench(demoJobText(), shippedTechniques());
-  std::string step, fault;
+  std::string step, fault, way;
   for (const auto& one : bench.plan()->workflow.steps) {
     if (one.faults.empty() || !step.empty()) continue;
     step = one.id;
     fault = one.faults[0].id;
+    way = one.faults[0].ways.empty() ? "" : one.faults[0].ways[0].id;
   }
   REQUIRE_FALSE(step.empty());
   bench.workUntil(step);
   REQUIRE(bench.finish(step) == "");
-  REQUIRE(bench.ask(intents::ReportFault{step, fault}) == "");
+  REQUIRE(bench.ask(intents::ReportFault{step, fault, way}) == "");
   const auto lines = linesOf(sheetOf(bench, CareFor::Conservator), "departures");
   REQUIRE(lines.size() == 1);
   CHECK(lines[0].find("timeline.fault") != std::string::npos);

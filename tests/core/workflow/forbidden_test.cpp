@@ -210,7 +210,9 @@ TEST_CASE("every fault of the demo jobs brings back exactly the steps that make 
     const Bench b = bench(job);
     for (const auto& step : b.workflow.steps) {
       for (const auto& fault : step.faults) {
-        for (const std::string& fact : fault.ends) {
+        std::vector<std::string> ended = fault.ends;
+        for (const auto& way : fault.ways) ended.insert(ended.end(), way.ends.begin(), way.ends.end());
+        for (const std::string& fact : ended) {
           INFO(step.id << ' ' << fault.id << ' ' << fact);
           CHECK_FALSE(b.workflow.making(fact).empty());
         }

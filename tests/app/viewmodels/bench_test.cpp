@@ -1,0 +1,186 @@
+// What tells steps and waits apart on the bench: which piece, which board, whose words.
+#include <map>
+#include <set>
+
+#include "core/record/touch_tests.h"
+#include "tests/app/gallery/states.h"
+#include "tests/support/catch.h"
+
+using app::viewmodels::BenchViewModel;
+using app::viewmodels::ShelfModel;
+using Kind = BenchViewModel::Kind;
+
+namespace {
+
+QStringList namesOn(ShelfModel& shelf) {
+  QStringList names;
+  for (int row = 0; row < shelf.count(); ++row) names << shelf.data(shelf.index(row), ShelfModel::Name).toString();
+  return names;
+}
+
+}  // namespace
+
+TEST_CASE("no two steps of a piece read alike: where titles repeat, the thing stands beside them") {
+  for (const char* job : {"pilots-chart", "heron", "tide-table"}) {
+    tests::Stage stage({job});
+    BenchViewModel& bench = stage.desk().bench();
+    std::map<QString, QString> seen;
+    std::set<QString> titles;
+    int repeated = 0;
+    static_cast<void>(stage.workUntil([&] {
+      if (bench.kind() != Kind::Step) return false;
+      CHECK_FALSE(bench.jobTitle().isEmpty());
+      CHECK_FALSE(bench.shortPiece().isEmpty());
+      const QString reads = bench.title() + '|' + bench.thing();
+      const auto known = seen.emplace(reads, bench.stepId()).first;
+      INFO(job << ": " << reads.toStdString());
+      CHECK(known->second == bench.stepId());
+      repeated += titles.insert(bench.title()).second ? 0 : 1;
+      return false;
+    }));
+    CHECK(repeated > 0);
+  }
+}
+
+TEST_CASE("every step that is done to one of several things names it, in its title or beside it") {
+  tests::Stage stage({"pilots-chart"});
+  BenchViewModel& bench = stage.desk().bench();
+  int named = 0;
+  static_cast<void>(stage.workUntil([&] {
+    if (bench.kind() != Kind::Step) return false;
+    const auto* state = stage.workbench().job(bench.jobId());
+    const auto* step = state->plan->workflow.find(bench.stepId().toStdString());
+    if (step->thingName.empty()) return false;
+    const QString thing = QString::fromStdString(step->thingName);
+    INFO(bench.title().toStdString() << " | " << bench.thing().toStdString());
+    CHECK(
+        (bench.title().contains(thing, Qt::CaseInsensitive) || bench.thing().compare(thing, Qt::CaseInsensitive) == 0));
+    // Nothing is said twice: "leaf field field", "line line".
+    const QStringList words = thing.split(' ');
+    for (int i = 1; i < words.size(); ++i) CHECK(words[i] != words[i - 1]);
+    ++named;
+    return false;
+  }));
+  CHECK(named > 30);
+}
+
+TEST_CASE("no two waits on the shelf are called the same, and the shop's own stands there once") {
+  // Twice the same piece.
+  tests::Stage stage({"pilots-chart", "heron", "heron"});
+  auto& shelf = stage.desk().shelf();
+  int several = 0;
+  static_cast<void>(stage.workUntil([&] {
+    const QStringList names = namesOn(shelf);
+    several += names.size() > 1 ? 1 : 0;
+    INFO(names.join(QStringLiteral("; ")).toStdString());
+    CHECK(names.size() == static_cast<qsizetype>(std::set<QString>(names.begin(), names.end()).size()));
+    return false;
+  }));
+  CHECK(several > 10);
+}
+
+TEST_CASE("two trials that harden at once are told apart by their boards") {
+  tests::Stage stage({"pilots-chart"});
+  auto& shelf = stage.desk().shelf();
+  REQUIRE(stage.workUntil([&] { return namesOn(shelf).filter(QStringLiteral("trial hardens")).size() > 1; }));
+  const QStringList trials = namesOn(shelf).filter(QStringLiteral("trial hardens"));
+  CHECK(trials[0] != trials[1]);
+  for (const QString& trial : trials) {
+    INFO(trial.toStdString());
+    CHECK(trial.contains(QStringLiteral("board")));
+  }
+}
+
+TEST_CASE("the headline of a waiting bench, the test it offers and the shelf's first row are one wait") {
+  for (const char* job : {"pilots-chart", "heron", "tide-table"}) {
+    tests::Stage stage({job});
+    BenchViewModel& bench = stage.desk().bench();
+    int met = 0;
+    static_cast<void>(stage.workUntil([&] {
+      if (bench.kind() != Kind::Waiting) return false;
+      ++met;
+      const auto at = stage.workbench().at(bench.jobId());
+      const auto first = core::record::touchTests(at).front();
+      const QString title = QString::fromStdString(at.state().waits.at(first.wait).wait->title);
+      INFO(job << ": " << bench.title().toStdString());
+      CHECK(bench.title().endsWith(title));
+      CHECK(bench.look()->title().endsWith(title, Qt::CaseInsensitive));
+      CHECK(namesOn(stage.desk().shelf()).front().contains(title, Qt::CaseInsensitive));
+      return false;
+    }));
+    CHECK(met > 5);
+  }
+}
+
+TEST_CASE("a touch test is answered in the words of its technique, on the look page and on the alert") {
+  std::map<QString, QString> answers;
+  for (const char* job : {"pilots-chart", "heron", "tide-table"}) {
+    tests::Stage stage({job});
+    static_cast<void>(stage.workUntil([&] {
+      auto& alert = stage.desk().alert();
+      if (alert.up() && alert.canLook()) {
+        CHECK_FALSE(alert.foundWord().isEmpty());
+        answers[alert.piece().section(QStringLiteral(" · "), 1).section(QStringLiteral(": "), -1)] = alert.foundWord();
+        alert.hear();
+      }
+      const auto* look = stage.desk().bench().look();
+      if (look->present()) answers[look->title().section(QStringLiteral(": "), -1)] = look->foundWord();
+      return false;
+    }));
+  }
+  std::map<QString, QString> lower;
+  for (const auto& [wait, answer] : answers) lower[wait.toLower()] = answer;
+  CHECK(lower[QStringLiteral("starch soaks")] == QStringLiteral("Ready"));
+  CHECK(lower[QStringLiteral("paste cools")] == QStringLiteral("Cool"));
+  CHECK(lower[QStringLiteral("trial hardens")] == QStringLiteral("Hard"));
+  CHECK(lower[QStringLiteral("glue open")] == QStringLiteral("Still wet"));
+  for (const auto& [wait, answer] : lower) {
+    INFO(wait.toStdString() << ": " << answer.toStdString());
+    if (wait.contains(QStringLiteral("open"))) CHECK(answer != QStringLiteral("Tacky"));
+    if (wait.contains(QStringLiteral("soak")) || wait.contains(QStringLiteral("cool")))
+      CHECK(answer != QStringLiteral("Dry"));
+  }
+}
+
+TEST_CASE("what is open from its start cannot be answered not yet") {
+  tests::Stage stage({"pilots-chart"});
+  int met = 0;
+  static_cast<void>(stage.workUntil([&] {
+    const auto* look = stage.desk().bench().look();
+    if (look->present() && look->title().endsWith(QStringLiteral("glue open"))) {
+      ++met;
+      CHECK(look->notYetWord().isEmpty());
+      CHECK(look->pastItWord() == QStringLiteral("Too dry"));
+    }
+    return false;
+  }));
+  CHECK(met > 0);
+}
+
+TEST_CASE("a measure confirmed on the second board is the first one's, not the plan's") {
+  tests::Stage stage({"pilots-chart"});
+  auto& made = stage.desk().made();
+  auto& bench = stage.desk().bench();
+  const auto onOuter = [&](const char* board) {
+    return stage.workUntil(
+        [&] { return bench.stepId() == QStringLiteral("square-boards/mark-corner@") + QLatin1String(board); });
+  };
+  const auto toWidth = [&] {
+    while (!made.label().contains(QStringLiteral("width"))) REQUIRE(made.forward());
+  };
+  REQUIRE(onOuter("top"));
+  toWidth();
+  const auto widthNow = [&] {
+    return stage.workbench().job(bench.jobId())->design->figures.find("outer.width")->value;
+  };
+  const double planned = widthNow();
+  const double wider = planned + 0.8;
+  const auto digits = QString::number(wider, 'f', 1);
+  for (const QChar digit : digits) digit == u'.' ? made.part() : made.digit(digit.digitValue());
+  REQUIRE(made.keep());
+  REQUIRE(widthNow() == Approx(wider).margin(0.05));
+  REQUIRE(onOuter("under"));
+  toWidth();
+  REQUIRE(made.agrees());
+  CHECK(widthNow() == Approx(wider).margin(0.05));
+}
