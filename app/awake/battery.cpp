@@ -1,18 +1,19 @@
 #include "app/awake/battery.h"
 
 #include <QDir>
-#include <QFile>
-#include <QFileInfo>
+
+#include "app/convert/text.h"
+#include "app/files/whole_file.h"
 
 namespace app::awake {
 namespace {
 
-// "" where there is no such file; a pipe or a device in its place would never end.
+constexpr std::size_t kLongestText = 64;
+
+// "" where there is no such file.
 QByteArray textOf(const QDir& supply, const char* name) {
-  const QString path = supply.filePath(QLatin1String(name));
-  QFile file(path);
-  if (!QFileInfo(path).isFile() || !file.open(QIODevice::ReadOnly | QIODevice::Unbuffered)) return {};
-  return file.read(64).trimmed();
+  const auto text = files::readWhole(supply.filePath(QLatin1String(name)), kLongestText);
+  return text ? convert::toBytes(text.value()).trimmed() : QByteArray();
 }
 
 struct Supplies {

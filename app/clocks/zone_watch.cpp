@@ -1,10 +1,17 @@
 #include "app/clocks/zone_watch.h"
 
 #include <QCryptographicHash>
-#include <QFile>
 #include <QFileInfo>
 
+#include "app/convert/text.h"
+#include "app/files/whole_file.h"
+
 namespace app::clocks {
+namespace {
+
+constexpr std::size_t kLongestZone = 1 << 16;
+
+}  // namespace
 
 QStringList systemZoneFiles() { return {QStringLiteral("/etc/localtime"), QStringLiteral("/etc/timezone")}; }
 
@@ -46,9 +53,9 @@ QByteArray ZoneWatch::state() const {
   QCryptographicHash hash(QCryptographicHash::Sha256);
   for (const QString& path : m_files) {
     hash.addData(QFileInfo(path).symLinkTarget().toUtf8() + '\0');
-    QFile file(path);
-    if (!QFileInfo(path).isFile() || !file.open(QIODevice::ReadOnly)) continue;
-    const QByteArray text = file.read(1 << 16);
+    const auto read = files::readWhole(path, kLongestZone);
+    if (!read) continue;
+    const QByteArray text = convert::toBytes(read.value());
     hash.addData(QByteArray::number(text.size()) + '\0' + text);
   }
   return hash.result();

@@ -5,6 +5,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/saying.h"
 #include "app/convert/content_hash.h"
+#include "app/files/whole_file.h"
 #include "app/stores/data_dir.h"
 #include "app/stores/sqlite_event_store.h"
 #include "app/workbench/kept_jobs.h"
@@ -109,7 +110,7 @@ OrExit<CareJob> readCareJob(const CommandLine& line, std::ostream& err) {
   if (!record.value) return {std::nullopt, record.exit};
   const bool looksLikeFile = name.contains(u'/') || name.endsWith(QStringLiteral(".json"));
   if (!looksLikeFile && !QFileInfo::exists(name)) return byName(*record.value, name, err);
-  const auto text = readFile(name);
+  const auto text = files::readWhole(name, core::base::kMaximumJsonBytes);
   if (!text) {
     sayProblem(err, name, text.error());
     return {std::nullopt, kUnreadable};

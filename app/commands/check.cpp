@@ -7,6 +7,7 @@
 #include "app/commands/each.h"
 #include "app/commands/input.h"
 #include "app/commands/saying.h"
+#include "app/files/whole_file.h"
 #include "app/words/words.h"
 #include "core/base/text.h"
 #include "core/craft/technique_reader.h"
@@ -58,7 +59,7 @@ class Checker {
   }
 
   void checkFile(const QString& path) {
-    const auto text = readFile(path);
+    const auto text = files::readWhole(path, core::base::kMaximumJsonBytes);
     if (!text) {
       sayProblem(m_err, path, text.error());
       leaveWith(kUnreadable);

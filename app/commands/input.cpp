@@ -1,12 +1,11 @@
 #include "app/commands/input.h"
 
-#include <QFile>
-#include <QFileInfo>
 #include <QStandardPaths>
 #include <set>
 
 #include "app/commands/commands.h"
 #include "app/commands/saying.h"
+#include "app/files/whole_file.h"
 #include "app/stores/data_dir.h"
 #include "app/words/words.h"
 #include "core/base/json.h"
@@ -17,8 +16,6 @@ namespace {
 
 using core::base::Message;
 
-constexpr qint64 kMostBytes = static_cast<qint64>(core::base::kMaximumJsonBytes) + 1;
-
 // Commands keep nothing, so the folder is not made where it does not exist.
 QString ownTechniques(const CommandLine& line) {
   const QString data =
@@ -28,27 +25,8 @@ QString ownTechniques(const CommandLine& line) {
 
 }  // namespace
 
-core::base::Result<std::string, Message> readFile(const QString& path) {
-  const QFileInfo info(path);
-  if (info.isDir()) return Message("file.is-folder");
-  if (!info.exists()) return Message("file.missing");
-  QFile file(path);
-  if (!file.open(QIODevice::ReadOnly)) {
-    return Message(file.error() == QFileDevice::PermissionsError || !info.isReadable() ? "file.no-permission"
-                                                                                       : "file.unreadable");
-  }
-  QByteArray bytes;
-  while (bytes.size() < kMostBytes) {
-    const QByteArray more = file.read(kMostBytes - bytes.size());
-    if (more.isEmpty()) break;
-    bytes += more;
-  }
-  if (file.error() != QFileDevice::NoError) return Message("file.unreadable");
-  return bytes.toStdString();
-}
-
 OrExit<core::design::Design> readJob(const QString& path, std::ostream& err) {
-  const auto text = readFile(path);
+  const auto text = files::readWhole(path, core::base::kMaximumJsonBytes);
   if (!text) {
     sayProblem(err, path, text.error());
     return {std::nullopt, kUnreadable};

@@ -12,9 +12,6 @@
 
 namespace app::commands {
 
-// The whole file, cut one byte beyond what the readers take, so that they say it is too large.
-core::base::Result<std::string, core::base::Message> readFile(const QString& path);
-
 // A result, or the exit code after everything there was to say has been said on `err`.
 template <typename Value>
 struct OrExit {

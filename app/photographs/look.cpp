@@ -59,6 +59,12 @@ core::base::Result<QImage, Message> scaled(const QString& path, QSize atMost) {
   if (size.width() > room.width() || size.height() > room.height()) size.scale(room, Qt::KeepAspectRatio);
   reader.setScaledSize(size.expandedTo(QSize(1, 1)));
   QImage image = reader.read();
+  const std::int64_t bytes = std::int64_t{stored.width()} * stored.height() * 4;
+  if (image.isNull() && bytes > std::int64_t{QImageReader::allocationLimit()} * 1024 * 1024) {
+    return Message("photograph.too-large-to-show")
+        .with("width", std::int64_t{stored.width()})
+        .with("height", std::int64_t{stored.height()});
+  }
   if (image.isNull()) return Message("photograph.cannot-show").with("detail", convert::fromQt(reader.errorString()));
   return image;
 }

@@ -19,7 +19,8 @@ struct Head {
 // .damaged; photograph.unreadable {path} where it cannot be opened.
 core::base::Result<Head, core::base::Message> headOf(const QString& path);
 
-// photograph.cannot-show {detail}.
+// photograph.cannot-show {detail}; photograph.too-large-to-show {width} {height} where it takes more room than one
+// picture may, in a form that cannot be decoded smaller.
 core::base::Result<QImage, core::base::Message> scaled(const QString& path, QSize atMost);
 
 }  // namespace app::photographs

@@ -9,6 +9,8 @@
 #include <utility>
 
 #include "app/convert/text.h"
+#include "app/files/private.h"
+#include "app/files/unfinished.h"
 #include "app/photographs/look.h"
 #include "core/record/beside_work.h"
 
@@ -17,6 +19,10 @@ namespace {
 
 using core::base::Message;
 using core::base::Result;
+using files::Fault;
+using files::FileState;
+using files::Source;
+using files::Target;
 
 constexpr std::int64_t kPiece = 1 << 20;
 constexpr qsizetype kHashDigits = 64;
@@ -61,27 +67,6 @@ bool isHash(const QString& text) {
                      [](QChar c) { return (c >= u'0' && c <= u'9') || (c >= u'a' && c <= u'f'); });
 }
 
-// A file under another name until it is known to be good: gone with this, unless it was renamed.
-class Unfinished {
- public:
-  Unfinished(Disk& disk, QString path) : m_disk(disk), m_path(std::move(path)) {}
-  ~Unfinished() {
-    if (!m_path.isEmpty()) m_disk.remove(m_path);
-  }
-  Unfinished(const Unfinished&) = delete;
-  Unfinished& operator=(const Unfinished&) = delete;
-  const QString& path() const { return m_path; }
-  Fault becomes(const QString& path) {
-    const Fault fault = m_disk.rename(m_path, path);
-    if (fault == Fault::None) m_path.clear();
-    return fault;
-  }
-
- private:
-  Disk& m_disk;
-  QString m_path;
-};
-
 }  // namespace
 
 struct Photographs::Copied {
@@ -89,7 +74,7 @@ struct Photographs::Copied {
   QCryptographicHash hash{QCryptographicHash::Sha256};
 };
 
-Photographs::Photographs(QString folder, std::shared_ptr<Disk> disk)
+Photographs::Photographs(QString folder, std::shared_ptr<files::Disk> disk)
     : m_folder(std::move(folder)), m_disk(std::move(disk)) {}
 
 Message Photographs::copy(Source& source, Target& target, Copied& copied) const {
@@ -118,9 +103,9 @@ Message Photographs::copy(Source& source, Target& target, Copied& copied) const 
 Result<Kept, Message> Photographs::keep(const QString& path) const {
   auto source = m_disk->openSource(path);
   if (!source) return sourceTrouble(source.error(), path);
-  if (!QDir().mkpath(m_folder)) return Message("photograph.folder").with("path", convert::fromQt(m_folder));
+  if (!files::makePrivateFolder(m_folder)) return Message("photograph.folder").with("path", convert::fromQt(m_folder));
   const QString name = unfinished() + QUuid::createUuid().toString(QUuid::WithoutBraces);
-  Unfinished copyOf(*m_disk, m_folder + u'/' + name);
+  files::Unfinished copyOf(*m_disk, m_folder + u'/' + name);
   Copied copied;
   {
     auto target = m_disk->create(copyOf.path());

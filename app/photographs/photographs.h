@@ -13,7 +13,7 @@
 #include <string>
 #include <vector>
 
-#include "app/photographs/disk.h"
+#include "app/files/disk.h"
 #include "core/base/message.h"
 #include "core/base/result.h"
 
@@ -29,7 +29,7 @@ struct Kept {
 class Photographs {
  public:
   // The folder is made with the first photograph.
-  explicit Photographs(QString folder, std::shared_ptr<Disk> disk = machineDisk());
+  explicit Photographs(QString folder, std::shared_ptr<files::Disk> disk = files::machineDisk());
 
   const QString& folder() const { return m_folder; }
 
@@ -46,7 +46,8 @@ class Photographs {
   core::base::Result<Kept, core::base::Message> keep(const QString& path) const;
 
   // The picture scaled to fit, never enlarged, turned as its camera says. Decodes scaled where the format can.
-  // photograph.gone, photograph.altered (its bytes are others now), photograph.cannot-show {detail}.
+  // photograph.gone, photograph.altered (its bytes are others now), photograph.cannot-show {detail},
+  // photograph.too-large-to-show {width} {height}.
   core::base::Result<QImage, core::base::Message> thumbnail(const std::string& hash, QSize atMost) const;
   // The file of that hash; "" where there is none.
   QString file(const std::string& hash) const;
@@ -66,10 +67,10 @@ class Photographs {
 
  private:
   struct Copied;
-  core::base::Message copy(Source& source, Target& target, Copied& copied) const;
+  core::base::Message copy(files::Source& source, files::Target& target, Copied& copied) const;
 
   QString m_folder;
-  std::shared_ptr<Disk> m_disk;
+  std::shared_ptr<files::Disk> m_disk;
 };
 
 }  // namespace app::photographs

@@ -1,11 +1,11 @@
 #include "app/room/sensors.h"
 
 #include <QDir>
-#include <QFile>
 #include <QFileInfo>
 #include <cmath>
 
 #include "app/convert/text.h"
+#include "app/files/whole_file.h"
 #include "core/base/text.h"
 #include "core/units/climate.h"
 
@@ -16,8 +16,8 @@ using core::base::Message;
 template <typename Value>
 using Result = core::base::Result<Value, Message>;
 
-constexpr qint64 kLongestNumber = 40;  // bytes; the kernel writes at most twenty digits, a point and nine more
-constexpr qsizetype kShown = 20;       // as much of a bad text as a sentence can bear
+constexpr std::size_t kLongestNumber = 40;  // bytes; the kernel writes at most twenty digits, a point and nine more
+constexpr qsizetype kShown = 20;            // as much of a bad text as a sentence can bear
 
 struct Files {
   const char* temperature;
@@ -37,13 +37,10 @@ std::string shown(const QByteArray& text) {
 }
 
 Result<double> readNumber(const QString& path) {
-  // A pipe or a device in the file's place would never end.
-  if (!QFileInfo(path).isFile()) return unreadable(path);
-  QFile file(path);
-  if (!file.open(QIODevice::ReadOnly | QIODevice::Unbuffered)) return unreadable(path);
-  QByteArray text = file.read(kLongestNumber + 1);
-  if (file.error() != QFileDevice::NoError) return unreadable(path);
-  const bool whole = text.size() <= kLongestNumber;
+  const auto read = files::readWhole(path, kLongestNumber);
+  if (!read) return unreadable(path);
+  QByteArray text = convert::toBytes(read.value());
+  const bool whole = read.value().size() <= kLongestNumber;
   if (text.endsWith('\n')) text.chop(1);
   const auto number = core::base::parseDecimal(convert::fromBytes(text));
   if (!whole || !number || !std::isfinite(*number)) {

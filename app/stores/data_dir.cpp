@@ -5,6 +5,8 @@
 #include <QStandardPaths>
 
 #include "app/convert/text.h"
+#include "app/files/private.h"
+#include "app/stores/record_place.h"
 
 namespace app::stores {
 
@@ -13,14 +15,32 @@ QString wantedDataDirectory(const QString& option) {
   return wanted.isEmpty() ? QString() : QDir::cleanPath(QFileInfo(wanted).absoluteFilePath());
 }
 
+namespace {
+
+// What earlier versions made for everybody to read is put right.
+void closeToOthers(const QString& folder) {
+  if (QFileInfo::exists(recordFile(folder))) files::closeToOthers(folder);
+  const auto close = [](const QString& where, const QStringList& names) {
+    for (const QFileInfo& one : QDir(where).entryInfoList(names, QDir::Files | QDir::Hidden | QDir::NoSymLinks)) {
+      files::closeToOthers(one.filePath());
+    }
+  };
+  close(folder, {QFileInfo(recordFile(folder)).fileName() + u'*', savedCopies()});
+  files::closeToOthers(photographsFolder(folder));
+  close(photographsFolder(folder), {});
+}
+
+}  // namespace
+
 core::base::Result<QString, core::base::Message> dataDirectory(const QString& option) {
   using core::base::Message;
   const QString path = wantedDataDirectory(option);
   const QFileInfo info(path);
   if (info.exists() && !info.isDir()) return Message("data.not-a-folder").with("path", convert::fromQt(path));
-  if (path.isEmpty() || !QDir().mkpath(path)) {
+  if (path.isEmpty() || !files::makePrivateFolder(path)) {
     return Message("data.cannot-make").with("path", convert::fromQt(path));
   }
+  closeToOthers(path);
   return path;
 }
 

@@ -8,8 +8,8 @@
 namespace app::stores {
 
 // The folder given by --data, or the user's own place for this program where `option` is empty; made where it
-// does not exist. Absolute. data.cannot-make {path} where it cannot be made, data.not-a-folder {path} where a file
-// has that name.
+// does not exist, for its user alone, and put right where it holds a record that others may read. Absolute.
+// data.cannot-make {path} where it cannot be made, data.not-a-folder {path} where a file has that name.
 core::base::Result<QString, core::base::Message> dataDirectory(const QString& option);
 
 // The same path without making anything.

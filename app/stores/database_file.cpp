@@ -1,10 +1,13 @@
 #include "app/stores/database_file.h"
 
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QtEndian>
 
 #include "app/convert/text.h"
+#include "app/stores/data_dir.h"
+#include "app/stores/record_place.h"
 #include "app/stores/schema.h"
 
 namespace app::stores {
@@ -31,6 +34,24 @@ bool endsInsideAPage(const QString& path, qint64 bytes, qint64 page) {
   return page > 0 && bytes % page != 0 && !mended;
 }
 
+// What only a record leaves beside it that was in use before: a log, which the library would throw away over a file of
+// no bytes; photographs that it names; copies saved of it. "" where there is none.
+QString leftBy(const QString& path) {
+  if (QFileInfo(path + QStringLiteral("-wal")).size() > 0) return path + QStringLiteral("-wal");
+  const QDir folder(QFileInfo(path).absolutePath());
+  const QStringList saved = folder.entryList({savedCopies()}, QDir::Files, QDir::Name);
+  if (!saved.isEmpty()) return folder.filePath(saved.last());
+  const QString photographs = photographsFolder(folder.path());
+  return QDir(photographs).entryList(QDir::Files).isEmpty() ? QString() : photographs;
+}
+
+// A first start, or a record that was lost: nothing is begun over the second.
+Message troubleWithNothing(const QString& path) {
+  const QString beside = leftBy(path);
+  if (beside.isEmpty()) return {};
+  return Message("store.lost-before").with("path", convert::fromQt(path)).with("beside", convert::fromQt(beside));
+}
+
 }  // namespace
 
 Message troubleWithFile(const QString& path) {
@@ -38,14 +59,15 @@ Message troubleWithFile(const QString& path) {
   const QFileInfo info(path);
   if (info.isDir()) return Message("store.is-directory").with("path", place);
   if (!QFileInfo(info.absolutePath()).isDir()) return Message("store.folder-missing").with("path", place);
-  if (!info.exists()) return {};
+  if (!info.exists() && info.isSymLink()) return Message("store.not-a-file").with("path", place);
+  if (!info.exists()) return troubleWithNothing(path);
   if (!info.isFile()) return Message("store.not-a-file").with("path", place);
 
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) {
     return Message("store.unreadable").with("path", place).with("detail", convert::fromQt(file.errorString()));
   }
-  if (file.size() == 0) return {};
+  if (file.size() == 0) return troubleWithNothing(path);
   const QByteArray header = file.read(kHeaderBytes);
   if (!header.startsWith(QByteArray(kMagic, qMin<qsizetype>(sizeof kMagic, header.size())))) {
     return Message("store.not-a-database").with("path", place);

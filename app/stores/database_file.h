@@ -11,7 +11,8 @@ inline constexpr int kApplicationId = 0x4D6E7457;
 
 // An empty message where there is no file yet, or one worth opening. Otherwise store.folder-missing,
 // store.is-directory, store.not-a-file, store.unreadable, store.not-a-database, store.other-program, store.newer or
-// store.damaged.
+// store.damaged; store.lost-before {path} {beside} where there is no file, or one of no bytes, and yet something beside
+// it that only a record in use leaves.
 core::base::Message troubleWithFile(const QString& path);
 
 }  // namespace app::stores

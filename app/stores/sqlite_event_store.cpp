@@ -7,8 +7,10 @@
 #include <QVariant>
 #include <utility>
 
+#include "app/convert/content_hash.h"
 #include "app/convert/text.h"
 #include "app/convert/uuid.h"
+#include "app/files/disk.h"
 #include "app/stores/database_file.h"
 #include "app/stores/schema.h"
 #include "app/stores/store_trouble.h"
@@ -60,15 +62,19 @@ core::waits::ClockReading readingAt(const QSqlQuery& query, int first) {
           query.value(first + 3).toLongLong() != 0};
 }
 
-// Nothing where the payload is no JSON: then the row was not written by this program, or not whole.
+// Nothing where the payload is no JSON or the clock no clock: then the row was not written by this program, or not
+// whole.
 std::optional<Event> eventAt(const QSqlQuery& query) {
   core::base::ParsedJson payload = core::base::parseJson(textAt(query, 14));
   if (!payload.readable) return std::nullopt;
+  // Read for another time than was written it would silently stand elsewhere in the order.
+  const std::string clock = textAt(query, 3);
+  if (core::record::text(core::record::parseHlc(clock)) != clock) return std::nullopt;
   Event event;
   event.eventId = textAt(query, 0);
   event.deviceId = textAt(query, 1);
   event.deviceSequence = query.value(2).toLongLong();
-  event.hlc = core::record::parseHlc(textAt(query, 3));
+  event.hlc = core::record::parseHlc(clock);
   event.intentId = textAt(query, 4);
   event.stream = textAt(query, 5);
   event.type = textAt(query, 6);
@@ -112,6 +118,14 @@ Message SqliteEventStore::damaged() const { return Message("store.damaged").with
 
 template <typename Write>
 Message SqliteEventStore::inTransaction(Write write) {
+  // Before, so that nothing is written that will not be confirmed; and after, because it may have gone meanwhile.
+  if (Message found = m_place.look(m_database); !found.id.empty()) return found;
+  if (Message problem = commit(write); !problem.id.empty()) return problem;
+  return m_place.look(m_database);
+}
+
+template <typename Write>
+Message SqliteEventStore::commit(Write write) {
   QSqlQuery query(m_database);
   // Immediate: the lock is had at the start or not at all, never refused half-way.
   if (!query.exec(QStringLiteral("BEGIN IMMEDIATE"))) return trouble(query.lastError());
@@ -129,12 +143,19 @@ Message SqliteEventStore::inTransaction(Write write) {
 }
 
 Message SqliteEventStore::prepareFile() {
+  // What the library makes itself everybody may read; its log and index take over the rights of a file that is there. A
+  // place where no file can be made is told by the library.
+  if (!QFileInfo::exists(m_path)) {
+    if (const auto made = files::machineDisk()->create(m_path); made) (void)made.value()->finish();
+  }
   m_database.setDatabaseName(m_path);
   m_database.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kBusyMilliseconds));
   if (!m_database.open()) return trouble(m_database.lastError());
   QSqlQuery query(m_database);
   if (!query.exec(QStringLiteral("PRAGMA synchronous = FULL"))) return trouble(query.lastError());
   if (Message problem = bringUpToDate(); !problem.id.empty()) return problem;
+  // The log is there from the first write on.
+  m_place.remember(m_path);
   return readDeviceId();
 }
 
@@ -159,7 +180,7 @@ Message SqliteEventStore::bringUpToDate() {
   if (!query.exec(QStringLiteral("PRAGMA journal_mode = WAL"))) return trouble(query.lastError());
   query.finish();
   if (Message problem = readThrough(); !problem.id.empty()) return problem;
-  return inTransaction([&](QSqlQuery& write) {
+  return commit([&](QSqlQuery& write) {
     if (version < kSchemaVersion && !migrate(write, version)) return false;
     return run(write, QStringLiteral("INSERT OR IGNORE INTO bench(only, device_id) VALUES(1, ?)"),
                {bound(convert::newUuid(QDateTime::currentMSecsSinceEpoch()))});
@@ -213,12 +234,24 @@ Message SqliteEventStore::readDeviceId() {
   return m_deviceId.empty() ? damaged() : Message();
 }
 
-bool SqliteEventStore::insertText(QSqlQuery& query, const StoredText& text) const {
-  query.addBindValue(bound(text.hash));
-  query.addBindValue(bound(text.kind));
-  query.addBindValue(bound(text.name));
-  query.addBindValue(boundBytes(text.body));
-  return query.exec();
+// One that is there stays, unless its bytes are no longer those its hash was made of and these are.
+bool SqliteEventStore::keepText(QSqlQuery& query, const StoredText& text) const {
+  const QVariantList values = {bound(text.kind), bound(text.name), boundBytes(text.body), bound(text.hash)};
+  if (!run(query,
+           QStringLiteral("INSERT INTO texts(kind, name, body, hash) VALUES(?, ?, ?, ?) ON CONFLICT(hash) DO NOTHING"),
+           values)) {
+    return false;
+  }
+  if (query.numRowsAffected() > 0) return true;
+  if (!run(query, QStringLiteral("SELECT body FROM texts WHERE hash = ?"), {bound(text.hash)}) || !query.next()) {
+    return false;
+  }
+  const std::string there = convert::fromBytes(query.value(0).toByteArray());
+  query.finish();
+  if (there == text.body || convert::contentHash(there) == text.hash || convert::contentHash(text.body) != text.hash) {
+    return true;
+  }
+  return run(query, QStringLiteral("UPDATE texts SET kind = ?, name = ?, body = ? WHERE hash = ?"), values);
 }
 
 bool SqliteEventStore::insertEvent(QSqlQuery& query, const Event& event) const {
@@ -243,12 +276,8 @@ bool SqliteEventStore::insertEvent(QSqlQuery& query, const Event& event) const {
 Result<Done, StoreError> SqliteEventStore::append(const std::vector<Event>& events,
                                                   const std::vector<StoredText>& texts) {
   Message problem = inTransaction([&](QSqlQuery& query) {
-    if (!query.prepare(QStringLiteral("INSERT INTO texts(hash, kind, name, body) VALUES(?, ?, ?, ?) "
-                                      "ON CONFLICT(hash) DO NOTHING"))) {
-      return false;
-    }
     for (const StoredText& text : texts) {
-      if (!insertText(query, text)) return false;
+      if (!keepText(query, text)) return false;
     }
     if (!query.prepare(QStringLiteral("INSERT INTO events(%1) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) "
                                       "ON CONFLICT(event_id) DO NOTHING")
@@ -398,10 +427,12 @@ Result<Done, StoreError> SqliteEventStore::keepSummaries(const std::vector<core:
 
 Result<SqliteEventStore::Position, StoreError> SqliteEventStore::position(const std::string& deviceId) {
   QSqlQuery query(m_database);
+  // Of clocks those alone that are well formed: one damaged row is no reason to begin at nothing.
+  static const QString kClock = QStringLiteral("[0-9]").repeated(16) + u'-' + QStringLiteral("[0-9]").repeated(6);
   if (!run(query,
            QStringLiteral("SELECT coalesce((SELECT max(device_seq) FROM events WHERE device_id = ?), 0), "
-                          "coalesce((SELECT max(hlc) FROM events), '')"),
-           {bound(deviceId)}) ||
+                          "coalesce((SELECT hlc FROM events WHERE hlc GLOB ? ORDER BY hlc DESC LIMIT 1), '')"),
+           {bound(deviceId), kClock}) ||
       !query.next()) {
     return trouble(query.lastError());
   }

@@ -1,11 +1,14 @@
 #pragma once
 // The record in one SQLite file: write-ahead log, every commit forced to the disk, one transaction an append.
-// Never deletes or replaces the maker's file; where it cannot be used, says why and leaves it as it is.
+// Never deletes or replaces the maker's file; where it cannot be used, says why and leaves it as it is. Where the file
+// was taken away or replaced while it was open, nothing is confirmed any more: every write returns what RecordPlace
+// found.
 #include <QSqlDatabase>
 #include <QString>
 #include <memory>
 #include <string>
 
+#include "app/stores/record_place.h"
 #include "core/record/event_store.h"
 
 class QSqlQuery;
@@ -63,16 +66,19 @@ class SqliteEventStore : public core::record::EventStore {
   core::base::Message readDeviceId();
   core::base::Message damaged() const;
   bool insertEvent(QSqlQuery& query, const core::record::Event& event) const;
-  bool insertText(QSqlQuery& query, const core::record::StoredText& text) const;
+  bool keepText(QSqlQuery& query, const core::record::StoredText& text) const;
   core::base::Message trouble(const QSqlError& error) const;
   // Runs `write` between BEGIN IMMEDIATE and COMMIT; rolls back where either fails.
   template <typename Write>
   core::base::Message inTransaction(Write write);
+  template <typename Write>
+  core::base::Message commit(Write write);
 
   QString m_path;
   QString m_connection;
   QSqlDatabase m_database;
   std::string m_deviceId;
+  RecordPlace m_place;
 };
 
 }  // namespace app::stores

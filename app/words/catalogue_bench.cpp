@@ -26,6 +26,36 @@ const std::vector<Entry>& benchEntries() {
       {"store.in-use",
        QT_TRANSLATE_NOOP(
            "words", "Another bench already works with the record in {path}. Close it, or open this one with --data.")},
+      {"store.in-use-by",
+       QT_TRANSLATE_NOOP("words",
+                         "Another bench already works with the record in {path} (process {process} on {host}). Close "
+                         "it, or open this one with --data.")},
+      {"store.lock-not-a-file",
+       QT_TRANSLATE_NOOP("words",
+                         "{path} is not an ordinary file. Take it away: whether another bench works here cannot be "
+                         "told as long as it is there.")},
+      {"store.lost-before",
+       QT_TRANSLATE_NOOP("words",
+                         "There is no record in {path}, or it is empty, and yet {beside} shows that there was one. "
+                         "Nothing was changed. Put a copy of the record back; to begin anew, move {beside} away.")},
+      {"store.written-back",
+       QT_TRANSLATE_NOOP("words",
+                         "{path} was taken away while the bench ran. It was written there again, with all that was "
+                         "confirmed. Close the bench and open it again; until then nothing more is kept.")},
+      {"store.saved-beside",
+       QT_TRANSLATE_NOOP("words",
+                         "{path} is another file than the bench began with. All that was confirmed is in {copy}. "
+                         "Close the bench, put the right one in place, and open it again; until then nothing more is "
+                         "kept.")},
+      {"store.log-gone",
+       QT_TRANSLATE_NOOP("words",
+                         "The log beside {path} was taken away while the bench ran. All that was confirmed is in the "
+                         "record. Close the bench and open it again; until then nothing more is kept.")},
+      {"store.not-saved",
+       QT_TRANSLATE_NOOP("words",
+                         "{path} was taken away or replaced while the bench ran, and what was confirmed cannot be "
+                         "saved there: {detail}. Leave the bench open and make room or put the folder back: it is "
+                         "tried again with the next act.")},
       {"store.locked",
        QT_TRANSLATE_NOOP("words", "{path} is in use by another program. Close that one and try again.")},
       {"store.read-only-file",

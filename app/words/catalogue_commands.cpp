@@ -27,7 +27,8 @@ const std::vector<Entry>& commandEntries() {
            "--recipes DIR    where the techniques are\n"
            "--help, --version\n"
            "\n"
-           "Leaves with 0 done, 1 the input has a problem, 2 wrong use, 3 something cannot be read or is missing.")},
+           "Leaves with 0 done, 1 the input has a problem, 2 wrong use, 3 something cannot be read or\n"
+           "written, or is missing.")},
       {"command.unknown", QT_TRANSLATE_NOOP("words", "\"{command}\" is neither a command nor a job file; see --help")},
       {"command.unknown-option", QT_TRANSLATE_NOOP("words", "the option \"{option}\" is not known here; see --help")},
       {"command.option-twice", QT_TRANSLATE_NOOP("words", "the option \"{option}\" is given twice")},
@@ -39,6 +40,9 @@ const std::vector<Entry>& commandEntries() {
       {"command.needs-file", QT_TRANSLATE_NOOP("words", "\"{command}\" needs a file to work on")},
       {"command.one-file", QT_TRANSLATE_NOOP("words", "\"{command}\" works on one job at a time")},
       {"command.not-yet", QT_TRANSLATE_NOOP("words", "not yet: this version has no \"{command}\"")},
+      {"command.not-written",
+       QT_TRANSLATE_NOOP("words",
+                         "not all of it could be written: there is no room left where it goes, or nobody takes it")},
       {"command.left-out", QT_TRANSLATE_NOOP("words", "this technique is left out until it is mended")},
       {"command.leaves-need",
        QT_TRANSLATE_NOOP(
@@ -58,6 +62,9 @@ const std::vector<Entry>& commandEntries() {
       {"file.missing", QT_TRANSLATE_NOOP("words", "there is no such file")},
       {"file.is-folder", QT_TRANSLATE_NOOP("words", "this is a folder, not a file")},
       {"file.no-permission", QT_TRANSLATE_NOOP("words", "this file may not be read")},
+      {"file.not-a-file", QT_TRANSLATE_NOOP("words", "this is no ordinary file but a pipe or a device")},
+      {"file.disk-full", QT_TRANSLATE_NOOP("words", "there is no room left for it")},
+      {"file.cannot-write", QT_TRANSLATE_NOOP("words", "it cannot be written there")},
       {"file.unreadable", QT_TRANSLATE_NOOP("words", "this file cannot be read")},
 
       {"rehearsal.wait", QT_TRANSLATE_NOOP("words", "{wait}: begins, likely {time}")},

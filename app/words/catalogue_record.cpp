@@ -102,6 +102,9 @@ const std::vector<Entry>& recordEntries() {
        QT_TRANSLATE_NOOP(
            "words",
            "The file of this photograph is not what was kept any more. What was said of it is still in the record.")},
+      {"photograph.too-large-to-show",
+       QT_TRANSLATE_NOOP(
+           "words", "This photograph of {width} by {height} pixels is too large to be shown here. It is kept whole.")},
       {"photograph.cannot-show", QT_TRANSLATE_NOOP("words", "This photograph cannot be shown: {detail}")},
 
       {"stock.no-such-item", QT_TRANSLATE_NOOP("words", "That is no longer in stock.")},

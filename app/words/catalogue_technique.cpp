@@ -117,7 +117,6 @@ const std::vector<Entry>& techniqueEntries() {
        QT_TRANSLATE_NOOP("words", "step \"{step}\" needs \"{fact}\", which no technique makes; is \"{near}\" meant?")},
       {"technique.same-id",
        QT_TRANSLATE_NOOP("words", "the technique \"{id}\" is already in {other}; this file is left out")},
-      {"technique.unreadable", QT_TRANSLATE_NOOP("words", "the file cannot be read: {detail}")},
       {"technique.folder-missing", QT_TRANSLATE_NOOP("words", "there is no such folder")},
       {"recipes.not-found", QT_TRANSLATE_NOOP("words", "there is no folder of techniques at {path}")},
 

@@ -2,10 +2,10 @@
 
 #include <QCoreApplication>
 #include <QDir>
-#include <QFile>
 #include <QFileInfo>
 
 #include "app/convert/text.h"
+#include "app/files/whole_file.h"
 #include "core/base/json.h"
 #include "core/craft/technique_reader.h"
 
@@ -22,13 +22,9 @@ void tell(LoadedLibrary& loaded, const QString& file, Message message) {
 }
 
 void loadFile(const QString& path, std::map<std::string, std::string>& fileOfId, LoadedLibrary& loaded) {
-  QFile file(path);
-  if (!file.open(QIODevice::ReadOnly)) {
-    tell(loaded, path, Message("technique.unreadable").with("detail", convert::fromQt(file.errorString())));
-    return;
-  }
-  // One byte beyond the limit is enough for the reader to say that the file is too large.
-  std::string text = convert::fromBytes(file.read(static_cast<qint64>(core::base::kMaximumJsonBytes) + 1));
+  auto whole = files::readWhole(path, core::base::kMaximumJsonBytes);
+  if (!whole) return tell(loaded, path, whole.error());
+  std::string text = std::move(whole).value();
   core::craft::ReadTechnique read = core::craft::readTechnique(text);
   for (Problem& problem : read.problems.sorted()) {
     loaded.problems.push_back({convert::fromQt(path), std::move(problem)});

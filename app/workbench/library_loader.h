@@ -23,7 +23,7 @@ struct LoadedLibrary {
 
 // Reads every *.technique.json of `folder`, then of `ownFolder`, whose techniques stand in for those of the same
 // id; `ownFolder` may be empty or not exist. Two files of one folder with the same id: the second is left out
-// (technique.same-id {id} {other}). A file that cannot be opened: technique.unreadable {detail}; a folder that
+// (technique.same-id {id} {other}). A file that cannot be read: the messages of files::readWhole; a folder that
 // does not exist: technique.folder-missing.
 LoadedLibrary loadLibrary(const QString& folder, const QString& ownFolder);
 

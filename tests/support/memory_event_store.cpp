@@ -24,7 +24,10 @@ MemoryEventStore::Result<Done> MemoryEventStore::append(const std::vector<Event>
     next.push_back(event);
   }
   m_events = std::move(next);
-  for (const StoredText& text : texts) m_texts.emplace(text.hash, text);
+  for (const StoredText& text : texts) {
+    if (m_damaged.erase(text.hash) > 0) m_texts.erase(text.hash);
+    m_texts.emplace(text.hash, text);
+  }
   return Done{};
 }
 

@@ -2,6 +2,7 @@
 // The event store without a file. Can be told to fail, to see what becomes of an act that is not kept.
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -33,7 +34,11 @@ class MemoryEventStore : public core::record::EventStore {
 
   // From now on every write fails with this message; an empty one lets them through again.
   void failWrites(core::base::Message message) { m_failure = std::move(message); }
-  void replaceText(const std::string& hash, const std::string& body) { m_texts.at(hash).body = body; }
+  // Damages it: the next text of that hash is taken to be the good one.
+  void replaceText(const std::string& hash, const std::string& body) {
+    m_texts.at(hash).body = body;
+    m_damaged.insert(hash);
+  }
   void forgetText(const std::string& hash) { m_texts.erase(hash); }
   void replaceSummary(const core::record::Summary& summary) { m_summaries.at(summary.stream) = summary; }
   void forgetSummaries() { m_summaries.clear(); }
@@ -51,6 +56,7 @@ class MemoryEventStore : public core::record::EventStore {
   std::vector<core::record::Event> m_events;
   std::map<std::string, core::record::StoredText> m_texts;
   std::map<std::string, core::record::Summary> m_summaries;
+  std::set<std::string> m_damaged;
   int m_loads = 0;
   std::vector<ClockLine> m_clockLines;
   core::base::Message m_failure;

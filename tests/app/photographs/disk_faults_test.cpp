@@ -14,12 +14,12 @@
 #include "tests/support/folders.h"
 
 using namespace tests;
-using app::photographs::Disk;
-using app::photographs::Fault;
-using app::photographs::FileState;
+using app::files::Disk;
+using app::files::Fault;
+using app::files::FileState;
+using app::files::Source;
+using app::files::Target;
 using app::photographs::Photographs;
-using app::photographs::Source;
-using app::photographs::Target;
 
 namespace {
 
@@ -86,7 +86,7 @@ class FaultyDisk : public Disk {
   void remove(const QString& path) override { m_real->remove(path); }
 
  private:
-  std::unique_ptr<Disk> m_real = app::photographs::machineDisk();
+  std::unique_ptr<Disk> m_real = app::files::machineDisk();
   Faults& m_faults;
 };
 

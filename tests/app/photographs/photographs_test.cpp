@@ -7,6 +7,7 @@
 #include <QCryptographicHash>
 #include <QDir>
 #include <QElapsedTimer>
+#include <QFile>
 
 #include "core/record/beside_work.h"
 #include "tests/app/photographs/pictures.h"
@@ -74,6 +75,30 @@ TEST_CASE("a photograph of 40 MB is kept and shown small") {
   const auto shown = shelf.photographs.thumbnail(kept.value().hash, {300, 300});
   REQUIRE(shown.ok());
   CHECK(shown.value().size() == QSize(300, 225));
+}
+
+TEST_CASE("a picture that takes more room to show than there is for one is kept and says so") {
+  const Shelf shelf;
+  // A byte a point, and no way to decode it smaller.
+  QImage image(12'000, 12'000, QImage::Format_Indexed8);
+  image.setColorTable({qRgb(20, 40, 20), qRgb(90, 120, 90)});
+  image.fill(1);
+  const auto kept = shelf.photographs.keep(shelf.file("wall.png", encoded(image, "png")));
+  REQUIRE(kept.ok());
+  const auto shown = shelf.photographs.thumbnail(kept.value().hash, {300, 300});
+  REQUIRE_FALSE(shown.ok());
+  CHECK(core::base::dump(shown.error()) == "photograph.too-large-to-show width=12000 height=12000");
+}
+
+TEST_CASE("a photograph's file and folder are for their user alone") {
+  const Shelf shelf;
+  const auto kept = shelf.photographs.keep(shelf.file("a.png", pngBytes()));
+  REQUIRE(kept.ok());
+  struct stat found {};
+  REQUIRE(::stat(QFile::encodeName(shelf.photographs.file(kept.value().hash)).constData(), &found) == 0);
+  CHECK((found.st_mode & 07777) == 0600);
+  REQUIRE(::stat(QFile::encodeName(shelf.photographs.folder()).constData(), &found) == 0);
+  CHECK((found.st_mode & 07777) == 0700);
 }
 
 TEST_CASE("a file beyond the limit is refused before it is copied, however much it claims to hold") {

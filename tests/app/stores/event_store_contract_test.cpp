@@ -5,8 +5,10 @@
 #include <limits>
 #include <memory>
 
+#include "app/convert/content_hash.h"
 #include "app/stores/sqlite_event_store.h"
 #include "core/base/json.h"
+#include "tests/app/stores/database_support.h"
 #include "tests/support/catch.h"
 #include "tests/support/events.h"
 #include "tests/support/memory_event_store.h"
@@ -277,4 +279,39 @@ TEST_CASE("summaries replace each other by stream and are no part of the record"
   CHECK(details[0].detail == "d3");
   CHECK(details[1].detail == "d2");
   CHECK(store->streams().value().empty());
+}
+
+TEST_CASE("a text that was damaged is put right by the one its hash was made of, and by no other") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  const StoredText whole = {app::convert::contentHash("tides"), "technique", "paste-up", "tides"};
+  auto opened = app::stores::SqliteEventStore::open(path);
+  REQUIRE(opened.ok());
+  EventStore& store = *opened.value();
+  REQUIRE(append(store, {}, {whole}));
+  tests::OtherConnection(path).run("UPDATE texts SET body = x'74', kind = 'job', name = ''");
+  REQUIRE(append(store, {}, {{whole.hash, "technique", "paste-up", "tide"}}));
+  CHECK(store.text(whole.hash).value()->body == "t");
+  REQUIRE(append(store, {event("a", 1, 1000)}, {whole}));
+  CHECK(store.text(whole.hash).value()->body == "tides");
+  CHECK(store.text(whole.hash).value()->kind == "technique");
+  CHECK(store.text(whole.hash).value()->name == "paste-up");
+  REQUIRE(append(store, {}, {{whole.hash, "job", "other", "tides"}}));
+  CHECK(store.text(whole.hash).value()->name == "paste-up");
+}
+
+TEST_CASE("an event whose clock is none spoils its stream alone, and not what comes after") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  auto opened = app::stores::SqliteEventStore::open(path);
+  REQUIRE(opened.ok());
+  EventStore& store = *opened.value();
+  REQUIRE(append(store, {event("a", 1, 1000), event("a", 2, 5000), event("a", 3, 6000, "job/two")}));
+  const char* clock = GENERATE("yesterday", "0000000000001000-1", "0000000000001000-0000001", "");
+  tests::OtherConnection(path).run(QStringLiteral("UPDATE events SET hlc = '%1' WHERE device_seq = 1").arg(clock));
+  const auto spoilt = store.load("job/one");
+  REQUIRE_FALSE(spoilt.ok());
+  CHECK(spoilt.error().id == "store.damaged");
+  CHECK(loaded(store, "job/two").size() == 1);
+  CHECK(store.position("a").value().hlc == core::record::Hlc{6000, 0});
 }

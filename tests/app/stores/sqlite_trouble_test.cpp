@@ -80,6 +80,35 @@ TEST_CASE("a pipe in the record's place is told and does not hang") {
   CHECK(troubleAt(path) == "store.not-a-file");
 }
 
+TEST_CASE("a link that leads nowhere is told, and nothing is made where it leads") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  REQUIRE(QFile::link(folder.filePath("elsewhere"), path));
+  CHECK(troubleAt(path) == "store.not-a-file");
+  CHECK_FALSE(QFile::exists(folder.filePath("elsewhere")));
+}
+
+TEST_CASE("a record that is gone or empty is not begun anew where something shows that there was one") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  const bool empty = GENERATE(true, false);
+  const QString beside = GENERATE(as<QString>{}, "photographs/" + QString(64, 'a') + ".jpg", "record.sqlite-wal",
+                                  "record-saved-20261128-120000-000.sqlite");
+  if (empty) writeBytes(path, "");
+  REQUIRE(QDir(folder.path()).mkpath("photographs"));
+  CHECK(troubleAt(folder.filePath("first/record.sqlite")) == "store.folder-missing");
+  writeBytes(folder.filePath(beside), "what was left");
+  const auto opened = SqliteEventStore::open(path);
+  REQUIRE_FALSE(opened.ok());
+  CHECK(opened.error().id == "store.lost-before");
+  const QString named = beside.section('/', 0, 0);
+  CHECK(core::base::dump(opened.error()).find("beside=" + folder.filePath(named).toStdString()) != std::string::npos);
+  CHECK(QFile::exists(path) == empty);
+  CHECK(bytesOf(folder.filePath(beside)) == "what was left");
+  REQUIRE(QFile::remove(folder.filePath(beside)));
+  CHECK(troubleAt(path).empty());
+}
+
 TEST_CASE("a file that is no database is told and left byte for byte") {
   QTemporaryDir folder;
   const QString path = folder.filePath("record.sqlite");

@@ -1,3 +1,6 @@
+#include <sys/stat.h>
+
+#include <QFile>
 #include <QTemporaryDir>
 
 #include "app/workbench/library_loader.h"
@@ -38,6 +41,18 @@ TEST_CASE("a broken technique is told with its file and the others are there") {
   CHECK(loaded.library.texts.size() == 1);
   REQUIRE(loaded.problems.size() == 1);
   CHECK(loaded.problems[0].file == folder.filePath("broken.technique.json").toStdString());
+}
+
+TEST_CASE("a pipe or a device behind a link in the folder is told and holds nothing up") {
+  QTemporaryDir folder;
+  put(folder, "cut-windows.technique.json", technique("cut-windows"));
+  REQUIRE(mkfifo(QFile::encodeName(folder.filePath("pipe")).constData(), 0600) == 0);
+  REQUIRE(QFile::link(folder.filePath("pipe"), folder.filePath("a.technique.json")));
+  REQUIRE(QFile::link("/dev/zero", folder.filePath("b.technique.json")));
+  REQUIRE(mkfifo(QFile::encodeName(folder.filePath("c.technique.json")).constData(), 0600) == 0);
+  const auto loaded = loadLibrary(folder.path(), QString());
+  CHECK(loaded.library.texts.size() == 1);
+  for (const auto& problem : loaded.problems) CHECK(problem.problem.message.id == "file.not-a-file");
 }
 
 TEST_CASE("a technique of the bench's own stands in for the delivered one") {

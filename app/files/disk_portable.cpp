@@ -3,9 +3,9 @@
 #include <QFile>
 #include <QFileInfo>
 
-#include "app/photographs/disk.h"
+#include "app/files/disk.h"
 
-namespace app::photographs {
+namespace app::files {
 namespace {
 
 Fault faultOf(const QFile& file) {
@@ -76,4 +76,4 @@ class PortableDisk : public Disk {
 
 std::unique_ptr<Disk> machineDisk() { return std::make_unique<PortableDisk>(); }
 
-}  // namespace app::photographs
+}  // namespace app::files

@@ -7,9 +7,9 @@
 #include <cerrno>
 #include <cstdio>
 
-#include "app/photographs/disk.h"
+#include "app/files/disk.h"
 
-namespace app::photographs {
+namespace app::files {
 namespace {
 
 Fault faultOf(int error) {
@@ -105,7 +105,7 @@ class PosixDisk : public Disk {
   }
 
   Open<Target> create(const QString& path) override {
-    const int file = ::open(QFile::encodeName(path).constData(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0644);
+    const int file = ::open(QFile::encodeName(path).constData(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
     if (file < 0) return faultOf(errno);
     return std::unique_ptr<Target>(std::make_unique<PosixTarget>(file));
   }
@@ -129,4 +129,4 @@ class PosixDisk : public Disk {
 
 std::unique_ptr<Disk> machineDisk() { return std::make_unique<PosixDisk>(); }
 
-}  // namespace app::photographs
+}  // namespace app::files

@@ -1,5 +1,5 @@
 #pragma once
-// The few calls by which photographs are copied, so that a disk that fails can be put in its place in tests.
+// The few calls by which files are copied, so that a disk that fails can be put in its place in tests.
 #include <QString>
 #include <cstdint>
 #include <memory>
@@ -8,7 +8,7 @@
 #include "core/base/message.h"
 #include "core/base/result.h"
 
-namespace app::photographs {
+namespace app::files {
 
 // What tells whether a file is still the one that was begun: any of it changes when it is written to.
 struct FileState {
@@ -47,9 +47,11 @@ class Disk {
 
   // Never waits: a pipe, a device or a folder is refused, whatever its name. Symbolic links are followed.
   virtual Open<Source> openSource(const QString& path) = 0;
-  // A new file; Failed where one of that name is there.
+  // A new file that nobody but its user may read; Failed where anything of that name is there, a link that leads
+  // nowhere too.
   virtual Open<Target> create(const QString& path) = 0;
-  // Takes the place of a file of that name in one go, and forces the folder to the disk.
+  // Takes the place of a file of that name in one go, and forces the folder to the disk. Of a link the place is taken,
+  // not what it leads to.
   virtual Fault rename(const QString& from, const QString& to) = 0;
   virtual void remove(const QString& path) = 0;
 };
@@ -57,4 +59,4 @@ class Disk {
 // Of this machine.
 std::unique_ptr<Disk> machineDisk();
 
-}  // namespace app::photographs
+}  // namespace app::files

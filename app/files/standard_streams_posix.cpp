@@ -1,0 +1,17 @@
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <cerrno>
+
+#include "app/files/standard_streams.h"
+
+namespace app::files {
+
+void holdStandardStreams() {
+  for (int number = 0; number <= 2; ++number) {
+    // The lowest free number is given out: with those below held it is this one.
+    if (::fcntl(number, F_GETFD) < 0 && errno == EBADF) (void)::open("/dev/null", O_RDONLY);
+  }
+}
+
+}  // namespace app::files
