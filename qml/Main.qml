@@ -43,6 +43,7 @@ Window {
     property string screen: "bench"
     property bool lamp: settings.lamp
     property string left: ""  // the screen shown before
+    property string cutFrom: "job"  // the screen sheets are cut up from, and gone back to
     readonly property string shown: alert.up ? "alert" : screen
     // A property of its own, so that it is another only where it differs.
     readonly property string calling: alert.identity
@@ -134,7 +135,7 @@ Window {
         else if (screen === "made")
             measuring.done();
         else if (screen === "cutting")
-            screen = cutting.forward() ? "cutting" : "job";
+            screen = cutting.forward() ? "cutting" : cutFrom;
         else if (screen === "design")
             designing.done();
         else if (screen === "welcome")
@@ -158,6 +159,10 @@ Window {
         else
             finish();
     }
+    function cutSheets() {
+        cutFrom = screen;
+        screen = "cutting";
+    }
     function leaveOffTime() {
         off.later();
         screen = "bench";
@@ -170,7 +175,7 @@ Window {
         else if (screen === "made")
             measuring.back();
         else if (screen === "cutting")
-            screen = cutting.back() ? "cutting" : "job";
+            screen = cutting.back() ? "cutting" : cutFrom;
         else if (screen === "design")
             designing.goBack();
         else if (screen === "welcome")
@@ -327,7 +332,7 @@ Window {
         shelf: root.shelf
         onBack: root.back()
         onDone: root.done()
-        onCuttingAsked: root.screen = "cutting"
+        onCuttingAsked: root.cutSheets()
     }
     CuttingScreen {
         anchors.fill: parent
@@ -373,7 +378,7 @@ Window {
                 root.screen = "design";
         }
         onRecordAsked: root.screen = "record"
-        onCuttingAsked: root.screen = "cutting"
+        onCuttingAsked: root.cutSheets()
         onRenewalAsked: root.screen = "renewal"
     }
     RenewalPage {

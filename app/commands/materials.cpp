@@ -8,7 +8,7 @@
 //              each strip is cut longer, one repeat), thickness (null of paper), grain "width"|"height"|"any",
 //              patterned, material, figures[] its sizes come from, stock[] it may come from,
 //              by "nothing"|"material"|"id"|"only-paper"|"thickness"|"no-thickness", notes[]
-//   groups[]   pieces cut from the same stock: stock[] pieces[] unplaced[] {piece count why "too-large"|"too-few"},
+//   groups[]   pieces that share stock, each cut from the sheets that serve it: stock[] pieces[] unplaced[] {piece count why "too-large"|"too-few"},
 //              worthIn "money"|"mm2", worth of its new sheets, bound (none can do with less), gap (share between),
 //              exact (proven best), notes[]
 //   sheets[]   in the order they are cut: group (from 0), stock, number (of its stock, from 1), offcut width height
@@ -18,7 +18,9 @@
 //              its top
 //   match[]    a band with a repeat: band, state "directional"|"meets"|"near"|"open" (near: it does not show),
 //              mismatch LENGTH (null of directional), round (null but of directional) {outer mean inner LENGTH, best
-//              "outer"|"mean"|"inner"}, notes[], options[] best first {cost LENGTH, why, says[], disturbs[] NOTE,
+//              "outer"|"mean"|"inner"}, notes[], options[] best first {opensOthers (corners of a band that met),
+//              bringsNotice (the job gets one it had not: a lip reached under, say), cost LENGTH (the sum of its
+//              changes; ranked by these three in this order), why, says[], disturbs[] NOTE,
 //              edits[] {pointer value} of the job file, mismatch it leaves, strips {horizontal vertical} and outer
 //              {width height} LENGTH with it taken, onSteps (null where the edits are on a rule's steps) {edits[]
 //              mismatch}}, strips[] along the paper {number side "top"|"right"|"bottom"|"left" begin length lost
@@ -72,7 +74,7 @@ int materials(const CommandLine& line, std::ostream& out, std::ostream& err) {
   }
   Materials found{design, line.units.value_or(design.job.units), {}, {}, {}, {}, {}};
   found.pieces = core::materials::cuttingList(design.job, design.layout);
-  found.plan = core::materials::planSheets(found.pieces, design.job.stock);
+  found.plan = core::materials::planSheets(found.pieces, {design.job.stock});
   found.amounts = core::materials::amountsOf(design.job, design.layout);
   found.quote = core::materials::quoteOf(design.job, found.pieces, found.plan, found.amounts, handsOn);
   found.matches = matchesOf(design);

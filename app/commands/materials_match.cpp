@@ -96,6 +96,8 @@ class Writer {
 
   Value option(const MatchOption& one) const {
     Value json = Value::object();
+    json.set("opensOthers", Value::boolean(one.opensOthers));
+    json.set("bringsNotice", Value::boolean(one.bringsNotice));
     json.set("cost", length(one.cost.inMillimetres()));
     json.set("why", notes({one.why}));
     json.set("says", notes(one.says));
@@ -147,6 +149,7 @@ class Speaker {
     line(1, state(one));
     for (const Message& note : one.match.notes) line(2, note);
     const std::size_t told = std::min(kOptionsTold, one.match.options.size());
+    if (told > 1) line(2, Message("materials.option-order"));
     for (std::size_t i = 0; i < told; ++i) option(i + 1, one.match.options[i]);
     if (told < one.match.options.size()) {
       line(2,
@@ -162,15 +165,15 @@ class Speaker {
 
   Message state(const BandMatch& one) const {
     const std::string& band = m_materials.design.job.bands[one.band].id;
+    const core::base::Millimetres off{std::abs(one.match.mismatch)};
     switch (one.match.state) {
       case MatchState::Directional: return Message("materials.match-directional").with("band", band);
       case MatchState::Meets: return Message("materials.match-meets").with("band", band);
-      case MatchState::Near:
-        return Message("materials.match-near").with("band", band).with("by", length(std::abs(one.match.mismatch)));
+      case MatchState::Near: return Message("materials.match-near").with("band", band).with("by", off);
       case MatchState::Open:
       case MatchState::Plain: break;
     }
-    return Message("materials.match-open").with("band", band).with("by", length(std::abs(one.match.mismatch)));
+    return Message("materials.match-open").with("band", band).with("by", off);
   }
 
   // What changes, what it makes of the strips, and what to write into the job file.
@@ -186,12 +189,16 @@ class Speaker {
                 .with("upright", length(one.figures.stripVertical))
                 .with("width", length(one.figures.outer.width))
                 .with("height", length(one.figures.outer.height)));
+    if (one.cost > core::units::Length()) {
+      line(3, Message("materials.option-cost").with("by", core::base::Millimetres{one.cost.inMillimetres()}));
+    }
     for (const Message& message : one.disturbs) line(3, message);
     for (const JobEdit& edit : one.edits) {
       line(3, Message("materials.option-edit").with("pointer", edit.pointer).with("value", edit.value));
     }
     if (one.onSteps) {
-      line(3, Message("materials.option-on-steps").with("by", length(std::abs(one.onSteps->mismatch))));
+      line(3,
+           Message("materials.option-on-steps").with("by", core::base::Millimetres{std::abs(one.onSteps->mismatch)}));
       for (const JobEdit& edit : one.onSteps->edits) {
         line(4, Message("materials.option-edit").with("pointer", edit.pointer).with("value", edit.value));
       }

@@ -5,6 +5,7 @@
 #include "app/convert/text.h"
 #include "app/viewmodels/names.h"
 #include "app/words/words.h"
+#include "app/workbench/sheets_there.h"
 #include "core/sheets/cut_drawing.h"
 
 namespace app::viewmodels {
@@ -17,8 +18,8 @@ using core::units::Rounding;
 
 namespace {
 
-bool same(const core::record::OnHand& a, const core::record::OnHand& b) {
-  if (a.acts.size() != b.acts.size() || a.offcuts.size() != b.offcuts.size()) return false;
+bool isSameCut(const core::record::OnHand& a, const core::record::OnHand& b) {
+  if (a.acts.size() != b.acts.size()) return false;
   return a.acts.empty() || a.acts.back().intentId == b.acts.back().intentId;
 }
 
@@ -39,7 +40,11 @@ void CuttingViewModel::open(const std::string& jobId) {
 void CuttingViewModel::refresh() {
   if (m_jobId.empty()) return;
   const auto* state = m_workbench.job(m_jobId);
-  if (state != nullptr && state->design == m_design && same(m_workbench.shop().onHand, m_onHand)) return;
+  const auto& shop = m_workbench.shop();
+  if (state != nullptr && state->design && state->design == m_design && isSameCut(shop.onHand, m_onHand) &&
+      workbench::sheetsThere(m_jobId, m_design->job.stock, shop) == m_cutting.there) {
+    return;
+  }
   plan();
 }
 
@@ -54,7 +59,7 @@ void CuttingViewModel::plan() {
   m_refusal.clear();
   m_cutting = {};
   if (m_design) {
-    m_cutting = workbench::cuttingOf(m_jobId, *m_design, m_onHand);
+    m_cutting = workbench::cuttingOf(m_jobId, *m_design, m_workbench.shop());
     for (const auto& group : m_cutting.plan.groups) {
       for (const PlanSheet& one : group.sheets) m_sheets.push_back(&one);
     }
@@ -177,10 +182,33 @@ void CuttingViewModel::showOver() {
     return;
   }
   m_heading = tr("No sheet to cut from");
-  m_lines << tr("Nothing in stock serves these. What there is to cut from is entered at the desk, under Materials:");
-  for (const auto& piece : m_cutting.pieces) {
-    m_lines << tr("%1 × %2, %3").arg(piece.count).arg(words::pieceName(piece), size(piece.width, piece.height));
+  showLacking();
+}
+
+// Why there is no sheet for what is left, and what that is: a sheet that serves a piece and is too small or used up is
+// another matter than none.
+void CuttingViewModel::showLacking() {
+  QStringList bought, unserved, small, few;
+  const auto line = [&](std::size_t index, int count) {
+    const auto& piece = m_cutting.pieces[index];
+    return tr("%1 × %2, %3").arg(count).arg(words::pieceName(piece), size(piece.width, piece.height));
+  };
+  for (std::size_t i = 0; i < m_cutting.pieces.size(); ++i) {
+    const auto& piece = m_cutting.pieces[i];
+    if (!m_cutting.plan.matches[i].stock.empty()) continue;
+    (piece.use == core::materials::PieceUse::Glazing ? bought : unserved) << line(i, piece.count);
   }
+  for (const auto& group : m_cutting.plan.groups) {
+    for (const auto& left : group.unplaced) (left.tooLarge ? small : few) << line(left.piece, left.count);
+  }
+  const auto say = [&](const QString& what, const QStringList& lines) {
+    if (!lines.isEmpty()) m_lines << what << lines;
+  };
+  say(tr("Nothing in stock serves these. What there is to cut from is entered at the desk, under Materials:"),
+      unserved);
+  say(tr("No sheet is large enough for these:"), small);
+  say(tr("The sheets for these are used up:"), few);
+  say(tr("Bought cut to size:"), bought);
 }
 
 bool CuttingViewModel::forward() {

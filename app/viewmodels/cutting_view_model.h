@@ -77,7 +77,7 @@ class CuttingViewModel : public QObject {
 
  private:
   const core::materials::PlanSheet& sheet() const { return *m_sheets[m_sheet]; }
-  const core::design::Stock& stock() const { return m_cutting.stock[sheet().stock]; }
+  const core::design::Stock& stock() const { return m_cutting.there.at(sheet().stock); }
   int lastPage() const { return static_cast<int>(sheet().cuts.size()) + 1; }
   QString length(core::units::Length length, core::units::Rounding rounding) const;
   QString size(core::units::Length width, core::units::Length height) const;
@@ -89,11 +89,12 @@ class CuttingViewModel : public QObject {
   void showCut(const core::materials::SheetCut& cut);
   void showKeeping();
   void showOver();
+  void showLacking();
 
   workbench::Workbench& m_workbench;
   std::string m_jobId;
   std::shared_ptr<const core::design::Design> m_design;  // held: the sheets were planned from it
-  core::record::OnHand m_onHand;                         // and from this
+  core::record::OnHand m_onHand;                         // what was cut and kept when they were
   workbench::Cutting m_cutting;
   std::vector<const core::materials::PlanSheet*> m_sheets;
   std::size_t m_sheet = 0;

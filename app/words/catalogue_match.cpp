@@ -32,6 +32,8 @@ const std::vector<Entry>& matchEntries() {
       {"match.why-all-close", QT_TRANSLATE_NOOP("words", "The corners of every band meet.")},
 
       {"match.opens-band", QT_TRANSLATE_NOOP("words", "The corners of band {band} then miss by {by}.")},
+      {"match.opens-further",
+       QT_TRANSLATE_NOOP("words", "The corners of band {band} then miss by {by} instead of {was}.")},
       {"match.uneven-inside",
        QT_TRANSLATE_NOOP("words",
                          "Inside the band the ground at the sides and at top and bottom then differs by {by}.")},

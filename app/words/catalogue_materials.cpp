@@ -13,6 +13,11 @@ const std::vector<Entry>& materialEntries() {
        QT_TRANSLATE_NOOP("words", "{band} band: the corners miss by {by}, too little to be seen")},
       {"materials.match-open", QT_TRANSLATE_NOOP("words", "{band} band: the corners miss by {by}")},
       {"materials.match-directional", QT_TRANSLATE_NOOP("words", "{band} band: a directional paper")},
+      {"materials.option-order",
+       QT_TRANSLATE_NOOP("words",
+                         "Ways to close them, best first: those that open no other band's corners and reach under "
+                         "no lip, then those that do; among equals the least change in all.")},
+      {"materials.option-cost", QT_TRANSLATE_NOOP("words", "changes by {by} in all")},
       {"materials.option", QT_TRANSLATE_NOOP("words", "{number}. {changes}. {why}")},
       {"materials.option-figures",
        QT_TRANSLATE_NOOP(
@@ -71,10 +76,6 @@ const std::vector<Entry>& materialEntries() {
        QT_TRANSLATE_NOOP("words",
                          "on \"{stock}\" strips follow the pattern, and their fibres then run the other way "
                          "than their band asks")},
-      {"materials.grain-unlike",
-       QT_TRANSLATE_NOOP("words",
-                         "\"{stock}\" is left out: its fibres cross its pattern otherwise than those of "
-                         "\"{other}\"")},
       {"materials.too-large",
        QT_TRANSLATE_NOOP("words", "{name}: no sheet listed for it is large enough ({count} lack)")},
       {"materials.too-few",

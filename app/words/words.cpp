@@ -1,7 +1,9 @@
 #include "app/words/words.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include "app/words/catalogue.h"
 #include "core/base/text.h"
@@ -21,8 +23,56 @@ QString translated(const char* source) { return QCoreApplication::translate("wor
 // Numbers longer than this were computed; three decimals of them are enough in a sentence.
 constexpr std::size_t kLongestNumber = 9;
 
+constexpr double kNanometre = 1e-6;  // in mm; less is the rounding of a sum
+
+// A length of a sentence as it is shown everywhere, unless that would hide what the sentence says: that there is a
+// length at all, or that two lengths differ. Then all that look alike are shown as finely as it takes.
+class ShownLengths {
+ public:
+  ShownLengths(const Message& message, UnitSystem units) : m_units(units) {
+    for (const auto& [name, argument] : message.arguments) {
+      const auto* length = std::get_if<Millimetres>(&argument);
+      if (length != nullptr && std::isfinite(length->value)) m_values.push_back(length->value);
+    }
+  }
+
+  std::string text(double millimetres) const {
+    int finer = 0;
+    while (finer < kMostFine && hides(millimetres, finer)) ++finer;
+    return shown(millimetres, finer);
+  }
+
+ private:
+  static constexpr int kMostFine = 5;  // down to the nanometre
+
+  bool hides(double millimetres, int finer) const {
+    const std::string its = digits(millimetres, finer);
+    const auto isLikewise = [&](double other) {
+      return std::fabs(other - millimetres) >= kNanometre && digits(other, finer) == its;
+    };
+    return isLikewise(0) || std::any_of(m_values.begin(), m_values.end(), isLikewise);
+  }
+
+  std::string shown(double millimetres, int finer) const {
+    if (finer == 0) return core::units::lengthText(millimetres, m_units, core::units::Rounding::Nearest);
+    if (m_units == UnitSystem::Millimetres) return core::base::fixedNumber(millimetres, 1 + finer) + " mm";
+    constexpr double kInch = 25.4;
+    return core::base::fixedNumber(millimetres / kInch, 2 + finer) + " in";
+  }
+
+  // Without the mark of what is near: it does not say how far two lengths are apart.
+  std::string digits(double millimetres, int finer) const {
+    static const std::string kNear = "\u2248 ";
+    const std::string text = shown(millimetres, finer);
+    return text.rfind(kNear, 0) == 0 ? text.substr(kNear.size()) : text;
+  }
+
+  UnitSystem m_units;
+  std::vector<double> m_values;
+};
+
 struct ArgumentText {
-  UnitSystem units;
+  const ShownLengths& lengths;
 
   // Whatever a file or a file's name holds, it commands no screen and no terminal.
   std::string operator()(const std::string& text) const {
@@ -37,7 +87,7 @@ struct ArgumentText {
   }
   std::string operator()(const Millimetres& length) const {
     if (!std::isfinite(length.value)) return "?";
-    return core::units::lengthText(length.value, units, core::units::Rounding::Nearest);
+    return lengths.text(length.value);
   }
   std::string operator()(const Stretch& time) const {
     using core::units::Duration;
@@ -49,6 +99,7 @@ struct ArgumentText {
 
 // One pass over the template, so that braces within an argument are never taken for names.
 QString filled(const QString& pattern, const Message& message, UnitSystem units) {
+  const ShownLengths lengths(message, units);
   QString result;
   qsizetype at = 0;
   while (at < pattern.size()) {
@@ -58,7 +109,7 @@ QString filled(const QString& pattern, const Message& message, UnitSystem units)
     result += pattern.mid(at, open - at);
     const Argument* argument = message.argument(pattern.mid(open + 1, close - open - 1).toStdString());
     result += argument == nullptr ? pattern.mid(open, close - open + 1)
-                                  : QString::fromStdString(std::visit(ArgumentText{units}, *argument));
+                                  : QString::fromStdString(std::visit(ArgumentText{lengths}, *argument));
     at = close + 1;
   }
   return result + pattern.mid(at);

@@ -1,8 +1,6 @@
 #include "app/workbench/cutting.h"
 
-#include <algorithm>
-
-#include "app/workbench/shortage.h"
+#include "app/workbench/sheets_there.h"
 
 namespace app::workbench {
 
@@ -23,71 +21,27 @@ Offcut::Runs runsOf(const std::optional<SheetSide>& side) {
 
 }  // namespace
 
-std::vector<Stock> stillListed(std::vector<Stock> stock, const std::map<std::string, int>& cut) {
-  for (Stock& one : stock) {
-    const auto used = cut.find(one.id);
-    if (one.quantity && used != cut.end()) one.quantity = std::max(0, *one.quantity - used->second);
-  }
-  return stock;
-}
-
 const KeptOffcut* Cutting::offcutOf(const PlanSheet& sheet) const {
-  const std::size_t listed = stock.size() - kept.size();
-  return sheet.stock < listed ? nullptr : kept[sheet.stock - listed];
-}
-
-namespace {
-
-// The shop's sheets that serve a piece for which the job lists nothing. One that would serve a listed piece as well is
-// left out: what the job lists is what such a piece is cut from.
-std::vector<Stock> sheetsOfShop(const std::vector<CutPiece>& pieces, const std::vector<Stock>& listed,
-                                const std::vector<Stock>& sheets) {
-  const auto byList = core::materials::matchStock(pieces, listed);
-  const auto byShop = core::materials::matchStock(pieces, sheets);
-  std::vector<bool> serves(sheets.size(), false), taken(sheets.size(), false);
-  for (std::size_t i = 0; i < pieces.size(); ++i) {
-    for (const std::size_t sheet : byShop[i].stock) (byList[i].stock.empty() ? serves : taken)[sheet] = true;
-  }
-  std::vector<Stock> used;
-  for (std::size_t i = 0; i < sheets.size(); ++i) {
-    if (serves[i] && !taken[i]) used.push_back(sheets[i]);
-  }
-  return used;
-}
-
-Cutting cut(const std::string& job, const core::design::Design& design, const core::record::OnHand& onHand,
-            const std::vector<Stock>& sheets) {
-  Cutting cutting;
-  cutting.job = job;
-  const auto found = onHand.cut.find(job);
-  const core::record::CutSoFar soFar = found == onHand.cut.end() ? core::record::CutSoFar() : found->second;
-  cutting.pieces = core::materials::stillToCut(core::materials::cuttingList(design.job, design.layout), soFar.pieces);
-  cutting.stock = stillListed(design.job.stock, soFar.sheets);
-  for (Stock& sheet : sheetsOfShop(cutting.pieces, cutting.stock, sheets)) cutting.stock.push_back(std::move(sheet));
-  std::vector<Stock> kept;
-  for (const KeptOffcut& offcut : onHand.offcuts) {
-    cutting.kept.push_back(&offcut);
-    kept.push_back(stockOf(offcut, "offcut " + std::to_string(offcut.mark)));
-  }
-  cutting.plan = core::materials::planSheets(cutting.pieces, cutting.stock, kept);
-  cutting.stock.insert(cutting.stock.end(), kept.begin(), kept.end());
-  return cutting;
-}
-
-}  // namespace
-
-Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::OnHand& onHand) {
-  return cut(job, design, onHand, {});
+  if (!there.isKept(sheet.stock)) return nullptr;
+  return &kept[sheet.stock - there.listed.size() - there.shop.size()];
 }
 
 Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::Shop& shop) {
-  return cut(job, design, shop.onHand, havingOf(shop).sheets);
+  Cutting cutting;
+  cutting.job = job;
+  const auto found = shop.onHand.cut.find(job);
+  const core::record::CutSoFar soFar = found == shop.onHand.cut.end() ? core::record::CutSoFar() : found->second;
+  cutting.pieces = core::materials::stillToCut(core::materials::cuttingList(design.job, design.layout), soFar.pieces);
+  cutting.there = sheetsThere(job, design.job.stock, shop);
+  cutting.kept = shop.onHand.offcuts;
+  cutting.plan = core::materials::planSheets(cutting.pieces, cutting.there);
+  return cutting;
 }
 
 core::intents::CutSheet cutOf(const Cutting& cutting, const PlanSheet& sheet, bool keep) {
   core::intents::CutSheet cut;
   cut.job = cutting.job;
-  const Stock& stock = cutting.stock[sheet.stock];
+  const Stock& stock = cutting.there.at(sheet.stock);
   if (const KeptOffcut* offcut = cutting.offcutOf(sheet)) {
     cut.offcut = offcut->id;
   } else {

@@ -8,14 +8,8 @@
 
 namespace app::workbench {
 
-// The shop's stock as the planning takes it. Ids are those of ShopStock and, of offcuts, of OnHand.
-core::materials::Having havingOf(const core::record::Shop& shop);
-
 // `job`: its id, so that what is cut already is not asked for again; "" for a design that is on no bench yet.
 core::materials::Shortage shortageOf(const std::string& job, const core::design::Design& design,
                                      const core::record::Shop& shop);
-
-// A sheet as planning takes it; `id` names it. Offcuts have no margin.
-core::design::Stock stockOf(const core::record::KeptOffcut& offcut, const std::string& id);
 
 }  // namespace app::workbench

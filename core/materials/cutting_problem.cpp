@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <set>
 #include <tuple>
 
 #include "core/base/check.h"
@@ -16,6 +17,12 @@ double costOf(const StockSheet& sheet, bool byPrice) {
   return byPrice ? *sheet.price : sheet.width.inMillimetres() * sheet.height.inMillimetres();
 }
 
+bool isByPrice(const std::vector<StockSheet>& stock) {
+  const auto isNew = [](const StockSheet& sheet) { return !sheet.offcut; };
+  return std::any_of(stock.begin(), stock.end(), isNew) &&
+         std::all_of(stock.begin(), stock.end(), [&](const auto& s) { return !isNew(s) || s.price.has_value(); });
+}
+
 // A power of ten, so that prices of few decimals and areas of whole micrometres become whole. As many sheets as there
 // are pieces stay below 2^62 units.
 double unitsFor(double dearest, std::size_t pieces) {
@@ -26,18 +33,56 @@ double unitsFor(double dearest, std::size_t pieces) {
   return units;
 }
 
-std::vector<PieceKind> kindsOf(const std::vector<WantedPiece>& pieces) {
-  std::map<std::tuple<std::int64_t, std::int64_t, bool>, PieceKind> kinds;
+bool serves(const StockSheet& sheet, const std::string& of) {
+  return sheet.serves.empty() || std::find(sheet.serves.begin(), sheet.serves.end(), of) != sheet.serves.end();
+}
+
+// What pieces are made of, as far as the stock tells it apart: numbered by the first name of each, so that the order of
+// the stock does not matter.
+class Makings {
+ public:
+  Makings(const std::vector<WantedPiece>& pieces, const std::vector<StockSheet>& stock) {
+    std::set<std::string> names;
+    for (const WantedPiece& piece : pieces) names.insert(piece.of);
+    std::map<std::vector<bool>, std::size_t> known;
+    for (const std::string& one : names) {
+      std::vector<bool> from;
+      for (const StockSheet& sheet : stock) from.push_back(serves(sheet, one));
+      const auto [place, isFresh] = known.emplace(std::move(from), m_first.size());
+      if (isFresh) m_first.push_back(one);
+      m_numbers[one] = place->second;
+    }
+  }
+
+  std::size_t of(const WantedPiece& piece) const { return m_numbers.at(piece.of); }
+  std::vector<bool> servedBy(const StockSheet& sheet) const {
+    std::vector<bool> all;
+    for (const std::string& one : m_first) all.push_back(serves(sheet, one));
+    return all;
+  }
+
+ private:
+  std::map<std::string, std::size_t> m_numbers;
+  std::vector<std::string> m_first;  // one name for each number
+};
+
+std::vector<PieceKind> kindsOf(const std::vector<WantedPiece>& pieces, const Makings& makings, bool doFibresMatter) {
+  std::map<std::tuple<std::int64_t, std::int64_t, bool, bool, std::size_t>, PieceKind> kinds;
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     std::int64_t width = pieces[i].width.inNanometres();
     std::int64_t height = pieces[i].height.inNanometres();
     ENSURE(width > 0 && height > 0);
+    ENSURE(!pieces[i].mayTurn || !pieces[i].withFibres);
     const bool mayTurn = pieces[i].mayTurn && width != height;
+    const bool withFibres = pieces[i].withFibres && doFibresMatter;
     if (mayTurn && width < height) std::swap(width, height);
-    PieceKind& kind = kinds[{width, height, mayTurn}];
+    const std::size_t of = makings.of(pieces[i]);
+    PieceKind& kind = kinds[{width, height, mayTurn, withFibres, of}];
     kind.width = width;
     kind.height = height;
     kind.mayTurn = mayTurn;
+    kind.withFibres = withFibres;
+    kind.of = of;
     kind.members.push_back(i);
   }
   std::vector<PieceKind> sorted;
@@ -45,10 +90,8 @@ std::vector<PieceKind> kindsOf(const std::vector<WantedPiece>& pieces) {
   return sorted;
 }
 
-std::vector<SheetKind> kindsOf(const std::vector<StockSheet>& stock, std::size_t pieces, double& unitsInOne) {
-  const auto isNew = [](const StockSheet& sheet) { return !sheet.offcut; };
-  const bool byPrice =
-      std::all_of(stock.begin(), stock.end(), [&](const auto& s) { return !isNew(s) || s.price.has_value(); });
+std::vector<SheetKind> kindsOf(const std::vector<StockSheet>& stock, const Makings& makings, std::size_t pieces,
+                               bool doFibresMatter, CuttingProblem& problem) {
   double dearest = 0;
   for (const StockSheet& sheet : stock) {
     ENSURE(sheet.width.inNanometres() > 0 && sheet.height.inNanometres() > 0 && sheet.width <= units::kLongestLength &&
@@ -57,11 +100,11 @@ std::vector<SheetKind> kindsOf(const std::vector<StockSheet>& stock, std::size_t
     ENSURE(sheet.kerf.inNanometres() >= 0 && sheet.kerf <= units::kLongestLength);
     ENSURE(!sheet.quantity || *sheet.quantity >= 0);
     ENSURE(!sheet.price || (std::isfinite(*sheet.price) && *sheet.price >= 0));
-    dearest = std::max(dearest, costOf(sheet, byPrice));
+    dearest = std::max(dearest, costOf(sheet, problem.byPrice));
   }
-  unitsInOne = unitsFor(dearest, pieces);
+  problem.unitsInOne = unitsFor(dearest, pieces);
   const int most = static_cast<int>(pieces);
-  using Key = std::tuple<bool, std::int64_t, std::int64_t, std::int64_t, std::int64_t>;
+  using Key = std::tuple<bool, std::int64_t, std::int64_t, std::int64_t, std::int64_t, bool, std::vector<bool>>;
   std::map<Key, SheetKind> kinds;
   for (std::size_t i = 0; i < stock.size(); ++i) {
     const StockSheet& sheet = stock[i];
@@ -71,13 +114,17 @@ std::vector<SheetKind> kindsOf(const std::vector<StockSheet>& stock, std::size_t
     if (width <= 0 || height <= 0 || quantity == 0) continue;
     // A blade wider than the sheet takes no more than the sheet.
     const std::int64_t kerf = std::min(sheet.kerf.inNanometres(), std::max(width, height));
-    const std::int64_t worth = std::llround(costOf(sheet, byPrice) * unitsInOne);
-    SheetKind& kind = kinds[{isNew(sheet), worth, width, height, kerf}];
+    const std::int64_t worth = std::llround(costOf(sheet, problem.byPrice) * problem.unitsInOne);
+    const bool upright = sheet.fibresUpright && doFibresMatter;
+    std::vector<bool> served = makings.servedBy(sheet);
+    SheetKind& kind = kinds[{!sheet.offcut, worth, width, height, kerf, upright, served}];
     kind.width = width;
     kind.height = height;
     kind.kerf = kerf;
     kind.worth = worth;
     kind.offcut = sheet.offcut;
+    kind.fibresUpright = upright;
+    kind.serves = std::move(served);
     kind.quantity = std::min(most, kind.quantity + quantity);
     kind.members.emplace_back(i, quantity);
   }
@@ -94,15 +141,30 @@ int CuttingProblem::pieceCount() const {
   return count;
 }
 
-bool fits(const PieceKind& piece, const SheetKind& sheet) {
-  return (piece.width <= sheet.width && piece.height <= sheet.height) ||
-         (piece.mayTurn && piece.height <= sheet.width && piece.width <= sheet.height);
+std::optional<Lying> lying(const PieceKind& piece, const SheetKind& sheet) {
+  if (!sheet.serves[piece.of]) return std::nullopt;
+  if (piece.withFibres && sheet.fibresUpright) return Lying{piece.height, piece.width, false, true};
+  return Lying{piece.width, piece.height, piece.mayTurn, false};
 }
+
+bool fits(const PieceKind& piece, const SheetKind& sheet) {
+  const auto lies = lying(piece, sheet);
+  return lies && ((lies->width <= sheet.width && lies->height <= sheet.height) ||
+                  (lies->mayTurn && lies->height <= sheet.width && lies->width <= sheet.height));
+}
+
+SheetManner mannerOf(const SheetKind& sheet) { return {sheet.kerf, sheet.fibresUpright, sheet.serves}; }
 
 CuttingProblem problemOf(const std::vector<WantedPiece>& pieces, const std::vector<StockSheet>& stock) {
   CuttingProblem problem;
-  problem.sheets = kindsOf(stock, pieces.size(), problem.unitsInOne);
-  for (PieceKind& kind : kindsOf(pieces)) {
+  problem.byPrice = isByPrice(stock);
+  const Makings makings(pieces, stock);
+  // Fibres that run the same way on every sheet are no more than a way round.
+  const bool doFibresMatter =
+      std::any_of(stock.begin(), stock.end(), [](const StockSheet& sheet) { return sheet.fibresUpright; }) &&
+      std::any_of(pieces.begin(), pieces.end(), [](const WantedPiece& piece) { return piece.withFibres; });
+  problem.sheets = kindsOf(stock, makings, pieces.size(), doFibresMatter, problem);
+  for (PieceKind& kind : kindsOf(pieces, makings, doFibresMatter)) {
     const bool isPossible = std::any_of(problem.sheets.begin(), problem.sheets.end(),
                                         [&](const SheetKind& sheet) { return fits(kind, sheet); });
     if (isPossible) {

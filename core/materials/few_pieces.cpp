@@ -32,14 +32,15 @@ struct Cost {
 // far; a kind of which there is enough for every piece is offered once and taken as often as it serves.
 class Sharing {
  public:
-  Sharing(const CuttingProblem& problem, const Bundles& bundles, const std::map<std::int64_t, Fronts>& fronts)
+  Sharing(const CuttingProblem& problem, const Bundles& bundles, const std::map<SheetManner, Fronts>& fronts)
       : m_problem(problem), m_bundles(bundles), m_cost(bundles.size()) {
     m_cost[0] = Cost{};
     for (std::size_t kind = 0; kind < problem.sheets.size(); ++kind) {
       const SheetKind& sheet = problem.sheets[kind];
+      const Fronts& ofItsManner = fronts.at(mannerOf(sheet));
       std::vector<char> fit(bundles.size(), 0);
       for (int bundle = 1; bundle < bundles.size(); ++bundle) {
-        fit[bundle] = fronts.at(sheet.kerf).fit(bundle, sheet.width + sheet.kerf, sheet.height + sheet.kerf);
+        fit[bundle] = ofItsManner.fit(bundle, sheet.width + sheet.kerf, sheet.height + sheet.kerf);
       }
       const bool isEnough = sheet.quantity >= bundles.pieces(bundles.all());
       for (int i = 0; i < (isEnough ? 1 : sheet.quantity); ++i) offer(static_cast<int>(kind), fit, isEnough);
@@ -109,13 +110,17 @@ class Sharing {
   std::vector<Offer> m_offers;
 };
 
-std::map<std::int64_t, Fronts> frontsOf(const CuttingProblem& problem, const Bundles& bundles) {
-  std::map<std::int64_t, std::vector<std::pair<std::int64_t, std::int64_t>>> rooms;
+std::map<SheetManner, Fronts> frontsOf(const CuttingProblem& problem, const Bundles& bundles) {
+  std::map<SheetManner, std::vector<std::pair<std::int64_t, std::int64_t>>> rooms;
+  std::map<SheetManner, const SheetKind*> like;
   for (const SheetKind& sheet : problem.sheets) {
-    rooms[sheet.kerf].emplace_back(sheet.width + sheet.kerf, sheet.height + sheet.kerf);
+    rooms[mannerOf(sheet)].emplace_back(sheet.width + sheet.kerf, sheet.height + sheet.kerf);
+    like.emplace(mannerOf(sheet), &sheet);
   }
-  std::map<std::int64_t, Fronts> fronts;
-  for (auto& [kerf, sizes] : rooms) fronts.emplace(kerf, Fronts(problem, bundles, kerf, std::move(sizes)));
+  std::map<SheetManner, Fronts> fronts;
+  for (auto& [manner, sizes] : rooms) {
+    fronts.emplace(manner, Fronts(problem, bundles, *like.at(manner), std::move(sizes)));
+  }
   return fronts;
 }
 
@@ -126,13 +131,13 @@ bool areFew(const CuttingProblem& problem) {
   if (pieces <= kAlways) return true;
   const std::int64_t pairs = Bundles::pairsOf(countsOf(problem));
   if (pairs > kMostPairs) return false;
-  std::set<std::int64_t> kerfs;
+  std::set<SheetManner> manners;
   std::int64_t offers = 0;
   for (const SheetKind& sheet : problem.sheets) {
-    kerfs.insert(sheet.kerf);
+    manners.insert(mannerOf(sheet));
     offers += sheet.quantity >= pieces ? 1 : sheet.quantity;
   }
-  return pairs * (static_cast<std::int64_t>(kerfs.size()) * kStepsOfAPair + offers) <= kMostSteps;
+  return pairs * (static_cast<std::int64_t>(manners.size()) * kStepsOfAPair + offers) <= kMostSteps;
 }
 
 SlicedPlan cutFewPieces(const CuttingProblem& problem) {
@@ -149,7 +154,7 @@ SlicedPlan cutFewPieces(const CuttingProblem& problem) {
   for (const auto& [kind, part] : sharing.sharesOf(best)) {
     const SheetKind& sheet = problem.sheets[kind];
     plan.sheets.push_back(
-        {kind, fronts.at(sheet.kerf).layOut(part, sheet.width + sheet.kerf, sheet.height + sheet.kerf)});
+        {kind, fronts.at(mannerOf(sheet)).layOut(part, sheet.width + sheet.kerf, sheet.height + sheet.kerf)});
   }
   return plan;
 }

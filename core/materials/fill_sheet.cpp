@@ -86,7 +86,7 @@ bool SheetFilling::placeBy(const PieceSize& size, int kind, Score score) {
   const Free part = *best;
   m_free[static_cast<std::size_t>(best - m_free.data())] = m_free.back();
   m_free.pop_back();
-  cut(part, kind, turned, turned ? size.height : size.width, turned ? size.width : size.height);
+  cut(part, kind, turned != size.turned, turned ? size.height : size.width, turned ? size.width : size.height);
   return true;
 }
 

@@ -8,10 +8,11 @@
 
 namespace core::materials {
 
-// A piece's size with the kerf added.
+// A piece's size with the kerf added, as it lies on the sheet.
 struct PieceSize {
   std::int64_t width = 0, height = 0;
   bool mayTurn = false;
+  bool turned = false;  // against its kind, as it is
   double area = 0;
 };
 

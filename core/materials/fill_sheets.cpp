@@ -9,25 +9,31 @@ namespace {
 
 // Of more kinds of sheet no more than so many are tried for one choice.
 constexpr int kMostTried = 8;
+// The side of what a sheet does not serve: it fits nowhere.
+constexpr std::int64_t kNowhere = std::int64_t{1} << 60;
 
 double product(std::int64_t a, std::int64_t b) { return static_cast<double>(a) * static_cast<double>(b); }
 
 }  // namespace
 
 Filler::Filler(const CuttingProblem& problem, const std::int64_t* kerf) : m_problem(problem) {
-  std::map<std::int64_t, std::size_t> known;
+  std::map<SheetManner, std::size_t> known;
   const auto areaOfSheet = [&](int kind) {
     return product(problem.sheets[kind].width + m_kerfs[kind], problem.sheets[kind].height + m_kerfs[kind]);
   };
   for (std::size_t kind = 0; kind < problem.sheets.size(); ++kind) {
     m_kerfs.push_back(kerf != nullptr ? *kerf : problem.sheets[kind].kerf);
-    const auto [place, isFresh] = known.emplace(m_kerfs.back(), m_sizes.size());
+    const auto [place, isFresh] = known.emplace(mannerOf(problem.sheets[kind]), m_sizes.size());
     if (isFresh) {
       m_sizes.emplace_back();
       for (const PieceKind& piece : problem.pieces) {
-        const std::int64_t width = piece.width + m_kerfs.back();
-        const std::int64_t height = piece.height + m_kerfs.back();
-        m_sizes.back().push_back({width, height, piece.mayTurn, product(width, height)});
+        const double area = product(piece.width + m_kerfs.back(), piece.height + m_kerfs.back());
+        if (const auto lies = lying(piece, problem.sheets[kind])) {
+          m_sizes.back().push_back(
+              {lies->width + m_kerfs.back(), lies->height + m_kerfs.back(), lies->mayTurn, lies->turned, area});
+        } else {
+          m_sizes.back().push_back({kNowhere, kNowhere, false, false, area});
+        }
       }
     }
     m_sizesOf.push_back(place->second);

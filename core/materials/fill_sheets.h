@@ -34,7 +34,7 @@ class Filler {
 
   const CuttingProblem& m_problem;
   std::vector<std::int64_t> m_kerfs;            // of each kind of sheet
-  std::vector<std::vector<PieceSize>> m_sizes;  // for each different kerf
+  std::vector<std::vector<PieceSize>> m_sizes;  // for each different manner, and its kerf
   std::vector<std::size_t> m_sizesOf;           // of each kind of sheet
   std::vector<int> m_offcuts;                   // largest first
   std::vector<int> m_new;                       // least worth for its area first

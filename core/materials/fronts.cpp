@@ -39,25 +39,27 @@ std::vector<std::pair<std::int64_t, std::int64_t>> largest(std::vector<std::pair
 
 }  // namespace
 
-Fronts::Fronts(const CuttingProblem& problem, const Bundles& bundles, std::int64_t kerf,
+Fronts::Fronts(const CuttingProblem& problem, const Bundles& bundles, const SheetKind& like,
                std::vector<std::pair<std::int64_t, std::int64_t>> rooms)
     : m_bundles(bundles), m_rooms(largest(std::move(rooms))), m_fronts(bundles.size()), m_kindOf(bundles.size(), -1) {
   for (std::size_t kind = 0; kind < problem.pieces.size(); ++kind) {
-    addPiece(static_cast<int>(kind), problem.pieces[kind], kerf);
+    addPiece(static_cast<int>(kind), problem.pieces[kind], like);
   }
   for (int bundle = 1; bundle < bundles.size(); ++bundle) {
     if (m_bundles.pieces(bundle) > 1) addUnions(bundle);
   }
 }
 
-void Fronts::addPiece(int kind, const PieceKind& piece, std::int64_t kerf) {
+void Fronts::addPiece(int kind, const PieceKind& piece, const SheetKind& like) {
   const int bundle = m_bundles.one(kind);
   m_kindOf[bundle] = kind;
-  const std::int64_t width = piece.width + kerf;
-  const std::int64_t height = piece.height + kerf;
+  const auto lies = lying(piece, like);
+  if (!lies) return;
+  const std::int64_t width = lies->width + like.kerf;
+  const std::int64_t height = lies->height + like.kerf;
   m_front.clear();
-  offer({.width = width, .height = height});
-  if (piece.mayTurn) offer({.width = height, .height = width, .turned = true});
+  offer({.width = width, .height = height, .turned = lies->turned});
+  if (lies->mayTurn) offer({.width = height, .height = width, .turned = !lies->turned});
   settle();
   m_fronts[bundle] = m_front;
 }

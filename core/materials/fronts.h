@@ -25,8 +25,9 @@ struct BundleSize {
 
 class Fronts {
  public:
-  // For sheets of one kerf, of which `rooms` are the sizes, kerf added. What fits none of them is left out.
-  Fronts(const CuttingProblem& problem, const Bundles& bundles, std::int64_t kerf,
+  // For sheets of one manner, `like` one of them, of which `rooms` are the sizes, kerf added. What fits none of them is
+  // left out.
+  Fronts(const CuttingProblem& problem, const Bundles& bundles, const SheetKind& like,
          std::vector<std::pair<std::int64_t, std::int64_t>> rooms);
 
   // Narrowest first.
@@ -36,7 +37,7 @@ class Fronts {
   std::vector<Slice> layOut(int bundle, std::int64_t width, std::int64_t height) const;
 
  private:
-  void addPiece(int kind, const PieceKind& piece, std::int64_t kerf);
+  void addPiece(int kind, const PieceKind& piece, const SheetKind& like);
   void addUnions(int bundle);
   void addBeside(int bundle, int part);
   void addAbove(int bundle, int part);

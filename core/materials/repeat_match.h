@@ -11,8 +11,8 @@
 //
 // Cost of an option: the sum of its changes of length, each measure counted once (both sides are one measure, top and
 // bottom another), in whole nanometres. Options are ranked
-//   1. those that neither open another band's corners nor bring a new notice, then those that bring a notice, then
-//      those that open corners;
+//   1. those that neither open another band's corners nor bring a new notice (a band that comes to lie under the frame's
+//      lip, say), then those that bring a notice, then those that open corners;
 //   2. by cost; 3. by how many measures and centrings change; 4. centring untouched first;
 //   5. by their greatest change; 6. in a fixed order: sides, top and bottom, both; this band before the ones inside it.
 // Of options that change the same measures only the best is told. Each has been laid out anew without an error.

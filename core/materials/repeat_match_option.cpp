@@ -111,10 +111,15 @@ std::vector<Message> disturbsOf(const Trial& trial, const LaidOut& laidOut, std:
                                 const MatchOption& option) {
   std::vector<Message> disturbs;
   for (const OtherBand& other : option.others) {
-    if (!other.opened) continue;
-    disturbs.push_back(Message("match.opens-band")
-                           .with("band", laidOut.job.bands[other.band].id)
-                           .with("by", Millimetres{std::fabs(other.after)}));
+    const bool isWorse = std::fabs(other.after) > std::fabs(other.before) + kCloses;
+    if (!isWorse) continue;
+    const std::string& band = laidOut.job.bands[other.band].id;
+    const Millimetres by{std::fabs(other.after)};
+    disturbs.push_back(other.opened ? Message("match.opens-band").with("band", band).with("by", by)
+                                    : Message("match.opens-further")
+                                          .with("band", band)
+                                          .with("by", by)
+                                          .with("was", Millimetres{std::fabs(other.before)}));
   }
   for (const Message& notice : laidOut.newNotices) disturbs.push_back(notice);
   const Grounds was = groundsOf(trial.job().bands[index], trial.layout().bands[index], trial.layout());

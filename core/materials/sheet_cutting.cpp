@@ -90,12 +90,19 @@ Judged judged(const CuttingProblem& problem) {
 
 }  // namespace
 
+bool fits(const WantedPiece& piece, const StockSheet& stock) {
+  StockSheet one = stock;
+  one.quantity = 1;
+  return problemOf({piece}, {one}).tooLarge.empty();
+}
+
 CuttingPlan cutSheets(const std::vector<WantedPiece>& pieces, const std::vector<StockSheet>& stock) {
   const CuttingProblem problem = problemOf(pieces, stock);
   Judged best = judged(problem);
   ENSURE(best.bound <= best.plan.worth);
   CuttingPlan plan;
   plan.exact = best.exact;
+  plan.byPrice = problem.byPrice;
   plan.worth = static_cast<double>(best.plan.worth) / problem.unitsInOne;
   plan.bound = static_cast<double>(best.bound) / problem.unitsInOne;
   plan.unplaced = problem.tooLarge;

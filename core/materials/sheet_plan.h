@@ -1,10 +1,13 @@
 #pragma once
-// How the pieces of a job lie on its stock: pieces that may be cut from the same stock are cut together.
+// How the pieces of a job lie on its stock. This is the one planning: the list of a job's materials, what it lacks and
+// the sheets cut up at the bench all come from it. Pieces that may be cut from the same stock are cut together, each
+// from the sheets that serve it and the way it has to lie on each. The order of the stock changes neither what lacks
+// nor the worth.
 //
 // On a sheet x runs along its width from the left, y along its height from the top, both from the corner of what is
 // left once its margins are trimmed off. Fibres and pattern are kept: a piece whose grain is stated lies with the
-// fibres of the sheet, patterned strips lie along the pattern, all one way and none turned. What a
-// sheet does not state of the two is taken from the other, or from its long side, and a note says so.
+// fibres of each sheet, patterned strips lie along the pattern, all one way and none turned. What a sheet does not
+// state of the two is taken from the other, or from its long side, and a note says so.
 #include <string>
 #include <vector>
 
@@ -27,7 +30,7 @@ struct PieceOnSheet {
 };
 
 struct PlanSheet {
-  std::size_t stock = 0;  // index into the job's stock, after it into the offcuts kept
+  std::size_t stock = 0;  // index into the sheets there
   int number = 1;         // of the sheets of that stock, from 1
   std::vector<PieceOnSheet> pieces;
   std::vector<SheetCut> cuts;  // in the order they are made, after the margins
@@ -37,15 +40,15 @@ struct PlanSheet {
 struct LeftOver {
   std::size_t piece = 0;
   int count = 0;
-  bool tooLarge = false;  // no sheet listed for it would hold it; otherwise there are too few
+  bool tooLarge = false;  // no sheet that serves it would hold it, used up or not; otherwise there are too few
 };
 
 struct StockGroup {
-  std::vector<std::size_t> stock;   // indices into the job's stock, ascending
+  std::vector<std::size_t> stock;   // indices into the sheets there, ascending; no other group takes from them
   std::vector<std::size_t> pieces;  // indices into the cutting list, ascending
   std::vector<PlanSheet> sheets;    // offcuts first, in the order they are cut
   std::vector<LeftOver> unplaced;
-  bool byPrice = false;  // `worth` and `bound` are money; otherwise mm2
+  bool byPrice = false;  // see CuttingPlan: `worth` and `bound` are money; otherwise mm2
   bool exact = false;    // see CuttingPlan
   double worth = 0, bound = 0, gap = 0;
   std::vector<base::Message> notes;
@@ -53,14 +56,11 @@ struct StockGroup {
 
 struct SheetPlan {
   std::vector<StockMatch> matches;  // one a piece of the cutting list
-  // Those with the least choice of stock first: what they take is no longer there for the others.
-  std::vector<StockGroup> groups;
+  std::vector<StockGroup> groups;   // by their first piece
 
   bool isShort() const;  // something was left over
 };
 
-// `kept`: offcuts of earlier work that the shop has, each there once; see matchKept.
-SheetPlan planSheets(const std::vector<CutPiece>& pieces, const std::vector<design::Stock>& stock,
-                     const std::vector<design::Stock>& kept = {});
+SheetPlan planSheets(const std::vector<CutPiece>& pieces, const SheetsThere& there);
 
 }  // namespace core::materials

@@ -27,17 +27,11 @@ std::string sizeName(design::SizeKind kind) {
   return "";
 }
 
-// Some of the pieces, laid out on some of the stock.
-struct Part {
-  std::vector<CutPiece> pieces;
-  std::vector<std::size_t> lines;  // of the pieces
-  SheetPlan plan;
-};
-
 class Reckoning {
  public:
-  Reckoning(const std::vector<CutPiece>& pieces, const std::vector<Stock>& listed, const Having& having)
-      : m_pieces(pieces), m_listed(listed), m_having(having) {}
+  Reckoning(const std::vector<CutPiece>& pieces, const SheetsThere& there, const SheetPlan& plan,
+            const std::vector<OtherStock>& others)
+      : m_pieces(pieces), m_there(there), m_plan(plan), m_others(others) {}
 
   Shortage run(const std::vector<Amount>& amounts, const design::Job& job) {
     sheets();
@@ -47,86 +41,55 @@ class Reckoning {
 
  private:
   void sheets() {
-    Part byList, byShop;
-    const auto matches = matchStock(m_pieces, m_listed);
-    for (std::size_t i = 0; i < m_pieces.size(); ++i) {
-      if (m_pieces[i].use == PieceUse::Glazing) continue;
-      Part& part = matches[i].stock.empty() ? byShop : byList;
-      part.pieces.push_back(m_pieces[i]);
-      part.lines.push_back(m_out.lines.size());
-      ShortLine line;
-      line.id = m_pieces[i].id;
-      line.piece = true;
-      line.of = m_pieces[i].material;
-      line.need = m_pieces[i].count;
-      line.haveKnown = Known::Computed;
-      m_out.lines.push_back(std::move(line));
-    }
-    std::vector<Stock> offcuts = m_having.offcuts;
-    lay(byList, m_listed, offcuts, ShortFrom::Listed);
-    lay(byShop, m_having.sheets, offcuts, ShortFrom::Shop);
-  }
-
-  // Lays the part out and takes the offcuts it used from those that are left.
-  void lay(Part& part, const std::vector<Stock>& stock, std::vector<Stock>& offcuts, ShortFrom from) {
-    if (part.pieces.empty()) return;
-    part.plan = planSheets(part.pieces, stock, offcuts);
-    std::vector<int> lacking(part.pieces.size(), 0);
-    std::vector<bool> tooLarge(part.pieces.size(), false);
-    std::set<std::size_t> used;
+    std::vector<LeftOver> lacking(m_pieces.size());
     std::map<std::size_t, int> taken;
-    for (const StockGroup& group : part.plan.groups) {
-      for (const LeftOver& left : group.unplaced) {
-        lacking[left.piece] += left.count;
-        tooLarge[left.piece] = left.tooLarge;
-      }
-      for (const PlanSheet& sheet : group.sheets) {
-        if (sheet.stock < stock.size()) {
-          ++taken[sheet.stock];
-        } else {
-          used.insert(sheet.stock - stock.size());
-        }
-      }
+    for (const StockGroup& group : m_plan.groups) {
+      for (const LeftOver& left : group.unplaced) lacking[left.piece] = left;
+      for (const PlanSheet& sheet : group.sheets) ++taken[sheet.stock];
     }
-    for (std::size_t i = 0; i < part.pieces.size(); ++i) {
-      settle(m_out.lines[part.lines[i]], part, i, stock, offcuts, lacking[i], tooLarge[i], from);
+    for (std::size_t i = 0; i < m_pieces.size(); ++i) {
+      if (m_pieces[i].use != PieceUse::Glazing) piece(i, lacking[i]);
     }
-    for (const auto& [index, count] : taken) m_out.taken.push_back({stock[index].id, from, count});
-    std::vector<Stock> left;
-    for (std::size_t i = 0; i < offcuts.size(); ++i) {
-      if (!used.contains(i)) left.push_back(offcuts[i]);
+    for (const auto& [index, count] : taken) {
+      if (m_there.isKept(index)) continue;
+      const ShortFrom from = m_there.isListed(index) ? ShortFrom::Listed : ShortFrom::Shop;
+      m_out.taken.push_back({m_there.at(index).id, from, count});
     }
-    offcuts = std::move(left);
   }
 
-  void settle(ShortLine& line, const Part& part, std::size_t index, const std::vector<Stock>& stock,
-              const std::vector<Stock>& offcuts, int lacking, bool tooLarge, ShortFrom from) const {
-    const CutPiece& piece = part.pieces[index];
-    const StockMatch& match = part.plan.matches[index];
+  void piece(std::size_t index, const LeftOver& left) {
+    const CutPiece& piece = m_pieces[index];
+    const StockMatch& match = m_plan.matches[index];
+    ShortLine line;
+    line.id = piece.id;
+    line.piece = true;
+    line.of = piece.material;
+    line.need = piece.count;
+    line.haveKnown = Known::Computed;
     line.notes = match.notes;
     if (match.stock.empty()) {
-      const bool listed = anyOf(m_listed, kindOf(piece)) || anyOf(m_having.sheets, kindOf(piece));
-      line.from = listed ? ShortFrom::Nothing : ShortFrom::Unlisted;
-      if (!listed) return;
-      line.have = 0;
-      line.lack = line.need;
-      return;
+      const bool isListed = anyOf(m_there.listed, kindOf(piece)) || anyOf(m_there.shop, kindOf(piece));
+      line.from = isListed ? ShortFrom::Nothing : ShortFrom::Unlisted;
+      if (isListed) {
+        line.have = 0;
+        line.lack = line.need;
+      }
+    } else {
+      line.from = m_there.isListed(match.stock.front()) ? ShortFrom::Listed : ShortFrom::Shop;
+      for (const std::size_t i : match.stock) line.stock.push_back(m_there.at(i).id);
+      line.have = line.need - left.count;
+      line.lack = left.count;
+      if (left.count > 0 && left.tooLarge) line.notes.push_back(Message("shortage.too-large"));
+      if (left.count > 0 && line.from == ShortFrom::Listed) noteShop(line, piece);
     }
-    line.from = from;
-    for (const std::size_t i : match.stock) {
-      line.stock.push_back(i < stock.size() ? stock[i].id : offcuts[i - stock.size()].id);
-    }
-    line.have = line.need - lacking;
-    line.lack = lacking;
-    if (lacking > 0 && tooLarge) line.notes.push_back(Message("shortage.too-large"));
-    if (lacking > 0 && from == ShortFrom::Listed) noteShop(line, piece);
+    m_out.lines.push_back(std::move(line));
   }
 
   // The file's own stock does not suffice: what the shop has of the same is said, and not used unasked.
   void noteShop(ShortLine& line, const CutPiece& piece) const {
-    const auto match = matchStock({piece}, m_having.sheets).front();
+    const auto match = matchStock({piece}, m_there.shop).front();
     std::int64_t sheets = 0;
-    for (const std::size_t i : match.stock) sheets += m_having.sheets[i].quantity.value_or(0);
+    for (const std::size_t i : match.stock) sheets += m_there.shop[i].quantity.value_or(0);
     if (sheets > 0) line.notes.push_back(Message("shortage.shop-has").with("count", sheets));
   }
 
@@ -139,7 +102,7 @@ class Reckoning {
     std::set<std::string> names;
     double there = 0;
     bool ofKind = false, unweighed = false;
-    for (const Having::Other& other : m_having.others) {
+    for (const OtherStock& other : m_others) {
       if (other.kind != amount.kind) continue;
       ofKind = true;
       const bool named = amount.kind == AmountKind::Size || amount.kind == AmountKind::Paint;
@@ -176,8 +139,9 @@ class Reckoning {
   }
 
   const std::vector<CutPiece>& m_pieces;
-  const std::vector<Stock>& m_listed;
-  const Having& m_having;
+  const SheetsThere& m_there;
+  const SheetPlan& m_plan;
+  const std::vector<OtherStock>& m_others;
   std::map<std::vector<std::string>, double> m_taken;  // by the stock it is taken from
   Shortage m_out;
 };
@@ -188,9 +152,9 @@ bool Shortage::isShort() const {
   return std::any_of(lines.begin(), lines.end(), [](const ShortLine& line) { return line.lack && *line.lack > 0; });
 }
 
-Shortage shortageOf(const std::vector<CutPiece>& pieces, const std::vector<Stock>& listed,
-                    const std::vector<Amount>& amounts, const design::Job& job, const Having& having) {
-  return Reckoning(pieces, listed, having).run(amounts, job);
+Shortage shortageOf(const std::vector<CutPiece>& pieces, const SheetsThere& there, const SheetPlan& plan,
+                    const std::vector<Amount>& amounts, const design::Job& job, const std::vector<OtherStock>& others) {
+  return Reckoning(pieces, there, plan, others).run(amounts, job);
 }
 
 }  // namespace core::materials

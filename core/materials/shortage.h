@@ -1,9 +1,6 @@
 #pragma once
 // What a job needs beside what there is: told while the job is being designed. The needs are the cutting list's and
-// the amounts' own, the sheets are laid out by the same plan as everywhere; nothing is computed a second way.
-//
-// What the job's file lists counts first: its stock serves every piece that matches it, as it always has. The shop's
-// stock serves the pieces that the file lists nothing for, and everything that is not counted in sheets.
+// the amounts' own, the sheets are those of the plan the job is cut by; nothing is computed a second way.
 #include <optional>
 #include <string>
 #include <vector>
@@ -18,19 +15,14 @@ namespace core::materials {
 // Where a number comes from.
 enum class Known { Entered, Computed };
 
-// What the shop has, as the maker entered it.
-struct Having {
-  std::vector<design::Stock> sheets;   // each with an id that names it and a quantity
-  std::vector<design::Stock> offcuts;  // kept from earlier work, each there once
-  struct Other {
-    std::string id;
-    AmountKind kind = AmountKind::Paste;
-    // The colour, or methylCellulose, starch, water, oil; of leaf and paste whatever the maker calls it.
-    std::string name;
-    // Whole leaves or millilitres; nothing where it is measured in grams: no density is ever supposed.
-    std::optional<double> amount;
-  };
-  std::vector<Other> others;
+// What the shop has that is not counted in sheets, as the maker entered it.
+struct OtherStock {
+  std::string id;
+  AmountKind kind = AmountKind::Paste;
+  // The colour, or methylCellulose, starch, water, oil; of leaf and paste whatever the maker calls it.
+  std::string name;
+  // Whole leaves or millilitres; nothing where it is measured in grams: no density is ever supposed.
+  std::optional<double> amount;
 };
 
 enum class ShortFrom {
@@ -67,9 +59,9 @@ struct Shortage {
   bool isShort() const;            // something is known to lack
 };
 
-// `pieces`: what is still to be cut, see stillToCut. Glazing is bought cut to size and left out. `listed`: the stock of
-// the job's file, less what of it is cut up.
-Shortage shortageOf(const std::vector<CutPiece>& pieces, const std::vector<design::Stock>& listed,
-                    const std::vector<Amount>& amounts, const design::Job& job, const Having& having);
+// `pieces`: what is still to be cut, see stillToCut; `plan` is theirs, from the sheets there. Glazing is bought cut to
+// size and left out.
+Shortage shortageOf(const std::vector<CutPiece>& pieces, const SheetsThere& there, const SheetPlan& plan,
+                    const std::vector<Amount>& amounts, const design::Job& job, const std::vector<OtherStock>& others);
 
 }  // namespace core::materials

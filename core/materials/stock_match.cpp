@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 
 #include "core/base/text.h"
 
@@ -142,23 +143,67 @@ bool serves(const Stock& offcut, const CutPiece& piece, const StockMatch& match,
   return offcut.kind == StockKind::Board && servesBoard(offcut, piece, match, stock);
 }
 
-}  // namespace
+// Named one by one, so that a new member does not go unnoticed.
+auto saidOf(const Stock& stock) {
+  const auto& [place, id, kind, width, height, thickness, material, grain, pattern, margin, kerf, quantity, price,
+               offcut] = stock;
+  static_cast<void>(place);
+  return std::tie(id, kind, width, height, thickness, material, grain, pattern, margin, kerf, quantity, price, offcut);
+}
 
-void matchKept(std::vector<StockMatch>& matches, const std::vector<CutPiece>& pieces, const std::vector<Stock>& stock,
-               const std::vector<Stock>& kept) {
+void addKept(std::vector<StockMatch>& matches, const std::vector<CutPiece>& pieces, const std::vector<Stock>& stock,
+             const std::vector<Stock>& kept) {
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     StockMatch& match = matches[i];
-    const StockMatch listed = match;
+    const StockMatch before = match;
     for (std::size_t k = 0; k < kept.size(); ++k) {
-      if (serves(kept[k], pieces[i], listed, stock)) match.stock.push_back(stock.size() + k);
+      if (serves(kept[k], pieces[i], before, stock)) match.stock.push_back(stock.size() + k);
     }
     if (match.by != MatchedBy::Nothing || match.stock.empty()) continue;
     match.by = pieces[i].ofPaper() || !pieces[i].material.empty() ? MatchedBy::Material : MatchedBy::Thickness;
   }
 }
 
+}  // namespace
+
+bool operator==(const SheetsThere& a, const SheetsThere& b) {
+  const auto areAlike = [](const std::vector<Stock>& one, const std::vector<Stock>& other) {
+    return std::equal(one.begin(), one.end(), other.begin(), other.end(),
+                      [](const Stock& x, const Stock& y) { return saidOf(x) == saidOf(y); });
+  };
+  return areAlike(a.listed, b.listed) && areAlike(a.shop, b.shop) && areAlike(a.kept, b.kept);
+}
+
+const Stock& SheetsThere::at(std::size_t index) const {
+  if (index < listed.size()) return listed[index];
+  index -= listed.size();
+  return index < shop.size() ? shop[index] : kept.at(index - shop.size());
+}
+
 std::vector<StockMatch> matchStock(const std::vector<CutPiece>& pieces, const std::vector<Stock>& stock) {
   return Matcher(pieces, stock).run();
+}
+
+std::vector<StockMatch> matchSheets(const std::vector<CutPiece>& pieces, const SheetsThere& there) {
+  std::vector<StockMatch> matches = matchStock(pieces, there.listed);
+  std::vector<CutPiece> unlisted;
+  std::vector<std::size_t> origin;
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    if (!matches[i].stock.empty()) continue;
+    unlisted.push_back(pieces[i]);
+    origin.push_back(i);
+  }
+  std::vector<StockMatch> byShop = matchStock(unlisted, there.shop);
+  for (std::size_t i = 0; i < origin.size(); ++i) {
+    StockMatch& match = matches[origin[i]];
+    match.by = byShop[i].by;
+    for (const std::size_t sheet : byShop[i].stock) match.stock.push_back(there.listed.size() + sheet);
+    match.notes.insert(match.notes.end(), byShop[i].notes.begin(), byShop[i].notes.end());
+  }
+  std::vector<Stock> stock = there.listed;
+  stock.insert(stock.end(), there.shop.begin(), there.shop.end());
+  addKept(matches, pieces, stock, there.kept);
+  return matches;
 }
 
 std::string_view name(MatchedBy by) {

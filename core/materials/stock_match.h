@@ -6,6 +6,10 @@
 // names no material, that one, with a note. Board: stock of the same thickness, and of the same material where the
 // piece names one; or else stock that states no thickness, as long as what it would serve is all of one thickness.
 // Backing takes stock of its very thickness alone; glazing is never cut from stock.
+//
+// Offcuts kept in the shop serve beside that, never in place of it: of the very material, and of the very thickness for
+// board. A board that names no material takes only offcuts of the material of the stock that serves it, or any where
+// none does.
 #include <cstddef>
 #include <string_view>
 #include <vector>
@@ -17,21 +21,32 @@ namespace core::materials {
 
 enum class MatchedBy { Nothing, Material, Id, OnlyPaper, Thickness, NoThickness };
 
+// The sheets there are to cut from. Indices count through the three, one after the other.
+struct SheetsThere {
+  // By the job's file, less what of it is cut up. What it lists is what the pieces it serves are cut from.
+  std::vector<design::Stock> listed = {};
+  std::vector<design::Stock> shop = {};  // the shop's own: for the pieces the file lists nothing for
+  std::vector<design::Stock> kept = {};  // offcuts of earlier work, each there once
+
+  std::size_t size() const { return listed.size() + shop.size() + kept.size(); }
+  const design::Stock& at(std::size_t index) const;
+  bool isListed(std::size_t index) const { return index < listed.size(); }
+  bool isKept(std::size_t index) const { return index >= listed.size() + shop.size(); }
+  // Where in a file the stock stands aside.
+  friend bool operator==(const SheetsThere& a, const SheetsThere& b);
+};
+
 struct StockMatch {
   MatchedBy by = MatchedBy::Nothing;
-  std::vector<std::size_t> stock;    // indices into the job's stock, ascending
+  std::vector<std::size_t> stock;    // indices into the stock, ascending
   std::vector<base::Message> notes;  // what the maker should look at
 };
 
-// One match a piece, in their order.
-std::vector<StockMatch> matchStock(const std::vector<CutPiece>& pieces, const std::vector<design::Stock>& stock);
+// One match a piece, in their order, with indices into the sheets there.
+std::vector<StockMatch> matchSheets(const std::vector<CutPiece>& pieces, const SheetsThere& there);
 
-// Adds to each match the offcuts kept in the shop that serve its piece, by index after the job's stock: of the very
-// material, and of the very thickness for board. A board that names no material takes only what is of the material of
-// its stock on the job's list, or any where the list has none. Offcuts never take the job's own stock away from a
-// piece. Requires one match a piece.
-void matchKept(std::vector<StockMatch>& matches, const std::vector<CutPiece>& pieces,
-               const std::vector<design::Stock>& stock, const std::vector<design::Stock>& kept);
+// The same with stock of one origin.
+std::vector<StockMatch> matchStock(const std::vector<CutPiece>& pieces, const std::vector<design::Stock>& stock);
 
 std::string_view name(MatchedBy by);  // "nothing", "material", "id", "only-paper", "thickness", "no-thickness"
 

@@ -80,7 +80,8 @@ class Bounding {
       if (values[i] == 0 || m_counts[i] == 0 || !fits(piece, sheet)) continue;
       areAreas = areAreas && values[i] == m_areas[i];
       room += values[i] * m_counts[i];
-      pieces.push_back({piece.width, piece.height, piece.mayTurn, values[i]});
+      const auto lies = lying(piece, sheet);
+      pieces.push_back({lies->width, lies->height, lies->mayTurn, values[i]});
     }
     if (areAreas) room = std::min(room, m_rooms[t]);
     if (!isTable || room == 0 || m_tables >= kMostTables) return room;
@@ -188,18 +189,19 @@ class Bounding {
   }
 
   bool canShare(std::size_t a, std::size_t b) const {
-    const PieceKind& first = m_problem.pieces[a];
-    const PieceKind& second = m_problem.pieces[b];
     for (std::size_t t = 0; t < m_kerfs.size(); ++t) {
+      const auto first = lying(m_problem.pieces[a], m_problem.sheets[t]);
+      const auto second = lying(m_problem.pieces[b], m_problem.sheets[t]);
+      if (!first || !second) continue;
       const std::int64_t width = m_problem.sheets[t].width;
       const std::int64_t height = m_problem.sheets[t].height;
       for (const bool turnFirst : {false, true}) {
         for (const bool turnSecond : {false, true}) {
-          if ((turnFirst && !first.mayTurn) || (turnSecond && !second.mayTurn)) continue;
-          const std::int64_t w1 = turnFirst ? first.height : first.width;
-          const std::int64_t h1 = turnFirst ? first.width : first.height;
-          const std::int64_t w2 = turnSecond ? second.height : second.width;
-          const std::int64_t h2 = turnSecond ? second.width : second.height;
+          if ((turnFirst && !first->mayTurn) || (turnSecond && !second->mayTurn)) continue;
+          const std::int64_t w1 = turnFirst ? first->height : first->width;
+          const std::int64_t h1 = turnFirst ? first->width : first->height;
+          const std::int64_t w2 = turnSecond ? second->height : second->width;
+          const std::int64_t h2 = turnSecond ? second->width : second->height;
           if (w1 + m_kerfs[t] + w2 <= width && std::max(h1, h2) <= height) return true;
           if (h1 + m_kerfs[t] + h2 <= height && std::max(w1, w2) <= width) return true;
         }

@@ -27,7 +27,7 @@ void checkMaterials(const core::design::Design& design) {
     for (const auto& id : amount.figures) ENSURE(design.figures.find(id) != nullptr);
   }
   if (pieces.size() > kMostPieces) return;
-  const SheetPlan plan = planSheets(pieces, design.job.stock);
+  const SheetPlan plan = planSheets(pieces, {design.job.stock});
   int found = 0;
   for (std::size_t i = 0; i < pieces.size(); ++i) wanted += plan.matches[i].stock.empty() ? 0 : pieces[i].count;
   for (const StockGroup& group : plan.groups) {

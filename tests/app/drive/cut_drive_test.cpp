@@ -11,6 +11,9 @@ using tests::textOf;
 
 namespace {
 
+const char* const kChart = "Pilot's chart of the outer bar";
+const char* const kHeron = "Heron at low water, linocut";
+
 // To another screen, which is deaf for a moment.
 void goTo(DrivenBench& bench, const std::string& legend, const char* screen) {
   bench.press(legend);
@@ -38,4 +41,70 @@ TEST_CASE("a sheet is cut up by touch, its offcuts are kept, and it is taken bac
   CHECK(bench.payloads("Undone").size() == 1);
   goTo(bench, "Back", "job");
   goTo(bench, "Done", "bench");
+}
+
+TEST_CASE("boards entered at the desk are cut up for a piece whose file lists none", "[touch]") {
+  DrivenBench bench(QString::fromLatin1(PROJECT_ROOT "/recipes/jobs/heron.job.json"));
+  bench.letGuardPass();
+  goTo(bench, "More", "more");
+  goTo(bench, "Jobs", "jobs");
+  goTo(bench, "Desk", "pieces");
+  goTo(bench, kHeron, "piece");
+  goTo(bench, "Cut sheets", "cutting");
+  CHECK(textOf(bench.state(), "cutting").find("No sheet to cut from") == 0);
+  goTo(bench, "Back", "piece");
+  goTo(bench, "Back", "pieces");
+  goTo(bench, "Materials", "stock");
+  bench.press("Into stock");
+  bench.press("width");
+  // 1/16 in, as the heron's boards are.
+  for (const char* measure : {"815", "1120", "1.5875"}) {
+    for (const char* digit = measure; *digit != 0; ++digit) bench.press(std::string(1, *digit));
+    bench.press("Enter");
+  }
+  bench.press("Back");
+  bench.press("Keep it");
+  goTo(bench, "Pieces", "pieces");
+  goTo(bench, kHeron, "piece");
+  goTo(bench, "Cut sheets", "cutting");
+  CHECK(textOf(bench.state(), "cutting").find("No sheet to cut from") == std::string::npos);
+  for (int page = 0; page < 12 && bench.payloads("SheetCut").empty(); ++page) bench.press("Done");
+  const auto cut = bench.payloads("SheetCut");
+  REQUIRE(cut.size() == 1);
+  CHECK(cut[0].find("pieces")->find("board.top") != nullptr);
+  // There was one sheet, and it is cut: the rest, and the middle board, lack what they come from.
+  CHECK(textOf(bench.state(), "cutting").find("Nothing in stock serves these") != std::string::npos);
+  goTo(bench, "Back", "piece");
+}
+
+TEST_CASE("Back from a sheet leads to where it was asked for, whichever piece it is of", "[touch]") {
+  DrivenBench bench(QStringList{QString::fromLatin1(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json"),
+                                QString::fromLatin1(PROJECT_ROOT "/recipes/jobs/heron.job.json")});
+  bench.letGuardPass();
+  goTo(bench, "More", "more");
+  goTo(bench, "Jobs", "jobs");
+  goTo(bench, "Desk", "pieces");
+  const auto pieceAndBack = [&](const char* title) {
+    goTo(bench, title, "piece");
+    goTo(bench, "Cut sheets", "cutting");
+    goTo(bench, "Back", "piece");
+    CHECK(textOf(bench.state(), "pieceChosen") == title);
+    goTo(bench, "Back", "pieces");
+  };
+  pieceAndBack(kChart);
+  pieceAndBack(kHeron);
+  goTo(bench, kHeron, "piece");
+  goTo(bench, "To the bench", "bench");
+  goTo(bench, "More", "more");
+  goTo(bench, "Jobs", "jobs");
+  for (const char* title : {kChart, kHeron}) {
+    goTo(bench, title, "job");
+    goTo(bench, "Cut sheets", "cutting");
+    goTo(bench, "Back", "job");
+    CHECK(textOf(bench.state(), "jobChosen") == title);
+    goTo(bench, "Back", "jobs");
+  }
+  // From the bench's list to one piece, then at the desk to the other.
+  goTo(bench, "Desk", "pieces");
+  pieceAndBack(kChart);
 }

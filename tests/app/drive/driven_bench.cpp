@@ -8,12 +8,15 @@ namespace tests {
 
 using core::base::Value;
 
-DrivenBench::DrivenBench(const QString& job, int width, int height) {
+DrivenBench::DrivenBench(const QString& job, int width, int height)
+    : DrivenBench(job.isEmpty() ? QStringList() : QStringList{job}, width, height) {}
+
+DrivenBench::DrivenBench(const QStringList& jobs, int width, int height) {
   const QString socket = m_folder.filePath(QStringLiteral("bench"));
   m_process.setProcessChannelMode(QProcess::ForwardedErrorChannel);
   QStringList arguments = {m_folder.filePath(QStringLiteral("record.sqlite")), socket, QString::number(width),
                            QString::number(height)};
-  if (!job.isEmpty()) arguments << job;
+  arguments << jobs;
   m_process.start(QStringLiteral(TEST_BENCH), arguments);
   REQUIRE(m_process.waitForStarted());
   REQUIRE(m_process.waitForReadyRead(30'000));

@@ -15,6 +15,8 @@ class DrivenBench {
  public:
   // Starts the bench on one job, or on none (""); fails the test where it does not come up.
   explicit DrivenBench(const QString& job, int width = 1280, int height = 800);
+  // The same on several jobs.
+  explicit DrivenBench(const QStringList& jobs, int width = 1280, int height = 800);
   ~DrivenBench();
 
   core::base::Value state();

@@ -60,6 +60,10 @@ std::string stateOf(const app::face::Face& face, app::viewmodels::Desk& desk) {
   state.set("design", Value::text(desk.design().id()));
   state.set("dragged", Value::text(desk.design().dragged().toStdString()));
   state.set("toll", Value::text(desk.design().comesTo().toStdString()));
+  state.set("jobChosen", Value::text(desk.jobs().chosenTitle().toStdString()));
+  state.set("pieceChosen", Value::text(desk.pieces().chosenTitle().toStdString()));
+  state.set("cutting",
+            Value::text((desk.cutting().heading() + QLatin1Char('\n') + desk.cutting().said()).toStdString()));
   state.set("keys", std::move(keys));
   return core::base::writeJson(state, 0);
 }

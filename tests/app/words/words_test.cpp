@@ -1,6 +1,8 @@
 #include "app/words/words.h"
 
+#include <cmath>
 #include <limits>
+#include <random>
 #include <set>
 
 #include "app/words/catalogue.h"
@@ -29,6 +31,44 @@ TEST_CASE("lengths in a sentence follow the units asked for") {
                               .with("by", Millimetres{6.35});
   CHECK(said(message) == "\"a\" and \"b\" overlap by 6.4 mm");
   CHECK(said(message, UnitSystem::Inches) == "\"a\" and \"b\" overlap by 1/4 in");
+}
+
+TEST_CASE("a sentence that says a length changes shows that it does, in either unit, however little it is") {
+  const auto change = [](double was, double now, UnitSystem units) {
+    return said(Message("match.width")
+                    .with("band", std::string("reed"))
+                    .with("was", Millimetres{was})
+                    .with("now", Millimetres{now}),
+                units);
+  };
+  CHECK(change(9.5, 9.6, UnitSystem::Millimetres) == "band reed: 9.6 mm wide instead of 9.5 mm");
+  CHECK(change(9.5, 9.52, UnitSystem::Millimetres) == "band reed: 9.52 mm wide instead of 9.50 mm");
+  CHECK(change(9.525, 9.65, UnitSystem::Inches) == "band reed: 0.380 in wide instead of 0.375 in");
+  std::mt19937 random(20'260'901);
+  for (int i = 0; i < 2000; ++i) {
+    const double was = static_cast<double>(random() % 40'000'000) / 1e6;
+    const double now = was + std::pow(10.0, -static_cast<int>(random() % 7));
+    for (const UnitSystem units : {UnitSystem::Millimetres, UnitSystem::Inches}) {
+      const std::string text = change(was, now, units);
+      const auto number = [&](const char* before, const char* after) {
+        const auto from = text.find(before) + std::string(before).size();
+        const std::string found = text.substr(from, after == nullptr ? std::string::npos : text.find(after) - from);
+        return found.rfind("\u2248 ", 0) == 0 ? found.substr(4) : found;
+      };
+      INFO(text);
+      CHECK(number(": ", " wide") != number("instead of ", nullptr));
+    }
+  }
+}
+
+TEST_CASE("a length that is more than nothing is not shown as nothing") {
+  const auto wider = [](double by, UnitSystem units) {
+    return said(Message("match.border-sides-wider").with("by", Millimetres{by}), units);
+  };
+  CHECK(wider(0.04, UnitSystem::Millimetres) == "left and right borders each 0.04 mm wider");
+  CHECK(wider(0.1, UnitSystem::Inches) == "left and right borders each 0.004 in wider");
+  // The rounding of a sum is no length.
+  CHECK(wider(1e-9, UnitSystem::Millimetres) == "left and right borders each 0.0 mm wider");
 }
 
 TEST_CASE("a message without words is shown as it is, never lost") {

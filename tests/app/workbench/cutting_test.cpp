@@ -20,7 +20,7 @@ std::unique_ptr<app::stores::SqliteEventStore> openIn(const QTemporaryDir& folde
 }
 
 Cutting cuttingAt(const Bench& bench, const std::string& job) {
-  return cuttingOf(job, *bench.work.job(job)->design, bench.work.shop().onHand);
+  return cuttingOf(job, *bench.work.job(job)->design, bench.work.shop());
 }
 
 int pieceCount(const Cutting& cutting) {
@@ -45,7 +45,7 @@ int cutEverything(Bench& bench, const std::string& job) {
     if (sheet == nullptr) return fresh;
     const int before = pieceCount(cutting);
     const int onIt = static_cast<int>(sheet->pieces.size());
-    if (!cutting.stock[sheet->stock].offcut) ++fresh;
+    if (!cutting.there.at(sheet->stock).offcut) ++fresh;
     REQUIRE(bench.work.askShop(cutOf(cutting, *sheet, true)).id.empty());
     CHECK(pieceCount(cuttingAt(bench, job)) == before - onIt);
   }
@@ -103,7 +103,7 @@ TEST_CASE("a sheet listed once is not cut twice") {
   REQUIRE(bench.work.askShop(cut).id.empty());
   const Cutting cutting = cuttingAt(bench, job);
   for (const auto& group : cutting.plan.groups) {
-    for (const auto& sheet : group.sheets) CHECK(cutting.stock[sheet.stock].id != "wave-end");
+    for (const auto& sheet : group.sheets) CHECK(cutting.there.at(sheet.stock).id != "wave-end");
   }
   REQUIRE(bench.work.askShop(core::intents::UndoInShop{bench.work.lastIntentId()}).id.empty());
   CHECK(bench.work.shop().onHand.cut.empty());

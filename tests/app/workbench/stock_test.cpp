@@ -1,6 +1,8 @@
 // Stock entered at the bench, on the real store and through a restart.
 #include <QTemporaryDir>
 
+#include <map>
+
 #include "app/stores/sqlite_event_store.h"
 #include "app/workbench/cutting.h"
 #include "app/workbench/shortage.h"
@@ -85,7 +87,6 @@ TEST_CASE("what the job lists is cut from what it lists, whatever the shop has")
   Bench bench(*store, store->deviceId());
   const std::string job = bench.takeIn(demoJob());
   const auto& design = *bench.work.job(job)->design;
-  const std::size_t listed = design.job.stock.size();
   core::intents::StockEntry board;
   board.name = "cotton";
   board.quantity = 3;
@@ -93,5 +94,52 @@ TEST_CASE("what the job lists is cut from what it lists, whatever the shop has")
   board.height = core::units::Length::wholeMillimetres(1120);
   board.thickness = core::units::Length::nanometres(1'500'000);
   REQUIRE(bench.work.askShop(core::intents::EnterStock{board}).id.empty());
-  CHECK(app::workbench::cuttingOf(job, design, bench.work.shop()).stock.size() == listed);
+  const auto cutting = app::workbench::cuttingOf(job, design, bench.work.shop());
+  for (const auto& match : cutting.plan.matches) {
+    for (const std::size_t i : match.stock) CHECK(cutting.there.isListed(i));
+  }
+}
+
+TEST_CASE("whatever is entered in the shop, the cutting and what a design is told it lacks agree") {
+  QTemporaryDir folder;
+  const auto store = openIn(folder);
+  Bench bench(*store, store->deviceId());
+  // The heron's boards are 1/16, 3/32 and 1/16 in.
+  const std::string job = bench.takeIn(demoJob("heron"));
+  const auto& design = *bench.work.job(job)->design;
+  const auto enter = [&](std::int64_t thickness, std::int64_t sheets, int width, int height) {
+    core::intents::StockEntry board;
+    board.name = "cotton";
+    board.quantity = sheets;
+    board.width = core::units::Length::wholeMillimetres(width);
+    board.height = core::units::Length::wholeMillimetres(height);
+    board.thickness = core::units::Length::nanometres(thickness);
+    REQUIRE(bench.work.askShop(core::intents::EnterStock{board}).id.empty());
+  };
+  const auto check = [&] {
+    const auto cutting = app::workbench::cuttingOf(job, design, bench.work.shop());
+    std::map<std::string, int> given;
+    for (const auto& group : cutting.plan.groups) {
+      for (const auto& sheet : group.sheets) {
+        for (const auto& placed : sheet.pieces) ++given[cutting.pieces[placed.piece].id];
+      }
+    }
+    int boards = 0;
+    for (const auto& line : app::workbench::shortageOf(job, design, bench.work.shop()).lines) {
+      if (!line.piece) continue;
+      INFO(line.id);
+      if (line.have) CHECK(*line.have == given[line.id]);
+      if (line.id.rfind("board", 0) == 0) boards += given[line.id];
+    }
+    return boards;
+  };
+  CHECK(check() == 0);
+  enter(1'587'500, 1, 815, 560);
+  CHECK(check() == 1);
+  enter(2'381'250, 1, 60, 60);  // too small for the middle board
+  CHECK(check() == 1);
+  enter(1'587'500, 1, 815, 1120);
+  CHECK(check() == 2);
+  enter(2'381'250, 2, 815, 1120);
+  CHECK(check() == 3);
 }

@@ -13,7 +13,8 @@ int wholeMm(Length length) { return static_cast<int>(length.inNanometres() / 1'0
 
 class Counting {
  public:
-  explicit Counting(const CuttingTask& task) : m_task(task), m_used(task.stock.size(), 0) {
+  Counting(const CuttingTask& task, const WaysOn& waysOn)
+      : m_task(task), m_waysOn(waysOn), m_used(task.stock.size(), 0) {
     for (const StockSheet& stock : task.stock) m_areAllPriced = m_areAllPriced && (stock.offcut || stock.price);
     m_best.unplaced = static_cast<int>(task.pieces.size()) + 1;
     assign(0);
@@ -69,6 +70,7 @@ class Counting {
 
   bool holds(const Opened& sheet) {
     const StockSheet& stock = m_task.stock[sheet.stock];
+    m_stock = sheet.stock;
     return holds(wholeMm(stock.width - 2 * stock.margin), wholeMm(stock.height - 2 * stock.margin), wholeMm(stock.kerf),
                  sheet.pieces);
   }
@@ -77,7 +79,7 @@ class Counting {
     if (pieces == 0) return true;
     if (width <= 0 || height <= 0) return false;
     if ((pieces & (pieces - 1)) == 0) return holdsOne(width, height, pieces);
-    const auto [known, isFresh] = m_known.emplace(std::make_tuple(width, height, kerf, pieces), false);
+    const auto [known, isFresh] = m_known[m_stock].emplace(std::make_tuple(width, height, kerf, pieces), false);
     if (!isFresh) return known->second;
     bool can = false;
     for (unsigned share = (pieces - 1) & pieces; share != 0 && !can; share = (share - 1) & pieces) {
@@ -88,29 +90,45 @@ class Counting {
         can = holds(width, at, kerf, share) && holds(width, height - at - kerf, kerf, pieces & ~share);
       }
     }
-    m_known[{width, height, kerf, pieces}] = can;
+    m_known[m_stock][{width, height, kerf, pieces}] = can;
     return can;
   }
 
   bool holdsOne(int width, int height, unsigned pieces) const {
     std::size_t index = 0;
     while ((pieces >> index) != 1) ++index;
-    const WantedPiece& piece = m_task.pieces[index];
-    const int w = wholeMm(piece.width);
-    const int h = wholeMm(piece.height);
-    return (w <= width && h <= height) || (piece.mayTurn && h <= width && w <= height);
+    const auto ways = m_waysOn(index, m_stock);
+    return std::any_of(ways.begin(), ways.end(),
+                       [&](const auto& way) { return way.first <= width && way.second <= height; });
   }
 
   const CuttingTask& m_task;
+  const WaysOn& m_waysOn;
   std::vector<int> m_used;
   bool m_areAllPriced = true;
   std::vector<Opened> m_opened;
   BestCutting m_current, m_best;
-  std::map<std::tuple<int, int, int, unsigned>, bool> m_known;
+  std::size_t m_stock = 0;                                                             // that is being cut
+  std::map<std::size_t, std::map<std::tuple<int, int, int, unsigned>, bool>> m_known;  // of each stock
 };
 
 }  // namespace
 
-BestCutting countedOut(const CuttingTask& task) { return Counting(task).best(); }
+BestCutting countedOut(const CuttingTask& task, const WaysOn& waysOn) { return Counting(task, waysOn).best(); }
+
+BestCutting countedOut(const CuttingTask& task) {
+  return countedOut(task, [&](std::size_t piece, std::size_t stock) {
+    const WantedPiece& one = task.pieces[piece];
+    const StockSheet& sheet = task.stock[stock];
+    std::vector<std::pair<int, int>> ways;
+    if (!serves(sheet, one)) return ways;
+    const int width = wholeMm(one.width);
+    const int height = wholeMm(one.height);
+    const bool isTurned = one.withFibres && sheet.fibresUpright;
+    if (!isTurned) ways.emplace_back(width, height);
+    if (isTurned || one.mayTurn) ways.emplace_back(height, width);
+    return ways;
+  });
+}
 
 }  // namespace tests

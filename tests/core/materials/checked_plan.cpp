@@ -91,16 +91,30 @@ std::string faultOfSheet(const CuttingTask& task, const CutSheet& sheet) {
   }
   if (!(counted == usable)) return "areas do not make the sheet";
   for (const PlacedPiece& piece : sheet.pieces) {
-    if (piece.turned && !task.pieces[piece.piece].mayTurn) return "a piece turned against its grain";
+    const WantedPiece& wanted = task.pieces[piece.piece];
+    if (!serves(stock, wanted)) return "a piece on a sheet that does not serve it";
+    if (!wanted.mayTurn && piece.turned != (wanted.withFibres && stock.fibresUpright))
+      return "a piece against its grain";
   }
   return "";
 }
 
-bool fits(const WantedPiece& piece, const StockSheet& stock) {
+bool hasRoom(WantedPiece piece, const StockSheet& stock) {
+  if (!serves(stock, piece)) return false;
+  if (piece.withFibres && stock.fibresUpright) std::swap(piece.width, piece.height);
   const Length width = stock.width - 2 * stock.margin;
   const Length height = stock.height - 2 * stock.margin;
   return (piece.width <= width && piece.height <= height) ||
          (piece.mayTurn && piece.height <= width && piece.width <= height);
+}
+
+bool isByPrice(const CuttingTask& task) {
+  bool isAnyNew = false;
+  for (const StockSheet& stock : task.stock) {
+    if (!stock.offcut && !stock.price) return false;
+    isAnyNew = isAnyNew || !stock.offcut;
+  }
+  return isAnyNew;
 }
 
 double worthOf(const CuttingTask& task, const CuttingPlan& plan) {
@@ -135,11 +149,12 @@ std::string faultOf(const CuttingTask& task, const CuttingPlan& plan) {
     ++met.at(index);
     for (std::size_t i = 0; i < used.size(); ++i) {
       const bool isLeft = !task.stock[i].quantity || used[i] < *task.stock[i].quantity;
-      if (isLeft && fits(task.pieces[index], task.stock[i])) return "a piece left over beside a sheet it fits";
+      if (isLeft && hasRoom(task.pieces[index], task.stock[i])) return "a piece left over beside a sheet it fits";
     }
   }
   if (std::any_of(met.begin(), met.end(), [](int count) { return count != 1; })) return "a piece not placed just once";
   if (std::abs(plan.worth - worthOf(task, plan)) > 1e-9 * plan.worth + 1e-9) return "a worth of other sheets";
+  if (plan.byPrice != isByPrice(task)) return "a worth in another measure";
   if (plan.bound > plan.worth) return "a bound above the worth";
   if (plan.exact && plan.bound != plan.worth) return "exact, but with a gap";
   return "";
@@ -151,7 +166,7 @@ std::string layoutOf(const CuttingTask& task, const CuttingPlan& plan) {
     const StockSheet& stock = task.stock[sheet.stock];
     std::ostringstream text;
     text << stock.width.inNanometres() << ' ' << stock.height.inNanometres() << ' ' << stock.margin.inNanometres()
-         << ' ' << stock.kerf.inNanometres() << ' ' << stock.offcut << ':';
+         << ' ' << stock.kerf.inNanometres() << ' ' << stock.offcut << stock.fibresUpright << ':';
     for (const PlacedPiece& piece : sheet.pieces) {
       const auto [x, y, width, height] = placeOf(task, piece);
       text << ' ' << x << ',' << y << ',' << width << ',' << height << (task.pieces[piece.piece].mayTurn ? "t" : "");
@@ -166,7 +181,7 @@ std::string layoutOf(const CuttingTask& task, const CuttingPlan& plan) {
   std::multiset<std::string> left;
   for (const std::size_t index : plan.unplaced) {
     const WantedPiece& piece = task.pieces[index];
-    const auto sides = std::minmax(piece.width.inNanometres(), piece.height.inNanometres());
+    const auto sides = std::minmax({piece.width.inNanometres(), piece.height.inNanometres()});
     left.insert(std::to_string(sides.first) + "x" + std::to_string(sides.second));
   }
   std::ostringstream text;

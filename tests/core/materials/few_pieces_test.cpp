@@ -30,6 +30,39 @@ TEST_CASE("six pieces are cut as well as counting everything out can") {
   for (int i = 0; i < 60; ++i) checkAgainstCounting(tests::smallTask(random, 6, 10));
 }
 
+TEST_CASE("pieces that mind fibres, and sheets that serve some pieces alone, are cut as well as counting out can") {
+  std::mt19937 random(20'260'303);
+  for (int i = 0; i < 300; ++i) {
+    auto task = tests::smallTask(random, 1 + i % 5, 12);
+    tests::mix(task, random);
+    checkAgainstCounting(task);
+  }
+}
+
+TEST_CASE("an offcut is cut where that saves on new sheets, and stays whole where a new one has room for all") {
+  tests::CuttingTask task;
+  StockSheet sheet, offcut;
+  sheet.width = sheet.height = mm(100);
+  offcut.width = offcut.height = mm(50);
+  offcut.offcut = true;
+  offcut.quantity = 1;
+  task.stock = {sheet, offcut};
+  task.pieces = {{"small", mm(50), mm(50)}};
+  CuttingPlan plan = cutSheets(task.pieces, task.stock);
+  REQUIRE(plan.sheets.size() == 1);
+  CHECK(plan.sheets[0].stock == 1);
+  task.pieces.push_back({"large", mm(100), mm(50)});
+  plan = cutSheets(task.pieces, task.stock);
+  REQUIRE(plan.sheets.size() == 1);
+  CHECK(plan.sheets[0].stock == 0);
+  // One more does not go on the new sheet beside them: a second is saved.
+  task.pieces.push_back({"third", mm(60), mm(50)});
+  plan = cutSheets(task.pieces, task.stock);
+  REQUIRE(plan.sheets.size() == 2);
+  CHECK(plan.sheets[0].stock == 1);
+  CHECK(plan.worth == 100 * 100);
+}
+
 TEST_CASE("pieces that only fit round a hub cannot be cut from edge to edge") {
   // Four of 2 x 1 round a square of 1 fill a square of 3, but no straight cut goes through between them.
   tests::CuttingTask task;

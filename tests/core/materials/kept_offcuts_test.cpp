@@ -42,8 +42,9 @@ const StockMatch& matchIn(const SheetPlan& plan, const Worked& worked, const cha
 TEST_CASE("a board comes from an offcut of its thickness first, and the new sheet is saved where all fit") {
   const Worked worked(jobWithStock(boards()));
   const std::size_t listed = worked.design.job.stock.size();
-  const auto plan = planSheets(worked.pieces, worked.design.job.stock,
-                               {offcut(StockKind::Board, 500, 430, ""), offcut(StockKind::Board, 430, 500, "")});
+  const auto plan = planSheets(
+      worked.pieces,
+      {worked.design.job.stock, {}, {offcut(StockKind::Board, 500, 430, ""), offcut(StockKind::Board, 430, 500, "")}});
   const auto& match = matchIn(plan, worked, "board.top");
   CHECK(match.stock == Indices{0, listed, listed + 1});
   CHECK(match.by == MatchedBy::Thickness);
@@ -60,11 +61,13 @@ TEST_CASE("board of another material or thickness is no match, nor paper of anot
   Stock thick = offcut(StockKind::Board, 600, 600, "");
   thick.thickness = Length::wholeMillimetres(2);
   const auto plan =
-      planSheets(worked.pieces, worked.design.job.stock,
-                 {offcut(StockKind::Board, 600, 600, "wood pulp"), offcut(StockKind::Paper, 600, 400, "reed print")});
+      planSheets(worked.pieces,
+                 {worked.design.job.stock,
+                  {},
+                  {offcut(StockKind::Board, 600, 600, "wood pulp"), offcut(StockKind::Paper, 600, 400, "reed print")}});
   CHECK(matchIn(plan, worked, "board.top").stock == Indices{0});
   CHECK(matchIn(plan, worked, "band.inner.vertical").stock == Indices{1});
-  const auto other = planSheets(worked.pieces, worked.design.job.stock, {thick});
+  const auto other = planSheets(worked.pieces, {worked.design.job.stock, {}, {thick}});
   CHECK(matchIn(other, worked, "board.top").stock == Indices{0});
 }
 
@@ -72,7 +75,7 @@ TEST_CASE("an offcut of the band's paper stands beside the one paper listed, and
   const Worked worked(jobWithStock(boards()));
   const std::size_t listed = worked.design.job.stock.size();
   const auto plan =
-      planSheets(worked.pieces, worked.design.job.stock, {offcut(StockKind::Paper, 450, 40, "wave-block print")});
+      planSheets(worked.pieces, {worked.design.job.stock, {}, {offcut(StockKind::Paper, 450, 40, "wave-block print")}});
   const auto& match = matchIn(plan, worked, "band.inner.vertical");
   CHECK(match.by == MatchedBy::OnlyPaper);
   CHECK(match.stock == Indices{1, listed});
@@ -81,7 +84,7 @@ TEST_CASE("an offcut of the band's paper stands beside the one paper listed, and
 
 TEST_CASE("without any stock listed a board takes the offcut that is there, and glass never does") {
   const Worked worked(tests::workedExample());
-  const auto plan = planSheets(worked.pieces, {}, {offcut(StockKind::Board, 600, 600, "cotton")});
+  const auto plan = planSheets(worked.pieces, {{}, {}, {offcut(StockKind::Board, 600, 600, "cotton")}});
   CHECK(matchIn(plan, worked, "board.top").by == MatchedBy::Thickness);
   CHECK(matchIn(plan, worked, "board.top").stock == Indices{0});
   CHECK(matchIn(plan, worked, "glazing").stock.empty());

@@ -9,6 +9,7 @@ namespace {
 
 void checkShuffled(std::mt19937& random, int pieces) {
   tests::CuttingTask task = tests::anyTask(random, pieces);
+  if (random() % 2 == 0) tests::mix(task, random);
   INFO(tests::describe(task));
   const std::string layout = tests::layoutOf(task, cutSheets(task.pieces, task.stock));
   for (int i = 0; i < 2; ++i) {

@@ -6,7 +6,8 @@ using namespace core::materials;
 namespace {
 
 void check(std::mt19937& random, int pieces) {
-  const tests::CuttingTask task = tests::anyTask(random, pieces);
+  tests::CuttingTask task = tests::anyTask(random, pieces);
+  if (random() % 2 == 0) tests::mix(task, random);
   const CuttingPlan plan = cutSheets(task.pieces, task.stock);
   INFO(tests::describe(task));
   CHECK(tests::faultOf(task, plan) == "");

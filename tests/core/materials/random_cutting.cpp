@@ -1,5 +1,6 @@
 #include "tests/core/materials/random_cutting.h"
 
+#include <algorithm>
 #include <cmath>
 #include <sstream>
 
@@ -76,17 +77,37 @@ CuttingTask anyTask(std::mt19937& random, int pieces) {
   return task;
 }
 
+void mix(CuttingTask& task, std::mt19937& random) {
+  for (WantedPiece& piece : task.pieces) {
+    if (!piece.mayTurn) piece.withFibres = random() % 2 == 0;
+    piece.of = random() % 2 == 0 ? "reed" : "wave";
+  }
+  for (StockSheet& sheet : task.stock) {
+    sheet.fibresUpright = random() % 2 == 0;
+    if (random() % 3 == 0) sheet.serves = {random() % 2 == 0 ? "reed" : "wave"};
+  }
+}
+
+bool serves(const StockSheet& sheet, const WantedPiece& piece) {
+  return sheet.serves.empty() || std::count(sheet.serves.begin(), sheet.serves.end(), piece.of) > 0;
+}
+
 std::string describe(const CuttingTask& task) {
   std::ostringstream text;
   for (const auto& piece : task.pieces) {
     text << "piece " << piece.width.inMillimetres() << " x " << piece.height.inMillimetres()
-         << (piece.mayTurn ? " may turn\n" : "\n");
+         << (piece.mayTurn      ? " may turn"
+             : piece.withFibres ? " with the fibres"
+                                : "")
+         << ' ' << piece.of << '\n';
   }
   for (const auto& sheet : task.stock) {
     text << (sheet.offcut ? "offcut " : "sheet ") << sheet.width.inMillimetres() << " x "
          << sheet.height.inMillimetres() << " margin " << sheet.margin.inMillimetres() << " kerf "
          << sheet.kerf.inMillimetres() << " quantity " << (sheet.quantity ? *sheet.quantity : -1) << " price "
-         << (sheet.price ? *sheet.price : -1) << '\n';
+         << (sheet.price ? *sheet.price : -1) << (sheet.fibresUpright ? " upright" : "");
+    for (const std::string& of : sheet.serves) text << ' ' << of;
+    text << '\n';
   }
   return text.str();
 }

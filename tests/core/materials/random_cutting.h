@@ -21,6 +21,12 @@ CuttingTask smallTask(std::mt19937& random, int pieces, int largest);
 // As makers have them: boards to cut for mounts, some in inches, some to the nanometre, several alike, grain on half.
 CuttingTask anyTask(std::mt19937& random, int pieces);
 
+// Of any task: some pieces that mind the fibres, which run upright on some of the sheets, and pieces of two makings of
+// which some sheets serve only one.
+void mix(CuttingTask& task, std::mt19937& random);
+
+bool serves(const core::materials::StockSheet& sheet, const core::materials::WantedPiece& piece);
+
 std::string describe(const CuttingTask& task);
 
 }  // namespace tests

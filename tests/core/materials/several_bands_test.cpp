@@ -62,14 +62,17 @@ TEST_CASE("every option tells what becomes of the other bands") {
   const auto match = matchIn(twoBands(R"("offset": "6 mm", "width": "5 mm", "repeat": "11 mm")"), 1);
   CHECK(match.mismatch == Approx(2));
   REQUIRE(!match.options.empty());
-  bool throughInner = false;
+  bool throughInner = false, further = false;
   for (const auto& option : match.options) {
     REQUIRE(option.others.size() == 1);
     CHECK(option.others[0].band == 0);
     CHECK(option.others[0].before == Approx(11));
+    CHECK(says(option.disturbs, "match.opens-further") == std::fabs(option.others[0].after) > 11.000001);
+    further = further || says(option.disturbs, "match.opens-further");
     for (const auto& change : option.changes) throughInner = throughInner || change.band == 0;
   }
   CHECK(throughInner);
+  CHECK(further);
 }
 
 TEST_CASE("a plain band between is moved along and counts for nothing") {

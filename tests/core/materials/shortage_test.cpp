@@ -18,9 +18,16 @@ Design design() {
   return *read.design;
 }
 
+struct Having {
+  std::vector<Stock> sheets, offcuts;
+  std::vector<OtherStock> others;
+};
+
 Shortage shortageWith(const Design& design, const Having& having) {
-  return shortageOf(cuttingList(design.job, design.layout), design.job.stock, amountsOf(design.job, design.layout),
-                    design.job, having);
+  const auto pieces = cuttingList(design.job, design.layout);
+  const SheetsThere there{design.job.stock, having.sheets, having.offcuts};
+  return shortageOf(pieces, there, planSheets(pieces, there), amountsOf(design.job, design.layout), design.job,
+                    having.others);
 }
 
 const ShortLine& line(const Shortage& shortage, const std::string& id) {

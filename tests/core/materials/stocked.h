@@ -28,7 +28,7 @@ struct Worked {
   explicit Worked(const std::string& text)
       : design(designOf(text)),
         pieces(core::materials::cuttingList(design.job, design.layout)),
-        plan(core::materials::planSheets(pieces, design.job.stock)),
+        plan(core::materials::planSheets(pieces, {design.job.stock})),
         amounts(core::materials::amountsOf(design.job, design.layout)) {}
 
   const core::materials::CutPiece& piece(const std::string& id) const { return pieces[indexOf(id)]; }

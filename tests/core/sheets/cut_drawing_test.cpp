@@ -19,7 +19,7 @@ bool has(const Drawing& drawing, const std::string& element) {
 TEST_CASE("every piece, cut and kept part of every sheet is drawn, and on the sheet") {
   const auto design = tests::designOf(tests::stockedExample());
   const auto pieces = core::materials::cuttingList(design.job, design.layout);
-  const auto plan = core::materials::planSheets(pieces, design.job.stock);
+  const auto plan = core::materials::planSheets(pieces, {design.job.stock});
   std::size_t sheets = 0;
   for (const auto& group : plan.groups) {
     for (const auto& sheet : group.sheets) {
@@ -48,7 +48,7 @@ TEST_CASE("every piece, cut and kept part of every sheet is drawn, and on the sh
 TEST_CASE("a piece lies in the drawing where the plan has it, past the margin") {
   const auto design = tests::designOf(tests::stockedExample());
   const auto pieces = core::materials::cuttingList(design.job, design.layout);
-  const auto plan = core::materials::planSheets(pieces, design.job.stock);
+  const auto plan = core::materials::planSheets(pieces, {design.job.stock});
   const auto& sheet = plan.groups.front().sheets.front();
   const auto& stock = design.job.stock[sheet.stock];
   const Drawing drawing = drawCutSheet(sheet, stock);
