@@ -338,12 +338,24 @@ Result<std::optional<Event>, StoreError> SqliteEventStore::find(const std::strin
   return event;
 }
 
+Result<std::string, StoreError> SqliteEventStore::written(const std::string& deviceId, std::int64_t deviceSequence) {
+  QSqlQuery query(m_database);
+  if (!run(query, QStringLiteral("SELECT event_id FROM events WHERE device_id = ? AND device_seq = ?"),
+           {bound(deviceId), bound(deviceSequence)})) {
+    return trouble(query.lastError());
+  }
+  if (query.next()) return textAt(query, 0);
+  if (query.lastError().isValid()) return trouble(query.lastError());
+  return std::string();
+}
+
 Result<std::string, StoreError> SqliteEventStore::newestIntentOf(const std::string& deviceId) {
   QSqlQuery query(m_database);
   if (!run(query,
-           QStringLiteral("SELECT intent_id FROM events WHERE device_id = ? AND (stream GLOB 'job/*' OR stream GLOB "
-                          "'bench/*') ORDER BY device_seq DESC LIMIT 1"),
-           {bound(deviceId)})) {
+           QStringLiteral(
+               "SELECT intent_id FROM events WHERE device_id = ? AND device_seq <= ? AND (stream GLOB 'job/*' "
+               "OR stream GLOB 'bench/*') ORDER BY device_seq DESC LIMIT 1"),
+           {bound(deviceId), bound(core::record::kLastOwnSequence)})) {
     return trouble(query.lastError());
   }
   if (query.next()) return textAt(query, 0);
@@ -399,9 +411,11 @@ Result<Done, StoreError> SqliteEventStore::keepSummaries(const std::vector<core:
 Result<SqliteEventStore::Position, StoreError> SqliteEventStore::position(const std::string& deviceId) {
   QSqlQuery query(m_database);
   if (!run(query,
-           QStringLiteral("SELECT coalesce((SELECT max(device_seq) FROM events WHERE device_id = ?), 0), "
-                          "coalesce((SELECT max(hlc) FROM events), '')"),
-           {bound(deviceId)}) ||
+           QStringLiteral(
+               "SELECT coalesce((SELECT max(device_seq) FROM events WHERE device_id = ? AND device_seq <= ?), "
+               "0), coalesce((SELECT max(hlc) FROM events WHERE hlc <= ?), '')"),
+           {bound(deviceId), bound(core::record::kLastOwnSequence),
+            bound(core::record::text({core::record::kMostMilliseconds, core::record::kMostCounts}))}) ||
       !query.next()) {
     return trouble(query.lastError());
   }
