@@ -56,6 +56,7 @@ const std::vector<Entry>& benchEntries() {
        QT_TRANSLATE_NOOP("words", "The event that took this job in cannot be read by this version of the program.")},
       {"bench.no-such-job", QT_TRANSLATE_NOOP("words", "There is no such job on this bench.")},
 
+      {"offer.use-prepared", QT_TRANSLATE_NOOP("words", "Use what another bench has ready")},
       {"offer.done", QT_TRANSLATE_NOOP("words", "Done")},
       {"offer.begin", QT_TRANSLATE_NOOP("words", "Begin")},
       {"offer.begun-in-time", QT_TRANSLATE_NOOP("words", "Begun in time")},
@@ -77,6 +78,8 @@ const std::vector<Entry>& benchEntries() {
       {"record.checks-unanswered", QT_TRANSLATE_NOOP("words", "\"{step}\" has checks to answer first: {count}.")},
       {"record.comes-after", QT_TRANSLATE_NOOP("words", "\"{step}\" comes after \"{earlier}\".")},
       {"record.needs", QT_TRANSLATE_NOOP("words", "\"{step}\" still needs: {facts}.")},
+      {"record.not-prepared-elsewhere",
+       QT_TRANSLATE_NOOP("words", "No other bench has this ready any more: \"{step}\".")},
       {"record.no-such-fault", QT_TRANSLATE_NOOP("words", "\"{step}\" has no fault \"{fault}\".")},
       {"record.no-such-step", QT_TRANSLATE_NOOP("words", "There is no step \"{step}\".")},
       {"record.no-such-wait", QT_TRANSLATE_NOOP("words", "No such wait is running: \"{wait}\".")},

@@ -16,7 +16,7 @@ using core::record::Lesson;
 using Lessons = std::map<std::string, std::vector<Lesson>>;
 
 // To be raised whenever what is folded, composed or summed up here comes out otherwise.
-constexpr const char* kForm = "2";
+constexpr const char* kForm = "3";
 
 constexpr BenchPlace::Kind kPlaces[] = {BenchPlace::Kind::Step, BenchPlace::Kind::Waiting, BenchPlace::Kind::Missed,
                                         BenchPlace::Kind::Finished, BenchPlace::Kind::Stuck};
