@@ -19,6 +19,7 @@ enum class TimelineKind {
   TakenIn,
   Begun,
   Done,
+  Repeated,   // said to be done once more, which does nothing
   Elsewhere,  // made ready by a bench that has not worked this job: told, and nothing here
   Accepted,   // such a preparation taken into use
   Looked,

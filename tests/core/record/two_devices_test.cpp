@@ -94,6 +94,7 @@ TEST_CASE("a step done is done from the first word of it on: a second one moves 
   // It is kept and told.
   const record::Shop shop;
   const auto timeline = record::timelineOf(twice, shop, record.events, record::Order::NewestFirst);
+  CHECK(timeline.at(0).kind == record::TimelineKind::Repeated);
   CHECK(timeline.at(0).what.id == "timeline.done-repeated");
   CHECK(timeline.at(1).what.id == "timeline.done");
 }
