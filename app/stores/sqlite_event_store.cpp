@@ -367,12 +367,24 @@ Result<std::optional<Event>, StoreError> SqliteEventStore::find(const std::strin
   return event;
 }
 
+Result<std::string, StoreError> SqliteEventStore::written(const std::string& deviceId, std::int64_t deviceSequence) {
+  QSqlQuery query(m_database);
+  if (!run(query, QStringLiteral("SELECT event_id FROM events WHERE device_id = ? AND device_seq = ?"),
+           {bound(deviceId), bound(deviceSequence)})) {
+    return trouble(query.lastError());
+  }
+  if (query.next()) return textAt(query, 0);
+  if (query.lastError().isValid()) return trouble(query.lastError());
+  return std::string();
+}
+
 Result<std::string, StoreError> SqliteEventStore::newestIntentOf(const std::string& deviceId) {
   QSqlQuery query(m_database);
   if (!run(query,
-           QStringLiteral("SELECT intent_id FROM events WHERE device_id = ? AND (stream GLOB 'job/*' OR stream GLOB "
-                          "'bench/*') ORDER BY device_seq DESC LIMIT 1"),
-           {bound(deviceId)})) {
+           QStringLiteral(
+               "SELECT intent_id FROM events WHERE device_id = ? AND device_seq <= ? AND (stream GLOB 'job/*' "
+               "OR stream GLOB 'bench/*') ORDER BY device_seq DESC LIMIT 1"),
+           {bound(deviceId), bound(core::record::kLastOwnSequence)})) {
     return trouble(query.lastError());
   }
   if (query.next()) return textAt(query, 0);
@@ -430,9 +442,10 @@ Result<SqliteEventStore::Position, StoreError> SqliteEventStore::position(const 
   // Of clocks those alone that are well formed: one damaged row is no reason to begin at nothing.
   static const QString kClock = QStringLiteral("[0-9]").repeated(16) + u'-' + QStringLiteral("[0-9]").repeated(6);
   if (!run(query,
-           QStringLiteral("SELECT coalesce((SELECT max(device_seq) FROM events WHERE device_id = ?), 0), "
-                          "coalesce((SELECT hlc FROM events WHERE hlc GLOB ? ORDER BY hlc DESC LIMIT 1), '')"),
-           {bound(deviceId), kClock}) ||
+           QStringLiteral("SELECT coalesce((SELECT max(device_seq) FROM events WHERE device_id = ? AND device_seq <= ?), 0), "
+                          "coalesce((SELECT hlc FROM events WHERE hlc GLOB ? AND hlc <= ? ORDER BY hlc DESC LIMIT 1), '')"),
+           {bound(deviceId), bound(core::record::kLastOwnSequence), kClock,
+            bound(core::record::text({core::record::kMostMilliseconds, core::record::kMostCounts}))}) ||
       !query.next()) {
     return trouble(query.lastError());
   }

@@ -47,6 +47,8 @@ class SqliteEventStore : public core::record::EventStore {
   core::base::Result<std::vector<core::record::StreamHead>, core::record::StoreError> heads() override;
   core::base::Result<std::optional<core::record::Event>, core::record::StoreError> find(
       const std::string& eventId) override;
+  core::base::Result<std::string, core::record::StoreError> written(const std::string& deviceId,
+                                                                    std::int64_t deviceSequence) override;
   core::base::Result<std::string, core::record::StoreError> newestIntentOf(const std::string& deviceId) override;
   core::base::Result<std::vector<core::record::Summary>, core::record::StoreError> summaries() override;
   core::base::Result<std::vector<core::record::Summary>, core::record::StoreError> summaryDetails() override;

@@ -92,14 +92,14 @@ void RecordViewModel::showHappened() {
     if (!entry.correctedBy.empty()) but << tr("put right later");
     RowsModel::Row row;
     row.title = words::text(entry.what, units);
-    row.of = day == above ? QString() : day;
-    row.value = time.toString(QStringLiteral("HH:mm"));
+    row.of = day == above || !entry.timeKnown ? QString() : day;
+    row.value = entry.timeKnown ? time.toString(QStringLiteral("HH:mm")) : tr("clock wrong");
     row.note = notes.join(tr(" · "));
     row.problem = but.join(tr(" · "));
     row.chosen = entry.eventId == m_chosen;
     row.picture = toQt(entry.hash);
     rows.push_back(std::move(row));
-    above = day;
+    if (entry.timeKnown) above = day;
   }
   m_rows.show(std::move(rows));
 }
@@ -169,6 +169,15 @@ bool RecordViewModel::chosenRemovable() const {
   const auto* state = m_workbench.job(m_job);
   if (chosen() == nullptr || state == nullptr) return false;
   return state->beside.note(chosen()->note) != nullptr || state->beside.photograph(chosen()->photograph) != nullptr;
+}
+
+bool RecordViewModel::chosenElsewhere() const {
+  return chosen() != nullptr && chosen()->kind == TimelineKind::Elsewhere;
+}
+
+void RecordViewModel::useFromElsewhere() {
+  if (!chosenElsewhere()) return;
+  told(m_workbench.ask(m_job, core::intents::AcceptPreparation{chosen()->step, chosen()->deviceId}));
 }
 
 void RecordViewModel::look(Page page) {

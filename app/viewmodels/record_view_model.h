@@ -28,7 +28,8 @@ class RecordViewModel : public QObject {
   Q_PROPERTY(QString chosenPicture READ chosenPicture NOTIFY changed FINAL)  // its file's hash; "" for none
   Q_PROPERTY(bool chosenStep READ chosenStep NOTIFY changed FINAL)           // a finished step
   Q_PROPERTY(bool chosenRemovable READ chosenRemovable NOTIFY changed FINAL)
-  Q_PROPERTY(bool busy READ busy NOTIFY changed FINAL)  // a picture is being copied
+  Q_PROPERTY(bool chosenElsewhere READ chosenElsewhere NOTIFY changed FINAL)  // made ready at another bench
+  Q_PROPERTY(bool busy READ busy NOTIFY changed FINAL)                        // a picture is being copied
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
 
  public:
@@ -51,6 +52,7 @@ class RecordViewModel : public QObject {
   QString chosenPicture() const;
   bool chosenStep() const;
   bool chosenRemovable() const;
+  bool chosenElsewhere() const;
   bool busy() const { return m_copying > 0; }
   QString refusal() const { return m_refusal; }
 
@@ -66,6 +68,8 @@ class RecordViewModel : public QObject {
   Q_INVOKABLE void turnBatch(int row);
   // The chosen note or photograph leaves the record's pages; what happened stays in it.
   Q_INVOKABLE void remove();
+  // What another bench made ready is used for this piece.
+  Q_INVOKABLE void useFromElsewhere();
 
  signals:
   void changed();

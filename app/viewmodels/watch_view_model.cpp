@@ -15,6 +15,13 @@ constexpr int kMostLines = 2;
 
 WatchViewModel::WatchViewModel(const clocks::Clock& clock, QObject* parent) : QObject(parent), m_clock(clock) {}
 
+QString WatchViewModel::clockTrouble(std::int64_t utcMilliseconds) {
+  if (core::waits::isBelievable(utcMilliseconds)) return {};
+  return utcMilliseconds < core::waits::kEarliestBelievableUtc
+             ? tr("This tablet's clock was never set; waits count on, clock times are wrong.")
+             : tr("This tablet's clock is far ahead: set it. Waits count on, clock times are wrong.");
+}
+
 void WatchViewModel::set(Trouble trouble, const QString& said) {
   if (said.isEmpty()) {
     if (m_troubles.erase(trouble) == 0) return;
@@ -31,9 +38,7 @@ void WatchViewModel::refresh() {
   m_time = clockTime(now.utcMilliseconds, now.utcMilliseconds, m_clock.zone());
   m_living = !m_ask || m_ask();
   set(Trouble::Alerts, m_living ? QString() : tr("The alerts do not answer: watch the shelf."));
-  set(Trouble::Clock, now.utcMilliseconds < core::waits::kEarliestBelievableUtc
-                          ? tr("This tablet's clock was never set; waits count on, clock times are wrong.")
-                          : QString());
+  set(Trouble::Clock, clockTrouble(now.utcMilliseconds));
   emit changed();
 }
 

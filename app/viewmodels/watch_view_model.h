@@ -27,6 +27,8 @@ class WatchViewModel : public QObject {
 
   // Said on the bench as long as it lasts; "" ends it.
   void set(Trouble trouble, const QString& said);
+  // What is to be said of a wall clock, ms; "" where it can be believed.
+  static QString clockTrouble(std::int64_t utcMilliseconds);
   // Asked with every refresh; where none is set the alerts are taken to live.
   void setLiving(std::function<bool()> living) { m_ask = std::move(living); }
   void refresh();

@@ -86,6 +86,7 @@ const std::vector<Entry>& benchEntries() {
        QT_TRANSLATE_NOOP("words", "The event that took this job in cannot be read by this version of the program.")},
       {"bench.no-such-job", QT_TRANSLATE_NOOP("words", "There is no such job on this bench.")},
 
+      {"offer.use-prepared", QT_TRANSLATE_NOOP("words", "Use what another bench has ready")},
       {"offer.done", QT_TRANSLATE_NOOP("words", "Done")},
       {"offer.begin", QT_TRANSLATE_NOOP("words", "Begin")},
       {"offer.begun-in-time", QT_TRANSLATE_NOOP("words", "I did lay it in time")},
@@ -105,6 +106,8 @@ const std::vector<Entry>& benchEntries() {
       {"record.checks-unanswered", QT_TRANSLATE_NOOP("words", "\"{step}\" has checks to answer first: {count}.")},
       {"record.comes-after", QT_TRANSLATE_NOOP("words", "\"{step}\" comes after \"{earlier}\".")},
       {"record.needs", QT_TRANSLATE_NOOP("words", "\"{step}\" still needs: {facts}.")},
+      {"record.not-prepared-elsewhere",
+       QT_TRANSLATE_NOOP("words", "No other bench has this ready any more: \"{step}\".")},
       {"record.no-such-fault", QT_TRANSLATE_NOOP("words", "\"{step}\" has no fault \"{fault}\".")},
       {"record.no-such-way", QT_TRANSLATE_NOOP("words", "\"{fault}\" has no way out called \"{way}\".")},
       {"record.way-not-chosen", QT_TRANSLATE_NOOP("words", "\"{fault}\": choose what to do about it.")},

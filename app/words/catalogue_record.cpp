@@ -144,6 +144,11 @@ const std::vector<Entry>& recordEntries() {
 
       {"timeline.taken-in", QT_TRANSLATE_NOOP("words", "Taken in: {title}")},
       {"timeline.begun", QT_TRANSLATE_NOOP("words", "Begun: {step}")},
+      {"timeline.done-repeated",
+       QT_TRANSLATE_NOOP("words", "Said to be done once more: {step}. The first time counts.")},
+      {"timeline.elsewhere",
+       QT_TRANSLATE_NOOP("words", "Made ready at another bench: {step}. Nothing here rests on it.")},
+      {"timeline.accepted", QT_TRANSLATE_NOOP("words", "Used from another bench: {step}")},
       {"timeline.done", QT_TRANSLATE_NOOP("words", "Done: {step}")},
       {"timeline.looked", QT_TRANSLATE_NOOP("words", "Tested by touch, \"{answer}\": {wait}")},
       {"timeline.heard-soon", QT_TRANSLATE_NOOP("words", "Heard that it comes soon: {wait}")},

@@ -8,6 +8,7 @@
 #include <string>
 #include <string_view>
 
+#include "app/words/thing_words.h"
 #include "core/base/message.h"
 #include "core/craft/technique.h"
 #include "core/design/figures.h"
@@ -16,7 +17,6 @@
 #include "core/units/duration.h"
 #include "core/units/length_display.h"
 #include "core/waits/wait_state.h"
-#include "core/workflow/things.h"
 
 namespace app::words {
 
@@ -44,8 +44,5 @@ QString span(const core::units::Span& span);
 
 // "inner band, left and right": a piece of the cutting list.
 QString pieceName(const core::materials::CutPiece& piece);
-
-// How things are called in the texts of steps.
-core::workflow::ThingWords thingWords();
 
 }  // namespace app::words

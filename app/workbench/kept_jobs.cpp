@@ -4,7 +4,7 @@
 
 #include "core/base/text.h"
 #include "core/record/bench_place.h"
-#include "core/record/record_file.h"
+#include "core/record/counting.h"
 #include "core/record/standing.h"
 
 namespace app::workbench {
@@ -139,21 +139,25 @@ void KeptJobs::openStored(const std::string& jobId, Job& job, const Shop& shop) 
 void KeptJobs::open(const std::string& jobId, Job& job, std::vector<Event> events, const Shop& shop) {
   JobEntry& entry = m_entries[job.entry];
   job.events = std::move(events);
-  entry.trouble = Message();
-  const auto takenIn = plannedFrom(job.events);
-  if (!takenIn) {
-    entry.trouble = Message("kept.taking-in-unreadable");
-    return;
+  entry.trouble = Message("kept.taking-in-unreadable");
+  bool first = true;
+  for (const core::intents::TakeIn& takenIn : plannedFrom(job.events)) {
+    auto plan = m_plans.read(jobId, takenIn);
+    if (first || plan) {
+      entry.title = takenIn.title;
+      entry.reference = takenIn.reference;
+      entry.jobHash = takenIn.jobHash;
+      entry.trouble = plan ? Message() : plan.error();
+    }
+    first = false;
+    if (!plan) continue;
+    job.plan = plan.value();
+    break;
   }
-  entry.title = takenIn->title;
-  entry.reference = takenIn->reference;
-  entry.jobHash = takenIn->jobHash;
-  auto plan = m_plans.read(jobId, *takenIn);
-  if (!plan) {
-    entry.trouble = plan.error();
-    return;
-  }
-  job.plan = plan.value();
+  if (!entry.trouble.id.empty()) return;
+  // Who wrote the event may have called it otherwise; the job's file says what it is.
+  entry.title = job.plan->design.job.title;
+  entry.reference = job.plan->design.job.reference;
   entry.client = job.plan->design.job.client;
   entry.due = job.plan->design.job.due;
   job.summary.sharedSteps = core::record::shopSteps(*job.plan);
@@ -284,16 +288,18 @@ std::vector<const JobState*> KeptJobs::folded() const {
 }
 
 void KeptJobs::foldWhatMayRestOn(const std::string& intentId, const JobState& asked, const Shop& shop) {
+  std::vector<Event> ordered = m_benchEvents;
+  core::record::arrange(ordered);
   std::set<std::string> steps;  // that the act did
   std::optional<core::record::Hlc> at;
-  for (const Event& event : m_benchEvents) {
+  for (const Event& event : ordered) {
     if (event.intentId != intentId) continue;
     steps.insert(core::record::textOf(event.payload, "step"));
     if (!at || event.hlc < *at) at = event.hlc;
   }
   if (!at) return;
   std::set<std::string> later;  // steps of the bench since, which the asking job does not see
-  for (const Event& event : m_benchEvents) {
+  for (const Event& event : ordered) {
     const std::string step = core::record::textOf(event.payload, "step");
     if (event.hlc > *at && !step.empty() && asked.plan->workflow.find(step) == nullptr) later.insert(step);
   }

@@ -5,6 +5,7 @@
 
 #include "app/convert/content_hash.h"
 #include "core/base/text.h"
+#include "core/record/counting.h"
 #include "core/record/standing.h"
 
 namespace app::workbench {
@@ -17,20 +18,18 @@ using core::record::Event;
 using core::record::RecordFile;
 using core::record::StoredText;
 
-const Event* takingIn(const std::vector<Event>& events) {
-  const auto found = std::find_if(events.begin(), events.end(), [](const Event& event) {
-    return event.type == core::record::type::kJobTakenIn && core::base::startsWith(event.stream, "job/");
-  });
-  return found == events.end() ? nullptr : &*found;
-}
+// Beyond what any job comes to: each is composed before the job is taken up.
+constexpr std::size_t kMostPlans = 30;
 
 // Of every text the job was ever planned from, each once: a renewal may be taken back.
 std::vector<std::string> hashesOf(const std::vector<Event>& events) {
   std::vector<std::string> hashes;
+  std::set<std::string> seen;
   const auto take = [&](const std::string& hash) {
-    if (std::find(hashes.begin(), hashes.end(), hash) == hashes.end()) hashes.push_back(hash);
+    if (seen.insert(hash).second) hashes.push_back(hash);
   };
   for (const Event& event : events) {
+    if (!core::base::startsWith(event.stream, "job/")) continue;
     const bool takenIn = event.type == core::record::type::kJobTakenIn;
     if (event.version != 1 || !(takenIn || event.type == core::record::type::kTechniquesRenewed)) continue;
     if (takenIn) take(core::record::textOf(event.payload, "job"));
@@ -39,22 +38,26 @@ std::vector<std::string> hashesOf(const std::vector<Event>& events) {
   return hashes;
 }
 
+bool isSame(const Event& a, const Event& b) { return a.eventId == b.eventId; }
+
 std::string asText(const Event& event) { return core::base::writeJson(core::record::eventJson(event), 0); }
 
 class Import {
  public:
-  Import(const RecordFile& record, core::record::EventStore& store, ReadyToImport& ready)
-      : m_record(record), m_store(store), m_ready(ready) {}
+  Import(const RecordFile& record, core::record::EventStore& store, const std::string& deviceId, ReadyToImport& ready)
+      : m_record(record), m_store(store), m_deviceId(deviceId), m_ready(ready) {}
 
   void run() {
-    const auto planned = plannedFrom(m_record.events);
-    if (!planned) return error("/events", Message("kept.taking-in-unreadable"));
+    auto there = m_store.load("job/" + m_record.job);
+    if (!there) return error("", there.error());
+    m_there = std::move(there).value();
+    core::record::arrange(m_there);
+    checkSameJob();
     takeTexts();
     if (m_failed) return;
-    const auto plan = PlanReader(m_store).read(m_record.job, *planned, m_bodies);
-    if (!plan) return error("", plan.error());
-    checkSameJob();
-    takeEvents(core::record::shopSteps(*plan.value()));
+    const std::set<std::string> sharedSteps = openEveryPlan();
+    if (m_failed) return;
+    takeEvents(sharedSteps);
     if (!m_failed) m_ready.jobId = m_record.job;
   }
 
@@ -72,13 +75,14 @@ class Import {
   }
 
   void takeTexts() {
-    const std::vector<std::string> needed = hashesOf(m_record.events);
+    const std::vector<std::string> hashes = hashesOf(m_record.events);
+    const std::set<std::string> needed(hashes.begin(), hashes.end());
     for (std::size_t i = 0; i < m_record.texts.size(); ++i) {
       const StoredText& text = m_record.texts[i];
       const std::string place = core::base::pointerTo("/texts", i);
       if (app::convert::contentHash(text.body) != text.hash) {
         error(place, Message("import.wrong-hash").with("name", text.name));
-      } else if (std::find(needed.begin(), needed.end(), text.hash) == needed.end()) {
+      } else if (!needed.contains(text.hash)) {
         add(place, Message("import.text-unused").with("name", text.name), Severity::Notice);
       } else if (m_bodies.emplace(text.hash, text.body).second) {
         m_ready.texts.push_back(text);
@@ -86,18 +90,47 @@ class Import {
     }
   }
 
-  // Two takings in under one id would be two jobs that nobody could tell apart.
+  // Two takings in under one id would be two jobs that nobody could tell apart. One that another bench wrote and that
+  // does not open took nothing in, and stands in nobody's way.
   void checkSameJob() {
-    const auto there = m_store.load("job/" + m_record.job);
-    if (!there) return error("", there.error());
-    const Event* before = takingIn(there.value());
-    if (before != nullptr && before->eventId != takingIn(m_record.events)->eventId) {
-      error("/job", Message("import.other-job").with("job", m_record.job));
+    const std::vector<Event> here = takingsIn(m_record.events);
+    if (here.empty()) return error("/events", Message("kept.taking-in-unreadable"));
+    m_takingIn = here.front();
+    const std::vector<Event> before = takingsIn(m_there);
+    if (std::any_of(before.begin(), before.end(), [&](const Event& event) { return isSame(event, m_takingIn); }))
+      return;
+    const bool another = std::any_of(before.begin(), before.end(), [&](const Event& event) {
+      return event.deviceId == m_deviceId || PlanReader(m_store).read(m_record.job, *readTakenIn(event.payload));
+    });
+    if (another) error("/job", Message("import.other-job").with("job", m_record.job));
+  }
+
+  // Whatever is taken back later, the job opens. The steps it shares with others, by any of its plans.
+  std::set<std::string> openEveryPlan() {
+    std::vector<Event> events = m_there;
+    events.insert(events.end(), m_record.events.begin(), m_record.events.end());
+    const auto plans = everPlannedFrom(m_takingIn, events, kMostPlans + 1);
+    std::set<std::string> sharedSteps;
+    if (!plans) {
+      error("/events", Message("kept.taking-in-unreadable"));
+    } else if (plans->size() > kMostPlans) {
+      error("/events", Message("import.too-many-plans").with("most", static_cast<std::int64_t>(kMostPlans)));
+    } else {
+      PlanReader reader(m_store);
+      for (const core::intents::TakeIn& planned : *plans) {
+        const auto plan = reader.read(m_record.job, planned, m_bodies);
+        if (!plan) {
+          error("", plan.error());
+          break;
+        }
+        sharedSteps.merge(core::record::shopSteps(*plan.value()));
+      }
     }
+    return sharedSteps;
   }
 
   void takeEvents(const std::set<std::string>& sharedSteps) {
-    std::vector<Event> own;
+    std::vector<Event> own = m_there;
     std::vector<Event> bench;
     for (const Event& event : m_record.events) {
       (core::base::startsWith(event.stream, "job/") ? own : bench).push_back(event);
@@ -114,7 +147,7 @@ class Import {
       const auto there = m_store.find(event.eventId);
       if (!there) return error("", there.error());
       if (!there.value()) {
-        m_ready.events.push_back(event);
+        takeNew(event, core::base::pointerTo("/events", i));
       } else if (asText(*there.value()) != asText(event)) {
         error(core::base::pointerTo("/events", i), Message("import.event-differs").with("event", event.eventId));
       }
@@ -122,8 +155,21 @@ class Import {
     if (leftOut > 0) add("/events", Message("import.shop-left-out").with("count", leftOut), Severity::Notice);
   }
 
+  void takeNew(const Event& event, const std::string& place) {
+    if (event.deviceId == m_deviceId) return error(place, Message("import.not-written-here"));
+    const auto taken = m_store.written(event.deviceId, event.deviceSequence);
+    if (!taken) return error("", taken.error());
+    if (!taken.value().empty()) {
+      return error(place, Message("import.number-taken").with("number", event.deviceSequence));
+    }
+    m_ready.events.push_back(event);
+  }
+
   const RecordFile& m_record;
   core::record::EventStore& m_store;
+  const std::string& m_deviceId;
+  Event m_takingIn;            // the file's
+  std::vector<Event> m_there;  // the job's own events in the store, in fold order
   ReadyToImport& m_ready;
   std::map<std::string, std::string> m_bodies;  // by hash
   bool m_failed = false;
@@ -140,11 +186,22 @@ std::vector<StoredText> textsOf(core::record::EventStore& store, const std::vect
   return texts;
 }
 
-ReadyToImport readyToImport(const std::string& text, core::record::EventStore& store) {
+std::vector<Event> handedOn(std::vector<Event> events, const std::string& jobHash) {
+  std::erase_if(events, [&](const Event& event) {
+    return event.type == core::record::type::kJobTakenIn && core::record::textOf(event.payload, "job") != jobHash;
+  });
+  return events;
+}
+
+ReadyToImport readyToImport(const std::string& text, core::record::EventStore& store, const std::string& deviceId) {
   ReadyToImport ready;
   const core::record::ReadRecord read = core::record::readRecord(text);
   ready.problems = read.problems.sorted();
-  if (read.record) Import(*read.record, store, ready).run();
+  if (read.record) Import(*read.record, store, deviceId, ready).run();
+  if (ready.jobId.empty()) {
+    ready.events.clear();
+    ready.texts.clear();
+  }
   return ready;
 }
 

@@ -22,8 +22,15 @@ struct ReadyToImport {
   std::vector<core::base::Problem> problems;  // an error keeps it out, a notice does not
 };
 
+// What is ready opens: the job was planned with the file's events and the store's together, by every technique it was
+// ever planned with. Nothing is kept here, and what is ready is to be kept whole. `deviceId`: of this bench, whose own
+// events come from its own record and from nowhere else.
 // Besides the problems of readRecord: import.wrong-hash, import.text-unused (a notice), import.event-differs,
-// import.shop-left-out (a notice), import.other-job; the troubles of PlanReader; the store's own.
-ReadyToImport readyToImport(const std::string& text, core::record::EventStore& store);
+// import.not-written-here, import.number-taken, import.too-many-plans, import.shop-left-out (a notice),
+// import.other-job; the troubles of PlanReader; the store's own.
+ReadyToImport readyToImport(const std::string& text, core::record::EventStore& store, const std::string& deviceId);
+
+// What of a job's events is handed on: all but takings in that did not take in the job of that hash.
+std::vector<core::record::Event> handedOn(std::vector<core::record::Event> events, const std::string& jobHash);
 
 }  // namespace app::workbench

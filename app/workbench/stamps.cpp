@@ -1,5 +1,7 @@
 #include "app/workbench/stamps.h"
 
+#include <algorithm>
+
 #include "app/convert/uuid.h"
 
 namespace app::workbench {
@@ -21,8 +23,10 @@ Stamps::Act Stamps::stamp(const std::string& id, const std::vector<core::record:
     event.stream = streamOf(draft.stream, id);
     event.type = draft.type;
     event.version = draft.version;
-    event.occurredUtc = now.utcMilliseconds;
-    event.recordedUtc = now.utcMilliseconds;
+    // Whatever the machine's clock says is kept as it said it, within what can be written.
+    event.occurredUtc =
+        std::clamp(now.utcMilliseconds, -core::waits::kLatestWritableUtc, core::waits::kLatestWritableUtc);
+    event.recordedUtc = event.occurredUtc;
     event.zone = zone;
     event.bootId = now.bootId;
     event.boottimeNanoseconds = now.boottimeNanoseconds;

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "app/convert/content_hash.h"
-#include "app/words/words.h"
+#include "app/words/thing_words.h"
 #include "core/base/json.h"
 #include "core/base/strict_reader.h"
 #include "core/base/text.h"
@@ -32,6 +32,15 @@ std::optional<std::string> textOf(const Value& object, std::string_view key) {
 std::string shownOf(const Value& payload, std::string_view key) {
   using namespace core::base;
   return shownText(textOf(payload, key).value_or(""), Lines::One, kLongestName);
+}
+
+bool isOfJob(const core::record::Event& event) { return core::base::startsWith(event.stream, "job/"); }
+
+std::vector<core::record::Event> ofJob(const std::vector<core::record::Event>& events) {
+  std::vector<core::record::Event> own;
+  std::copy_if(events.begin(), events.end(), std::back_inserter(own), isOfJob);
+  core::record::arrange(own);
+  return own;
 }
 
 std::string firstError(const core::base::Problems& problems) {
@@ -66,18 +75,47 @@ std::optional<TakeIn> readTakenIn(const Value& payload) {
   return takenIn;
 }
 
-std::optional<TakeIn> plannedFrom(const std::vector<core::record::Event>& events) {
-  const auto first = std::find_if(events.begin(), events.end(), [](const core::record::Event& event) {
-    return event.type == core::record::type::kJobTakenIn;
+std::vector<core::record::Event> takingsIn(const std::vector<core::record::Event>& events) {
+  std::vector<core::record::Event> found = ofJob(events);
+  std::erase_if(found, [](const core::record::Event& event) {
+    return event.type != core::record::type::kJobTakenIn || event.version != 1 || !readTakenIn(event.payload);
   });
-  if (first == events.end() || first->version != 1) return std::nullopt;
-  auto takenIn = readTakenIn(first->payload);
-  const core::record::Event* renewal = takenIn ? core::record::newestRenewal(events) : nullptr;
-  if (renewal == nullptr) return takenIn;
-  auto techniques = readTechniques(renewal->payload);
-  if (!techniques) return std::nullopt;
-  takenIn->techniques = *std::move(techniques);
-  return takenIn;
+  return found;
+}
+
+std::vector<TakeIn> plannedFrom(const std::vector<core::record::Event>& events) {
+  const std::vector<core::record::Event> own = ofJob(events);
+  const core::record::Event* renewal = core::record::newestRenewal(own);
+  const auto techniques = renewal == nullptr ? std::nullopt : readTechniques(renewal->payload);
+  std::vector<TakeIn> plans;
+  if (renewal != nullptr && !techniques) return plans;
+  for (const core::record::Event& event : takingsIn(own)) {
+    plans.push_back(*readTakenIn(event.payload));
+    if (techniques) plans.back().techniques = *techniques;
+  }
+  return plans;
+}
+
+std::optional<std::vector<TakeIn>> everPlannedFrom(const core::record::Event& takingIn,
+                                                   const std::vector<core::record::Event>& events, std::size_t most) {
+  std::vector<TakeIn> plans{readTakenIn(takingIn.payload).value_or(TakeIn())};
+  const auto same = [](const Techniques& a, const Techniques& b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                      [](const auto& one, const auto& other) { return one.id == other.id && one.hash == other.hash; });
+  };
+  for (const core::record::Event& event : ofJob(events)) {
+    if (event.type != core::record::type::kTechniquesRenewed || event.version != 1) continue;
+    auto techniques = readTechniques(event.payload);
+    if (!techniques) return std::nullopt;
+    if (std::any_of(plans.begin(), plans.end(),
+                    [&](const TakeIn& plan) { return same(plan.techniques, *techniques); })) {
+      continue;
+    }
+    if (plans.size() == most) break;
+    plans.push_back(plans.front());
+    plans.back().techniques = *std::move(techniques);
+  }
+  return plans;
 }
 
 Result<std::string, Message> storedText(core::record::EventStore& store, const std::string& hash,

@@ -22,9 +22,18 @@ using Techniques = std::vector<core::intents::TakeIn::Technique>;
 std::optional<Techniques> readTechniques(const core::base::Value& payload);
 std::optional<core::intents::TakeIn> readTakenIn(const core::base::Value& payload);
 
-// What a job is planned from: what it was taken in with, and the techniques of its newest renewal. Nothing where no
-// event among them took it in, or one of these does not read.
-std::optional<core::intents::TakeIn> plannedFrom(const std::vector<core::record::Event>& events);
+// The events that say they took a job in, and read: among events in any order the job's own alone, since a bench's
+// stream takes no job in. In fold order; there is one, unless a file once brought one that took nothing in.
+std::vector<core::record::Event> takingsIn(const std::vector<core::record::Event>& events);
+
+// What a job is planned from: for each of `takingsIn` what it was taken in with, and the techniques of its newest
+// renewal. The first of these that opens is the job. None where nothing took it in, or the renewal does not read.
+std::vector<core::intents::TakeIn> plannedFrom(const std::vector<core::record::Event>& events);
+// What the job that was taken in so can be planned from: with no renewal and with each in turn, since taking renewals
+// back can lead to any of them. Each once, at most `most`; nothing where any does not read.
+std::optional<std::vector<core::intents::TakeIn>> everPlannedFrom(const core::record::Event& takingIn,
+                                                                  const std::vector<core::record::Event>& events,
+                                                                  std::size_t most);
 
 // The text of that hash, as it was. kept.text-missing {name}, kept.text-damaged {name}, or the store's own trouble.
 core::base::Result<std::string, core::base::Message> storedText(core::record::EventStore& store,

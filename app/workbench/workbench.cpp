@@ -155,8 +155,11 @@ struct Workbench::Private {
     if (jobs.entry(jobId) == nullptr) return "";
     auto events = jobs.eventsOf(jobId, of);
     if (!events) return "";
-    std::vector<core::record::StoredText> texts = textsOf(store, events.value());
-    return core::record::writeRecord({jobId, std::move(texts), std::move(events).value()});
+    std::vector<core::record::Event> written = std::move(events).value();
+    const JobEntry& entry = *jobs.entry(jobId);
+    if (of == KeptJobs::Of::Job && entry.trouble.id.empty()) written = handedOn(std::move(written), entry.jobHash);
+    std::vector<core::record::StoredText> texts = textsOf(store, written);
+    return core::record::writeRecord({jobId, std::move(texts), std::move(written)});
   }
 
   // What loading put off is done before anything but the lines is asked for; the schedule is whole from then on.
@@ -458,7 +461,7 @@ std::string Workbench::exportJob(const std::string& jobId) const { return d->rec
 Workbench::Imported Workbench::importJob(const std::string& text) {
   d->settle();
   Imported imported;
-  const ReadyToImport ready = readyToImport(text, d->store);
+  const ReadyToImport ready = readyToImport(text, d->store, d->stamps.deviceId());
   imported.problems = ready.problems;
   if (ready.jobId.empty()) return imported;
   if (ready.events.empty()) {

@@ -25,6 +25,7 @@ std::string_view name(const Intent& intent) {
     std::string_view operator()(const LinkBatches&) const { return "linkBatches"; }
     std::string_view operator()(const PutAway&) const { return "putAway"; }
     std::string_view operator()(const BringBack&) const { return "bringBack"; }
+    std::string_view operator()(const AcceptPreparation&) const { return "acceptPreparation"; }
   };
   return std::visit(Namer{}, intent);
 }

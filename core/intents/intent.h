@@ -53,6 +53,13 @@ struct LookAt {
   Verdict verdict = Verdict::NotYet;
 };
 
+// A preparation that a bench made which has not worked this job is used in it: all that bench has done of its
+// technique.
+struct AcceptPreparation {
+  std::string step;  // one of the technique's
+  std::string deviceId;
+};
+
 // What an alert says of its wait.
 enum class AlertClass {
   Soon,     // a tack window comes in ten minutes: wash, lay out
@@ -115,7 +122,7 @@ struct BringBack {};
 
 using Intent = std::variant<TakeIn, BeginStep, FinishStep, Undo, LookAt, Hear, Snooze, ReportFault, MendMissed,
                             EnterAsMade, ForgetAsMade, ChooseFollow, AddNote, ChangeNote, RemoveNote, KeepPhotograph,
-                            ChangeCaption, RemovePhotograph, LinkBatches, PutAway, BringBack>;
+                            ChangeCaption, RemovePhotograph, LinkBatches, PutAway, BringBack, AcceptPreparation>;
 
 // What concerns the shop and no job of its own.
 

@@ -62,12 +62,11 @@ BenchPlace benchPlace(const JobAt& job) {
       continue;
     }
     ++place.done;
-    const waits::ClockReading& doneAt = job.state().steps[i].doneAt;
-    if (!place.lastDone || doneAt.utcMilliseconds >= place.lastDoneAt.utcMilliseconds) {
-      place.lastDone = i;
-      place.lastDoneAt = doneAt;
-    }
+    // By the order of the acts: the wall clock may have gone back between them.
+    const auto& steps = job.state().steps;
+    if (!place.lastDone || steps[*place.lastDone].act <= steps[i].act) place.lastDone = i;
   }
+  if (place.lastDone) place.lastDoneAt = job.state().steps[*place.lastDone].doneAt;
   const auto show = [&](std::size_t step) {
     place.kind = BenchPlace::Kind::Step;
     place.step = step;

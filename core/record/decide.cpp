@@ -1,6 +1,7 @@
 #include "core/record/decide.h"
 
 #include <algorithm>
+#include <map>
 
 #include "core/base/text.h"
 #include "core/record/alert_schedule.h"
@@ -25,13 +26,22 @@ EventDraft draft(const char* type, std::string_view key, const std::string& id, 
   return made;
 }
 
+// What is said of a wait is said of that run of it: another device may have begun it anew by then.
+EventDraft draft(const char* type, const RunningWait& run) {
+  EventDraft made = draft(type, "wait", run.id);
+  made.payload.set("of", Value::text(run.startedBy));
+  return made;
+}
+
 // What goes on with a job. Hearing, looking and taking back stay open in one that was put away: a wait of it may
 // still call, when another device began it meanwhile.
 bool isWork(const intents::Intent& intent) {
   return std::holds_alternative<intents::BeginStep>(intent) || std::holds_alternative<intents::FinishStep>(intent) ||
          std::holds_alternative<intents::ReportFault>(intent) || std::holds_alternative<intents::MendMissed>(intent) ||
          std::holds_alternative<intents::EnterAsMade>(intent) ||
-         std::holds_alternative<intents::ForgetAsMade>(intent) || std::holds_alternative<intents::ChooseFollow>(intent);
+         std::holds_alternative<intents::ForgetAsMade>(intent) ||
+         std::holds_alternative<intents::ChooseFollow>(intent) ||
+         std::holds_alternative<intents::AcceptPreparation>(intent);
 }
 
 class Decider {
@@ -68,15 +78,36 @@ class Decider {
     EventDraft done = draft(type::kStepDone, "step", step.id, step.ofShop);
     if (!intent.checkAnswers.empty()) done.payload.set("checks", Value::texts(intent.checkAnswers));
     if (intent.begunInTime) done.payload.set("begunInTime", Value::boolean(true));
+    // Made ready again because what there was is too old: not a second word of the same act.
+    if (m_state.steps[*index].status == StepStatus::Done) done.payload.set("anew", Value::boolean(true));
     drafts.push_back(std::move(done));
     return drafts;
+  }
+
+  Decision operator()(const intents::AcceptPreparation& intent) const {
+    const auto index = m_workflow.indexOf(intent.step);
+    if (!index) return noSuchStep(intent.step);
+    if (m_job.isDone(*index)) return alreadyDone(*index);
+    const std::string& technique = m_workflow.steps[*index].technique;
+    std::map<std::string, std::string> newest;  // the act by its step
+    for (const PreparedElsewhere& one : m_state.elsewhere) {
+      if (one.deviceId == intent.deviceId && m_workflow.find(one.step)->technique == technique)
+        newest[one.step] = one.intentId;
+    }
+    if (!newest.contains(intent.step)) return Message("record.not-prepared-elsewhere").with("step", title(*index));
+    std::vector<std::string> acts;
+    for (const auto& [step, act] : newest) acts.push_back(act);
+    EventDraft accepted = draft(type::kPreparationAccepted, "step", intent.step);
+    accepted.payload.set("device", Value::text(intent.deviceId));
+    accepted.payload.set("intents", Value::texts(acts));
+    return Drafts{accepted};
   }
 
   Decision operator()(const intents::LookAt& intent) const {
     const auto run = m_state.waits.find(intent.wait);
     if (run == m_state.waits.end()) return Message("record.no-such-wait").with("wait", intent.wait);
     if (!m_job.matters(run->second)) return Message("record.wait-over").with("wait", run->second.wait->title);
-    EventDraft looked = draft(type::kLooked, "wait", intent.wait);
+    EventDraft looked = draft(type::kLooked, run->second);
     looked.payload.set("verdict", Value::text(intents::name(intent.verdict)));
     Drafts drafts{looked};
     // A window found open by touch is taken up at once: the gated step begins with the verdict.
@@ -92,7 +123,7 @@ class Decider {
     const auto run = m_state.waits.find(intent.wait);
     if (run == m_state.waits.end()) return Message("record.no-such-wait").with("wait", intent.wait);
     if (run->second.heard.contains(intent.alert)) return Message("record.already-heard");
-    EventDraft heard = draft(type::kHeard, "wait", intent.wait);
+    EventDraft heard = draft(type::kHeard, run->second);
     heard.payload.set("alert", Value::text(intents::name(intent.alert)));
     return Drafts{heard};
   }
@@ -110,7 +141,7 @@ class Decider {
     if (!offered || !mayBePutOff(m_job, *due, units::Duration::minutes(intent.minutes))) {
       return Message("record.not-put-off").with("wait", run->second.wait->title);
     }
-    EventDraft snoozed = draft(type::kSnoozed, "wait", intent.wait);
+    EventDraft snoozed = draft(type::kSnoozed, run->second);
     snoozed.payload.set("alert", Value::text(intents::name(intent.alert)));
     snoozed.payload.set("minutes", Value::integer(intent.minutes));
     return Drafts{snoozed};
@@ -130,6 +161,8 @@ class Decider {
     EventDraft reported = draft(type::kFaultReported, "step", intent.step);
     reported.payload.set("fault", Value::text(intent.fault));
     if (leavesChoice) reported.payload.set("way", Value::text(intent.way));
+    const StepState& state = m_state.steps[*m_workflow.indexOf(intent.step)];
+    if (state.status == StepStatus::Done) reported.payload.set("of", Value::text(state.intentId));
     return Drafts{reported};
   }
 
@@ -141,7 +174,7 @@ class Decider {
     if (m_job.waitState(run->second).phase != waits::Phase::Closed || !m_job.matters(run->second)) {
       return Message("record.not-missed").with("wait", run->second.wait->title);
     }
-    return Drafts{draft(type::kMissedMended, "wait", intent.wait)};
+    return Drafts{draft(type::kMissedMended, run->second)};
   }
 
   Decision operator()(const intents::EnterAsMade& intent) const { return decideMeasure(m_job, intent); }

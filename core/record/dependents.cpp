@@ -22,9 +22,9 @@ class Dependents {
         reached = true;
         continue;
       }
-      if (!reached || line.voided) continue;
+      if (!reached || line.voided || line.repeated) continue;
       for (const LogLine& target : m_state.log) {
-        if (target.intentId == intentId && restsOn(line, target)) add(nameOf(line));
+        if (target.intentId == intentId && !target.repeated && restsOn(line, target)) add(nameOf(line));
       }
     }
     return base::join(dependents, ", ");
@@ -65,7 +65,7 @@ class Dependents {
     const auto targetStep = m_workflow.indexOf(target.step);
     const auto laterStep = m_workflow.indexOf(later.step);
     const bool laterWorks = later.type == type::kStepDone && laterStep;
-    if (target.type == type::kStepDone && targetStep) {
+    if ((target.type == type::kStepDone || target.type == type::kPreparationAccepted) && targetStep) {
       if (later.type == type::kMeasured && laterStep) {
         const auto& before = m_workflow.steps[*laterStep].before;
         return std::count(before.begin(), before.end(), *targetStep) > 0;
@@ -87,7 +87,8 @@ class Dependents {
     // A fault or a missed window brought steps back: whatever was worked again rests on it.
     if (target.type == type::kFaultReported || target.type == type::kMissedMended) {
       return std::any_of(m_state.log.begin(), m_state.log.end(), [&](const LogLine& line) {
-        return line.type == type::kStepDone && line.step == later.step && &line != &later && !line.voided;
+        return line.type == type::kStepDone && line.step == later.step && &line != &later && !line.voided &&
+               !line.repeated;
       });
     }
     return false;

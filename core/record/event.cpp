@@ -16,11 +16,43 @@ std::string padded(std::int64_t number, std::size_t digits) {
   return text;
 }
 
+// Gives every event whose clock cannot be believed that of the event its device wrote before it.
+void giveClocks(std::vector<Event>& events) {
+  if (std::all_of(events.begin(), events.end(), [](const Event& event) { return isBelievable(event.hlc); })) return;
+  std::vector<Event*> written;
+  for (Event& event : events) written.push_back(&event);
+  std::sort(written.begin(), written.end(), [](const Event* a, const Event* b) {
+    return std::tie(a->deviceId, a->deviceSequence) < std::tie(b->deviceId, b->deviceSequence);
+  });
+  const Event* previous = nullptr;
+  Hlc last;
+  for (Event* event : written) {
+    if (previous == nullptr || previous->deviceId != event->deviceId) last = {};
+    if (isBelievable(event->hlc)) {
+      last = std::max(last, event->hlc);
+    } else {
+      event->hlc = event->deviceSequence <= kLastOwnSequence ? last : Hlc();
+    }
+    previous = event;
+  }
+}
+
 }  // namespace
 
+bool isBelievable(const Hlc& hlc) {
+  return hlc != Hlc() && hlc.milliseconds >= 0 && hlc.milliseconds <= kMostMilliseconds && hlc.counter >= 0;
+}
+
 Hlc tick(const Hlc& last, std::int64_t wallMilliseconds) {
-  if (wallMilliseconds > last.milliseconds) return {wallMilliseconds, 0};
-  return {last.milliseconds, last.counter + 1};
+  if (wallMilliseconds > last.milliseconds && wallMilliseconds <= kMostMilliseconds) return {wallMilliseconds, 0};
+  if (last.counter < kMostCounts) return {last.milliseconds, last.counter + 1};
+  if (last.milliseconds < kMostMilliseconds) return {last.milliseconds + 1, 0};
+  return {kMostMilliseconds, kMostCounts};
+}
+
+waits::ClockReading Event::clock() const {
+  const auto utc = std::clamp(occurredUtc, -waits::kLatestWritableUtc, waits::kLatestWritableUtc);
+  return {utc, bootId, std::clamp<std::int64_t>(boottimeNanoseconds, 0, waits::kLongestUptime), synced};
 }
 
 std::string text(const Hlc& hlc) {
@@ -57,6 +89,7 @@ std::optional<std::int64_t> integerOf(const base::Value& payload, std::string_vi
 }
 
 void arrange(std::vector<Event>& events) {
+  giveClocks(events);
   std::sort(events.begin(), events.end(), before);
   std::set<std::string> seen;
   std::erase_if(events, [&](const Event& event) { return !seen.insert(event.eventId).second; });

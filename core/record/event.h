@@ -23,7 +23,15 @@ struct Hlc {
   friend auto operator<=>(const Hlc&, const Hlc&) = default;
 };
 
-// The next reading after `last`, given the wall clock.
+// The most of either part that is believed, and that sorts as text like it sorts as a number.
+inline constexpr std::int64_t kMostMilliseconds = waits::kLatestBelievableUtc;
+inline constexpr std::int64_t kMostCounts = 999'999;
+// Whether an event with it stands where it says; see `arrange`. {0, 0} is what an unreadable text gives.
+bool isBelievable(const Hlc& hlc);
+
+// The next reading after `last`, given the wall clock. A wall clock nobody can believe is left out of it: then, as
+// where the clock went back, only the count goes on. Where a million acts leave a millisecond no count the next one is
+// taken; at the very end of what is believed it stands still, and the device's own count tells its acts apart.
 Hlc tick(const Hlc& last, std::int64_t wallMilliseconds);
 // Sorts as text like it sorts as a number: "0001764063195123-000004".
 std::string text(const Hlc& hlc);
@@ -54,6 +62,7 @@ inline constexpr const char* kBatchesLinked = "BatchesLinked";
 inline constexpr const char* kJobPutAway = "JobPutAway";
 inline constexpr const char* kJobBroughtBack = "JobBroughtBack";
 inline constexpr const char* kTechniquesRenewed = "TechniquesRenewed";
+inline constexpr const char* kPreparationAccepted = "PreparationAccepted";
 // Of a design that is on no bench yet.
 inline constexpr const char* kDesignBegun = "DesignBegun";
 inline constexpr const char* kDesignChanged = "DesignChanged";
@@ -95,16 +104,25 @@ struct Event {
   bool synced = false;
   base::Value payload;
 
-  waits::ClockReading clock() const { return {occurredUtc, bootId, boottimeNanoseconds, synced}; }
+  // When it happened, cut to what can be reckoned with whatever the record says.
+  waits::ClockReading clock() const;
 };
 
+// The most a device can count to: an act a millisecond for thirty years.
+inline constexpr std::int64_t kMostSequence = 1'000'000'000'000;
+// The last number a device goes on from. What its record holds above it the device did not count itself.
+inline constexpr std::int64_t kLastOwnSequence = kMostSequence - 1'000'000'000;
+
+// By what events say of themselves.
 bool before(const Event& a, const Event& b);
 
 // The text of that name in a payload; "" where there is none or it is no text.
 std::string textOf(const base::Value& payload, std::string_view key);
 // The whole number of that name; nothing where there is none.
 std::optional<std::int64_t> integerOf(const base::Value& payload, std::string_view key);
-// Puts events in fold order and drops those that are there twice.
+// Puts events in fold order and drops those that are there twice. One whose clock cannot be believed comes right after
+// what its device wrote before it, by the device's count, and is given that clock here; one whose number cannot be
+// believed either comes first.
 void arrange(std::vector<Event>& events);
 // Intents whose events count for nothing: those that a live undo names. Requires fold order.
 std::set<std::string> voidedIntents(const std::vector<Event>& events);

@@ -34,6 +34,19 @@ Result<std::optional<Event>, StoreError> EventStore::find(const std::string& eve
   return std::optional<Event>();
 }
 
+Result<std::string, StoreError> EventStore::written(const std::string& deviceId, std::int64_t deviceSequence) {
+  const auto names = streams();
+  if (!names) return names.error();
+  for (const std::string& stream : names.value()) {
+    const auto events = load(stream);
+    if (!events) return events.error();
+    for (const Event& event : events.value()) {
+      if (event.deviceId == deviceId && event.deviceSequence == deviceSequence) return event.eventId;
+    }
+  }
+  return std::string();
+}
+
 Result<std::string, StoreError> EventStore::newestIntentOf(const std::string& deviceId) {
   const auto names = streams();
   if (!names) return names.error();
@@ -43,7 +56,8 @@ Result<std::string, StoreError> EventStore::newestIntentOf(const std::string& de
     const auto events = load(stream);
     if (!events) continue;  // what cannot be read is said where it is opened
     for (const Event& event : events.value()) {
-      if (event.deviceId == deviceId && (!newest || before(*newest, event))) newest = event;
+      const bool own = event.deviceId == deviceId && event.deviceSequence <= kLastOwnSequence;
+      if (own && (!newest || newest->deviceSequence < event.deviceSequence)) newest = event;
     }
   }
   return newest ? newest->intentId : std::string();

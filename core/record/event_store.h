@@ -49,11 +49,13 @@ class EventStore {
   virtual base::Result<std::vector<std::string>, StoreError> streams() = 0;
   virtual base::Result<std::optional<StoredText>, StoreError> text(const std::string& hash) = 0;
 
-  // The six below are right, if slow or forgetful, for a store that knows nothing better.
+  // The seven below are right, if slow or forgetful, for a store that knows nothing better.
   // Of every stream, in the order of `streams`.
   virtual base::Result<std::vector<StreamHead>, StoreError> heads();
   // The event of that id, whatever its stream; nothing where there is none.
   virtual base::Result<std::optional<Event>, StoreError> find(const std::string& eventId);
+  // The id of the event that device wrote under that number, whatever its stream; "" where there is none.
+  virtual base::Result<std::string, StoreError> written(const std::string& deviceId, std::int64_t deviceSequence);
   // Intent id of the newest event a device wrote of a job or a bench, "" for none.
   virtual base::Result<std::string, StoreError> newestIntentOf(const std::string& deviceId);
   // Without their details.
@@ -63,7 +65,8 @@ class EventStore {
   // Replaces what was kept of those streams; all or none.
   virtual base::Result<Done, StoreError> keepSummaries(const std::vector<Summary>& summaries);
 
-  // The last sequence this device has written and the greatest clock anyone has: where stamps go on from.
+  // The last sequence this device has written and the greatest clock anyone has: where stamps go on from. Numbers above
+  // kLastOwnSequence and clocks that are not believable are left out, so that no event can block what comes after it.
   struct Position {
     std::int64_t deviceSequence = 0;
     Hlc hlc;

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/record/counting.h"
 #include "core/record/job_state.h"
 
 namespace core::record {
@@ -30,7 +31,8 @@ bool isKnown(const Event& event) {
                                     type::kBatchesLinked,
                                     type::kJobPutAway,
                                     type::kJobBroughtBack,
-                                    type::kTechniquesRenewed};
+                                    type::kTechniquesRenewed,
+                                    type::kPreparationAccepted};
   return std::find(std::begin(known), std::end(known), event.type) != std::end(known);
 }
 
@@ -45,12 +47,13 @@ bool isAct(const Event& event) {
          event.type == type::kNoteRemoved || event.type == type::kPhotographKept ||
          event.type == type::kPhotographCaptioned || event.type == type::kPhotographRemoved ||
          event.type == type::kBatchesLinked || event.type == type::kJobPutAway || event.type == type::kJobBroughtBack ||
-         event.type == type::kTechniquesRenewed;
+         event.type == type::kTechniquesRenewed || event.type == type::kPreparationAccepted;
 }
 
 class Folder {
  public:
-  explicit Folder(JobState& state) : m_state(state), m_workflow(state.plan->workflow) {
+  Folder(JobState& state, const Counting& counting)
+      : m_state(state), m_workflow(state.plan->workflow), m_counting(counting) {
     m_state.steps.resize(m_workflow.steps.size());
   }
 
@@ -64,23 +67,29 @@ class Folder {
     const bool live = !m_state.voidedIntents.contains(event.intentId);
     const char* subject = event.payload.find("wait") != nullptr ? "wait" : "step";
     const std::string about = textOf(event.payload, event.type == type::kFollowChosen ? "board" : subject);
-    if (mine || concernsThisJob(event, about)) {
-      m_state.log.push_back({event.intentId, event.type, about, event.clock(), !live, textOf(event.payload, "figure")});
-      if (live && isAct(event)) {
+    // Of a bench's stream only its preparations are this job's, never its other work.
+    if (!mine && event.type != type::kUndone && !isOfShop(about)) return;
+    const bool again = live && event.type == type::kStepDone && isRepeated(event, about);
+    if (again) m_state.repeated.insert(event.eventId);
+    if (mine || event.type != type::kUndone) {
+      m_state.log.push_back(
+          {event.intentId, event.type, about, event.clock(), !live, textOf(event.payload, "figure"), again});
+      if (live && isAct(event) && !again) {
         m_state.lastIntent = event.intentId;
         m_state.lastUndo.clear();
       }
       if (live && event.type == type::kUndone) noteUndo(event);
     }
     if (event.type == type::kUndone) m_undos.insert(event.intentId);
-    if (!live) return;
+    if (!live || again) return;
+    ++m_act;
     if (event.type == type::kStepBegun) begin(event, about);
     if (event.type == type::kStepDone) finish(event, about);
     if (event.type == type::kLooked) look(event, about);
     if (event.type == type::kHeard) hear(event, about);
     if (event.type == type::kSnoozed) snooze(event, about);
     if (event.type == type::kFaultReported) fault(event, about);
-    if (event.type == type::kMissedMended) mend(about, event.intentId);
+    if (event.type == type::kMissedMended) mend(event, about);
     if (event.type == type::kMeasured) measure(event, about);
     if (event.type == type::kMeasureForgotten) forgetMeasure(textOf(event.payload, "figure"));
     if (event.type == type::kFollowChosen) follow(about, textOf(event.payload, "keep"));
@@ -98,6 +107,8 @@ class Folder {
     step.status = StepStatus::Done;
     step.doneAt = event.clock();
     step.intentId = event.intentId;
+    step.deviceId = event.deviceId;
+    step.act = m_act;
     // Done again it was worked with other batches, or with the same, but nobody has said so.
     m_state.beside.batches.erase(stepId);
     takeOverMeasures(source);
@@ -111,6 +122,7 @@ class Folder {
       run.step = &source;
       run.wait = &wait;
       run.started = event.clock();
+      run.startedBy = event.intentId;
       m_state.waits[wait.id] = std::move(run);
     }
   }
@@ -122,8 +134,24 @@ class Folder {
     m_state.lastUndo = isRedo ? std::string() : event.intentId;
   }
 
-  bool concernsThisJob(const Event& event, const std::string& step) const {
-    return event.type != type::kUndone && m_workflow.find(step) != nullptr;
+  bool isOfShop(const std::string& stepId) const {
+    const workflow::WorkflowStep* step = m_workflow.find(stepId);
+    return step != nullptr && step->ofShop;
+  }
+
+  // Whether a step that is said to be done was done before, and this word of it is one too many. A preparation is made
+  // anew: by the bench that made it, when it was too old, and where the maker takes another bench's into use.
+  bool isRepeated(const Event& event, const std::string& stepId) const {
+    const auto index = m_workflow.indexOf(stepId);
+    if (!index || m_state.steps[*index].status != StepStatus::Done) return false;
+    const workflow::WorkflowStep& source = m_workflow.steps[*index];
+    const StepState& step = m_state.steps[*index];
+    if (!source.ofShop) return true;
+    const base::Value* anew = event.payload.find("anew");
+    const bool saysAnew = anew != nullptr && anew->kind() == base::Value::Kind::Boolean && anew->asBoolean();
+    const bool wasTooOld =
+        source.keeps && event.clock().utcMilliseconds - step.doneAt.utcMilliseconds > source.keeps->inMilliseconds();
+    return step.deviceId != event.deviceId && !saysAnew && !wasTooOld && !m_counting.accepted(event.intentId);
   }
 
   void begin(const Event& event, const std::string& stepId) {
@@ -134,6 +162,7 @@ class Folder {
     step.status = StepStatus::Begun;
     step.begunAt = event.clock();
     step.intentId = event.intentId;
+    step.act = m_act;
   }
 
   // Ends a run; what was found of it by touch stays for learning.
@@ -158,41 +187,55 @@ class Folder {
     for (const std::string& fact : facts) {
       endFact(fact);
       for (const std::size_t maker : m_workflow.making(fact)) {
-        m_state.steps[maker] = StepState{StepStatus::Ahead, {}, {}, intentId};
+        m_state.steps[maker] = StepState();
+        m_state.steps[maker].intentId = intentId;
         forgetMeasuredAt(m_workflow.steps[maker].id);
         m_state.beside.batches.erase(m_workflow.steps[maker].id);
       }
     }
   }
 
-  void look(const Event& event, const std::string& waitId) {
+  // The run an event is about. What a device says of a run that is over by then is no word of the one begun since:
+  // null. Older events do not say which run they are about, and are about the one that is there.
+  RunningWait* runOf(const Event& event, const std::string& waitId) {
     const auto run = m_state.waits.find(waitId);
-    if (run == m_state.waits.end()) return;
+    if (run == m_state.waits.end() || !isOf(event, run->second.startedBy)) return nullptr;
+    return &run->second;
+  }
+
+  static bool isOf(const Event& event, const std::string& act) {
+    const std::string of = textOf(event.payload, "of");
+    return of.empty() || of == act;
+  }
+
+  void look(const Event& event, const std::string& waitId) {
+    RunningWait* run = runOf(event, waitId);
+    if (run == nullptr) return;
     const std::string verdict = textOf(event.payload, "verdict");
     waits::Verdict found = waits::Verdict::NotYet;
     if (verdict == "tacky") found = waits::Verdict::Tacky;
     if (verdict == "pastIt") found = waits::Verdict::PastIt;
     if (verdict == "dry") found = waits::Verdict::Dry;
-    run->second.looks.emplace_back(event.clock(), found);
+    run->looks.emplace_back(event.clock(), found);
     // The opening moved, so its alert will be a new one.
     if (found == waits::Verdict::NotYet) {
-      run->second.heard.clear();
-      run->second.snoozed.clear();
+      run->heard.clear();
+      run->snoozed.clear();
     }
   }
 
   void hear(const Event& event, const std::string& waitId) {
-    const auto run = m_state.waits.find(waitId);
-    if (run == m_state.waits.end()) return;
-    if (const auto alert = alertOf(event)) run->second.heard.insert(*alert);
+    RunningWait* run = runOf(event, waitId);
+    const auto alert = alertOf(event);
+    if (run != nullptr && alert) run->heard.insert(*alert);
   }
 
   void snooze(const Event& event, const std::string& waitId) {
-    const auto run = m_state.waits.find(waitId);
+    RunningWait* run = runOf(event, waitId);
     const auto alert = alertOf(event);
     const auto minutes = integerOf(event.payload, "minutes");
-    if (run == m_state.waits.end() || !alert || !minutes || *minutes < 0 || *minutes > kLongestSnooze) return;
-    run->second.snoozed[*alert] = {event.clock(), units::Duration::minutes(*minutes)};
+    if (run == nullptr || !alert || !minutes || *minutes < 0 || *minutes > kLongestSnooze) return;
+    run->snoozed[*alert] = {event.clock(), units::Duration::minutes(*minutes)};
   }
 
   static std::optional<AlertClass> alertOf(const Event& event) {
@@ -205,9 +248,12 @@ class Folder {
 
   // Where the fault leaves a choice and the event names none, nothing is known to have been done over.
   void fault(const Event& event, const std::string& stepId) {
-    const workflow::WorkflowStep* step = m_workflow.find(stepId);
-    if (step == nullptr) return;
-    for (const workflow::WorkflowFault& entry : step->faults) {
+    const auto index = m_workflow.indexOf(stepId);
+    if (!index) return;
+    // The step was done again since: this was seen on what is no more.
+    const StepState& step = m_state.steps[*index];
+    if (step.status == StepStatus::Done && !isOf(event, step.intentId)) return;
+    for (const workflow::WorkflowFault& entry : m_workflow.steps[*index].faults) {
       if (entry.id != textOf(event.payload, "fault")) continue;
       const workflow::WorkflowFaultWay* way = entry.way(textOf(event.payload, "way"));
       endAndBringBack(way != nullptr ? way->ends : entry.ends, event.intentId);
@@ -277,19 +323,46 @@ class Folder {
     }
   }
 
-  void mend(const std::string& waitId, const std::string& intentId) {
+  void mend(const Event& event, const std::string& waitId) {
     const auto found = m_workflow.findWait(waitId);
     if (found.wait == nullptr) return;
+    if (event.payload.find("of") != nullptr && runOf(event, waitId) == nullptr) return;
     lay(waitId);
-    endAndBringBack(found.wait->missedEnds, intentId);
+    endAndBringBack(found.wait->missedEnds, event.intentId);
   }
 
   JobState& m_state;
   const workflow::Workflow& m_workflow;
+  const Counting& m_counting;
   std::set<std::string> m_undos;
   // By figure, the newest last; one for each step it was measured at.
   std::map<std::string, std::vector<Measure>> m_measuredAt;
+  std::size_t m_act = 0;
 };
+
+// What benches that have not worked this job made ready of what it needs, and did not take back. Fold order.
+std::vector<PreparedElsewhere> preparedElsewhere(const workflow::Workflow& workflow, const Counting& counting,
+                                                 const std::vector<Event>& bench) {
+  std::map<std::string, std::vector<Event>> others;  // by device
+  for (const Event& event : bench) {
+    if (touchesJobs(event) && !counting.counts(event)) others[event.deviceId].push_back(event);
+  }
+  std::set<std::string> takenBack;  // event ids
+  for (const auto& [device, events] : others) {
+    const std::set<std::string> voided = voidedIntents(events);
+    for (const Event& event : events) {
+      if (voided.contains(event.intentId)) takenBack.insert(event.eventId);
+    }
+  }
+  std::vector<PreparedElsewhere> found;
+  for (const Event& event : bench) {
+    if (event.type != type::kStepDone || event.version != 1 || counting.counts(event)) continue;
+    const workflow::WorkflowStep* step = workflow.find(textOf(event.payload, "step"));
+    if (step == nullptr || !step->ofShop || takenBack.contains(event.eventId)) continue;
+    found.push_back({step->id, event.deviceId, event.intentId, event.clock()});
+  }
+  return found;
+}
 
 void settleDesign(JobState& state) {
   state.design = {state.plan, &state.plan->design};
@@ -308,8 +381,6 @@ void settleDesign(JobState& state) {
 
 }  // namespace
 
-bool touchesJobs(const Event& event) { return isKnown(event); }
-
 JobState withDone(const JobState& state, std::size_t step, const waits::ClockReading& at) {
   JobState after = state;
   Event done;
@@ -318,7 +389,8 @@ JobState withDone(const JobState& state, std::size_t step, const waits::ClockRea
   done.bootId = at.bootId;
   done.boottimeNanoseconds = at.boottimeNanoseconds;
   done.synced = at.synced;
-  Folder(after).finish(done, after.plan->workflow.steps[step].id);
+  const Counting counting({});
+  Folder(after, counting).finish(done, after.plan->workflow.steps[step].id);
   return after;
 }
 
@@ -326,12 +398,21 @@ JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events) {
   arrange(events);
   JobState state;
   state.plan = std::move(plan);
+  const std::string stream = "job/" + state.plan->id;
+  std::vector<Event> own;
+  std::vector<Event> bench;
+  for (Event& event : events) (event.stream == stream ? own : bench).push_back(std::move(event));
+  const Counting counting(own);
+  state.elsewhere = preparedElsewhere(state.plan->workflow, counting, bench);
+  events = counting.of(bench);
+  events.insert(events.end(), own.begin(), own.end());
+  arrange(events);
   state.voidedIntents = voidedIntents(events);
-  Folder folder(state);
+  Folder folder(state, counting);
   std::vector<const Event*> ofJob;
   for (const Event& event : events) {
     folder.apply(event);
-    if (event.stream == "job/" + state.plan->id) ofJob.push_back(&event);
+    if (event.stream == stream) ofJob.push_back(&event);
   }
   foldBeside(state.beside, ofJob, state.voidedIntents);
   settleDesign(state);

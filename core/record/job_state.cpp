@@ -193,8 +193,7 @@ std::optional<std::size_t> JobAt::inHand() const {
   std::optional<std::size_t> newest;
   for (std::size_t i = 0; i < m_state.steps.size(); ++i) {
     if (m_state.steps[i].status != StepStatus::Begun || !canFinish(i, true)) continue;
-    if (!newest || m_state.steps[*newest].begunAt.utcMilliseconds <= m_state.steps[i].begunAt.utcMilliseconds)
-      newest = i;
+    if (!newest || m_state.steps[*newest].act <= m_state.steps[i].act) newest = i;
   }
   return newest;
 }

@@ -33,6 +33,9 @@ struct StepState {
   waits::ClockReading begunAt;
   waits::ClockReading doneAt;
   std::string intentId;  // of the act that last changed it
+  std::string deviceId;  // Done: whose word it is
+  // Grows from act to act in the order of the fold, whatever the clocks said.
+  std::size_t act = 0;
 };
 
 struct RunningWait {
@@ -40,6 +43,7 @@ struct RunningWait {
   const workflow::WorkflowStep* step = nullptr;
   const workflow::WorkflowWait* wait = nullptr;
   waits::ClockReading started;
+  std::string startedBy;  // the act that began it
   std::vector<std::pair<waits::ClockReading, waits::Verdict>> looks;
   std::set<intents::AlertClass> heard;
   struct Snoozed {
@@ -47,6 +51,14 @@ struct RunningWait {
     units::Duration length;
   };
   std::map<intents::AlertClass, Snoozed> snoozed;
+};
+
+// A preparation of a bench that has not worked this job: it is told, and counts here only once the maker says so.
+struct PreparedElsewhere {
+  std::string step;
+  std::string deviceId;
+  std::string intentId;
+  waits::ClockReading doneAt;
 };
 
 // A figure as it was measured.
@@ -63,7 +75,8 @@ struct LogLine {
   std::string step;  // or wait, where it is about one; of a choice, the board
   waits::ClockReading at;
   bool voided = false;
-  std::string figure;  // of a measure
+  std::string figure;     // of a measure
+  bool repeated = false;  // said once more of what was done: it is kept and does nothing
 };
 
 struct JobState {
@@ -79,8 +92,10 @@ struct JobState {
   std::shared_ptr<const design::Design> design;
   // Why measures on record cannot be laid out any more; the design is then the plan's. Empty where all is well.
   base::Message unmeasurable;
-  bool putAway = false;      // off the bench and kept; what runs still calls
-  std::vector<LogLine> log;  // everything, in order
+  bool putAway = false;                      // off the bench and kept; what runs still calls
+  std::vector<LogLine> log;                  // everything, in order
+  std::set<std::string> repeated;            // events that say once more what was done, by id
+  std::vector<PreparedElsewhere> elsewhere;  // of each step of the shop what other benches have, oldest first
   std::set<std::string> voidedIntents;
   std::string lastIntent;                  // newest live act of the maker in this job, "" for none
   std::string lastUndo;                    // newest live undo, where nothing was done since; "" for none
@@ -89,14 +104,16 @@ struct JobState {
   design::AsMade made() const;
 };
 
-// Folds events of the job's stream and the shop's bench streams (any order; duplicates are ignored).
+// Folds events of the job's stream and the shop's bench streams (any order; duplicates are ignored). Of the benches'
+// those count that core/record/counting.h names.
+//
+// A step of the job is done from the first live event on that says so, in the order of the fold, until it is brought
+// back; what another device says of it later moves no wait that runs. A step of the shop is done anew where the same
+// bench does it again, where its shelf life was over, or where the maker took another bench's into use.
 JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events);
 
 // The state as it would be with that step done now and nothing else; the log and what it says stay as they are.
 JobState withDone(const JobState& state, std::size_t step, const waits::ClockReading& now);
-
-// Whether an event of a bench stream can make any difference to a job's state.
-bool touchesJobs(const Event& event);
 
 // Everything that is state and nothing that is log, as text: two jobs worked to the same place dump the same.
 std::string dump(const JobState& state);

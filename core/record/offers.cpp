@@ -56,6 +56,19 @@ void offerFaults(const JobAt& job, std::optional<std::size_t> step, std::vector<
   }
 }
 
+// The newest of what other benches have ready of the step shown, where it is not too old by its own clock.
+void offerElsewhere(const JobAt& job, std::size_t index, std::vector<Offer>& offers) {
+  const workflow::WorkflowStep& step = job.state().plan->workflow.steps[index];
+  const PreparedElsewhere* newest = nullptr;
+  for (const PreparedElsewhere& one : job.state().elsewhere) {
+    if (one.step == step.id) newest = &one;
+  }
+  if (newest == nullptr || job.isDone(index)) return;
+  const std::int64_t age = job.now().utcMilliseconds - newest->doneAt.utcMilliseconds;
+  if (step.keeps && age > step.keeps->inMilliseconds()) return;
+  offers.push_back({intents::AcceptPreparation{step.id, newest->deviceId}, Message("offer.use-prepared")});
+}
+
 }  // namespace
 
 std::vector<Offer> offers(const JobAt& job) {
@@ -73,6 +86,7 @@ std::vector<Offer> offers(const JobAt& job) {
       offered.push_back({intents::BeginStep{step.id}, Message("offer.begin")});
     }
   }
+  if (works && place.kind == BenchPlace::Kind::Step) offerElsewhere(job, *place.step, offered);
   if (works && place.kind == BenchPlace::Kind::Missed) {
     offered.push_back({intents::MendMissed{place.wait}, Message("offer.mend")});
     intents::FinishStep inTime;

@@ -1,12 +1,11 @@
 #include "core/record/record_file.h"
 
 #include <algorithm>
-#include <limits>
-#include <map>
 
 #include "core/base/strict_reader.h"
 #include "core/base/text.h"
-#include "core/record/job_state.h"
+#include "core/record/texts.h"
+#include "core/waits/clock.h"
 
 namespace core::record {
 namespace {
@@ -19,10 +18,10 @@ using base::Value;
 
 constexpr const char* kFormat = "mountwright-record/1";
 constexpr std::size_t kLongestId = 100;  // ids here are 36 long; another program's may be others
-constexpr std::int64_t kLargest = std::numeric_limits<std::int64_t>::max();
-constexpr std::int64_t kMostCounts = 999'999;  // what six digits hold
 constexpr std::size_t kMostTexts = 1000;
 constexpr std::size_t kMostEvents = 50'000;
+// Of words of an event: a note is the longest a maker writes.
+constexpr std::size_t kLongestWords = kLongestText;
 
 bool isHash(const std::string& text) {
   return text.size() == 64 &&
@@ -55,13 +54,49 @@ class Reader {
 
  private:
   // Words of any kind, empty ones too.
-  std::string words(const Node& node) {
+  std::string words(const Node& node, std::size_t most) {
     if (!node) return {};
     if (node.value->kind() != Value::Kind::Text) {
       (void)base::readText(node, m_problems);
       return {};
     }
+    if (node.value->asText().size() > most) tooLong(node, most);
     return node.value->asText();
+  }
+
+  void tooLong(const Node& node, std::size_t most) {
+    base::report(m_problems, node, Message("import.too-long").with("most", static_cast<std::int64_t>(most)));
+  }
+
+  // Everything that is said in what an event carries: no text longer than a maker writes.
+  void readPayload(const Node& node) {
+    const Value& value = *node.value;
+    if (value.kind() == Value::Kind::Text && value.asText().size() > kLongestWords) tooLong(node, kLongestWords);
+    if (value.kind() == Value::Kind::Array) {
+      for (std::size_t i = 0; i < value.items().size(); ++i) {
+        readPayload({&value.items()[i], base::pointerTo(node.pointer, i)});
+      }
+    }
+    if (value.kind() != Value::Kind::Object) return;
+    for (const auto& [key, member] : value.members()) {
+      const Node below{&member, base::pointerTo(node.pointer, key)};
+      if (key.size() > kLongestWords) tooLong(node, kLongestWords);
+      readPayload(below);
+    }
+  }
+
+  // A place in time that is not one is refused. One nobody can believe is taken and told: the event has its place by
+  // its device's count, and neither it nor what it says of the time moves anything else.
+  Hlc readClock(const Node& node) {
+    const std::string written = words(node, kLongestId);
+    const Hlc hlc = parseHlc(written);
+    if (!node) return hlc;
+    if (text(hlc) != written || hlc.milliseconds > waits::kLatestWritableUtc || hlc.counter > kMostCounts) {
+      base::report(m_problems, node, Message("import.no-clock"));
+    } else if (!isBelievable(hlc)) {
+      base::report(m_problems, node, Message("import.clock-not-believed"), base::Severity::Notice);
+    }
+    return hlc;
   }
 
   std::string id(const Node& node) {
@@ -86,14 +121,14 @@ class Reader {
       if (!object.valid()) continue;
       StoredText text;
       const Node hash = object.required("hash");
-      text.hash = words(hash);
+      text.hash = words(hash, kLongestId);
       if (hash && !isHash(text.hash)) base::report(m_problems, hash, Message("import.no-hash"));
       if (const Node kind = object.required("kind")) {
         const auto which = base::readChoice(kind, {"job", "technique"}, m_problems);
         text.kind = which && *which == 1 ? "technique" : "job";
       }
-      text.name = words(object.required("name"));
-      text.body = words(object.required("body"));
+      text.name = words(object.required("name"), kLongestWords);
+      text.body = words(object.required("body"), base::kMaximumJsonBytes);
       object.finish();
       record.texts.push_back(std::move(text));
     }
@@ -126,31 +161,30 @@ class Reader {
     Event event;
     event.eventId = id(object.required("event_id"));
     event.deviceId = id(object.required("device_id"));
-    event.deviceSequence = integer(object.required("device_seq"), 1, kLargest);
-    const Node clock = object.required("hlc");
-    const std::string written = words(clock);
-    event.hlc = parseHlc(written);
-    if (clock && (text(event.hlc) != written || event.hlc.milliseconds > kLatestBelievableUtc ||
-                  event.hlc.counter > kMostCounts)) {
-      base::report(m_problems, clock, Message("import.no-clock"));
-    }
+    event.deviceSequence = integer(object.required("device_seq"), 1, kMostSequence);
+    event.hlc = readClock(object.required("hlc"));
     event.intentId = id(object.required("intent_id"));
     const Node stream = object.required("stream");
     event.stream = id(stream);
     if (stream && event.stream != "job/" + job && !base::startsWith(event.stream, "bench/")) {
       base::report(m_problems, stream, Message("import.other-stream"));
+    } else if (stream && base::startsWith(event.stream, "bench/") && event.stream != "bench/" + event.deviceId) {
+      base::report(m_problems, stream, Message("import.other-bench"));
     }
     event.type = id(object.required("type"));
     event.version = static_cast<int>(integer(object.required("version"), 1, 1'000'000));
-    event.occurredUtc = integer(object.required("occurred"), -kLatestBelievableUtc, kLatestBelievableUtc);
-    event.recordedUtc = integer(object.required("recorded"), -kLatestBelievableUtc, kLatestBelievableUtc);
-    event.zone = words(object.required("zone"));
-    event.bootId = words(object.required("boot_id"));
-    event.boottimeNanoseconds = integer(object.required("boottime_ns"), 0, kLargest);
+    event.occurredUtc = integer(object.required("occurred"), -waits::kLatestWritableUtc, waits::kLatestWritableUtc);
+    event.recordedUtc = integer(object.required("recorded"), -waits::kLatestWritableUtc, waits::kLatestWritableUtc);
+    event.zone = words(object.required("zone"), kLongestId);
+    event.bootId = words(object.required("boot_id"), kLongestId);
+    event.boottimeNanoseconds = integer(object.required("boottime_ns"), 0, waits::kLongestUptime);
     if (const Node synced = object.required("synced")) {
       event.synced = base::readBoolean(synced, m_problems).value_or(false);
     }
-    if (const Node payload = object.required("payload")) event.payload = *payload.value;
+    if (const Node payload = object.required("payload")) {
+      readPayload(payload);
+      event.payload = *payload.value;
+    }
     return event;
   }
 
@@ -191,35 +225,6 @@ ReadRecord readRecord(std::string_view text) {
   RecordFile record = Reader(read.problems).read(parsed.root);
   if (!read.problems.hasErrors()) read.record = std::move(record);
   return read;
-}
-
-std::vector<Event> benchEventsOf(const std::vector<Event>& bench, const std::vector<Event>& own,
-                                 const std::set<std::string>& sharedSteps) {
-  std::set<std::string> intents;
-  for (const Event& event : own) intents.insert(event.intentId);
-  std::vector<Event> found;
-  for (const Event& event : bench) {
-    if (!touchesJobs(event) || event.type == type::kUndone) continue;
-    if (!sharedSteps.contains(textOf(event.payload, "step"))) continue;
-    intents.insert(event.intentId);
-    found.push_back(event);
-  }
-  // What takes one of them back, and what takes that back again, however far.
-  std::map<std::string, std::vector<const Event*>> undos;  // by the intent they take back
-  for (const Event& event : bench) {
-    if (event.type == type::kUndone) undos[textOf(event.payload, "intent")].push_back(&event);
-  }
-  std::vector<std::string> open(intents.begin(), intents.end());
-  while (!open.empty()) {
-    const auto takenBack = undos.extract(open.back());
-    open.pop_back();
-    if (takenBack.empty()) continue;
-    for (const Event* undo : takenBack.mapped()) {
-      found.push_back(*undo);
-      open.push_back(undo->intentId);
-    }
-  }
-  return found;
 }
 
 }  // namespace core::record

@@ -27,15 +27,9 @@ struct ReadRecord {
 };
 
 // Checks everything that can be told without the store and without hashing: kinds, sizes and ranges of each value,
-// every event of this job's stream or a bench's, no event id and no place in a device's count twice, one taking in.
-// Event types and versions that are not known here are as good as any.
+// every event of this job's stream or of the bench that wrote it, no event id and no place in a device's count twice,
+// one taking in. Event types and versions that are not known here are as good as any. A clock nobody can believe is a
+// notice (import.clock-not-believed): its event is put by its device's count, see `arrange`.
 ReadRecord readRecord(std::string_view text);
-
-// Clocks beyond this are mistakes: a single one would push every later act of all devices behind it. 2100-01-01T00:00Z.
-inline constexpr std::int64_t kLatestBelievableUtc = 4'102'444'800'000;
-
-// Of events of benches those that made a difference to a job: what its steps share with others, what was taken back.
-std::vector<Event> benchEventsOf(const std::vector<Event>& bench, const std::vector<Event>& own,
-                                 const std::set<std::string>& sharedSteps);
 
 }  // namespace core::record

@@ -15,7 +15,7 @@ const Event* newestRenewal(const std::vector<Event>& events) {
   const Event* newest = nullptr;
   for (const Event& event : events) {
     if (event.type != type::kTechniquesRenewed || event.version != 1 || voided.contains(event.intentId)) continue;
-    if (newest == nullptr || before(*newest, event)) newest = &event;
+    newest = &event;
   }
   return newest;
 }

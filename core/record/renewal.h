@@ -12,7 +12,7 @@
 
 namespace core::record {
 
-// The newest live renewal among a job's own events, in any order; null for none.
+// The newest live renewal among a job's own events, which have to be in fold order; null for none.
 const Event* newestRenewal(const std::vector<Event>& events);
 
 // renewal.step-in-hand {step} and renewal.contradicts-done {step}, where a step begun or done would be another or be no

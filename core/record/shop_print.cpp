@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <set>
 
-#include "core/record/job_state.h"
+#include "core/record/counting.h"
 
 namespace core::record {
 namespace {

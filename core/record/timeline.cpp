@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "core/base/text.h"
+#include "core/record/counting.h"
 #include "core/record/timeline_words.h"
 
 namespace core::record {
@@ -28,8 +29,16 @@ std::string subjectOf(const Event& event) {
 class Timeline {
  public:
   Timeline(const JobState& state, const Shop& shop, const std::vector<Event>& events, const TimelineWords& words)
-      : m_state(state), m_shop(shop), m_events(events), m_words(words), m_voided(voidedIntents(events)) {
-    for (const Event& event : events) {
+      : m_state(state), m_shop(shop), m_events(events), m_words(words) {
+    std::vector<Event> own;
+    std::vector<Event> bench;
+    for (const Event& event : events) (isOwn(event) ? own : bench).push_back(event);
+    std::vector<Event> counting = Counting(own).of(bench);
+    for (const Event& event : counting) m_counting.insert(event.eventId);
+    counting.insert(counting.end(), own.begin(), own.end());
+    arrange(counting);
+    m_voided = voidedIntents(counting);
+    for (const Event& event : counting) {
       if (event.type != type::kUndone || event.version != 1) continue;
       m_undoing.insert(event.intentId);
       if (!m_voided.contains(event.intentId)) m_takenBackBy[textOf(event.payload, "intent")] = event.eventId;
@@ -44,11 +53,22 @@ class Timeline {
   }
 
  private:
+  bool isOwn(const Event& event) const { return event.stream == "job/" + m_state.plan->id; }
+
   bool concernsJob(const Event& event) const {
-    if (event.stream == "job/" + m_state.plan->id) return true;
+    if (isOwn(event)) return true;
     if (event.type == type::kSheetCut) return textOf(event.payload, "job") == m_state.plan->id;
-    const bool work = event.type == type::kStepBegun || event.type == type::kStepDone;
-    return work && m_state.plan->workflow.find(textOf(event.payload, "step")) != nullptr;
+    if (!touchesJobs(event) || event.type == type::kUndone) return false;
+    const workflow::WorkflowStep* step = m_state.plan->workflow.find(textOf(event.payload, "step"));
+    if (step == nullptr || !step->ofShop) return false;
+    return m_counting.contains(event.eventId) || isElsewhere(event);
+  }
+
+  bool isElsewhere(const Event& event) const {
+    const auto& there = m_state.elsewhere;
+    return event.type == type::kStepDone && std::any_of(there.begin(), there.end(), [&](const PreparedElsewhere& one) {
+             return one.intentId == event.intentId && one.deviceId == event.deviceId;
+           });
   }
 
   void enter(const Event& event) {
@@ -62,6 +82,7 @@ class Timeline {
     entry.occurredUtc = event.occurredUtc;
     entry.recordedUtc = event.recordedUtc;
     entry.zone = event.zone;
+    entry.timeKnown = waits::isBelievable(event.occurredUtc);
     entry.step = textOf(event.payload, "step");
     entry.wait = textOf(event.payload, "wait");
     entry.figure = textOf(event.payload, "figure");
@@ -71,7 +92,12 @@ class Timeline {
     entry.room = roomAt(m_shop.rooms, m_state.plan->design.job.room, event.occurredUtc);
     if (const auto by = m_takenBackBy.find(event.intentId); by != m_takenBackBy.end()) entry.takenBackBy = by->second;
     if (event.type == type::kBatchesLinked) entry.batches = batchesOf(event);
-    const bool live = !m_voided.contains(event.intentId);
+    const bool elsewhere = !isOwn(event) && isElsewhere(event) && !m_counting.contains(event.eventId);
+    if (elsewhere) {
+      entry.kind = TimelineKind::Elsewhere;
+      entry.what = base::Message("timeline.elsewhere").with("step", m_state.plan->workflow.find(entry.step)->title);
+    }
+    const bool live = !elsewhere && !m_voided.contains(event.intentId) && !m_state.repeated.contains(event.eventId);
     m_entries.push_back(std::move(entry));
     if (live && event.version == 1) relate(event, m_entries.size() - 1);
   }
@@ -117,6 +143,7 @@ class Timeline {
   const Shop& m_shop;
   const std::vector<Event>& m_events;
   const TimelineWords& m_words;
+  std::set<std::string> m_counting;  // events of benches that count in this job, by id
   std::set<std::string> m_voided;
   std::set<std::string> m_undoing;                   // intents that took something back
   std::map<std::string, std::string> m_takenBackBy;  // intent -> event

@@ -19,6 +19,9 @@ enum class TimelineKind {
   TakenIn,
   Begun,
   Done,
+  Repeated,   // said to be done once more, which does nothing
+  Elsewhere,  // made ready by a bench that has not worked this job: told, and nothing here
+  Accepted,   // such a preparation taken into use
   Looked,
   Heard,  // an alert was answered, or put off
   Fault,
@@ -57,7 +60,9 @@ struct TimelineEntry {
   std::string eventId, intentId, deviceId;
   std::int64_t occurredUtc = 0;  // ms; when it happened
   std::int64_t recordedUtc = 0;  // ms; when it was written
-  std::string zone;              // IANA zone of the device then
+  // Whether its device's clock can be believed. Where not, it stands after what the device wrote before.
+  bool timeKnown = true;
+  std::string zone;  // IANA zone of the device then
   base::Message what;
   std::string step, wait, figure;      // ids, "" where it is about none
   std::string note, photograph, hash;  // ids, and the photograph's file

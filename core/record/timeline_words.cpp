@@ -116,7 +116,12 @@ TimelineSaying sayingOf(const Event& event, const JobState& state, const Shop& s
   } else if (is == type::kStepBegun) {
     return {Kind::Begun, Message("timeline.begun").with("step", say.stepTitle())};
   } else if (is == type::kStepDone) {
+    if (state.repeated.contains(event.eventId)) {
+      return {Kind::Repeated, Message("timeline.done-repeated").with("step", say.stepTitle())};
+    }
     return {Kind::Done, Message("timeline.done").with("step", say.stepTitle())};
+  } else if (is == type::kPreparationAccepted) {
+    return {Kind::Accepted, Message("timeline.accepted").with("step", say.stepTitle())};
   } else if (is == type::kLooked) {
     return {Kind::Looked, say.looked()};
   } else if (is == type::kHeard) {

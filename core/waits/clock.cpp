@@ -54,11 +54,11 @@ class Boots {
     const std::int64_t up = upMilliseconds(reading);
     // The newest steered reading knows best; without one, the newest.
     const bool newer = up >= boot.last;
-    const bool steered = reading.synced && reading.utcMilliseconds >= kEarliestBelievableUtc;
+    const bool steered = reading.synced && isBelievable(reading.utcMilliseconds);
     if (steered ? (newer || !boot.synced) : (newer && !boot.synced)) {
       boot.zero = reading.utcMilliseconds - up;
       boot.synced = boot.synced || steered;
-      boot.believable = reading.utcMilliseconds >= kEarliestBelievableUtc;
+      boot.believable = isBelievable(reading.utcMilliseconds);
     }
     boot.last = std::max(boot.last, up);
   }

@@ -25,6 +25,15 @@ struct ClockReading {
 
 // A wall clock before this has never been set: no machine ran this program then. 2025-01-01T00:00Z.
 inline constexpr std::int64_t kEarliestBelievableUtc = 1'735'689'600'000;
+// Nor after this: a clock that shows it was set wrong or has rolled over. 2100-01-01T00:00Z.
+inline constexpr std::int64_t kLatestBelievableUtc = 4'102'444'800'000;
+constexpr bool isBelievable(std::int64_t utcMilliseconds) {
+  return utcMilliseconds >= kEarliestBelievableUtc && utcMilliseconds <= kLatestBelievableUtc;
+}
+// The last a wall clock may say that is kept as it was said: four digits of year. 9999-12-31T23:59:59.999Z.
+inline constexpr std::int64_t kLatestWritableUtc = 253'402'300'799'999;
+// No machine is up for longer: ten years, in nanoseconds.
+inline constexpr std::int64_t kLongestUptime = 315'576'000'000'000'000;
 // A machine off for longer than this is taken for a clock that is wrong.
 inline constexpr units::Duration kLongestBelievedOff = units::Duration::minutes(30 * 24 * 60);
 // How long after the program came up a time server is waited for before the maker is asked.

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/base/check.h"
+#include "core/record/counting.h"
 #include "core/record/job_state.h"
 #include "core/record/record_file.h"
 #include "core/record/shop_print.h"

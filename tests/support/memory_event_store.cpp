@@ -66,11 +66,20 @@ MemoryEventStore::Result<std::optional<Event>> MemoryEventStore::find(const std:
   return found == m_events.end() ? std::optional<Event>() : std::optional<Event>(*found);
 }
 
+MemoryEventStore::Result<std::string> MemoryEventStore::written(const std::string& deviceId,
+                                                                std::int64_t deviceSequence) {
+  for (const Event& event : m_events) {
+    if (event.deviceId == deviceId && event.deviceSequence == deviceSequence) return event.eventId;
+  }
+  return std::string();
+}
+
 MemoryEventStore::Result<std::string> MemoryEventStore::newestIntentOf(const std::string& deviceId) {
   const Event* newest = nullptr;
   for (const Event& event : m_events) {
     if (event.deviceId != deviceId || event.stream.rfind("design/", 0) == 0) continue;
-    if (newest == nullptr || core::record::before(*newest, event)) newest = &event;
+    if (event.deviceSequence > core::record::kLastOwnSequence) continue;
+    if (newest == nullptr || newest->deviceSequence < event.deviceSequence) newest = &event;
   }
   return newest == nullptr ? std::string() : newest->intentId;
 }
@@ -90,8 +99,9 @@ MemoryEventStore::Result<Done> MemoryEventStore::keepSummaries(const std::vector
 MemoryEventStore::Result<MemoryEventStore::Position> MemoryEventStore::position(const std::string& deviceId) {
   Position position;
   for (const Event& event : m_events) {
-    position.hlc = std::max(position.hlc, event.hlc);
-    if (event.deviceId == deviceId) position.deviceSequence = std::max(position.deviceSequence, event.deviceSequence);
+    if (core::record::isBelievable(event.hlc)) position.hlc = std::max(position.hlc, event.hlc);
+    if (event.deviceId == deviceId && event.deviceSequence <= core::record::kLastOwnSequence)
+      position.deviceSequence = std::max(position.deviceSequence, event.deviceSequence);
   }
   return position;
 }

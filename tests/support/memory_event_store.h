@@ -23,6 +23,7 @@ class MemoryEventStore : public core::record::EventStore {
   Result<std::optional<core::record::StoredText>> text(const std::string& hash) override;
   Result<std::vector<core::record::StreamHead>> heads() override;
   Result<std::optional<core::record::Event>> find(const std::string& eventId) override;
+  Result<std::string> written(const std::string& deviceId, std::int64_t deviceSequence) override;
   Result<std::string> newestIntentOf(const std::string& deviceId) override;
   Result<std::vector<core::record::Summary>> summaries() override;
   Result<std::vector<core::record::Summary>> summaryDetails() override { return summaries(); }

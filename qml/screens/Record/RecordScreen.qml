@@ -201,6 +201,12 @@ DeskFrame {
                 }
             }
             Act {
+                objectName: "useFromElsewhere"
+                visible: root.record.chosenElsewhere
+                legend: qsTr("Use it for this piece")
+                onActed: root.record.useFromElsewhere()
+            }
+            Act {
                 objectName: "remove"
                 visible: root.record.chosenRemovable
                 legend: qsTr("Leave it out")

@@ -156,6 +156,34 @@ TEST_CASE("the position is the device's last count and everybody's greatest cloc
   CHECK(store->position("c").value().deviceSequence == 0);
 }
 
+TEST_CASE("no number and no clock at the end of all numbers is where a device goes on from") {
+  using namespace core::record;
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  auto far = event("a", std::numeric_limits<std::int64_t>::max() - 1, 9000);
+  auto full = event("a", kMostSequence, 9500);
+  auto rolledOver = event("b", 1, core::waits::kLatestBelievableUtc + 1);
+  REQUIRE(append(*store, {event("a", 4, 1000), event("b", 9, 5000), far, full, rolledOver}));
+  CHECK(store->position("a").value().deviceSequence == 4);
+  CHECK(store->position("a").value().hlc == Hlc{9500, 0});
+  CHECK(store->newestIntentOf("a").value() == event("a", 4, 1000).intentId);
+  auto last = event("b", 10, kMostMilliseconds);
+  last.hlc.counter = kMostCounts;
+  REQUIRE(append(*store, {last}));
+  CHECK(store->position("b").value().hlc == last.hlc);
+}
+
+TEST_CASE("what a device wrote under a number is found, whatever its stream") {
+  const auto kind = kindOf(GENERATE(false, true));
+  INFO(kind->name);
+  const auto store = kind->open();
+  REQUIRE(append(*store, {event("a", 1, 1000), event("a", 2, 2000, "bench/a"), event("b", 2, 9000, "design/d")}));
+  CHECK(store->written("a", 2).value() == event("a", 2, 2000).eventId);
+  CHECK(store->written("b", 2).value() == event("b", 2, 9000).eventId);
+  CHECK(store->written("b", 1).value().empty());
+}
+
 TEST_CASE("of heartbeats that follow each other in one boot the newest stays") {
   const auto kind = kindOf(GENERATE(false, true));
   INFO(kind->name);

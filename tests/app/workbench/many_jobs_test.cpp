@@ -266,10 +266,14 @@ TEST_CASE("a finished job whose preparation another bench takes back later is fi
   };
   const std::string step = core::record::textOf(made->payload, "step");
   const std::string first = made->intentId;
-  CHECK_FALSE(keep(core::record::type::kUndone, "intent", first));
+  // A bench that has not worked the job has no say in it.
+  CHECK(keep(core::record::type::kUndone, "intent", first));
+  event.stream = "job/" + job;
+  CHECK_FALSE(keep(core::record::type::kNoteAdded, "text", "worked here too"));
+  event.stream = "bench/another";
   CHECK(keep(core::record::type::kStepDone, "step", step));
-  CHECK_FALSE(keep(core::record::type::kUndone, "intent", "act-2"));
-  CHECK(keep(core::record::type::kUndone, "intent", "act-3"));
+  CHECK_FALSE(keep(core::record::type::kUndone, "intent", "act-3"));
+  CHECK(keep(core::record::type::kUndone, "intent", "act-4"));
 }
 
 TEST_CASE("opening reads no job that rests, and what runs before anything but the lines is asked for") {

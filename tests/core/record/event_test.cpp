@@ -7,6 +7,7 @@
 #include "tests/support/recipes.h"
 
 #include <algorithm>
+#include <limits>
 #include <random>
 
 using namespace core;
@@ -30,6 +31,50 @@ TEST_CASE("clock readings sort as text as they sort as numbers, and read back", 
   }
   CHECK(record::parseHlc("nonsense") == record::Hlc{});
   CHECK(record::parseHlc("0000000000000001-00000x") == record::Hlc{});
+}
+
+TEST_CASE("a wall clock nobody can believe moves no order", "[event]") {
+  const record::Hlc last{1'764'000'000'000, 4};
+  for (const std::int64_t wall :
+       {waits::kLatestBelievableUtc + 1, std::int64_t{9'000'000'000'000'000}, std::numeric_limits<std::int64_t>::max(),
+        std::int64_t{0}, std::int64_t{-1}, std::numeric_limits<std::int64_t>::min()}) {
+    CHECK(record::tick(last, wall) == record::Hlc{1'764'000'000'000, 5});
+    CHECK(record::isBelievable(record::tick(record::Hlc{}, wall)));
+  }
+  CHECK(record::tick(last, 1'764'000'000'001) == record::Hlc{1'764'000'000'001, 0});
+}
+
+TEST_CASE("a million acts within one millisecond sort as text as they came", "[event]") {
+  record::Hlc last{1'764'000'000'000, record::kMostCounts - 2};
+  for (int i = 0; i < 6; ++i) {
+    const record::Hlc next = record::tick(last, 1'764'000'000'000);
+    CHECK(last < next);
+    CHECK(record::text(last) < record::text(next));
+    CHECK(record::parseHlc(record::text(next)) == next);
+    CHECK(record::text(next).size() == 23);
+    last = next;
+  }
+  // At the very end of what is believed it stands, and what is written still is a place in time.
+  const record::Hlc end{record::kMostMilliseconds, record::kMostCounts};
+  CHECK(record::tick(end, 1'764'000'000'000) == end);
+  CHECK(record::isBelievable(end));
+}
+
+TEST_CASE("what a record says of a clock is cut to what can be reckoned with", "[event]") {
+  record::Event event;
+  event.occurredUtc = std::numeric_limits<std::int64_t>::min();
+  event.boottimeNanoseconds = std::numeric_limits<std::int64_t>::max();
+  const waits::ClockReading early = event.clock();
+  event.occurredUtc = std::numeric_limits<std::int64_t>::max();
+  event.boottimeNanoseconds = std::numeric_limits<std::int64_t>::min();
+  event.bootId = "another";
+  const waits::ClockReading late = event.clock();
+  CHECK(early.utcMilliseconds == -waits::kLatestWritableUtc);
+  CHECK(early.boottimeNanoseconds == waits::kLongestUptime);
+  CHECK(late.boottimeNanoseconds == 0);
+  const auto between = waits::elapsedBetween(early, late, {});
+  CHECK(between.time >= units::Duration());
+  CHECK(between.time <= between.most);
 }
 
 TEST_CASE("the same events in any order, twice over, give the same state", "[event]") {

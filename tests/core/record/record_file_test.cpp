@@ -1,5 +1,7 @@
 #include "core/record/record_file.h"
 
+#include "core/record/counting.h"
+
 #include "core/base/text.h"
 #include "tests/support/catch.h"
 #include "tests/support/events.h"
@@ -56,6 +58,15 @@ TEST_CASE("what is wrong with a record file is told at its place, and nothing of
   CHECK(refused("0000000000001500-000000", "1500-0") == "/events/1/hlc import.no-clock\n");
   CHECK(refused("0000000000001500-000000", "9999999999999999-000000") == "/events/1/hlc import.no-clock\n");
   CHECK(refused("bench/tablet", "design/x") == "/events/2/stream import.other-stream\n");
+  CHECK(refused("bench/tablet", "bench/phone") == "/events/2/stream import.other-bench\n");
+  CHECK(refused("\"device_seq\": 2", "\"device_seq\": 1000000000001") == "/events/2/device_seq read.out-of-range\n");
+  CHECK(refused("\"device_seq\": 2", "\"device_seq\": 9223372036854775806") ==
+        "/events/2/device_seq read.out-of-range\n");
+  CHECK(refused("9007199254740993", "9223372036854775807").find("/events/0/boottime_ns read.out-of-range\n") == 0);
+  CHECK(refused("\"occurred\": 1500", "\"occurred\": 9223372036854775807") == "/events/1/occurred read.out-of-range\n");
+  CHECK(refused("0000000000001500-000000", "0000000000001500-1000000") == "/events/1/hlc import.no-clock\n");
+  CHECK(refused("Europe/London", std::string(101, 'z')).find("/events/0/zone import.too-long\n") == 0);
+  CHECK(refused("cut-windows/cut", std::string(9000, 'z')).find("/events/0/payload/step import.too-long\n") == 0);
   CHECK(refused("bench/tablet", "job/two") == "/events/2/stream import.other-stream\n");
   CHECK(refused("JobTakenIn", "JobTakenAway") == "/events import.not-taken-in\n");
   CHECK(refused("SungTo", "JobTakenIn") == "/events/1 import.taken-in-twice\n");
@@ -77,6 +88,18 @@ TEST_CASE("what is wrong with a record file is told at its place, and nothing of
   CHECK(placesOf(record::readRecord(deep)).find("json.too-deep") != std::string::npos);
 }
 
+TEST_CASE("a clock nobody can believe is told at its place, and the event is taken with its device's count",
+          "[record]") {
+  const std::string text = record::writeRecord(sample());
+  for (const char* wrong : {"0004102444800001-000000", "0000000000000000-000000"}) {
+    const auto read = record::readRecord(replaceAll(text, "0000000000001500-000000", wrong));
+    REQUIRE(read.record.has_value());
+    const std::string places = placesOf(read);
+    CHECK(places.find("/events/") == 0);
+    CHECK(places.find("/hlc import.clock-not-believed\n") != std::string::npos);
+  }
+}
+
 TEST_CASE("of a bench's events a job takes what its steps share and what takes that back") {
   std::vector<record::Event> bench;
   for (int i = 1; i <= 6; ++i) bench.push_back(tests::event("t", i, i, "bench/t"));
@@ -94,7 +117,7 @@ TEST_CASE("of a bench's events a job takes what its steps share and what takes t
   undoes(4, 1);
   undoes(5, 3);
   std::string ids;
-  auto found = record::benchEventsOf(bench, {}, {"paste"});
+  auto found = record::benchEventsOf(bench, {tests::event("t", 9, 9)}, {"paste"});
   record::arrange(found);
   for (const auto& event : found) ids += std::to_string(event.deviceSequence);
   CHECK(ids == "146");

@@ -1,0 +1,86 @@
+#include "core/record/counting.h"
+
+#include <algorithm>
+#include <map>
+
+namespace core::record {
+namespace {
+
+bool isStep(const Event& event) {
+  return event.version == 1 && (event.type == type::kStepBegun || event.type == type::kStepDone);
+}
+
+bool isTakingBack(const Event& event) { return event.version == 1 && event.type == type::kUndone; }
+
+}  // namespace
+
+bool touchesJobs(const Event& event) { return isStep(event) || isTakingBack(event); }
+
+Counting::Counting(std::vector<Event> own) {
+  arrange(own);
+  const std::set<std::string> voided = voidedIntents(own);
+  for (const Event& event : own) {
+    m_devices.insert(event.deviceId);
+    m_intents.insert(event.intentId);
+    if (event.type != type::kPreparationAccepted || event.version != 1 || voided.contains(event.intentId)) continue;
+    const base::Value* intents = event.payload.find("intents");
+    if (intents == nullptr || intents->kind() != base::Value::Kind::Array) continue;
+    for (const base::Value& intent : intents->items()) {
+      if (intent.kind() == base::Value::Kind::Text) m_accepted.insert(intent.asText());
+    }
+  }
+}
+
+bool Counting::counts(const Event& event) const {
+  return isStep(event) && (m_devices.contains(event.deviceId) || m_accepted.contains(event.intentId));
+}
+
+std::vector<Event> Counting::of(const std::vector<Event>& bench) const {
+  std::map<std::string, std::set<std::string>> writers;  // of the benches' events of an intent
+  for (const Event& event : bench) writers[event.intentId].insert(event.deviceId);
+  // Under an intent somebody else has written too, nobody takes back more than his own.
+  const auto isItsOwn = [&](const Event& event) {
+    const auto found = writers.find(textOf(event.payload, "intent"));
+    return found != writers.end() && !m_intents.contains(found->first) && found->second.size() == 1 &&
+           found->second.contains(event.deviceId);
+  };
+  std::vector<Event> found;
+  for (const Event& event : bench) {
+    if (counts(event) || (isTakingBack(event) && (m_devices.contains(event.deviceId) || isItsOwn(event)))) {
+      found.push_back(event);
+    }
+  }
+  return found;
+}
+
+std::vector<Event> benchEventsOf(const std::vector<Event>& bench, const std::vector<Event>& own,
+                                 const std::set<std::string>& sharedSteps) {
+  const std::vector<Event> counting = Counting(own).of(bench);
+  std::vector<std::string> intents;
+  for (const Event& event : own) intents.push_back(event.intentId);
+  std::vector<Event> found;
+  std::multimap<std::string, const Event*> takenBackBy;  // by the intent that is taken back
+  for (const Event& event : counting) {
+    if (isTakingBack(event)) {
+      takenBackBy.emplace(textOf(event.payload, "intent"), &event);
+    } else if (sharedSteps.contains(textOf(event.payload, "step"))) {
+      intents.push_back(event.intentId);
+      found.push_back(event);
+    }
+  }
+  // What takes one of them back, and what takes that back again, however far and in whatever order.
+  std::set<std::string> seen;
+  while (!intents.empty()) {
+    const std::string intent = std::move(intents.back());
+    intents.pop_back();
+    if (!seen.insert(intent).second) continue;
+    const auto [first, last] = takenBackBy.equal_range(intent);
+    for (auto taking = first; taking != last; ++taking) {
+      intents.push_back(taking->second->intentId);
+      found.push_back(*taking->second);
+    }
+  }
+  return found;
+}
+
+}  // namespace core::record
