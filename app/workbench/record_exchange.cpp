@@ -4,6 +4,8 @@
 #include <set>
 
 #include "app/convert/content_hash.h"
+#include "app/convert/text.h"
+#include "app/words/words.h"
 #include "core/base/text.h"
 #include "core/record/standing.h"
 
@@ -12,6 +14,7 @@ namespace {
 
 using core::base::Message;
 using core::base::Problem;
+using core::base::Result;
 using core::base::Severity;
 using core::record::Event;
 using core::record::RecordFile;
@@ -81,9 +84,18 @@ class Import {
       } else if (std::find(needed.begin(), needed.end(), text.hash) == needed.end()) {
         add(place, Message("import.text-unused").with("name", text.name), Severity::Notice);
       } else if (m_bodies.emplace(text.hash, text.body).second) {
-        m_ready.texts.push_back(text);
+        takeText(text);
       }
     }
+  }
+
+  void takeText(const StoredText& text) {
+    const auto there = storedText(m_store, text.hash, text.name);
+    if (there) return;
+    const bool damaged = there.error().id == "kept.text-damaged";
+    if (!damaged && there.error().id != "kept.text-missing") return error("", there.error());
+    m_ready.texts.push_back(text);
+    (damaged ? m_ready.mended : m_missing) += 1;
   }
 
   // Two takings in under one id would be two jobs that nobody could tell apart.
@@ -94,6 +106,7 @@ class Import {
     if (before != nullptr && before->eventId != takingIn(m_record.events)->eventId) {
       error("/job", Message("import.other-job").with("job", m_record.job));
     }
+    if (before != nullptr) m_ready.mended += m_missing;
   }
 
   void takeEvents(const std::set<std::string>& sharedSteps) {
@@ -126,6 +139,7 @@ class Import {
   core::record::EventStore& m_store;
   ReadyToImport& m_ready;
   std::map<std::string, std::string> m_bodies;  // by hash
+  std::size_t m_missing = 0;                    // of these, what the store has not at all
   bool m_failed = false;
 };
 
@@ -138,6 +152,30 @@ std::vector<StoredText> textsOf(core::record::EventStore& store, const std::vect
     if (text && text.value()) texts.push_back(*text.value());
   }
   return texts;
+}
+
+Result<std::string, Message> handOn(const std::string& jobId, Result<std::vector<Event>, Message> events,
+                                    core::record::EventStore& store) {
+  if (!events) return events.error();
+  std::vector<StoredText> texts = textsOf(store, events.value());
+  for (const std::string& hash : hashesOf(events.value())) {
+    const auto found =
+        std::find_if(texts.begin(), texts.end(), [&](const StoredText& text) { return text.hash == hash; });
+    const auto whole = storedText(store, hash, found == texts.end() ? hash : found->name);
+    if (!whole) return whole.error();
+  }
+  std::string text = core::record::writeRecord({jobId, std::move(texts), std::move(events).value()});
+  if (text.size() > core::record::kMaximumRecordBytes) {
+    return Message("export.too-large")
+        .with("most", static_cast<std::int64_t>(core::record::kMaximumRecordBytes / (1024U * 1024U)));
+  }
+  // Read as whoever takes it up will read it.
+  for (const Problem& problem : core::record::readRecord(text).problems.sorted()) {
+    if (problem.severity != Severity::Error) continue;
+    const QString detail = words::text(problem.message, core::units::UnitSystem::Millimetres);
+    return Message("export.not-taken-up").with("detail", convert::fromQt(detail));
+  }
+  return text;
 }
 
 ReadyToImport readyToImport(const std::string& text, core::record::EventStore& store) {
