@@ -9,8 +9,11 @@ bool opensBench(const CommandLine& line) {
   return line.wrongUse.id.empty() && line.command.isEmpty() && !line.help && !line.version;
 }
 
-int run(const CommandLine& line, std::ostream& out, std::ostream& err) {
-  using core::base::Message;
+namespace {
+
+using core::base::Message;
+
+int obey(const CommandLine& line, std::ostream& out, std::ostream& err) {
   if (!line.wrongUse.id.empty()) {
     say(err, line.wrongUse);
     return kWrongUse;
@@ -37,6 +40,17 @@ int run(const CommandLine& line, std::ostream& out, std::ostream& err) {
     say(err, Message("command.not-yet").with("command", line.command.toStdString()));
   }
   return kWrongUse;
+}
+
+}  // namespace
+
+int run(const CommandLine& line, std::ostream& out, std::ostream& err) {
+  const int exit = obey(line, out, err);
+  // Whether it has arrived is known only once it was sent on.
+  out.flush();
+  if (out.good()) return exit;
+  say(err, Message("command.not-written"));
+  return kUnreadable;
 }
 
 int run(const QStringList& arguments, std::ostream& out, std::ostream& err) {

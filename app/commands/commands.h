@@ -11,14 +11,14 @@ enum Exit {
   kDone = 0,
   kProblem = 1,  // of the input
   kWrongUse = 2,
-  kUnreadable = 3,  // a file cannot be read, or the machine lacks something
+  kUnreadable = 3,  // something cannot be read or written, or the machine lacks something
 };
 
 // Whether the bench is to be opened; otherwise run() does all that was asked.
 bool opensBench(const CommandLine& line);
 
 // Writes what was asked for to `out` (JSON alone, with "--json") and what there is to say about it to `err`, both
-// UTF-8 and the same whatever the locale. Returns the program's exit code.
+// UTF-8 and the same whatever the locale. Returns the exit code: kUnreadable where `out` did not take all of it, too.
 int run(const CommandLine& line, std::ostream& out, std::ostream& err);
 int run(const QStringList& arguments, std::ostream& out, std::ostream& err);
 

@@ -1,5 +1,4 @@
 // Jobs handed on with their record: out of this program's record, and into it.
-#include <QLockFile>
 #include <algorithm>
 #include <memory>
 #include <optional>
@@ -9,11 +8,12 @@
 #include "app/commands/each.h"
 #include "app/commands/input.h"
 #include "app/commands/saying.h"
-#include "app/convert/text.h"
+#include "app/files/whole_file.h"
 #include "app/stores/data_dir.h"
-#include "app/stores/sqlite_event_store.h"
+#include "app/stores/open_record.h"
 #include "app/workbench/workbench.h"
 #include "core/base/text.h"
+#include "core/record/record_file.h"
 
 namespace app::commands {
 namespace {
@@ -23,8 +23,7 @@ using workbench::JobEntry;
 
 // The record, for as long as no bench works with it.
 struct Record {
-  std::unique_ptr<QLockFile> lock;
-  std::unique_ptr<stores::SqliteEventStore> store;
+  stores::OpenRecord opened;
   clocks::SystemClock clock;
   std::optional<workbench::Workbench> bench;
 };
@@ -37,16 +36,11 @@ std::unique_ptr<Record> openRecord(const CommandLine& line, std::ostream& err) {
   };
   const auto folder = stores::dataDirectory(line.data);
   if (!folder) return fail(folder.error());
-  const QString file = stores::recordFile(folder.value());
-  record->lock = std::make_unique<QLockFile>(file + QStringLiteral(".lock"));
-  record->lock->setStaleLockTime(0);
-  if (!record->lock->tryLock(0) && record->lock->error() == QLockFile::LockFailedError) {
-    return fail(Message("store.in-use").with("path", convert::fromQt(folder.value())));
-  }
-  auto store = stores::SqliteEventStore::open(file);
-  if (!store) return fail(store.error());
-  record->store = std::move(store).value();
-  record->bench.emplace(*record->store, record->clock, workbench::Library(), record->store->deviceId());
+  auto opened = stores::openRecord(folder.value());
+  if (!opened) return fail(opened.error());
+  record->opened = std::move(opened).value();
+  auto& store = *record->opened.store;
+  record->bench.emplace(store, record->clock, workbench::Library(), store.deviceId());
   if (const Message trouble = record->bench->load(); !trouble.id.empty()) return fail(trouble);
   return record;
 }
@@ -61,7 +55,7 @@ std::string titleOf(const workbench::Workbench& bench, const std::string& jobId)
 }
 
 int importOne(workbench::Workbench& bench, const QString& file, std::ostream& err) {
-  const auto text = readFile(file);
+  const auto text = files::readWhole(file, core::record::kMaximumRecordBytes);
   if (!text) {
     sayProblem(err, file, text.error());
     return kUnreadable;
@@ -71,9 +65,12 @@ int importOne(workbench::Workbench& bench, const QString& file, std::ostream& er
   for (const auto& refusal : imported.refusals) sayProblem(err, file, refusal);
   if (imported.jobId.empty()) return imported.refusals.empty() ? kProblem : kUnreadable;
   const std::string title = titleOf(bench, imported.jobId);
-  say(err, imported.added == 0
-               ? Message("import.nothing-new").with("title", title)
-               : Message("import.done").with("title", title).with("count", static_cast<std::int64_t>(imported.added)));
+  if (imported.mended > 0) say(err, Message("import.mended").with("title", title));
+  if (imported.added > 0) {
+    say(err, Message("import.done").with("title", title).with("count", static_cast<std::int64_t>(imported.added)));
+  } else if (imported.mended == 0) {
+    say(err, Message("import.nothing-new").with("title", title));
+  }
   return kDone;
 }
 
@@ -109,12 +106,12 @@ int exportJob(const CommandLine& line, std::ostream& out, std::ostream& err) {
     say(err, Message("export.several-jobs").with("name", name).with("names", core::base::join(found, ", ")));
     return kProblem;
   }
-  const std::string text = record->bench->exportJob(found.front());
-  if (text.empty()) {
-    say(err, Message("export.unreadable"));
+  const auto text = record->bench->handOn(found.front());
+  if (!text) {
+    say(err, text.error());
     return kUnreadable;
   }
-  out << text;
+  out << text.value();
   return kDone;
 }
 

@@ -65,7 +65,12 @@ const std::vector<Entry>& jobsEntries() {
       {"export.no-jobs", QT_TRANSLATE_NOOP("words", "there is no job in this record yet")},
       {"export.several-jobs",
        QT_TRANSLATE_NOOP("words", "several jobs have the reference \"{name}\"; ask for one by its id: {names}")},
-      {"export.unreadable", QT_TRANSLATE_NOOP("words", "the record of this job cannot be read")},
+      {"import.mended",
+       QT_TRANSLATE_NOOP("words", "what was damaged or missing of \"{title}\" was put right from this file")},
+      {"export.too-large",
+       QT_TRANSLATE_NOOP("words", "this job with its record is larger than the {most} MiB that can be taken up again")},
+      {"export.not-taken-up",
+       QT_TRANSLATE_NOOP("words", "the record of this job would not be taken up again: {detail}. Nothing was written")},
   };
   return kEntries;
 }

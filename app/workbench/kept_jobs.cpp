@@ -98,9 +98,19 @@ Message KeptJobs::load(Shop& shop) {
     const auto found = kept.find(head.stream);
     if (found != kept.end() && believe(jobId, job, *found->second)) continue;
     openStored(jobId, job, shop);
+    if (found != kept.end()) nameFrom(*found->second, m_entries[job.entry]);
     release(job);
   }
   return {};
+}
+
+// What cannot be opened is at least called what it was called when it could.
+void KeptJobs::nameFrom(const Summary& kept, JobEntry& entry) {
+  if (entry.trouble.id.empty() || !(entry.title + entry.reference).empty()) return;
+  const auto summary = readSummary(entry.id, kept.body);
+  if (!summary) return;
+  entry.title = summary->entry.title;
+  entry.reference = summary->entry.reference;
 }
 
 KeptJobs::Job& KeptJobs::enter(const std::string& jobId) {
@@ -265,6 +275,16 @@ std::vector<std::string> KeptJobs::add(const std::string& jobId, const std::vect
     changed.push_back(id);
   }
   return changed;
+}
+
+std::vector<std::string> KeptJobs::retry(const Shop& shop) {
+  std::vector<std::string> opened;
+  for (auto& [id, job] : m_jobs) {
+    if (m_entries[job.entry].trouble.id.empty()) continue;
+    openStored(id, job, shop);
+    if (m_entries[job.entry].trouble.id.empty()) opened.push_back(id);
+  }
+  return opened;
 }
 
 const JobEntry* KeptJobs::entry(const std::string& jobId) const {

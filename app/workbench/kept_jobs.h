@@ -39,6 +39,8 @@ class KeptJobs {
   // `shop`. Returns the jobs whose state is another now: that one first.
   std::vector<std::string> add(const std::string& jobId, const std::vector<core::record::Event>& events,
                                core::record::Shop& shop);
+  // Opens again what did not open. Returns the jobs that do now.
+  std::vector<std::string> retry(const core::record::Shop& shop);
   // Events of all benches.
   const std::vector<core::record::Event>& benchEvents() const { return m_benchEvents; }
 
@@ -87,6 +89,7 @@ class KeptJobs {
   // Folds it from its events. Sets its trouble where that cannot be done.
   void open(const std::string& jobId, Job& job, std::vector<core::record::Event> events,
             const core::record::Shop& shop);
+  static void nameFrom(const core::record::Summary& kept, JobEntry& entry);
   void openStored(const std::string& jobId, Job& job, const core::record::Shop& shop);
   void refold(Job& job, const core::record::Shop& shop);
   // Lets go of a fold nobody has seen yet, where its summary says as much.

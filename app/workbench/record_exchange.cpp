@@ -4,6 +4,8 @@
 #include <set>
 
 #include "app/convert/content_hash.h"
+#include "app/convert/text.h"
+#include "app/words/words.h"
 #include "core/base/text.h"
 #include "core/record/counting.h"
 #include "core/record/standing.h"
@@ -13,6 +15,7 @@ namespace {
 
 using core::base::Message;
 using core::base::Problem;
+using core::base::Result;
 using core::base::Severity;
 using core::record::Event;
 using core::record::RecordFile;
@@ -85,9 +88,18 @@ class Import {
       } else if (!needed.contains(text.hash)) {
         add(place, Message("import.text-unused").with("name", text.name), Severity::Notice);
       } else if (m_bodies.emplace(text.hash, text.body).second) {
-        m_ready.texts.push_back(text);
+        takeText(text);
       }
     }
+  }
+
+  void takeText(const StoredText& text) {
+    const auto there = storedText(m_store, text.hash, text.name);
+    if (there) return;
+    const bool damaged = there.error().id == "kept.text-damaged";
+    if (!damaged && there.error().id != "kept.text-missing") return error("", there.error());
+    m_ready.texts.push_back(text);
+    (damaged ? m_ready.mended : m_missing) += 1;
   }
 
   // Two takings in under one id would be two jobs that nobody could tell apart. One that another bench wrote and that
@@ -97,8 +109,10 @@ class Import {
     if (here.empty()) return error("/events", Message("kept.taking-in-unreadable"));
     m_takingIn = here.front();
     const std::vector<Event> before = takingsIn(m_there);
-    if (std::any_of(before.begin(), before.end(), [&](const Event& event) { return isSame(event, m_takingIn); }))
+    if (std::any_of(before.begin(), before.end(), [&](const Event& event) { return isSame(event, m_takingIn); })) {
+      m_ready.mended += m_missing;
       return;
+    }
     const bool another = std::any_of(before.begin(), before.end(), [&](const Event& event) {
       return event.deviceId == m_deviceId || PlanReader(m_store).read(m_record.job, *readTakenIn(event.payload));
     });
@@ -172,6 +186,7 @@ class Import {
   std::vector<Event> m_there;  // the job's own events in the store, in fold order
   ReadyToImport& m_ready;
   std::map<std::string, std::string> m_bodies;  // by hash
+  std::size_t m_missing = 0;                    // of these, what the store has not at all
   bool m_failed = false;
 };
 
@@ -191,6 +206,30 @@ std::vector<Event> handedOn(std::vector<Event> events, const std::string& jobHas
     return event.type == core::record::type::kJobTakenIn && core::record::textOf(event.payload, "job") != jobHash;
   });
   return events;
+}
+
+Result<std::string, Message> handOn(const std::string& jobId, Result<std::vector<Event>, Message> events,
+                                    core::record::EventStore& store) {
+  if (!events) return events.error();
+  std::vector<StoredText> texts = textsOf(store, events.value());
+  for (const std::string& hash : hashesOf(events.value())) {
+    const auto found =
+        std::find_if(texts.begin(), texts.end(), [&](const StoredText& text) { return text.hash == hash; });
+    const auto whole = storedText(store, hash, found == texts.end() ? hash : found->name);
+    if (!whole) return whole.error();
+  }
+  std::string text = core::record::writeRecord({jobId, std::move(texts), std::move(events).value()});
+  if (text.size() > core::record::kMaximumRecordBytes) {
+    return Message("export.too-large")
+        .with("most", static_cast<std::int64_t>(core::record::kMaximumRecordBytes / (1024U * 1024U)));
+  }
+  // Read as whoever takes it up will read it.
+  for (const Problem& problem : core::record::readRecord(text).problems.sorted()) {
+    if (problem.severity != Severity::Error) continue;
+    const QString detail = words::text(problem.message, core::units::UnitSystem::Millimetres);
+    return Message("export.not-taken-up").with("detail", convert::fromQt(detail));
+  }
+  return text;
 }
 
 ReadyToImport readyToImport(const std::string& text, core::record::EventStore& store, const std::string& deviceId) {

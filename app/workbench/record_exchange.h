@@ -5,6 +5,7 @@
 
 #include "app/workbench/stored_plan.h"
 #include "core/base/problem.h"
+#include "core/base/result.h"
 #include "core/record/event_store.h"
 #include "core/record/record_file.h"
 
@@ -14,12 +15,18 @@ namespace app::workbench {
 std::vector<core::record::StoredText> textsOf(core::record::EventStore& store,
                                               const std::vector<core::record::Event>& events);
 
+// The file of a job whose events these are; see Workbench::handOn.
+core::base::Result<std::string, core::base::Message> handOn(
+    const std::string& jobId, core::base::Result<std::vector<core::record::Event>, core::base::Message> events,
+    core::record::EventStore& store);
+
 // What of a file is not in the store yet, or why nothing of it may go there.
 struct ReadyToImport {
   std::string jobId;  // "" where nothing may
   std::vector<core::record::Event> events;
-  std::vector<core::record::StoredText> texts;
-  std::vector<core::base::Problem> problems;  // an error keeps it out, a notice does not
+  std::vector<core::record::StoredText> texts;  // that the store has not, or not whole
+  std::size_t mended = 0;                       // of these, of what the record has already
+  std::vector<core::base::Problem> problems;    // an error keeps it out, a notice does not
 };
 
 // What is ready opens: the job was planned with the file's events and the store's together, by every technique it was

@@ -78,6 +78,7 @@ struct Workbench::Private {
   std::string lastZone;
   std::shared_ptr<const AlertSchedule> schedule = std::make_shared<AlertSchedule>();
   std::string lastIntentId;
+  Message unread;
   const photographs::Photographs* photographs = nullptr;
 
   // Stamps and keeps; counts go on only where that worked.
@@ -155,11 +156,8 @@ struct Workbench::Private {
     if (jobs.entry(jobId) == nullptr) return "";
     auto events = jobs.eventsOf(jobId, of);
     if (!events) return "";
-    std::vector<core::record::Event> written = std::move(events).value();
-    const JobEntry& entry = *jobs.entry(jobId);
-    if (of == KeptJobs::Of::Job && entry.trouble.id.empty()) written = handedOn(std::move(written), entry.jobHash);
-    std::vector<core::record::StoredText> texts = textsOf(store, written);
-    return core::record::writeRecord({jobId, std::move(texts), std::move(written)});
+    std::vector<core::record::StoredText> texts = textsOf(store, events.value());
+    return core::record::writeRecord({jobId, std::move(texts), std::move(events).value()});
   }
 
   // What loading put off is done before anything but the lines is asked for; the schedule is whole from then on.
@@ -193,7 +191,14 @@ Workbench::~Workbench() {
   d->jobs.keepSummaries();
 }
 
+const Message& Workbench::unread() const { return d->unread; }
+
 Message Workbench::load() {
+  d->unread = loadAll();
+  return d->unread;
+}
+
+Message Workbench::loadAll() {
   const auto position = d->store.position(d->stamps.deviceId());
   if (!position) return position.error();
   d->stamps.goOnFrom(position.value());
@@ -224,6 +229,7 @@ Workbench::TakenIn Workbench::takeIn(const std::string& text) {
     if (entry.jobHash != hash) continue;
     result.jobId = entry.id;
     result.already = true;
+    if (job(entry.id) == nullptr) mend(readyToTakeIn(text, hash, d->library).texts);
     return result;
   }
   ReadyToTakeIn ready = readyToTakeIn(text, hash, d->library);
@@ -251,12 +257,32 @@ Workbench::TakenIn Workbench::takeIn(const std::string& text) {
   return result;
 }
 
+// Texts that are damaged in the record and whole here are put right. The job they come from may stay as it is: the file
+// is the same, what else is wrong with it is told as before.
+void Workbench::mend(std::vector<core::record::StoredText> texts) {
+  std::erase_if(texts, [this](const core::record::StoredText& text) {
+    const auto there = storedText(d->store, text.hash, text.name);
+    // A technique of this name that no job was taken in with is none of the record's affair.
+    return there.ok() || (there.error().id == "kept.text-missing" && text.kind != "job");
+  });
+  if (texts.empty() || !d->store.append({}, texts)) return;
+  tellChanged(d->jobs.retry(d->shop));
+}
+
+void Workbench::tellChanged(const std::vector<std::string>& jobs) {
+  const bool rescheduled = d->reschedule();
+  emit jobsChanged();
+  for (const std::string& id : jobs) emit jobChanged(convert::toQt(id));
+  if (rescheduled) emit scheduleChanged();
+}
+
 const KeptDesigns& Workbench::designs() const { return d->designs; }
 
 std::string Workbench::jobText(const std::string& jobId) const {
   if (d->jobs.entry(jobId) == nullptr) return "";
-  const auto text = d->store.text(d->jobs.entry(jobId)->jobHash);
-  return text && text.value() ? text.value()->body : "";
+  const JobEntry& entry = *d->jobs.entry(jobId);
+  auto text = storedText(d->store, entry.jobHash, entry.title);
+  return text ? std::move(text).value() : std::string();
 }
 
 const core::record::Settings& Workbench::settings() const { return d->settings; }
@@ -456,7 +482,19 @@ std::string Workbench::exportRecord(const std::string& jobId) const {
   return d->recordOf(jobId, KeptJobs::Of::AllBenches);
 }
 
-std::string Workbench::exportJob(const std::string& jobId) const { return d->recordOf(jobId, KeptJobs::Of::Job); }
+core::base::Result<std::string, Message> Workbench::handOn(const std::string& jobId) const {
+  const JobEntry* entry = d->jobs.entry(jobId);
+  if (entry == nullptr) return Message("bench.no-such-job");
+  if (job(jobId) == nullptr) return entry->trouble;
+  auto events = d->jobs.eventsOf(jobId, KeptJobs::Of::Job);
+  if (!events) return events.error();
+  return app::workbench::handOn(jobId, handedOn(std::move(events).value(), entry->jobHash), d->store);
+}
+
+std::string Workbench::exportJob(const std::string& jobId) const {
+  auto whole = handOn(jobId);
+  return whole ? std::move(whole).value() : std::string();
+}
 
 Workbench::Imported Workbench::importJob(const std::string& text) {
   d->settle();
@@ -464,7 +502,7 @@ Workbench::Imported Workbench::importJob(const std::string& text) {
   const ReadyToImport ready = readyToImport(text, d->store, d->stamps.deviceId());
   imported.problems = ready.problems;
   if (ready.jobId.empty()) return imported;
-  if (ready.events.empty()) {
+  if (ready.events.empty() && ready.texts.empty()) {
     imported.jobId = ready.jobId;
     return imported;
   }
@@ -476,11 +514,13 @@ Workbench::Imported Workbench::importJob(const std::string& text) {
   if (const auto position = d->store.position(d->stamps.deviceId())) d->stamps.goOnFrom(position.value());
   imported.jobId = ready.jobId;
   imported.added = ready.events.size();
-  const std::vector<std::string> changed = d->take(ready.jobId, ready.events);
-  const bool rescheduled = d->reschedule();
-  emit jobsChanged();
-  for (const std::string& id : changed) emit jobChanged(convert::toQt(id));
-  if (rescheduled) emit scheduleChanged();
+  imported.mended = ready.mended;
+  std::vector<std::string> changed = d->take(ready.jobId, ready.events);
+  for (const std::string& id : d->jobs.retry(d->shop)) {
+    if (std::find(changed.begin(), changed.end(), id) == changed.end()) changed.push_back(id);
+  }
+  d->learnAnew();
+  tellChanged(changed);
   return imported;
 }
 

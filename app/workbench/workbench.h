@@ -37,6 +37,8 @@ class Workbench : public QObject {
 
   // Loads every job of the store. Returns what is wrong with the store, or an empty message.
   core::base::Message load();
+  // What load() returned: as long as it is not empty nothing is known of any job.
+  const core::base::Message& unread() const;
 
   struct TakenIn {
     std::string jobId;
@@ -121,17 +123,23 @@ class Workbench : public QObject {
   // and proof. "" where there is no such job.
   std::string exportRecord(const std::string& jobId) const;
 
-  // The same for handing on: of the benches' events those alone that made a difference to this job.
+  // The same for handing on: of the benches' events those alone that made a difference to this job. Whole, and such
+  // that importJob takes it up, or the reason why not: bench.no-such-job, the job's own trouble, kept.text-missing
+  // {name}, kept.text-damaged {name}, export.too-large {most}, export.not-taken-up {detail}, or the store's trouble.
+  core::base::Result<std::string, core::base::Message> handOn(const std::string& jobId) const;
+  // That, "" where it cannot be had.
   std::string exportJob(const std::string& jobId) const;
 
   struct Imported {
     std::string jobId;                          // "" where nothing was taken up
     std::size_t added = 0;                      // events that were not there yet; 0: this record has all of it
+    std::size_t mended = 0;                     // kept texts of it that were damaged or missing and are whole now
     std::vector<core::base::Problem> problems;  // of the file: see readyToImport
     std::vector<core::base::Message> refusals;  // of the store
   };
   // Takes up a job from what exportJob (or exportRecord) gave, here or on another device: all of it or nothing, and
-  // what is there already once. The same job worked on two devices becomes one with the acts of both.
+  // what is there already once. The same job worked on two devices becomes one with the acts of both. A kept text that
+  // is damaged here and whole there is put right, and every job that did not open for it opens again.
   Imported importJob(const std::string& text);
 
   // Takes the job's file in once more as a job of its own, with the techniques as they are now. Its reference gets the
@@ -150,6 +158,9 @@ class Workbench : public QObject {
   void designsChanged();
 
  private:
+  core::base::Message loadAll();
+  void mend(std::vector<core::record::StoredText> texts);
+  void tellChanged(const std::vector<std::string>& jobs);
   core::base::Message told(core::base::Message refused);
   void shown(const std::string& jobId, const std::vector<core::record::Event>& events);
 

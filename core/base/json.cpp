@@ -1,4 +1,4 @@
-#include "core/base/json.h"
+#include "core/base/long_json.h"
 
 #include <charconv>
 #include <cmath>
@@ -351,11 +351,13 @@ const Value* stepInto(const Value& value, std::string_view step) {
 
 }  // namespace
 
-ParsedJson parseJson(std::string_view text) {
+ParsedJson parseJson(std::string_view text) { return parseJson(text, kMaximumJsonBytes); }
+
+ParsedJson parseJson(std::string_view text, std::size_t most) {
   ParsedJson parsed;
-  if (text.size() > kMaximumJsonBytes) {
+  if (text.size() > most) {
     Problem problem;
-    problem.message = Message("json.too-large").with("limit", static_cast<std::int64_t>(kMaximumJsonBytes / 1024));
+    problem.message = Message("json.too-large").with("limit", static_cast<std::int64_t>(most / 1024));
     parsed.problems.add(problem);
     return parsed;
   }

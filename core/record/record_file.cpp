@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/base/long_json.h"
 #include "core/base/strict_reader.h"
 #include "core/base/text.h"
 #include "core/record/texts.h"
@@ -219,7 +220,7 @@ std::string writeRecord(const RecordFile& record) {
 
 ReadRecord readRecord(std::string_view text) {
   ReadRecord read;
-  base::ParsedJson parsed = base::parseJson(text);
+  base::ParsedJson parsed = base::parseJson(text, kMaximumRecordBytes);
   read.problems = parsed.problems;
   if (!parsed.readable) return read;
   RecordFile record = Reader(read.problems).read(parsed.root);

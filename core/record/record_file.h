@@ -1,6 +1,7 @@
 #pragma once
 // A job with its record as one file, "mountwright-record/1": the texts it was taken in with and every event that made
 // it what it is. Written for one tablet to hand to another, and read as anybody's.
+#include <cstddef>
 #include <optional>
 #include <set>
 #include <string>
@@ -11,6 +12,10 @@
 #include "core/record/event_store.h"
 
 namespace core::record {
+
+// A record holds its job's text written as JSON once more, and years of notes: it may be longer than a job file.
+// Whoever writes one holds to this too, so that what was handed on can be taken up.
+inline constexpr std::size_t kMaximumRecordBytes = 16U * 1024U * 1024U;
 
 struct RecordFile {
   std::string job;

@@ -1,11 +1,14 @@
 // Jobs handed on by the command line, from one record to another.
+#include <sys/stat.h>
+
 #include <algorithm>
 
 #include "app/stores/data_dir.h"
-#include "app/stores/sqlite_event_store.h"
+#include "app/stores/open_record.h"
 #include "app/workbench/library_loader.h"
 #include "app/workbench/workbench.h"
 #include "tests/app/commands/ran.h"
+#include "tests/app/stores/database_support.h"
 #include "tests/support/catch.h"
 #include "tests/support/fake_clock.h"
 
@@ -51,6 +54,107 @@ TEST_CASE("a job exported from one record and imported into another is there wit
   CHECK(again.exit == 0);
   CHECK(again.err.find("is there already") != std::string::npos);
   CHECK(theirs.run({"export", QString::fromStdString(reference)}).out == exported.out);
+}
+
+TEST_CASE("a job whose kept text is damaged or missing is not exported by half, and a good backup mends it") {
+  const Commands ours;
+  const auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
+  REQUIRE(text.has_value());
+  takeIn(ours.path("data"), *text);
+  const Ran backup = ours.run({"export", "26-041"});
+  REQUIRE(backup.exit == 0);
+  const QString file = ours.file("backup.record.json", backup.out);
+  const char* damage =
+      GENERATE("UPDATE texts SET body = x'7b7d' WHERE kind = 'job'", "DELETE FROM texts WHERE kind = 'job'",
+               "UPDATE texts SET body = zeroblob(4194304) WHERE name = 'cut-windows'",
+               "DELETE FROM texts WHERE kind = 'technique'",
+               "UPDATE texts SET body = CAST(body || ' ' AS BLOB), kind = 'letter', name = ''");
+  INFO(damage);
+  OtherConnection(app::stores::recordFile(ours.path("data"))).run(damage);
+  const Ran refused = ours.run({"export", "26-041"});
+  CHECK(refused.exit == 3);
+  CHECK(refused.out.empty());
+  CHECK(contains(refused.err, "What was done is still in"));
+  const Ran mended = ours.run({"import", file});
+  INFO(mended.err);
+  CHECK(mended.exit == 0);
+  CHECK(contains(mended.err, "was put right from this file"));
+  CHECK_FALSE(contains(mended.err, "is there already"));
+  const Ran again = ours.run({"export", "26-041"});
+  CHECK(again.exit == 0);
+  CHECK(again.out == backup.out);
+  CHECK(contains(ours.run({"import", file}).err, "is there already"));
+}
+
+TEST_CASE("a job whose record is larger than a job file may be is exported and taken up again") {
+  const Commands ours;
+  const Commands theirs;
+  auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
+  REQUIRE(text.has_value());
+  // Nearly all that a job file may have; each line end takes two bytes in the record.
+  text->append(core::base::kMaximumJsonBytes - text->size(), '\n');
+  takeIn(ours.path("data"), *text);
+  const Ran exported = ours.run({"export", "26-041"});
+  INFO(exported.err);
+  REQUIRE(exported.exit == 0);
+  CHECK(exported.out.size() > 2 * core::base::kMaximumJsonBytes - 10'000);
+  const Ran imported = theirs.run({"import", theirs.file("large.record.json", exported.out)});
+  INFO(imported.err);
+  CHECK(imported.exit == 0);
+  CHECK(theirs.run({"export", "26-041"}).out == exported.out);
+}
+
+TEST_CASE("a record larger than import takes is not written, and says so") {
+  const Commands ours;
+  const auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
+  REQUIRE(text.has_value());
+  takeIn(ours.path("data"), *text);
+  {
+    // Notes enough for a lifetime, as another program may have left them.
+    OtherConnection other(app::stores::recordFile(ours.path("data")));
+    other.run(
+        "INSERT INTO events SELECT 'note-' || value, 'other', value, '0001764063195123-000001', 'i-' || value, "
+        "(SELECT stream FROM events WHERE stream GLOB 'job/*' LIMIT 1), 'NoteAdded', 1, 1, 1, 'UTC', 'b', 1, 0, "
+        "'{\"text\":\"' || substr(hex(zeroblob(4000)), 1, 7900) || '\"}' FROM (WITH RECURSIVE n(value) AS (SELECT 1 "
+        "UNION ALL SELECT value + 1 FROM n WHERE value < 2200) SELECT value FROM n)");
+  }
+  const Ran refused = ours.run({"export", "26-041"});
+  CHECK(refused.exit == 3);
+  CHECK(refused.out.empty());
+  CHECK(contains(refused.err, "16 MiB"));
+}
+
+TEST_CASE("a pipe, a device or a folder is no file to import, and holds nothing up") {
+  const Commands commands;
+  const QString pipe = commands.path("pipe.json");
+  REQUIRE(mkfifo(QFile::encodeName(pipe).constData(), 0600) == 0);
+  for (const QString& path : {pipe, QStringLiteral("/dev/zero"), commands.path("")}) {
+    for (const char* command : {"import", "check", "figures", "materials", "steps", "rehearse", "care"}) {
+      INFO(command << ' ' << path.toStdString());
+      const Ran ran = commands.run({command, path});
+      CHECK(ran.exit == 3);
+      CHECK(ran.out.empty());
+      CHECK(core::base::startsWith(ran.err, path.toStdString() + ":: "));
+    }
+  }
+}
+
+TEST_CASE("a record another program works with is left alone, one that nobody holds is not") {
+  const Commands commands;
+  const auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
+  REQUIRE(text.has_value());
+  takeIn(commands.path("data"), *text);
+  const QString record = app::stores::recordFile(commands.path("data"));
+  {
+    const auto held = app::stores::RecordLock::take(record);
+    REQUIRE(held.ok());
+    const Ran refused = commands.run({"export", "26-041"});
+    CHECK(refused.exit == 3);
+    CHECK(contains(refused.err, "Another bench already works"));
+  }
+  // As it came with a copy of the folder from a tablet that is no more.
+  commands.file("data/record.sqlite.lock", "1\nmountwright\nmill-tablet\n");
+  CHECK(commands.run({"export", "26-041"}).exit == 0);
 }
 
 TEST_CASE("what cannot be imported or exported is told with its file, and the exit says why") {

@@ -27,20 +27,14 @@ class Program {
   }
 
   Ran run(const QStringList& arguments, const QString& locale = QStringLiteral("C")) const {
-    QProcess process;
-    QProcessEnvironment environment;
-    environment.insert(QStringLiteral("PATH"), QStringLiteral("/usr/bin:/bin"));
-    environment.insert(QStringLiteral("HOME"), m_folder.path());
-    environment.insert(QStringLiteral("LC_ALL"), locale);
-    environment.insert(QStringLiteral("LANG"), locale);
-    // Locales made here, where the machine has the sources for them.
-    environment.insert(QStringLiteral("LOCPATH"), m_folder.path());
-    process.setProcessEnvironment(environment);
-    process.start(QStringLiteral(PROGRAM), arguments);
-    REQUIRE(process.waitForFinished(60'000));
-    REQUIRE(process.exitStatus() == QProcess::NormalExit);
-    return {process.exitCode(), process.readAllStandardOutput(), process.readAllStandardError()};
+    return start(QStringLiteral(PROGRAM), arguments, locale);
   }
+  // As a line for the shell, which can send output elsewhere or close it.
+  Ran shell(const QString& line) const {
+    return start(QStringLiteral("/bin/sh"), {QStringLiteral("-c"), QStringLiteral(PROGRAM " ") + line},
+                 QStringLiteral("C"));
+  }
+  QString path(const QString& name) const { return m_folder.filePath(name); }
 
   // Whether a locale could be made.
   bool makeLocale(const QString& name) const {
@@ -52,6 +46,22 @@ class Program {
   }
 
  private:
+  Ran start(const QString& program, const QStringList& arguments, const QString& locale) const {
+    QProcess process;
+    QProcessEnvironment environment;
+    environment.insert(QStringLiteral("PATH"), QStringLiteral("/usr/bin:/bin"));
+    environment.insert(QStringLiteral("HOME"), m_folder.path());
+    environment.insert(QStringLiteral("LC_ALL"), locale);
+    environment.insert(QStringLiteral("LANG"), locale);
+    // Locales made here, where the machine has the sources for them.
+    environment.insert(QStringLiteral("LOCPATH"), m_folder.path());
+    process.setProcessEnvironment(environment);
+    process.start(program, arguments);
+    REQUIRE(process.waitForFinished(60'000));
+    REQUIRE(process.exitStatus() == QProcess::NormalExit);
+    return {process.exitCode(), process.readAllStandardOutput(), process.readAllStandardError()};
+  }
+
   QTemporaryDir m_folder;
 };
 
@@ -81,6 +91,31 @@ TEST_CASE("the program leaves with 0, 1, 2 or 3") {
   CHECK(program.run({QStringLiteral("plan"), good}).exit == 2);
   CHECK(program.run({QStringLiteral("check"), QStringLiteral("/no/such/file.json")}).exit == 3);
   CHECK(program.run({QStringLiteral("figures"), QStringLiteral("/")}).exit == 3);
+}
+
+TEST_CASE("a full device and a closed output are told, and nothing is written where it does not belong") {
+  const Program program;
+  const QString job = program.file(QStringLiteral("c.job.json"), tests::workedExample());
+  for (const char* command : {"figures", "materials --json", "steps --json", "rehearse", "care", "--help"}) {
+    for (const char* away : {">/dev/full", ">&-", ">&- 2>&-", "<&- >&-"}) {
+      INFO(command << ' ' << away);
+      const QString file = QString::fromLatin1(command).startsWith(u'-') ? QString() : job;
+      const Ran ran = program.shell(QStringLiteral("%1 %2 %3").arg(QLatin1String(command), file, QLatin1String(away)));
+      CHECK(ran.exit == 3);
+      CHECK(ran.out.isEmpty());
+      CHECK(ran.err.contains("not all of it could be written") == (QByteArray(away) != ">&- 2>&-"));
+    }
+  }
+  // With its output closed the program's first file would get the number its sentences go to.
+  CHECK(program.shell(QStringLiteral("export 26-041 --data %1 >&- 2>&-").arg(program.path(QStringLiteral("d")))).exit ==
+        1);
+  const auto lock = tests::readWholeFile(program.path(QStringLiteral("d/record.sqlite.lock")).toStdString());
+  REQUIRE(lock.has_value());
+  CHECK(lock->find("there is no job") == std::string::npos);
+  CHECK(program
+            .run({QStringLiteral("export"), QStringLiteral("26-041"), QStringLiteral("--data"),
+                  program.path(QStringLiteral("d"))})
+            .err == "there is no job in this record yet\n");
 }
 
 TEST_CASE("no locale changes a byte") {

@@ -130,7 +130,7 @@ TEST_CASE("a file that is not what it says it is takes nothing up and says where
   const std::string hash = app::convert::contentHash(demoJob());
   CHECK(refused(replaceAll(file, hash, std::string(64, '0'))).find("import.wrong-hash") != std::string::npos);
   CHECK(refused(file.substr(0, file.size() / 2)).find("json.syntax") != std::string::npos);
-  CHECK(refused(std::string(5U << 20U, ' ') + file).find("json.too-large") != std::string::npos);
+  CHECK(refused(std::string(core::record::kMaximumRecordBytes, ' ') + file).find("json.too-large") != std::string::npos);
   CHECK(refused(demoJob()).find("import.no-record") != std::string::npos);
   auto read = core::record::readRecord(file);
   REQUIRE(read.record.has_value());
