@@ -86,7 +86,8 @@ void keep(OnHand& onHand, const Event& event, const std::string& job) {
     const std::string id = event.eventId + '/' + std::to_string(place++);
     const auto piece = readOffcut(one);
     if (!piece) continue;
-    onHand.offcuts.push_back({id, integerOf(one, "mark").value_or(0), *piece, job, event.occurredUtc, event.intentId});
+    const std::int64_t mark = std::clamp<std::int64_t>(integerOf(one, "mark").value_or(0), 0, kMostMarks);
+    onHand.offcuts.push_back({id, mark, *piece, job, event.occurredUtc, event.intentId});
   }
 }
 

@@ -1,6 +1,7 @@
 #include "core/sheets/care_writer.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "core/base/text.h"
 
@@ -77,6 +78,8 @@ Message CareWriter::length(units::Length length) const {
 }
 
 Message CareWriter::moment(const TimelineEntry& entry) const {
+  // What a wrong clock says is no date to hand a client.
+  if (!entry.timeKnown) return Message("care.not-recorded");
   return text(m_input.words.moment(entry.occurredUtc, entry.zone));
 }
 
@@ -107,9 +110,12 @@ CareKnown CareWriter::knownAt(const std::string& pointer) const {
 }
 
 std::optional<Message> CareWriter::daysOf(const std::vector<const TimelineEntry*>& done) const {
-  if (done.empty()) return std::nullopt;
-  const std::string first = m_input.words.day(done.front()->occurredUtc, done.front()->zone);
-  const std::string last = m_input.words.day(done.back()->occurredUtc, done.back()->zone);
+  std::vector<const TimelineEntry*> dated;
+  std::copy_if(done.begin(), done.end(), std::back_inserter(dated),
+               [](const TimelineEntry* entry) { return entry->timeKnown; });
+  if (dated.empty()) return std::nullopt;
+  const std::string first = m_input.words.day(dated.front()->occurredUtc, dated.front()->zone);
+  const std::string last = m_input.words.day(dated.back()->occurredUtc, dated.back()->zone);
   if (first == last) return Message("care.on-day").with("day", first);
   return Message("care.from-to").with("first", first).with("last", last);
 }

@@ -1,6 +1,8 @@
 // What the shop cut up and kept: folded from events, through the same door as everything else.
 #include "core/record/on_hand.h"
 
+#include <limits>
+
 #include "core/record/shop.h"
 #include "tests/support/catch.h"
 
@@ -83,6 +85,23 @@ TEST_CASE("a sheet that is cut up is counted with its pieces, and what is kept o
   CHECK(second.piece.fibres == intents::Offcut::Runs::AlongHeight);
   CHECK(second.piece.pattern == intents::Offcut::Runs::Unknown);
   CHECK(shop.onHand().offcuts[2].mark == 3);
+}
+
+TEST_CASE("a mark that no pencil ever wrote is none") {
+  TinyShop shop;
+  REQUIRE(shop.ask(sheet({board(300, 800)})) == "");
+  for (const std::int64_t mark : {std::numeric_limits<std::int64_t>::min(), std::numeric_limits<std::int64_t>::max()}) {
+    Event event = shop.events.back();
+    Value kept = event.payload.find("kept")->items()[0];
+    kept.set("mark", Value::integer(mark));
+    Value all = Value::array();
+    all.append(std::move(kept));
+    event.payload.set("kept", std::move(all));
+    const OnHand onHand = foldOnHand({event}, {});
+    REQUIRE(onHand.offcuts.size() == 1);
+    CHECK(onHand.offcuts[0].mark >= 0);
+    CHECK(onHand.offcuts[0].mark <= 1'000'000'000);
+  }
 }
 
 TEST_CASE("an offcut is cut up or dropped once, and its mark is never given again") {

@@ -83,6 +83,25 @@ TEST_CASE("a fault is a departure, and is none once it is taken back", "[care]")
   CHECK(has(linesOf(sheetOf(bench, CareFor::Conservator), "departures"), "care.none-recorded"));
 }
 
+TEST_CASE("what a wrong clock said is no date on a sheet", "[care]") {
+  Bench bench(demoJobText(), shippedTechniques());
+  const std::string first = bench.finishShown();
+  const auto* step = bench.plan()->workflow.find(first);
+  bench.advance(80.0 * 366 * 24 * 60);
+  REQUIRE_FALSE(bench.finishShown().empty());
+  const auto* faulty = step->faults.empty() ? nullptr : &step->faults[0];
+  if (faulty != nullptr) REQUIRE(bench.ask(intents::ReportFault{first, faulty->id}) == "");
+  for (const CareFor kind : {CareFor::Client, CareFor::Conservator}) {
+    for (const auto& section : sheetOf(bench, kind).sections) {
+      for (const std::string& line : linesOf(sheetOf(bench, kind), section.id)) {
+        INFO(line);
+        CHECK(line.find("moment 42") == std::string::npos);
+        CHECK(line.find("day 49") == std::string::npos);
+      }
+    }
+  }
+}
+
 TEST_CASE("a batch used past its shelf life is said to be, and one taken back is said to be gone", "[care]") {
   Bench bench(demoJobText(), shippedTechniques());
   const std::int64_t old = bench.now().utcMilliseconds - 30LL * 24 * 3'600'000;
