@@ -33,6 +33,7 @@ Value roomyJob() {
       "borders",
       object({{"top", Value::text("4500 mm")}, {"bottom", Value::text("4500 mm")}, {"sides", Value::text("4500 mm")}}));
   job.set("mount", std::move(mount));
+  for (const char* list : {"bands", "lines", "leaf"}) job.set(list, Value::array());
   return job;
 }
 
@@ -41,7 +42,7 @@ Value bands(Dice& dice, std::int64_t count, bool patterned) {
   for (std::int64_t i = 0; i < count; ++i) {
     Value band = object({{"id", Value::text("b" + std::to_string(i))},
                          {"paper", Value::text("paper " + std::to_string(dice.number(0, 9)))},
-                         {"offset", Value::text(mm(static_cast<double>(dice.number(1, 20))))},
+                         {"offset", Value::text(mm(static_cast<double>(i == 0 ? 100 : dice.number(1, 20))))},
                          {"width", Value::text(mm(static_cast<double>(dice.number(1, 60))))},
                          {"trim", Value::text("5 mm")}});
     if (patterned) band.set("repeat", Value::text(mm(static_cast<double>(dice.number(10, 700)) / 7)));
@@ -147,7 +148,9 @@ void fill(Dice& dice, Value& job, std::string& name) {
   if (dice.chance(60)) job.set("bands", bands(dice, bandCount, patterned));
   if (dice.chance(60)) job.set("lines", lines(at(design::kMostLines, 20'000), apart));
   if (dice.chance(50)) job.set("washes", washes(at(design::kMostWashes, 20'000), apart));
-  if (dice.chance(60)) job.set("leaf", leaf(apart ? bandCount : at(design::kMostLeafFields, 15'000), apart));
+  const bool banded = job.find("bands")->items().size() > 1;
+  if (dice.chance(60))
+    job.set("leaf", leaf(apart && banded ? bandCount : at(design::kMostLeafFields, 15'000), apart && banded));
   if (dice.chance(60)) job.set("stock", stock(dice, at(design::kMostStock, 15'000)));
   if (dice.chance(30)) job.set("prices", object({{"labour", Value::text("100000000 GBP/h")}}));
 }

@@ -11,7 +11,7 @@ constexpr std::size_t kBytes = core::base::kMaximumJsonBytes;
 template <typename Item>
 std::string filled(std::string open, Item item, const std::string& close, std::size_t most) {
   for (std::size_t i = 0; i < most; ++i) {
-    const std::string next = (i > 0 ? "," : "") + item(i);
+    const std::string next = std::string(i > 0 ? "," : "") + item(i);
     if (open.size() + next.size() + close.size() > kBytes) break;
     open += next;
   }

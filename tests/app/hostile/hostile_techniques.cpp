@@ -15,9 +15,7 @@ Value span(const char* early, const char* likely, const char* late) {
       .set("late", Value::text(late));
 }
 
-std::string sentence(Dice& dice) {
-  return dice.chance(5) ? hostileText(dice) : dice.chance(20) ? std::string(400, 'x') : "Do it once.";
-}
+std::string sentence(Dice& dice) { return dice.chance(20) ? std::string(400, 'x') : "Do it once."; }
 
 template <typename Item>
 Value listOf(std::int64_t count, Item item) {
@@ -37,7 +35,7 @@ class Maker {
     const std::int64_t steps = hostileCount(m_dice, craft::kMostSteps, 5'000);
     m_step = std::min<std::int64_t>(steps, 30);
     // The longer the file, the less may stand in each step.
-    m_most = std::max<std::int64_t>(1, 2'000'000 / 40 / steps);
+    m_most = std::max<std::int64_t>(1, 4'000 / steps);
     Value root = Value::object();
     root.set("format", Value::text("mountwright-technique/1"));
     root.set("id", Value::text(m_file.id));
@@ -117,7 +115,7 @@ class Maker {
   }
 
   Value fault(std::int64_t number) {
-    Value ends = listOf(count(craft::kMostEntries),
+    Value ends = listOf(m_dice.number(1, 5),
                         [&](std::int64_t) { return Value::text(m_each.empty() ? "piece.fact0" : "this.*"); });
     return Value::object()
         .set("id", Value::text("f" + std::to_string(number)))

@@ -1,6 +1,7 @@
 // What a job may hold, and what must not come of it.
 #include <algorithm>
 
+#include "core/base/json.h"
 #include "core/design/design.h"
 #include "tests/support/catch.h"
 #include "tests/support/recipes.h"
@@ -90,9 +91,9 @@ TEST_CASE("a job kept from before texts had limits still opens, fit to be shown"
 
 TEST_CASE("what would have to be cut longer than ten metres is told where it comes from", "[limits]") {
   CHECK(problemLines(demoJobWith(R"("trim": "6 mm")", R"("trim": "10000 mm")")).front() ==
-        "/bands/0/trim job.strip-too-long band=inner length=20352mm most=10000mm");
+        "/bands/0/trim job.strip-too-long band=inner length=20367mm most=10000mm");
   CHECK(problemLines(demoJobWith(R"("repeat": "24 mm")", R"("repeat": "10000 mm")")).front() ==
-        "/bands/0/repeat job.strip-too-long-with-repeat band=inner length=10364mm most=10000mm");
+        "/bands/0/repeat job.strip-too-long-with-repeat band=inner length=10379mm most=10000mm");
   CHECK(tells(problemLines(demoJobWith(R"("sides": "70 mm")", R"("sides": "4900 mm")")),
-              "/mount/borders job.mount-too-wide length=10104mm most=10000mm"));
+              "/mount/borders job.mount-too-wide length=10116mm most=10000mm"));
 }

@@ -1,4 +1,5 @@
 // Every length of the demo jobs at its ends, alone and together, through everything that is computed of a job.
+#include "core/base/json.h"
 #include "core/design/design.h"
 #include "core/materials/amounts.h"
 #include "core/materials/cost.h"
