@@ -1,6 +1,7 @@
 #include "app/workbench/shortage.h"
 
 #include "app/workbench/cutting.h"
+#include "app/workbench/sheets_there.h"
 
 namespace app::workbench {
 namespace {

@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 #include <cstdlib>
+#include <map>
 
 #include "core/materials/repeat_match_internal.h"
 
@@ -24,8 +25,8 @@ void add(Choices& choices, const Closing& sum) {
   if (std::none_of(choices.sums.begin(), choices.sums.end(), same)) choices.sums.push_back(sum);
 }
 
-// The sums next to each of the anchors at which the corners close: -mismatch + n p, and half a repeat more with
-// another centring.
+// The two sums either way from each of the anchors at which the corners close: -mismatch + n p, and half a repeat more
+// with another centring.
 Choices closingAt(double mismatch, double repeat, const std::vector<Nm>& anchors, bool flips) {
   Choices choices{false, {}};
   for (const Nm anchor : anchors) {
@@ -34,7 +35,9 @@ Choices closingAt(double mismatch, double repeat, const std::vector<Nm>& anchors
       if (flip && !flips) continue;
       const double first = -mismatch + (flip ? repeat / 2 : 0);
       const double below = first + std::floor((at - first) / repeat) * repeat;
-      for (const double sum : {below, below + repeat}) add(choices, {nmOf(sum), flip});
+      for (const double sum : {below - repeat, below, below + repeat, below + 2 * repeat}) {
+        add(choices, {nmOf(sum), flip});
+      }
     }
   }
   return choices;
@@ -61,11 +64,22 @@ struct Plan {
   int flips = 0;
 };
 
-// The plans of least change from band to band, best first. Of unfinished plans only the better ones are gone on with;
-// for two bands that is all of them.
+// Of the plans that end in the same sum what comes after costs the same, so the best few of each are gone on with: the
+// cheapest plan over any number of bands is among them.
+std::vector<Plan> bestOfEachSum(std::vector<Plan> plans) {
+  constexpr int kOfEach = 4;
+  constexpr std::size_t kInAll = 256;
+  std::stable_sort(plans.begin(), plans.end(),
+                   [](const Plan& a, const Plan& b) { return a.cost != b.cost ? a.cost < b.cost : a.flips < b.flips; });
+  std::map<Nm, int> met;
+  std::erase_if(plans, [&](const Plan& plan) { return ++met[plan.sums.back().by] > kOfEach; });
+  if (plans.size() > kInAll) plans.resize(kInAll);
+  return plans;
+}
+
+// The plans of least change from band to band, best first.
 std::vector<Plan> plans(const std::vector<Choices>& bands) {
-  constexpr std::size_t kGoneOnWith = 64;
-  constexpr std::size_t kTried = 8;
+  constexpr std::size_t kTried = 32;
   std::vector<Plan> all = {Plan{}};
   for (const Choices& choices : bands) {
     std::vector<Plan> longer;
@@ -78,28 +92,28 @@ std::vector<Plan> plans(const std::vector<Choices>& bands) {
         longer.back().flips += sum.flip ? 1 : 0;
       }
     }
-    std::stable_sort(longer.begin(), longer.end(), [](const Plan& a, const Plan& b) {
-      return a.cost != b.cost ? a.cost < b.cost : a.flips < b.flips;
-    });
-    if (longer.size() > kGoneOnWith) longer.resize(kGoneOnWith);
-    all = std::move(longer);
+    all = bestOfEachSum(std::move(longer));
   }
   if (all.size() > kTried) all.resize(kTried);
   return all;
 }
 
-enum class Manner { Sides, TopBottom, Halves };
-constexpr std::array kManners = {Manner::Sides, Manner::TopBottom, Manner::Halves};
+// How much of what a band gains its sides take, in quarters; top and bottom take the rest. Any share costs the same.
+using Quarters = Nm;
+constexpr std::array<Quarters, 3> kManners = {4, 0, 2};
+constexpr std::array<Quarters, 5> kFineManners = {4, 0, 2, 1, 3};
 
-void gain(BandChange& band, Nm by, Manner manner) {
-  const Nm sides = manner == Manner::Sides ? by : manner == Manner::TopBottom ? 0 : by / 2;
+void gain(BandChange& band, Nm by, Quarters quarters) {
+  const Nm sides = quarters == 4 ? by : by / 4 * quarters + (quarters == 2 ? by % 4 / 2 : 0);
   band.sides += sides;
   band.topBottom -= by - sides;
 }
 
-// Every band that has to gain in each of the three manners; in one manner for all where that would be many.
-void inEveryManner(const Trial& trial, const std::vector<Closing>& sums, MatchKind kind,
-                   std::vector<Candidate>& found) {
+// Every band that has to gain in each of the manners; in one manner for all where that would be many. Returns whether
+// there is room for one.
+template <std::size_t kCount>
+bool inEveryManner(const Trial& trial, const std::vector<Closing>& sums, MatchKind kind,
+                   const std::array<Quarters, kCount>& manners, std::vector<Candidate>& found) {
   const design::Job& job = trial.job();
   Change start;
   start.bands.resize(job.bands.size());
@@ -110,23 +124,40 @@ void inEveryManner(const Trial& trial, const std::vector<Closing>& sums, MatchKi
     if (sums[i].by != before) gains.emplace_back(i, sums[i].by - before);
     before = sums[i].by;
   }
+  bool isRoom = false;
   constexpr std::size_t kMany = 4;
   const bool many = gains.size() > kMany;
   std::size_t ways = 1;
-  for (std::size_t i = 0; i < (many ? 1 : gains.size()); ++i) ways *= kManners.size();
+  for (std::size_t i = 0; i < (many ? 1 : gains.size()); ++i) ways *= kCount;
   for (std::size_t way = 0; way < ways; ++way) {
     Change change = start;
     std::size_t rest = way;
     for (const auto& [band, by] : gains) {
-      gain(change.bands[band], by, kManners[rest % kManners.size()]);
-      if (!many) rest /= kManners.size();
+      gain(change.bands[band], by, manners[rest % kCount]);
+      if (!many) rest /= kCount;
     }
-    if (trial.allows(change, false)) found.push_back({kind, change});
+    if (!trial.allows(change, false)) continue;
+    found.push_back({kind, change});
+    isRoom = true;
   }
+  return isRoom;
 }
 
+// Of more bands the finer manners would be too many.
+constexpr std::size_t kFewBands = 3;
+
 void tryAll(const Trial& trial, const std::vector<Choices>& bands, MatchKind kind, std::vector<Candidate>& found) {
-  for (const Plan& plan : plans(bands)) inEveryManner(trial, plan.sums, kind, found);
+  // Later plans cost more, but may open less elsewhere or bring no notice.
+  constexpr int kEnough = 6;
+  int withRoom = 0;
+  const std::vector<Plan> all = plans(bands);
+  for (std::size_t i = 0; i < all.size() && withRoom < kEnough; ++i) {
+    if (inEveryManner(trial, all[i].sums, kind, kManners, found)) {
+      ++withRoom;
+    } else if (bands.size() <= kFewBands) {
+      withRoom += inEveryManner(trial, all[i].sums, kind, kFineManners, found);
+    }
+  }
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 
 #include "core/materials/cover.h"
 #include "core/materials/most_worth.h"
+#include "core/materials/stretched_bound.h"
 
 namespace core::materials {
 namespace {
@@ -18,6 +19,7 @@ constexpr std::int64_t kMillimetre = 1'000'000;
 constexpr int kManyPieces = 5000;
 constexpr double kRounding =
     1e-11;  // above what ten thousand operations in double can be off by, in parts of the whole
+constexpr double kRoundingOfShares = 1e-9;
 
 class Bounding {
  public:
@@ -40,7 +42,11 @@ class Bounding {
     byValue(m_areas, false);
     byRates();
     byRivals();
-    if (!isQuick) byTables();
+    if (!isQuick) {
+      byTables();
+      byStretching();
+    }
+    m_best.worth = std::max(m_best.worth, reachable(m_best.worth));
     return m_best;
   }
 
@@ -149,6 +155,43 @@ class Bounding {
     }
     const double total = worth - gross * kRounding - kRounding;
     raise(total > 0 ? static_cast<std::int64_t>(std::ceil(total)) : 0, 0);
+  }
+
+  // Offcuts cost nothing, so what they could hold at most is charged and taken off again: by area at the least rate of
+  // new sheets, or nothing.
+  void byStretching() {
+    double rate = -1;
+    for (std::size_t t = 0; t < m_rooms.size(); ++t) {
+      const SheetKind& sheet = m_problem.sheets[t];
+      const double its = static_cast<double>(sheet.worth) / static_cast<double>(m_rooms[t]);
+      if (!sheet.offcut && (rate < 0 || its < rate)) rate = its;
+    }
+    const bool areOffcuts = m_problem.sheets.front().offcut;
+    for (const double charged : {0.0, std::max(rate, 0.0)}) {
+      std::vector<double> costs;
+      double offcuts = 0;
+      for (std::size_t t = 0; t < m_rooms.size(); ++t) {
+        const SheetKind& sheet = m_problem.sheets[t];
+        costs.push_back(sheet.offcut ? charged * static_cast<double>(m_rooms[t]) : static_cast<double>(sheet.worth));
+        if (sheet.offcut) offcuts += costs.back() * sheet.quantity;
+      }
+      const double total = stretchedBound(m_problem, m_counts, m_kerfs, costs);
+      const double net = total - offcuts - (total + offcuts) * kRoundingOfShares - kRoundingOfShares;
+      if (net > 0) raise(static_cast<std::int64_t>(std::ceil(net)), 0);
+      if (!areOffcuts) break;
+    }
+    const double sheets = stretchedBound(m_problem, m_counts, m_kerfs, std::vector<double>(m_rooms.size(), 1.0));
+    raise(0, static_cast<std::int64_t>(std::ceil(sheets * (1 - kRoundingOfShares) - kRoundingOfShares)));
+  }
+
+  // Worth comes in whole sheets: the least that any number of them come to from `least` up.
+  std::int64_t reachable(std::int64_t least) const {
+    std::vector<Room> whole;
+    for (const SheetKind& sheet : m_problem.sheets) {
+      if (!sheet.offcut) whole.push_back({sheet.worth, sheet.worth, sheet.quantity});
+    }
+    const std::int64_t cost = leastCost(std::move(whole), least);
+    return cost == kNotEnough ? least : cost;
   }
 
   // Pieces of which no two go on any one sheet: each has a sheet of its own, new ones cost at least the cheapest it

@@ -1,3 +1,5 @@
+#include <cmath>
+
 #include "core/materials/few_pieces.h"
 #include "core/materials/many_pieces.h"
 #include "core/materials/most_worth.h"
@@ -50,6 +52,35 @@ TEST_CASE("pieces too large to share a sheet need one each") {
   CHECK(plan.sheets.size() == 14);
   CHECK(plan.bound == 14 * 7);
   CHECK(plan.exact);
+}
+
+TEST_CASE("strips that do not lie end to end count for the whole length of the sheet, and so many across as go in") {
+  StockSheet sheet;
+  sheet.width = mm(500);
+  sheet.height = mm(100);
+  sheet.price = 7;
+  std::vector<WantedPiece> strips;
+  for (int i = 0; i < 16; ++i) strips.push_back({"strip", mm(300 + 7 * i), mm(26 + i * 0.5), false});
+  // Three in a sheet: by area alone four sheets would do.
+  const CuttingPlan plan = cutSheets(strips, {sheet});
+  CHECK(plan.sheets.size() == 6);
+  CHECK(plan.bound == 6 * 7);
+  CHECK(plan.exact);
+}
+
+TEST_CASE("a bound is a sum of whole sheets' worth") {
+  std::mt19937 random(20'260'702);
+  for (int i = 0; i < 30; ++i) {
+    auto task = tests::anyTask(random, 14);
+    for (StockSheet& stock : task.stock) {
+      stock.price = 7;
+      stock.quantity.reset();
+      stock.offcut = false;
+    }
+    INFO(tests::describe(task));
+    const CuttingPlan plan = cutSheets(task.pieces, task.stock);
+    CHECK(plan.bound == 7 * std::round(plan.bound / 7));
+  }
 }
 
 TEST_CASE("the most worth of a sheet counts a piece as often as it goes in") {
