@@ -138,9 +138,9 @@ ShelfModel::Row ShelfModel::rowOf(const core::record::JobAt& job, const core::re
   if (row.late) {
     row.said = tr("likely closed");
   } else if (row.open && state.closes) {
-    const QString left = openText(state.closes->early, state.closes->late, state.elapsed.time);
+    const QString remains = openText(state.closes->early, state.closes->late, state.elapsed.time);
     // An open time is called open already.
-    row.said = run.wait->kind == core::craft::WaitKind::Open ? left : tr("open, %1").arg(left);
+    row.said = run.wait->kind == core::craft::WaitKind::Open ? remains : tr("open, %1").arg(remains);
   } else if (row.open || row.look) {
     row.said = tr("test now");
   } else {

@@ -92,6 +92,7 @@ BenchPlace benchPlace(const JobAt& job) {
   return place;
 }
 
+// With the own times as they are learned so far: what the very act teaches is known only once it is kept.
 std::optional<BenchStand> standAfter(const JobAt& job, const BenchStand& here) {
   if (here.kind != BenchStand::Kind::Step || !here.step) return std::nullopt;
   const JobState after = withDone(job.state(), *here.step, job.now());

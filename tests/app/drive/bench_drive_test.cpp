@@ -133,7 +133,7 @@ TEST_CASE("an overcut that leaves a decision offers both ways as keys, and the o
   bench.press("Done");
   CHECK(textOf(bench.state(), "step") == step);
   toTheChoice();
-  bench.press("Cut a new blank");
+  bench.press("New blank");
   REQUIRE(bench.payloads("FaultReported").size() == 2);
   CHECK(textOf(bench.payloads("FaultReported")[1], "way") == "new-blank");
   bench.press("Done");

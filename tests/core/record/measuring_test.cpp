@@ -179,7 +179,7 @@ TEST_CASE("a new blank is cut to the size of the boards that lie there", "[measu
     CHECK(get(bench.state(), "outer.width") == Approx(planned + 0.8));
     // And what follows from it.
     CHECK(get(bench.state(), "board.top.border.right") + get(bench.state(), "board.top.border.left") +
-              get(bench.state(), "board.top.face.width") ==
+              get(bench.state(), "board.top.sight.width") ==
           Approx(planned + 0.8));
     // The under board made anew as well, nothing holds it any more.
     REQUIRE(bench.ask(intents::ReportFault{markUnder, "out-of-square", "new-blank"}).empty());
