@@ -1,9 +1,7 @@
 // The composition root: the machine's clocks, the record's file, the techniques, the alerts and the screens meet
 // here and nowhere else.
-#include <QFile>
 #include <QFileInfo>
 #include <QGuiApplication>
-#include <QLockFile>
 #include <QScreen>
 #include <QStandardPaths>
 #include <clocale>
@@ -23,11 +21,13 @@
 #include "app/commands/commands.h"
 #include "app/convert/text.h"
 #include "app/face/face.h"
+#include "app/files/standard_streams.h"
+#include "app/files/whole_file.h"
 #include "app/photographs/at_hand.h"
 #include "app/photographs/photographs.h"
 #include "app/room/sensors.h"
 #include "app/stores/data_dir.h"
-#include "app/stores/sqlite_event_store.h"
+#include "app/stores/open_record.h"
 #include "app/viewmodels/desk.h"
 #include "app/words/words.h"
 #include "app/workbench/library_loader.h"
@@ -60,10 +60,16 @@ void takeCare(app::caretaker::Caretaker& caretaker, app::viewmodels::Desk& desk)
   using Caretaker = app::caretaker::Caretaker;
   const auto say = [&desk](Caretaker::Trouble trouble, const core::base::Message& message) {
     using Shown = app::viewmodels::WatchViewModel::Trouble;
-    const Shown shown = trouble == Caretaker::Trouble::Sleep     ? Shown::Sleep
-                        : trouble == Caretaker::Trouble::Battery ? Shown::Battery
-                                                                 : Shown::Sensor;
-    desk.watch().set(shown, message.id.empty() ? QString() : said(message));
+    const auto shown = [trouble] {
+      switch (trouble) {
+        case Caretaker::Trouble::Record: return Shown::Record;
+        case Caretaker::Trouble::Sleep: return Shown::Sleep;
+        case Caretaker::Trouble::Battery: return Shown::Battery;
+        case Caretaker::Trouble::Sensor: break;
+      }
+      return Shown::Sensor;
+    };
+    desk.watch().set(shown(), message.id.empty() ? QString() : said(message));
   };
   QObject::connect(&caretaker, &Caretaker::troubleChanged, &desk, say);
   QObject::connect(&caretaker, &Caretaker::timeChanged, &desk, &app::viewmodels::Desk::refresh);
@@ -77,7 +83,7 @@ void checkWhole(const QString& folder, app::viewmodels::Desk& desk) {
   app::aside::aside(&desk, [path, &desk]() -> app::aside::Told {
     const core::base::Message trouble = app::stores::SqliteEventStore::checkWhole(path);
     return [trouble, &desk] {
-      if (!trouble.id.empty()) desk.bench().setTrouble(said(trouble));
+      if (!trouble.id.empty()) desk.setTrouble(said(trouble));
     };
   });
 }
@@ -93,8 +99,7 @@ bool hasDisplay() {
 
 // What stands between the program and a bench that can be worked; empty where nothing does.
 struct Opened {
-  // Two programs on one record would write under one device's numbers: the second is told, and writes nothing.
-  std::unique_ptr<QLockFile> lock;
+  std::unique_ptr<app::stores::RecordLock> lock;
   std::unique_ptr<core::record::EventStore> store;
   std::string deviceId;
   core::base::Message trouble;
@@ -131,20 +136,14 @@ Opened openStore(const QString& option, QString& folder) {
     opened.trouble = data.error();
   } else {
     folder = data.value();
-    opened.lock = std::make_unique<QLockFile>(app::stores::recordFile(folder) + QStringLiteral(".lock"));
-    // A lock whose program has died is taken over; age alone says nothing, a bench stands open for weeks.
-    opened.lock->setStaleLockTime(0);
-    if (!opened.lock->tryLock(0) && opened.lock->error() == QLockFile::LockFailedError) {
-      opened.trouble = core::base::Message("store.in-use").with("path", folder.toStdString());
-      opened.store = std::make_unique<NoStore>(opened.trouble);
-      return opened;
-    }
-    auto store = app::stores::SqliteEventStore::open(app::stores::recordFile(folder));
-    if (store.ok()) {
-      opened.deviceId = store.value()->deviceId();
-      opened.store = std::move(store).value();
+    auto record = app::stores::openRecord(folder);
+    if (record.ok()) {
+      app::stores::OpenRecord held = std::move(record).value();
+      opened.lock = std::move(held.lock);
+      opened.deviceId = held.store->deviceId();
+      opened.store = std::move(held.store);
     } else {
-      opened.trouble = store.error();
+      opened.trouble = record.error();
     }
   }
   if (!opened.store) opened.store = std::make_unique<NoStore>(opened.trouble);
@@ -155,12 +154,12 @@ Opened openStore(const QString& option, QString& folder) {
 std::string takeIn(app::workbench::Workbench& workbench, const QStringList& files) {
   std::string job;
   for (const QString& name : files) {
-    QFile file(name);
-    if (!file.open(QIODevice::ReadOnly)) {
-      complain(QCoreApplication::translate("bench", "%1 cannot be read: %2").arg(name, file.errorString()));
+    const auto text = app::files::readWhole(name, core::base::kMaximumJsonBytes);
+    if (!text) {
+      complain(name + QStringLiteral(": ") + said(text.error()));
       continue;
     }
-    const auto taken = workbench.takeIn(app::convert::fromBytes(file.readAll()));
+    const auto taken = workbench.takeIn(text.value());
     for (const auto& problem : taken.problems) complain(name + QStringLiteral(": ") + said(problem.message));
     for (const auto& refusal : taken.refusals) complain(name + QStringLiteral(": ") + said(refusal));
     if (!taken.jobId.empty()) job = taken.jobId;
@@ -200,17 +199,20 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
     photographs.sweep();
     workbench.keepPhotographsIn(photographs);
   }
-  if (opened.trouble.id.empty()) opened.trouble = workbench.load();
+  // Without a store it learns why, and says of nothing that it is not there.
+  const core::base::Message loading = workbench.load();
+  if (opened.trouble.id.empty()) opened.trouble = loading;
   std::string job;
   if (opened.trouble.id.empty()) job = takeIn(workbench, line.files);
 
   app::viewmodels::Desk desk(workbench, clock);
   if (!job.empty()) desk.bench().selectJob(job);
   if (recipes.ok()) {
-    QFile demo(recipes.value() + QStringLiteral("/jobs/pilots-chart.job.json"));
-    if (demo.open(QIODevice::ReadOnly)) desk.settings().setDemo(demo.readAll().toStdString());
+    const auto demo = app::files::readWhole(recipes.value() + QStringLiteral("/jobs/pilots-chart.job.json"),
+                                            core::base::kMaximumJsonBytes);
+    if (demo) desk.settings().setDemo(demo.value());
   }
-  if (!opened.trouble.id.empty()) desk.bench().setTrouble(said(opened.trouble));
+  if (!opened.trouble.id.empty()) desk.setTrouble(said(opened.trouble));
 
   app::face::Face face(desk);
   const bool clean = face.load(app::face::dotsPerMillimetre(QGuiApplication::primaryScreen()));
@@ -277,6 +279,7 @@ void useUtf8() {
 }  // namespace
 
 int main(int argc, char* argv[]) {
+  app::files::holdStandardStreams();
   useUtf8();
   QStringList arguments;
   bool selfTest = false;

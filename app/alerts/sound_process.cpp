@@ -17,7 +17,9 @@ constexpr int kTakenMilliseconds = 1500;
 constexpr int kSilentMilliseconds = 3000;
 constexpr qint64 kLivedMilliseconds = 3000;  // a player that lived so long is replaced at once
 constexpr int kFirstDistance = 50;
-constexpr int kLongestDistance = 1000;
+constexpr int kLongestDistance = 4000;
+// So long at most where a sound will be wanted within seconds.
+constexpr int kHurriedDistance = 500;
 constexpr int kMissingMilliseconds = 30'000;
 // A slow voice's words, and then some: while it is believed to speak most tones wait.
 constexpr int kUnspokenMilliseconds = 4000;
@@ -125,7 +127,12 @@ void SoundProcess::drop() {
   send({sound::Command::Kind::Drop});
 }
 
-void SoundProcess::prepare() { send({sound::Command::Kind::Prepare}); }
+void SoundProcess::prepare() {
+  if (m_again.isActive() && m_again.interval() <= kLongestDistance && m_again.remainingTime() > kHurriedDistance) {
+    m_again.start(kHurriedDistance);
+  }
+  send({sound::Command::Kind::Prepare});
+}
 
 void SoundProcess::ping() {
   if (m_process.state() == QProcess::NotRunning || m_unanswered.isActive()) return;

@@ -14,12 +14,12 @@ Caretaker::Caretaker(workbench::Workbench& workbench, const clocks::Clock& clock
       m_awake([&clock] { return clock.now().boottimeNanoseconds; }, places),
       m_sensor(workbench, clock) {
   using workbench::Workbench;
-  connect(&m_heartbeat, &QTimer::timeout, this, [this] { m_workbench.heartbeat(); });
+  connect(&m_heartbeat, &QTimer::timeout, this, &Caretaker::beat);
   connect(&m_clockWatch, &clocks::ClockWatch::jumped, this, &Caretaker::takeTime);
   connect(&m_clockWatch, &clocks::ClockWatch::zoneChanged, this, &Caretaker::takeTime);
 
   connect(&workbench, &Workbench::scheduleChanged, this, [this] { m_awake.follow(m_workbench.schedule()); });
-  connect(&m_awake, &awake::Awake::sleeping, this, [this] { m_workbench.heartbeat(); });
+  connect(&m_awake, &awake::Awake::sleeping, this, &Caretaker::beat);
   connect(&m_awake, &awake::Awake::woke, this, &Caretaker::takeTime);
   connect(&m_awake, &awake::Awake::changed, this, [this](const awake::Wakefulness& known) {
     emit troubleChanged(Trouble::Sleep, known.sleepTrouble());
@@ -29,15 +29,18 @@ Caretaker::Caretaker(workbench::Workbench& workbench, const clocks::Clock& clock
           [this](const core::base::Message& message) { emit troubleChanged(Trouble::Sensor, message); });
 }
 
+// What keeps a sign of life out of the record keeps every act out of it: told before the next act is lost on it.
+void Caretaker::beat() { emit troubleChanged(Trouble::Record, m_workbench.heartbeat()); }
+
 void Caretaker::start() {
-  m_workbench.heartbeat();
+  beat();
   m_heartbeat.start(kHeartbeat);
   m_awake.follow(m_workbench.schedule());
   m_sensor.start();
 }
 
 void Caretaker::takeTime() {
-  m_workbench.heartbeat();
+  beat();
   emit timeChanged();
 }
 

@@ -24,7 +24,8 @@ class Caretaker : public QObject {
   // Begins; connect its signals before.
   void start();
 
-  enum class Trouble { Sleep, Battery, Sensor };
+  // Record: nothing can be kept in it, a sign of life no more than an act.
+  enum class Trouble { Record, Sleep, Battery, Sensor };
   Q_ENUM(Trouble)
 
  signals:
@@ -35,6 +36,7 @@ class Caretaker : public QObject {
   void timeChanged();
 
  private:
+  void beat();
   void takeTime();
 
   workbench::Workbench& m_workbench;

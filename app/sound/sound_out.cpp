@@ -20,6 +20,7 @@ constexpr int kBufferBytes = 19200;
 constexpr int kLookSoonMilliseconds = 200;
 constexpr int kLookLaterMilliseconds = 1000;
 constexpr qint64 kSoonMilliseconds = 30'000;
+constexpr int kKnockMilliseconds = 3000;
 constexpr int kUnansweredMilliseconds = 1000;
 constexpr int kProgressMilliseconds = 250;
 // A stream is silent while the server still links it, and a mixer passes zero on the way elsewhere.
@@ -91,7 +92,12 @@ void SoundOut::lookForServer() {
       [this] {
         // One that never answered hangs for all we know.
         if (m_state != State::Stalled) say(State::NoDevice);
-        fail(kServerLost);
+        // Where there was never one, nothing in this process has taken harm: a fresh one would find no more.
+        if (m_isConnected || m_state == State::Stalled) {
+          fail(kServerLost);
+        } else {
+          lookLater();
+        }
       },
       Qt::QueuedConnection);
   // From the watch's thread: this one need not be woken.
@@ -99,6 +105,13 @@ void SoundOut::lookForServer() {
       m_watch.get(), &ServerWatch::answered, this, [this] { emit said(Answer{}); }, Qt::DirectConnection);
   m_unanswered.start(kUnansweredMilliseconds);
   m_watch->start();
+}
+
+// Where nothing shows beforehand whether a server is there, each look takes a connection of its own.
+void SoundOut::lookLater() {
+  m_unanswered.stop();
+  m_watch.reset();
+  m_look.start(kKnockMilliseconds);
 }
 
 void SoundOut::takeOutlet(const Outlet& outlet) {

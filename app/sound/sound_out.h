@@ -36,6 +36,7 @@ class SoundOut : public QObject {
   class Source;
 
   void lookForServer();
+  void lookLater();
   void takeOutlet(const Outlet& outlet);
   void follow();
   bool open();

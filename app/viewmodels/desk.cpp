@@ -41,9 +41,16 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
   refresh();
 }
 
+void Desk::setTrouble(const QString& trouble) {
+  m_shelf.setDoubted(!trouble.isEmpty());
+  m_bench.setTrouble(trouble);
+  refresh();
+}
+
 void Desk::refresh() {
   m_bench.refresh();
   m_shelf.refresh();
+  m_watch.set(WatchViewModel::Trouble::Unknown, m_shelf.unknown());
   m_alert.refresh();
   m_jobs.refresh();
   m_pieces.refresh();

@@ -48,6 +48,8 @@ class Desk : public QObject {
   workbench::Workbench& workbench() { return m_workbench; }
 
   void refresh();
+  // The record cannot be used, or not all of it can be believed: bench and shelf say so.
+  void setTrouble(const QString& trouble);
   // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
   // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off, made, cutting,

@@ -2,12 +2,9 @@
 
 #include <algorithm>
 
-#include "app/convert/text.h"
 #include "app/viewmodels/standing.h"
 
 namespace app::viewmodels {
-
-using convert::toQt;
 
 JobsModel::JobsModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent)
     : QAbstractListModel(parent), m_workbench(workbench), m_clock(clock) {}
@@ -27,7 +24,7 @@ void JobsModel::refresh() {
 
 JobsModel::Row JobsModel::rowOf(const workbench::JobEntry& entry) const {
   const Standing standing = standingOf(m_workbench, entry);
-  return {entry.id, toQt(entry.title.empty() ? entry.reference : entry.title), standing.where, standing.runs};
+  return {entry.id, nameOf(entry), standing.where, standing.runs};
 }
 
 JobsModel::Row JobsModel::chosenRow() const {

@@ -6,15 +6,17 @@
 #include <QFileInfo>
 #include <QLocale>
 #include <QRegularExpression>
-#include <QSaveFile>
 #include <QTimeZone>
 #include <algorithm>
 
 #include "app/convert/text.h"
+#include "app/files/whole_file.h"
 #include "app/viewmodels/standing.h"
 #include "app/words/words.h"
 #include "app/workbench/job_search.h"
+#include "core/base/long_json.h"
 #include "core/base/text.h"
+#include "core/record/record_file.h"
 #include "core/sheets/piece.h"
 
 namespace app::viewmodels {
@@ -51,18 +53,21 @@ QString placeOf(const core::base::Problem& problem) {
 }
 
 // A piece's own file is written anew; another's, or whatever else has the name, stays as it is.
+// A link is another's too, wherever it leads. "" where a thousand names are taken.
 QString freePath(const QString& stem, const std::string& jobId) {
   constexpr int kMostOfOneName = 1000;
-  QString path;
   for (int number = 1; number < kMostOfOneName; ++number) {
     const QString end = number == 1 ? QString() : QStringLiteral("-%1").arg(number);
-    path = stem + end + QStringLiteral(".record.json");
-    QFile there(path);
-    if (!there.open(QIODevice::ReadOnly)) break;
-    const auto parsed = core::base::parseJson(there.read(qint64(core::base::kMaximumJsonBytes) + 1).toStdString());
-    if (parsed.root.kind() == Value::Kind::Object && textAt(parsed.root, "job") == toQt(jobId)) break;
+    const QString path = stem + end + QStringLiteral(".record.json");
+    const QFileInfo there(path);
+    if (there.isSymLink()) continue;
+    if (!there.exists()) return path;
+    const auto text = files::readWhole(path, core::record::kMaximumRecordBytes);
+    if (!text) continue;
+    const auto parsed = core::base::parseJson(text.value(), core::record::kMaximumRecordBytes);
+    if (parsed.root.kind() == Value::Kind::Object && textAt(parsed.root, "job") == toQt(jobId)) return path;
   }
-  return path;
+  return {};
 }
 
 }  // namespace
@@ -145,7 +150,7 @@ PiecesModel::Row PiecesModel::rowOf(const core::record::Drafted& design) const {
 PiecesModel::Row PiecesModel::rowOf(const workbench::JobEntry& entry) const {
   Row row;
   row.id = entry.id;
-  row.title = toQt(entry.title.empty() ? entry.reference : entry.title);
+  row.title = nameOf(entry);
   const Standing standing = standingOf(m_workbench, entry);
   row.where = standing.where;
   row.runs = standing.runs;
@@ -269,11 +274,9 @@ bool PiecesModel::onceMore() {
 }
 
 void PiecesModel::handOver() {
-  const std::string record = m_workbench.exportJob(m_chosen);
-  if (record.empty() || m_folder.isEmpty()) {
-    tell(tr("This piece cannot be written to a file."), true);
-    return;
-  }
+  const auto record = m_workbench.handOn(m_chosen);
+  if (!record) return tell(record.error(), QString());
+  if (m_folder.isEmpty()) return tell(tr("This piece cannot be written to a file."), true);
   QString name = chosenRow().of.section(QStringLiteral(" · "), 0, 0);
   if (name.isEmpty()) name = chosenRow().title;
   // A name that every file system takes.
@@ -281,10 +284,10 @@ void PiecesModel::handOver() {
                QStringLiteral("-"));
   QDir().mkpath(m_folder);
   const QString path = freePath(m_folder + QLatin1Char('/') + name, m_chosen);
-  QSaveFile file(path);
-  const bool kept = file.open(QIODevice::WriteOnly) &&
-                    file.write(record.data(), qint64(record.size())) == qint64(record.size()) && file.commit();
-  tell(kept ? tr("Written to %1.").arg(path) : tr("%1 cannot be written: %2.").arg(path, file.errorString()), !kept);
+  if (path.isEmpty()) return tell(tr("%1 holds other files of this name already.").arg(m_folder), true);
+  const auto failed = files::writeWhole(path, record.value());
+  if (!failed) return tell(tr("Written to %1.").arg(path), false);
+  tell(tr("%1: %2.").arg(path, words::text(*failed, m_workbench.settings().units)), true);
 }
 
 void PiecesModel::findFiles() {
@@ -305,14 +308,10 @@ void PiecesModel::findFiles() {
 void PiecesModel::takeIn(int row) {
   if (row < 0 || row >= m_paths.size()) return;
   const QString name = QFileInfo(m_paths[row]).fileName();
-  QFile file(m_paths[row]);
-  if (!file.open(QIODevice::ReadOnly)) {
-    tell(tr("%1 cannot be read: %2.").arg(name, file.errorString()), true);
-    return;
-  }
-  // A byte more than can be is enough to know that it is too much.
-  const std::string text = file.read(qint64(core::base::kMaximumJsonBytes) + 1).toStdString();
   const auto units = m_workbench.settings().units;
+  const auto read = files::readWhole(m_paths[row], core::record::kMaximumRecordBytes);
+  if (!read) return tell(tr("%1: %2.").arg(name, words::text(read.error(), units)), true);
+  const std::string& text = read.value();
   const auto firstOf = [&](const auto& problems, const auto& refusals) {
     for (const auto& problem : problems) {
       if (problem.severity == core::base::Severity::Error)
@@ -320,7 +319,7 @@ void PiecesModel::takeIn(int row) {
     }
     return refusals.empty() ? tr("%1 is no job file.").arg(name) : words::text(refusals.front(), units);
   };
-  const auto parsed = core::base::parseJson(text);
+  const auto parsed = core::base::parseJson(text, core::record::kMaximumRecordBytes);
   const Value* format = parsed.root.find("format");
   const bool record = format != nullptr && format->kind() == Value::Kind::Text &&
                       core::base::startsWith(format->asText(), "mountwright-record/");
@@ -330,7 +329,9 @@ void PiecesModel::takeIn(int row) {
     const auto imported = m_workbench.importJob(text);
     if (imported.jobId.empty()) return tell(firstOf(imported.problems, imported.refusals), true);
     job = imported.jobId;
-    done = imported.added == 0 ? tr("All of it is here already.") : tr("Taken in with its record.");
+    done = imported.mended > 0   ? tr("What was damaged or missing of it was put right.")
+           : imported.added == 0 ? tr("All of it is here already.")
+                                 : tr("Taken in with its record.");
   } else {
     const auto taken = m_workbench.takeIn(text);
     if (taken.jobId.empty()) return tell(firstOf(taken.problems, taken.refusals), true);

@@ -56,6 +56,7 @@ void RecordViewModel::open(const std::string& jobId) {
   m_job = jobId;
   m_page = Page::Happened;
   m_chosen.clear();
+  m_pictureTrouble.clear();
   m_refusal.clear();
   refresh();
 }
@@ -183,12 +184,14 @@ void RecordViewModel::useFromElsewhere() {
 void RecordViewModel::look(Page page) {
   m_page = page;
   m_refusal.clear();
+  m_pictureTrouble.clear();
   refresh();
 }
 
 void RecordViewModel::choose(int row) {
   if (m_page != Page::Happened || row < 0 || row >= static_cast<int>(m_timeline.size())) return;
   m_chosen = m_timeline[static_cast<std::size_t>(row)].eventId;
+  m_pictureTrouble.clear();
   m_refusal.clear();
   refresh();
 }
@@ -239,6 +242,21 @@ void RecordViewModel::keepPhotograph(const QString& path) {
     };
   });
   emit changed();
+}
+
+void RecordViewModel::explainPicture() {
+  const auto* photographs = m_workbench.photographs();
+  const std::string hash = fromQt(chosenPicture());
+  if (photographs == nullptr || hash.empty()) return;
+  aside::aside(this, [this, folder = *photographs, hash]() -> aside::Told {
+    constexpr QSize kAny(512, 512);
+    auto shown = folder.thumbnail(hash, kAny);
+    return [this, shown = std::move(shown), hash] {
+      if (shown || fromQt(chosenPicture()) != hash) return;
+      m_pictureTrouble = words::text(shown.error(), m_workbench.settings().units);
+      emit changed();
+    };
+  });
 }
 
 void RecordViewModel::turnBatch(int row) {

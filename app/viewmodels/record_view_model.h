@@ -26,7 +26,9 @@ class RecordViewModel : public QObject {
   Q_PROPERTY(app::viewmodels::RowsModel* batches READ batches CONSTANT FINAL)    // for the entry chosen
   Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)  // of an entry that something can be done with
   Q_PROPERTY(QString chosenPicture READ chosenPicture NOTIFY changed FINAL)  // its file's hash; "" for none
-  Q_PROPERTY(bool chosenStep READ chosenStep NOTIFY changed FINAL)           // a finished step
+  // Why it cannot be shown, once that was asked for.
+  Q_PROPERTY(QString pictureTrouble READ pictureTrouble NOTIFY changed FINAL)
+  Q_PROPERTY(bool chosenStep READ chosenStep NOTIFY changed FINAL)  // a finished step
   Q_PROPERTY(bool chosenRemovable READ chosenRemovable NOTIFY changed FINAL)
   Q_PROPERTY(bool chosenElsewhere READ chosenElsewhere NOTIFY changed FINAL)  // made ready at another bench
   Q_PROPERTY(bool busy READ busy NOTIFY changed FINAL)                        // a picture is being copied
@@ -50,6 +52,7 @@ class RecordViewModel : public QObject {
   RowsModel* batches() { return &m_batches; }
   QString chosenTitle() const;
   QString chosenPicture() const;
+  QString pictureTrouble() const { return m_pictureTrouble; }
   bool chosenStep() const;
   bool chosenRemovable() const;
   bool chosenElsewhere() const;
@@ -64,6 +67,8 @@ class RecordViewModel : public QObject {
   // Copies the file in, beside the interface; what stands against it is then the refusal.
   Q_INVOKABLE void keepPicture(int row);
   void keepPhotograph(const QString& path);
+  // The screen could not show the picture of the entry chosen: finds out why, beside the interface.
+  Q_INVOKABLE void explainPicture();
   // A batch the chosen step was worked with, or not.
   Q_INVOKABLE void turnBatch(int row);
   // The chosen note or photograph leaves the record's pages; what happened stays in it.
@@ -91,7 +96,7 @@ class RecordViewModel : public QObject {
   QStringList m_files;
   std::vector<std::string> m_batchIds;
   RowsModel m_rows, m_pictures, m_batches;
-  QString m_refusal;
+  QString m_refusal, m_pictureTrouble;
   int m_copying = 0;
 };
 

@@ -8,7 +8,9 @@
 
 #include "app/convert/text.h"
 #include "app/viewmodels/names.h"
+#include "app/viewmodels/standing.h"
 #include "app/viewmodels/times.h"
+#include "core/base/text.h"
 
 namespace app::viewmodels {
 namespace {
@@ -75,7 +77,9 @@ void ShelfModel::refresh() {
   std::vector<Row> rows;
   for (auto& one : found) rows.push_back(std::move(one.second));
   nameRows(rows);
-  if (rows == m_rows) return;
+  const QString unknown = whatIsUnknown();
+  if (rows == m_rows && unknown == m_unknown) return;
+  m_unknown = unknown;
   // Rows that stay are moved where they are; what is made anew flickers and costs.
   const bool same =
       rows.size() == m_rows.size() &&
@@ -85,7 +89,7 @@ void ShelfModel::refresh() {
   makeAxis();
   if (!same) {
     endResetModel();
-  } else {
+  } else if (count() > 0) {
     emit dataChanged(index(0), index(count() - 1));
   }
   emit changed();
@@ -111,6 +115,23 @@ void ShelfModel::nameRows(std::vector<Row>& rows) {
     const bool withThing = !alone(false, false);
     row.name = called(row, withThing, withThing && !alone(true, false));
   }
+}
+
+QString ShelfModel::whatIsUnknown() const {
+  constexpr qsizetype kMostNames = 3;
+  const core::base::Message& unread = m_workbench.unread();
+  if (core::base::startsWith(unread.id, "store.in-use") || unread.id == "store.locked")
+    return tr("What dries is not known: another program works with the record.");
+  if (!unread.id.empty()) return tr("What dries is not known: the record cannot be read.");
+  if (m_doubted) return tr("What dries is not known: the record is damaged.");
+  QStringList names;
+  for (const workbench::JobEntry& entry : m_workbench.jobs()) {
+    if (!entry.trouble.id.empty() && !entry.archived) names << nameOf(entry);
+  }
+  if (names.isEmpty()) return {};
+  const QString shown = names.mid(0, kMostNames).join(QStringLiteral(", "));
+  if (names.size() <= kMostNames) return tr("Not known what dries of: %1").arg(shown);
+  return tr("Not known what dries of: %1 and %2 more").arg(shown).arg(names.size() - kMostNames);
 }
 
 ShelfModel::Row ShelfModel::rowOf(const core::record::JobAt& job, const core::record::RunningWait& run,

@@ -19,6 +19,9 @@ class ShelfModel : public QAbstractListModel {
   Q_PROPERTY(int count READ count NOTIFY changed FINAL)
   Q_PROPERTY(QStringList tickNames READ tickNames NOTIFY changed FINAL)
   Q_PROPERTY(QList<double> tickPlaces READ tickPlaces NOTIFY changed FINAL)
+  // What it is not known of whether anything dries there, so that an empty shelf is not taken for a calm one; "" where
+  // all is known.
+  Q_PROPERTY(QString unknown READ unknown NOTIFY changed FINAL)
   // The next thing to happen in one line, for two metres; "" where nothing runs.
   Q_PROPERTY(QString nextLine READ nextLine NOTIFY changed FINAL)
 
@@ -28,7 +31,10 @@ class ShelfModel : public QAbstractListModel {
   ShelfModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
 
   void refresh();
+  // The record was read, and not all of it can be believed.
+  void setDoubted(bool doubted) { m_doubted = doubted; }
 
+  QString unknown() const { return m_unknown; }
   int count() const { return static_cast<int>(m_rows.size()); }
   QStringList tickNames() const { return m_tickNames; }
   QList<double> tickPlaces() const { return m_tickPlaces; }
@@ -60,6 +66,7 @@ class ShelfModel : public QAbstractListModel {
     bool look = false;  // not likely yet, but one in five is: worth a look
     friend bool operator==(const Row&, const Row&) = default;
   };
+  QString whatIsUnknown() const;
   Row rowOf(const core::record::JobAt& job, const core::record::RunningWait& run, const QString& piece) const;
   static void nameRows(std::vector<Row>& rows);
   void makeAxis();
@@ -68,6 +75,8 @@ class ShelfModel : public QAbstractListModel {
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;
   std::vector<Row> m_rows;
+  QString m_unknown;
+  bool m_doubted = false;
   double m_horizon = 60;
   QStringList m_tickNames;
   QList<double> m_tickPlaces;

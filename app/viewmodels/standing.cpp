@@ -18,6 +18,12 @@ QString tr(const char* text) { return QCoreApplication::translate("standing", te
 
 }  // namespace
 
+QString nameOf(const workbench::JobEntry& entry) {
+  const std::string& name = entry.title.empty() ? entry.reference : entry.title;
+  if (!name.empty()) return toQt(name);
+  return entry.trouble.id.empty() ? QString() : tr("A piece whose name cannot be read");
+}
+
 Standing standingOf(const workbench::Workbench& workbench, const workbench::JobEntry& entry) {
   Standing standing;
   if (!entry.trouble.id.empty()) {

@@ -12,6 +12,9 @@ struct Standing {
   friend bool operator==(const Standing&, const Standing&) = default;
 };
 
+// Its title, its reference where it has none; what to call it where neither can be read.
+QString nameOf(const workbench::JobEntry& entry);
+
 Standing standingOf(const workbench::Workbench& workbench, const workbench::JobEntry& entry);
 
 }  // namespace app::viewmodels

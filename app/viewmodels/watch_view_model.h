@@ -21,7 +21,7 @@ class WatchViewModel : public QObject {
 
  public:
   // In the order in which they are shown.
-  enum class Trouble { Alerts, Sound, Clock, Sleep, Battery, Sensor };
+  enum class Trouble { Record, Unknown, Alerts, Sound, Clock, Sleep, Battery, Sensor };
 
   explicit WatchViewModel(const clocks::Clock& clock, QObject* parent = nullptr);
 

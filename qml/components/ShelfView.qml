@@ -16,7 +16,7 @@ Item {
     property int hidden: 0
 
     function settle() {
-        let top = 0;
+        let top = gap.visible ? gap.height : 0;
         let over = 0;
         for (let i = 0; i < rows.count; ++i) {
             const row = rows.itemAt(i);
@@ -36,9 +36,21 @@ Item {
     Words {
         visible: root.shelf.count === 0
         y: (root.height - height) / 2
-        text: qsTr("Nothing is drying.")
-        color: Theme.quiet
+        width: root.width
+        text: root.shelf.unknown === "" ? qsTr("Nothing is drying.") : root.shelf.unknown
+        color: root.shelf.unknown === "" ? Theme.quiet : Theme.worked
         font.pixelSize: Metrics.label
+    }
+    Words {
+        id: gap
+        visible: root.shelf.count > 0 && root.shelf.unknown !== ""
+        width: root.width
+        text: root.shelf.unknown
+        color: Theme.worked
+        font.pixelSize: Metrics.label
+        lineHeight: 1
+        onVisibleChanged: Later.call(root.settle)
+        onHeightChanged: Later.call(root.settle)
     }
     Repeater {
         id: rows

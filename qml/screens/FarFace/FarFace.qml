@@ -76,7 +76,10 @@ Item {
         x: Metrics.mm(4)
         y: root.height - height - Metrics.mm(1)
         width: root.width - 2 * x
-        text: root.shelf.nextLine === "" ? qsTr("Nothing is drying.") : root.shelf.nextLine
+        text: {
+            const lines = [root.shelf.nextLine, root.shelf.unknown].filter(line => line !== "");
+            return lines.length === 0 ? qsTr("Nothing is drying.") : lines.join("\n");
+        }
         color: Theme.calm
         font.pixelSize: Metrics.farLabel
         font.bold: true

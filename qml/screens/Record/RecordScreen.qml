@@ -166,15 +166,26 @@ DeskFrame {
                 font.bold: true
                 font.pixelSize: Metrics.deskText
             }
+            Words {
+                width: parent.width
+                visible: text !== ""
+                text: root.record.pictureTrouble
+                color: Theme.worked
+                font.pixelSize: Metrics.deskText
+            }
             Image {
                 width: parent.width
-                height: root.record.chosenPicture === "" ? 0 : Math.min(width, side.height * 0.5)
+                height: root.record.chosenPicture === "" || status === Image.Error ? 0 : Math.min(width, side.height * 0.5)
                 visible: height > 0
                 sourceSize.width: width
                 sourceSize.height: width
                 fillMode: Image.PreserveAspectFit
                 asynchronous: true
                 source: root.record.chosenPicture === "" ? "" : "image://photographs/" + root.record.chosenPicture
+                onStatusChanged: {
+                    if (status === Image.Error)
+                        root.record.explainPicture();
+                }
             }
             Words {
                 width: parent.width

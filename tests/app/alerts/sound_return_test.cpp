@@ -3,6 +3,7 @@
 #include <unistd.h>
 
 #include <csignal>
+#include <iostream>
 
 #include "tests/support/catch.h"
 #include "tests/support/sound_faults.h"
@@ -74,4 +75,29 @@ TEST_CASE("the program ends in good time although the sound server hangs", "[han
   CHECK(boottimeNow() - ended < kSecond);
   CHECK(tests::playerOf(getpid()) == 0);
   server.send(SIGCONT);
+}
+
+TEST_CASE("where nothing shows that there is no server one player goes on looking, and finds it when it comes",
+          "[late]") {
+  using Sound = Alerts::Sound;
+  // In a form that names a server and does not say beforehand whether it is there.
+  qputenv("PULSE_SERVER", " unix:" + qgetenv("XDG_RUNTIME_DIR") + "/pulse/native");
+  Alerts alerts(boottimeNow);
+  CHECK(becomes(alerts, Sound::NoDevice, 4));
+  const pid_t player = tests::playerOf(getpid());
+  REQUIRE(player != 0);
+  const long before = tests::wakeUps(player);
+  tests::spin(8 * kSecond);
+  CHECK(tests::playerOf(getpid()) == player);
+  const double rate = static_cast<double>(tests::wakeUps(player) - before) / 8;
+  std::cout << rate << " wake-ups a second without a server\n";
+  CHECK(rate < 10);
+  {
+    Server server;
+    REQUIRE(tests::plugIn());
+    CHECK(becomes(alerts, Sound::Ready, 6));
+    CHECK(heard(alerts));
+  }
+  CHECK(becomes(alerts, Sound::NoDevice, 3));
+  qunsetenv("PULSE_SERVER");
 }

@@ -136,3 +136,14 @@ TEST_CASE("a sensor's trouble is told") {
   using Told = std::vector<std::pair<Caretaker::Trouble, std::string>>;
   CHECK(becomesSo([&] { return shop.troubles == Told{{Caretaker::Trouble::Sensor, "sensor.unreadable"}}; }));
 }
+
+TEST_CASE("a record that takes no sign of life any more is told before an act is lost on it") {
+  Shop shop;
+  shop.open();
+  REQUIRE(shop.troubles.empty());
+  shop.store.failWrites(Message("store.written-back").with("path", "record"));
+  shop.bench.clock.setZone("Europe/Paris");
+  REQUIRE(shop.machine.write("etc/timezone", "B\n"));
+  using Told = std::vector<std::pair<Caretaker::Trouble, std::string>>;
+  CHECK(becomesSo([&] { return shop.troubles == Told{{Caretaker::Trouble::Record, "store.written-back"}}; }));
+}

@@ -4,6 +4,7 @@
 #include <QTemporaryDir>
 #include <algorithm>
 
+#include "app/convert/content_hash.h"
 #include "app/workbench/library_loader.h"
 #include "core/base/text.h"
 #include "tests/support/event_loop.h"
@@ -54,6 +55,22 @@ bool Stage::reopenWith(const std::string& technique, const std::string& found, c
   m_desk.reset();
   m_workbench = std::make_unique<app::workbench::Workbench>(m_store, m_clock, std::move(loaded.library), "bench-1");
   if (!loaded.problems.empty() || !m_workbench->load().id.empty()) return false;
+  m_desk = std::make_unique<app::viewmodels::Desk>(*m_workbench, m_clock);
+  return true;
+}
+
+bool Stage::damage(const std::string& job) {
+  const auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/" + job + ".job.json");
+  if (!text) return false;
+  m_store.replaceText(app::convert::contentHash(*text), "{}");
+  return true;
+}
+
+bool Stage::reopen() {
+  auto loaded = app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), QString());
+  m_desk.reset();
+  m_workbench = std::make_unique<app::workbench::Workbench>(m_store, m_clock, std::move(loaded.library), "bench-1");
+  if (!m_workbench->load().id.empty()) return false;
   m_desk = std::make_unique<app::viewmodels::Desk>(*m_workbench, m_clock);
   return true;
 }
@@ -186,6 +203,14 @@ const std::vector<State>& states() {
     stage.desk().refresh();
     return stage.desk().off().asked();
   };
+  // One piece dries, and of the other nobody knows.
+  static const auto kDamagedBeside = [](Stage& s) {
+    if (!s.workUntil([&] { return s.desk().shelf().count() > 0; }) || !s.damage("pilots-chart") || !s.reopen())
+      return false;
+    static_cast<void>(s.workbench().job(s.workbench().jobs().back().id));
+    s.desk().refresh();
+    return s.desk().shelf().count() > 0 && !s.desk().shelf().unknown().isEmpty();
+  };
   static const auto kChosen = [](Stage& s) {
     s.desk().jobs().choose(0);
     return true;
@@ -277,11 +302,12 @@ const std::vector<State>& states() {
        "bench",
        {},
        [](Stage& s) {
-         s.desk().bench().setTrouble(QStringLiteral(
+         s.desk().setTrouble(QStringLiteral(
              "/home/maker/record.sqlite is damaged or cut short. It was left as it is: keep a copy of it before "
              "anything else."));
          return true;
        }},
+      {"bench-damaged-beside", "bench", kBoth, kDamagedBeside},
       {"bench-empty", "bench", {}, kFirst},
       {"more", "more", kChart, kCaution},
       {"more-inches", "more", kHeron, kFraction},
@@ -312,6 +338,7 @@ const std::vector<State>& states() {
       {"number-inches", "number", kHeron, kFraction},
       {"far", "far", kChart, kCaution},
       {"far-inches", "far", kHeron, kFraction},
+      {"far-damaged-beside", "far", kBoth, kDamagedBeside},
       {"alert-medium", "alert", kHeron, kAlert(false)},
       {"alert-high", "alert", kHeron, kAlert(true)},
       {"alert-several", "alert", kBoth, kSeveral},

@@ -26,6 +26,11 @@ class Stage {
   // The program opened again where a technique was changed meanwhile: in its file `put` instead of `found`.
   bool reopenWith(const std::string& technique, const std::string& found, const std::string& put);
 
+  // Spoils the kept text of the job of that name, as a disk may.
+  bool damage(const std::string& job);
+  // The program opened again.
+  bool reopen();
+
   // Finishes what is shown, letting minutes go by where nothing can be started, until `there`. False where that never
   // happens.
   bool workUntil(const std::function<bool()>& there);

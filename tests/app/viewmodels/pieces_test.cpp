@@ -1,6 +1,8 @@
 // The board of pieces: found, put away, made once more, handed over as a file and taken in from one.
 #include "app/viewmodels/pieces_model.h"
 
+#include <sys/stat.h>
+
 #include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
@@ -251,4 +253,67 @@ TEST_CASE("a folder that cannot be written is told") {
   board.pieces().handOver();
   CHECK(board.pieces().refused());
   CHECK(board.pieces().said().contains("in-the-way"));
+}
+
+TEST_CASE("handing over follows no link out of the folder and waits for nobody") {
+  Board board({"pilots-chart"});
+  QTemporaryDir elsewhere;
+  board.pieces().choose(0);
+  board.pieces().handOver();
+  REQUIRE_FALSE(board.pieces().refused());
+  const QStringList made = filesIn(board.folder.path());
+  REQUIRE(made.size() == 1);
+  const QString path = made.front();
+  const QByteArray handed = [&] {
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    return file.readAll();
+  }();
+  REQUIRE(QFile::remove(path));
+  const int kind = GENERATE(0, 1, 2, 3);
+  INFO(kind);
+  QFile own(elsewhere.filePath("own.record.json"));
+  REQUIRE(own.open(QIODevice::WriteOnly));
+  REQUIRE(own.write(handed) == handed.size());
+  own.close();
+  if (kind == 0) REQUIRE(QFile::link(elsewhere.filePath("new"), path));
+  // Even where what it leads to is this very piece's.
+  if (kind == 1) REQUIRE(QFile::link(own.fileName(), path));
+  if (kind == 2) REQUIRE(mkfifo(QFile::encodeName(path).constData(), 0600) == 0);
+  if (kind == 3) REQUIRE(QFile::link("/dev/zero", path));
+  board.pieces().handOver();
+  CHECK_FALSE(board.pieces().refused());
+  CHECK_FALSE(QFile::exists(elsewhere.filePath("new")));
+  CHECK(QFileInfo(own.fileName()).size() == handed.size());
+  CHECK(QFileInfo(path).isSymLink() == (kind != 2));
+  QString second = path;
+  second.replace(".record.json", "-2.record.json");
+  REQUIRE(QFileInfo(second).isFile());
+  CHECK(QFileInfo(second).size() == handed.size());
+  CHECK(board.pieces().said().contains(second));
+}
+
+TEST_CASE("a pipe or a device among the files to take in is told and waits for nobody") {
+  Board board({});
+  REQUIRE(mkfifo(QFile::encodeName(board.folder.filePath("pipe")).constData(), 0600) == 0);
+  for (const QString& target : {board.folder.filePath("pipe"), QStringLiteral("/dev/zero")}) {
+    const QString link = board.folder.filePath("a.job.json");
+    QFile::remove(link);
+    REQUIRE(QFile::link(target, link));
+    board.pieces().setHandOver(board.folder.path(), [&] { return QStringList{link}; });
+    board.pieces().findFiles();
+    board.pieces().takeIn(0);
+    CHECK(board.pieces().refused());
+    CHECK(board.pieces().said().startsWith("a.job.json: "));
+  }
+}
+
+TEST_CASE("a piece whose kept text is damaged is not handed over by half") {
+  Board board({"pilots-chart"});
+  board.pieces().choose(0);
+  REQUIRE(board.stage.damage("pilots-chart"));
+  board.pieces().handOver();
+  CHECK(board.pieces().refused());
+  CHECK(board.pieces().said().contains("no longer what was kept"));
+  CHECK(filesIn(board.folder.path()).isEmpty());
 }

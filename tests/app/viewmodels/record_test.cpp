@@ -100,6 +100,30 @@ TEST_CASE("a photograph is copied and shown; what is none is told, and nothing i
   CHECK(QFile::exists(pictures.filePath("bevel.png")));
 }
 
+TEST_CASE("a photograph that cannot be shown says why, and only as long as it is looked at") {
+  Recorded piece;
+  RecordViewModel& record = piece.record();
+  QTemporaryDir pictures;
+  QImage image(64, 48, QImage::Format_RGB32);
+  image.fill(Qt::darkGreen);
+  REQUIRE(image.save(pictures.filePath("bevel.png")));
+  record.keepPhotograph(pictures.filePath("bevel.png"));
+  settle(record);
+  record.choose(0);
+  REQUIRE_FALSE(record.chosenPicture().isEmpty());
+  QFile kept(piece.photographs.file(record.chosenPicture().toStdString()));
+  REQUIRE(kept.open(QIODevice::Append));
+  kept.write("x");
+  kept.close();
+  record.explainPicture();
+  QElapsedTimer clock;
+  clock.start();
+  while (record.pictureTrouble().isEmpty() && clock.elapsed() < 10'000) QCoreApplication::processEvents();
+  CHECK(record.pictureTrouble().contains("not what was kept any more"));
+  record.choose(1);
+  CHECK(record.pictureTrouble().isEmpty());
+}
+
 TEST_CASE("what the camera takes goes into the record of the piece that is open") {
   Recorded piece;
   QTemporaryDir pictures;
