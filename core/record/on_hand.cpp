@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <optional>
 
+#include "core/record/texts.h"
+
 namespace core::record {
 namespace {
 

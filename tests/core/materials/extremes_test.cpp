@@ -18,12 +18,14 @@ using base::Value;
 // Everything the commands and the desk compute of a job that was read.
 void computeAll(const design::Design& design) {
   const auto pieces = materials::cuttingList(design.job, design.layout);
-  const auto plan = materials::planSheets(pieces, design.job.stock);
+  const materials::SheetsThere listed{.listed = design.job.stock};
+  const auto plan = materials::planSheets(pieces, listed);
   const auto amounts = materials::amountsOf(design.job, design.layout);
   (void)materials::quoteOf(design.job, pieces, plan, amounts, units::Duration::minutes(10));
-  materials::Having having;
-  having.sheets = design.job.stock;
-  (void)materials::shortageOf(pieces, design.job.stock, amounts, design.job, having);
+  // The same sheets lying in the shop, which serves what the file lists nothing for.
+  const materials::SheetsThere shop{.shop = design.job.stock};
+  (void)materials::shortageOf(pieces, listed, plan, amounts, design.job, {});
+  (void)materials::shortageOf(pieces, shop, materials::planSheets(pieces, shop), amounts, design.job, {});
   for (const auto& piece : pieces) {
     CHECK(piece.neededWidth() > units::Length());
     CHECK(piece.neededWidth() <= units::kLongestLength);
