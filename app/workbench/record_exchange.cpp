@@ -4,8 +4,6 @@
 #include <set>
 
 #include "app/convert/content_hash.h"
-#include "app/convert/text.h"
-#include "app/words/words.h"
 #include "core/base/text.h"
 #include "core/record/counting.h"
 #include "core/record/standing.h"
@@ -24,23 +22,6 @@ using core::record::StoredText;
 // Beyond what any job comes to: each is composed before the job is taken up.
 constexpr std::size_t kMostPlans = 30;
 
-// Of every text the job was ever planned from, each once: a renewal may be taken back.
-std::vector<std::string> hashesOf(const std::vector<Event>& events) {
-  std::vector<std::string> hashes;
-  std::set<std::string> seen;
-  const auto take = [&](const std::string& hash) {
-    if (seen.insert(hash).second) hashes.push_back(hash);
-  };
-  for (const Event& event : events) {
-    if (!core::base::startsWith(event.stream, "job/")) continue;
-    const bool takenIn = event.type == core::record::type::kJobTakenIn;
-    if (event.version != 1 || !(takenIn || event.type == core::record::type::kTechniquesRenewed)) continue;
-    if (takenIn) take(core::record::textOf(event.payload, "job"));
-    for (const auto& technique : readTechniques(event.payload).value_or(Techniques())) take(technique.hash);
-  }
-  return hashes;
-}
-
 bool isSame(const Event& a, const Event& b) { return a.eventId == b.eventId; }
 
 std::string asText(const Event& event) { return core::base::writeJson(core::record::eventJson(event), 0); }
@@ -58,6 +39,7 @@ class Import {
     checkSameJob();
     takeTexts();
     if (m_failed) return;
+    if (m_isThere) m_ready.mended += m_missing;
     const std::set<std::string> sharedSteps = openEveryPlan();
     if (m_failed) return;
     takeEvents(sharedSteps);
@@ -110,7 +92,7 @@ class Import {
     m_takingIn = here.front();
     const std::vector<Event> before = takingsIn(m_there);
     if (std::any_of(before.begin(), before.end(), [&](const Event& event) { return isSame(event, m_takingIn); })) {
-      m_ready.mended += m_missing;
+      m_isThere = true;
       return;
     }
     const bool another = std::any_of(before.begin(), before.end(), [&](const Event& event) {
@@ -187,10 +169,27 @@ class Import {
   ReadyToImport& m_ready;
   std::map<std::string, std::string> m_bodies;  // by hash
   std::size_t m_missing = 0;                    // of these, what the store has not at all
+  bool m_isThere = false;                       // the very job
   bool m_failed = false;
 };
 
 }  // namespace
+
+std::vector<std::string> hashesOf(const std::vector<Event>& events) {
+  std::vector<std::string> hashes;
+  std::set<std::string> seen;
+  const auto take = [&](const std::string& hash) {
+    if (seen.insert(hash).second) hashes.push_back(hash);
+  };
+  for (const Event& event : events) {
+    if (!core::base::startsWith(event.stream, "job/")) continue;
+    const bool takenIn = event.type == core::record::type::kJobTakenIn;
+    if (event.version != 1 || !(takenIn || event.type == core::record::type::kTechniquesRenewed)) continue;
+    if (takenIn) take(core::record::textOf(event.payload, "job"));
+    for (const auto& technique : readTechniques(event.payload).value_or(Techniques())) take(technique.hash);
+  }
+  return hashes;
+}
 
 std::vector<StoredText> textsOf(core::record::EventStore& store, const std::vector<Event>& events) {
   std::vector<StoredText> texts;
@@ -206,30 +205,6 @@ std::vector<Event> handedOn(std::vector<Event> events, const std::string& jobHas
     return event.type == core::record::type::kJobTakenIn && core::record::textOf(event.payload, "job") != jobHash;
   });
   return events;
-}
-
-Result<std::string, Message> handOn(const std::string& jobId, Result<std::vector<Event>, Message> events,
-                                    core::record::EventStore& store) {
-  if (!events) return events.error();
-  std::vector<StoredText> texts = textsOf(store, events.value());
-  for (const std::string& hash : hashesOf(events.value())) {
-    const auto found =
-        std::find_if(texts.begin(), texts.end(), [&](const StoredText& text) { return text.hash == hash; });
-    const auto whole = storedText(store, hash, found == texts.end() ? hash : found->name);
-    if (!whole) return whole.error();
-  }
-  std::string text = core::record::writeRecord({jobId, std::move(texts), std::move(events).value()});
-  if (text.size() > core::record::kMaximumRecordBytes) {
-    return Message("export.too-large")
-        .with("most", static_cast<std::int64_t>(core::record::kMaximumRecordBytes / (1024U * 1024U)));
-  }
-  // Read as whoever takes it up will read it.
-  for (const Problem& problem : core::record::readRecord(text).problems.sorted()) {
-    if (problem.severity != Severity::Error) continue;
-    const QString detail = words::text(problem.message, core::units::UnitSystem::Millimetres);
-    return Message("export.not-taken-up").with("detail", convert::fromQt(detail));
-  }
-  return text;
 }
 
 ReadyToImport readyToImport(const std::string& text, core::record::EventStore& store, const std::string& deviceId) {

@@ -15,6 +15,9 @@ namespace app::workbench {
 std::vector<core::record::StoredText> textsOf(core::record::EventStore& store,
                                               const std::vector<core::record::Event>& events);
 
+// The hashes of every text the job was ever planned from, each once: a renewal may be taken back.
+std::vector<std::string> hashesOf(const std::vector<core::record::Event>& events);
+
 // The file of a job whose events these are; see Workbench::handOn.
 core::base::Result<std::string, core::base::Message> handOn(
     const std::string& jobId, core::base::Result<std::vector<core::record::Event>, core::base::Message> events,
