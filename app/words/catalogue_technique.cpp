@@ -23,7 +23,7 @@ const std::vector<Entry>& techniqueEntries() {
        QT_TRANSLATE_NOOP("words", "{count} words; at most {most} can be taken in at a glance")},
       {"technique.key-too-long",
        QT_TRANSLATE_NOOP("words", "\"{word}\" does not fit on a key; a word on a key has at most {most} letters")},
-      {"technique.placeholder-on-key", QT_TRANSLATE_NOOP("words", "the words of a key hold no {placeholder}")},
+      {"technique.placeholder-on-key", QT_TRANSLATE_NOOP("words", "the words of a key hold no placeholder")},
       {"technique.past-it-not-here",
        QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" does not close, so nobody can come too late to it")},
       {"technique.answers-alike", QT_TRANSLATE_NOOP("words", "two answers are both called \"{answer}\"")},

@@ -23,7 +23,7 @@ QString translated(const char* source) { return QCoreApplication::translate("wor
 // Numbers longer than this were computed; three decimals of them are enough in a sentence.
 constexpr std::size_t kLongestNumber = 9;
 
-constexpr double kNanometre = 1e-6;  // in mm; less is the rounding of a sum
+constexpr double kHalfNanometre = 0.5e-6;  // in mm; less is the rounding of a sum
 
 // A length of a sentence as it is shown everywhere, unless that would hide what the sentence says: that there is a
 // length at all, or that two lengths differ. Then all that look alike are shown as finely as it takes.
@@ -43,12 +43,12 @@ class ShownLengths {
   }
 
  private:
-  static constexpr int kMostFine = 5;  // down to the nanometre
+  static constexpr int kMostFine = 6;  // down to the nanometre, in inches too
 
   bool hides(double millimetres, int finer) const {
     const std::string its = digits(millimetres, finer);
     const auto isLikewise = [&](double other) {
-      return std::fabs(other - millimetres) >= kNanometre && digits(other, finer) == its;
+      return std::fabs(other - millimetres) >= kHalfNanometre && digits(other, finer) == its;
     };
     return isLikewise(0) || std::any_of(m_values.begin(), m_values.end(), isLikewise);
   }

@@ -24,7 +24,9 @@ void add(Events& events, const char* type, const workflow::WorkflowStep& step, c
   event.intentId = "intent-" + std::to_string(number);
   event.deviceSequence = number;
   event.hlc = {number, 0};
-  event.stream = step.ofShop ? "bench/one" : "job/one";
+  // A fault is one of the piece in hand, whatever it was found at.
+  const bool ofFault = std::string_view(type) == record::type::kFaultReported;
+  event.stream = step.ofShop && !ofFault ? "bench/one" : "job/one";
   event.type = type;
   event.payload = base::Value::object();
   event.payload.set("step", base::Value::text(step.id));

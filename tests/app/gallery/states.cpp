@@ -34,7 +34,7 @@ bool enterRoom(Stage& stage, double celsius, double percent) {
 
 Stage::Stage(const std::vector<std::string>& jobs) {
   auto loaded = app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), QString());
-  m_workbench = std::make_unique<app::workbench::Workbench>(m_store, m_clock, std::move(loaded.library), "bench-1");
+  m_workbench = std::make_unique<app::workbench::Workbench>(m_store, m_clock, std::move(loaded.library), m_deviceId);
   static_cast<void>(m_workbench->load());
   for (const std::string& job : jobs) {
     const auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/" + job + ".job.json");
@@ -53,7 +53,7 @@ bool Stage::reopenWith(const std::string& technique, const std::string& found, c
   }
   auto loaded = app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), own.path());
   m_desk.reset();
-  m_workbench = std::make_unique<app::workbench::Workbench>(m_store, m_clock, std::move(loaded.library), "bench-1");
+  m_workbench = std::make_unique<app::workbench::Workbench>(m_store, m_clock, std::move(loaded.library), m_deviceId);
   if (!loaded.problems.empty() || !m_workbench->load().id.empty()) return false;
   m_desk = std::make_unique<app::viewmodels::Desk>(*m_workbench, m_clock);
   return true;
@@ -69,7 +69,7 @@ bool Stage::damage(const std::string& job) {
 bool Stage::reopen() {
   auto loaded = app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), QString());
   m_desk.reset();
-  m_workbench = std::make_unique<app::workbench::Workbench>(m_store, m_clock, std::move(loaded.library), "bench-1");
+  m_workbench = std::make_unique<app::workbench::Workbench>(m_store, m_clock, std::move(loaded.library), m_deviceId);
   if (!m_workbench->load().id.empty()) return false;
   m_desk = std::make_unique<app::viewmodels::Desk>(*m_workbench, m_clock);
   return true;

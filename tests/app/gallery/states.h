@@ -38,6 +38,11 @@ class Stage {
  private:
   FakeClock m_clock;
   MemoryEventStore m_store;
+  // Two stages are two benches.
+  std::string m_deviceId = [] {
+    static int stages = 0;
+    return "bench-" + std::to_string(++stages);
+  }();
   std::unique_ptr<app::workbench::Workbench> m_workbench;
   std::unique_ptr<app::viewmodels::Desk> m_desk;
 };

@@ -230,5 +230,7 @@ TEST_CASE("what a hostile event says of stock is left out, and nothing else with
   CHECK(shop.stock().item(id)->there() == 4);
   CHECK(shop.stock().batches.empty());
   CHECK(shop.stock().lastMark == 0);
-  CHECK(shop.stock().maker.empty());
+  // A text's commands are spelt out, and the text is shown.
+  CHECK(shop.stock().maker.find('\a') == std::string::npos);
+  CHECK(shop.stock().maker.front() == 'a');
 }
