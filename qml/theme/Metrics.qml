@@ -13,7 +13,10 @@ QtObject {
     property double deskDistance: 420
 
     // Chosen by the program where its window is made.
-    readonly property string family: Qt.application.font.family
+    readonly property string family: {
+        const program = Qt.application;
+        return program.font.family;
+    }
     readonly property TextMetrics capital: TextMetrics {
         font.family: root.family
         font.pixelSize: 1000

@@ -43,14 +43,13 @@ TEST_CASE("each step begins at its own first number, whichever was looked at las
   DrivenBench bench(QString::fromLatin1(kJob));
   bench.letGuardPass();
   const Value first = bench.state();
-  REQUIRE(numberOf(first, "numbers") > 2);
+  REQUIRE(numberOf(first, "numbers") > 1);
   const std::string step = textOf(first, "step");
   SECTION("gone through by touch, and back to the step") {
     bench.press("Number");
     bench.letGuardPass();
     bench.press("›");
-    bench.press("›");
-    REQUIRE(numberOf(bench.state(), "number") == 2);
+    REQUIRE(numberOf(bench.state(), "number") == 1);
     bench.press("Step");
     CHECK(numberOf(bench.state(), "number") == 0);
     // And again from its beginning.
