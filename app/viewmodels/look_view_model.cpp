@@ -16,7 +16,7 @@ void LookViewModel::show(const core::record::JobAt* job) {
   if (job != nullptr) {
     for (const auto& offer : core::record::offers(*job)) {
       const auto* look = std::get_if<core::intents::LookAt>(&offer.intent);
-      if (look == nullptr || look->wait == m_wait) continue;
+      if (look == nullptr || look->sure || look->wait == m_wait) continue;
       const RunningWait& run = job->state().waits.at(look->wait);
       const auto state = job->waitState(run);
       const Duration left = (state.closes ? state.closes->likely : state.opens.likely) - state.elapsed.time;

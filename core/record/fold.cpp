@@ -167,6 +167,12 @@ class Folder {
   void look(const Event& event, const std::string& waitId) {
     const auto run = m_state.waits.find(waitId);
     if (run == m_state.waits.end()) return;
+    if (const base::Value* sure = event.payload.find("sure");
+        sure != nullptr && sure->kind() == base::Value::Kind::Boolean) {
+      run->second.sure = sure->asBoolean();
+      return;
+    }
+    run->second.sure = false;
     const std::string verdict = textOf(event.payload, "verdict");
     waits::Verdict found = waits::Verdict::NotYet;
     if (verdict == "tacky") found = waits::Verdict::Tacky;

@@ -10,6 +10,16 @@ namespace {
 using base::Message;
 using intents::Verdict;
 
+Verdict intentVerdict(waits::Verdict verdict) {
+  switch (verdict) {
+    case waits::Verdict::NotYet: return Verdict::NotYet;
+    case waits::Verdict::Tacky: return Verdict::Tacky;
+    case waits::Verdict::PastIt: return Verdict::PastIt;
+    case waits::Verdict::Dry: return Verdict::Dry;
+  }
+  return Verdict::NotYet;
+}
+
 void offerLooks(const JobAt& job, std::vector<Offer>& offers) {
   for (const auto& wait : job.state().waits) {
     // Names of their own: clang 14 lets no lambda take those of a structured binding.
@@ -17,6 +27,10 @@ void offerLooks(const JobAt& job, std::vector<Offer>& offers) {
     const auto& run = wait.second;
     if (!job.matters(run)) continue;
     const bool window = run.wait->closes.has_value();
+    if (job.doubted(run)) {
+      offers.push_back({intents::LookAt{id, intentVerdict(run.looks.back().second), true},
+                        Message("offer.look.sure").with("wait", run.wait->title)});
+    }
     if (!window && job.waitState(run).phase == waits::Phase::Over) continue;
     const auto offer = [&](Verdict verdict) {
       offers.push_back({intents::LookAt{id, verdict},

@@ -25,6 +25,7 @@ class Saying {
   }
 
   Message looked() const {
+    if (m_event.payload.find("sure") != nullptr) return Message("timeline.looked-sure").with("wait", waitTitle());
     const std::string verdict = textOf(m_event.payload, "verdict");
     if (verdict == "tacky") return Message("timeline.looked-tacky").with("wait", waitTitle());
     if (verdict == "pastIt") return Message("timeline.looked-past-it").with("wait", waitTitle());
