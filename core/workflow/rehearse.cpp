@@ -21,8 +21,11 @@ struct Running {
 
 class Rehearser {
  public:
-  explicit Rehearser(const Workflow& workflow)
-      : m_workflow(workflow), m_done(workflow.steps.size(), false), m_started(workflow.steps.size(), false) {}
+  Rehearser(const Workflow& workflow, const Expected& expected)
+      : m_workflow(workflow),
+        m_expected(expected),
+        m_done(workflow.steps.size(), false),
+        m_started(workflow.steps.size(), false) {}
 
   Rehearsal run() {
     while (true) {
@@ -111,13 +114,17 @@ class Rehearser {
   void work(std::size_t index) {
     const WorkflowStep& current = step(index);
     tell(m_now, RehearsalKind::Step, index);
+    m_result.hands += current.work.likely.inMinutes();
+    if (m_hands && *m_hands != current.hands) ++m_result.handsChanges;
+    m_hands = current.hands;
     m_started[index] = true;
     passTo(m_now + current.work.likely.inMinutes(), current.id);
     m_done[index] = true;
     double stay = m_now;
     for (const WorkflowWait& wait : current.waits) {
-      Running running{index, &wait, m_now + wait.opens.likely.inMinutes(), kNever, false, false};
-      if (wait.closes) running.closes = m_now + wait.closes->likely.inMinutes();
+      const ExpectedWait& expected = m_expected.of(wait);
+      Running running{index, &wait, m_now + expected.opens.likely.inMinutes(), kNever, false, false};
+      if (expected.closes) running.closes = m_now + expected.closes->likely.inMinutes();
       tell(m_now, RehearsalKind::Wait, index, wait.id);
       m_running.push_back(running);
       if (wait.attended) stay = std::max(stay, running.opens);
@@ -167,6 +174,8 @@ class Rehearser {
   }
 
   const Workflow& m_workflow;
+  const Expected& m_expected;
+  std::optional<craft::Hands> m_hands;  // of the step before
   std::vector<bool> m_done;
   std::vector<bool> m_started;
   std::vector<Running> m_running;
@@ -176,7 +185,9 @@ class Rehearser {
 
 }  // namespace
 
-Rehearsal rehearse(const Workflow& workflow) { return Rehearser(workflow).run(); }
+Rehearsal rehearse(const Workflow& workflow, const Expected& expected) { return Rehearser(workflow, expected).run(); }
+
+Rehearsal rehearse(const Workflow& workflow) { return rehearse(workflow, Expected(workflow)); }
 
 std::string_view name(RehearsalKind kind) {
   switch (kind) {
