@@ -2,9 +2,10 @@
 // Composition: what the design switches on, which alternatives the job chose, every step filled in, every need
 // met, and one deterministic order. The same design and techniques give the same workflow whatever the order
 // the techniques were read in.
+#include <string>
 #include <vector>
 
-#include "core/base/message.h"
+#include "core/base/problem.h"
 #include "core/base/result.h"
 #include "core/craft/catalogue.h"
 #include "core/design/design.h"
@@ -13,9 +14,25 @@
 
 namespace core::workflow {
 
-// Every reason why the job cannot be worked with these techniques: a needed fact nobody makes (and who needs
-// it), a cycle (as the path of steps that closes it), a role or technique the job names but that does not exist.
-using ComposeProblems = std::vector<base::Message>;
+// A reason why the job cannot be worked with these techniques, at its place in the job file. Which it can be:
+//   compose.no-such-role {role}, compose.no-such-technique {role} {technique}, compose.wrong-role {role} {technique}:
+//     what the job says of a role;
+//   compose.no-way.KIND (leaf, wash ...): the thing as it is chosen to be cannot be worked, {name}, {property} (which
+//     stands at the place), {instead} and every property of the thing by its name, "size", "method" ...;
+//   compose.no-way-by {technique} {name} {instead}: a technique the job names leaves the thing, or the piece,
+//     unfinished;
+//   compose.nobody-makes {step} {technique} {name}: no technique at hand does what has to be done to the thing, or the
+//     piece ({name} is ""), before that step;
+//   compose.cycle {path}: titles of steps that wait for each other.
+// {name} is the thing's, as its caller calls it; {instead} the words of `instead`, a line each.
+struct ComposeProblem {
+  base::Problem problem;
+  // Values for the place with which this reason goes away: the job file's own, in the order in which they would be
+  // chosen. Empty where none is known.
+  std::vector<std::string> instead;
+};
+// Each thing, and each technique a role names, is told of once.
+using ComposeProblems = std::vector<ComposeProblem>;
 
 base::Result<Workflow, ComposeProblems> compose(const design::Design& design, const craft::Catalogue& catalogue,
                                                 const ThingWords& words = {});

@@ -35,7 +35,7 @@ Edges edgesOf(const std::vector<DraftStep>& drafts) {
   return before;
 }
 
-// A cycle among the steps that could not be placed, as step ids in the order in which each waits for the next.
+// A cycle among the steps that could not be placed, as they are called, in the order in which each is waited for.
 std::string cyclePath(const std::vector<DraftStep>& drafts, const Edges& before, const std::vector<bool>& placed) {
   const auto first = std::find(placed.begin(), placed.end(), false);
   std::size_t at = static_cast<std::size_t>(first - placed.begin());
@@ -53,8 +53,12 @@ std::string cyclePath(const std::vector<DraftStep>& drafts, const Edges& before,
                                [&](std::size_t a, std::size_t b) { return drafts[a].step.id < drafts[b].step.id; }),
               path.end());
   std::string text;
-  for (const std::size_t step : path) text += drafts[step].step.id + " \u2192 ";
-  return text + drafts[path.front()].step.id;
+  const auto called = [&](std::size_t step) {
+    const WorkflowStep& one = drafts[step].step;
+    return one.title + (one.thingName.empty() ? " (" : " (" + one.thingName + ", ") + one.techniqueTitle + ')';
+  };
+  for (const std::size_t step : path) text += called(step) + " \u2192 ";
+  return text + called(path.front());
 }
 
 }  // namespace
