@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <map>
 #include <set>
-#include <string_view>
 
 #include "core/base/json.h"
 #include "core/base/problem.h"
@@ -120,39 +119,52 @@ class Telling {
     return known->second;
   }
 
-} if (instead.empty()) continue;
-const Technique* named = m_catalogue.find(id);
-add(base::pointerTo("/techniques", role),
-    Message("compose.no-way-by")
-        .with("technique", named == nullptr ? id : named->title)
-        .with("name", nameOf(thing))
-        .with("instead", base::join(titles, "\n")),
-    instead);
-return true;
-}
-return false;
-}
+  // Another technique of a role the job names would do.
+  bool byRole(const Unmet& unmet, const Thing* thing) {
+    for (const auto& [role, id] : m_design.job.techniques) {
+      std::vector<std::string> instead;
+      std::vector<std::string> titles;
+      for (const Technique* technique : m_catalogue.all()) {
+        if (technique->role != role || technique->id == id) continue;
+        Supposition supposition;
+        supposition.role = role;
+        supposition.technique = technique->id;
+        if (!helps(supposition, unmet.owner, unmet.fact)) continue;
+        instead.push_back(technique->id);
+        titles.push_back(technique->title);
+      }
+      if (instead.empty()) continue;
+      const Technique* named = m_catalogue.find(id);
+      add(base::pointerTo("/techniques", role),
+          Message("compose.no-way-by")
+              .with("technique", named == nullptr ? id : named->title)
+              .with("name", nameOf(thing))
+              .with("instead", base::join(titles, "\n")),
+          instead);
+      return true;
+    }
+    return false;
+  }
 
-// Whether nothing is unmet of that thing, or of the job's fact, any more and nothing else is instead.
-bool helps(const Supposition& supposition, const std::string& owner, const std::string& fact) {
-  if (m_trials == kMostTrials) return false;
-  ++m_trials;
-  Composer other(m_design, m_catalogue, m_words, supposition);
-  other.gather();
-  const auto still = [&](const Unmet& unmet) { return owner.empty() ? unmet.fact == fact : unmet.owner == owner; };
-  return other.roleProblems().empty() && other.unmet().size() < m_composer.unmet().size() &&
-         std::none_of(other.unmet().begin(), other.unmet().end(), still);
-}
+  // Whether nothing is unmet of that thing, or of the job's fact, any more and nothing else is instead.
+  bool helps(const Supposition& supposition, const std::string& owner, const std::string& fact) {
+    if (m_trials == kMostTrials) return false;
+    ++m_trials;
+    Composer other(m_design, m_catalogue, m_words, supposition);
+    other.gather();
+    const auto still = [&](const Unmet& unmet) { return owner.empty() ? unmet.fact == fact : unmet.owner == owner; };
+    return !other.tooMuch() && other.roleProblems().empty() && other.unmet().size() < m_composer.unmet().size() &&
+           std::none_of(other.unmet().begin(), other.unmet().end(), still);
+  }
 
-const design::Design& m_design;
-const craft::Catalogue& m_catalogue;
-const ThingWords& m_words;
-const Composer& m_composer;
-ComposeProblems m_problems;
-std::map<std::string, std::vector<std::string>> m_known;
-int m_trials = 0;
-}
-;
+  const design::Design& m_design;
+  const craft::Catalogue& m_catalogue;
+  const ThingWords& m_words;
+  const Composer& m_composer;
+  ComposeProblems m_problems;
+  std::map<std::string, std::vector<std::string>> m_known;
+  int m_trials = 0;
+};
 
 }  // namespace
 
