@@ -3,6 +3,7 @@
 #include <QFileInfo>
 
 #include "app/commands/commands.h"
+#include "app/commands/kept_record.h"
 #include "app/commands/saying.h"
 #include "app/convert/content_hash.h"
 #include "app/files/whole_file.h"
@@ -18,33 +19,7 @@ using core::base::Message;
 using workbench::JobEntry;
 using workbench::KeptJobs;
 
-// The record, where there is one.
-struct Record {
-  std::unique_ptr<stores::SqliteEventStore> store;
-  std::unique_ptr<KeptJobs> jobs;
-  core::record::Shop shop;
-};
-
-OrExit<Record> openRecord(const CommandLine& line, std::ostream& err) {
-  Record record;
-  const QString folder = stores::wantedDataDirectory(line.data);
-  const QString path = stores::recordFile(folder);
-  if (folder.isEmpty() || !QFileInfo::exists(path)) return {std::move(record), kDone};
-  auto store = stores::SqliteEventStore::open(path);
-  if (!store) {
-    say(err, store.error());
-    return {std::nullopt, kUnreadable};
-  }
-  record.store = std::move(store).value();
-  record.jobs = std::make_unique<KeptJobs>(*record.store);
-  if (const Message trouble = record.jobs->load(record.shop); !trouble.id.empty()) {
-    say(err, trouble);
-    return {std::nullopt, kUnreadable};
-  }
-  return {std::move(record), kDone};
-}
-
-OrExit<CareJob> fromRecord(Record& record, const JobEntry& entry, std::ostream& err) {
+OrExit<CareJob> fromRecord(KeptRecord& record, const JobEntry& entry, std::ostream& err) {
   const core::record::JobState* state = record.jobs->state(entry.id, record.shop);
   if (state == nullptr) {
     say(err, entry.trouble);
@@ -65,7 +40,7 @@ OrExit<CareJob> fromRecord(Record& record, const JobEntry& entry, std::ostream& 
   return {std::move(job), kDone};
 }
 
-OrExit<CareJob> byName(Record& record, const QString& name, std::ostream& err) {
+OrExit<CareJob> byName(KeptRecord& record, const QString& name, std::ostream& err) {
   std::vector<const JobEntry*> found;
   if (record.jobs) {
     for (const JobEntry& entry : record.jobs->entries()) {
@@ -106,7 +81,7 @@ OrExit<CareJob> planned(const CommandLine& line, const std::string& text, std::o
 
 OrExit<CareJob> readCareJob(const CommandLine& line, std::ostream& err) {
   const QString& name = line.files.first();
-  OrExit<Record> record = openRecord(line, err);
+  OrExit<KeptRecord> record = openKeptRecord(line, err);
   if (!record.value) return {std::nullopt, record.exit};
   const bool looksLikeFile = name.contains(u'/') || name.endsWith(QStringLiteral(".json"));
   if (!looksLikeFile && !QFileInfo::exists(name)) return byName(*record.value, name, err);

@@ -11,6 +11,7 @@
 #include "app/words/words.h"
 #include "core/base/text.h"
 #include "core/craft/technique_reader.h"
+#include "core/workflow/compose.h"
 
 namespace app::commands {
 namespace {
@@ -37,7 +38,7 @@ class Checker {
 
   int run() {
     for (const QString& path : m_line.files) checkFile(path);
-    if (!m_techniques.empty()) checkTogether();
+    if (!m_techniques.empty() || !m_jobs.empty()) checkTogether();
     // One's own technique is read back in a few lines, to see whether it says what was meant.
     constexpr std::size_t kFew = 3;
     if (m_exit == kDone && m_techniques.size() <= kFew) {
@@ -74,9 +75,10 @@ class Checker {
     const core::design::ReadDesign read = core::design::readDesign(text.value());
     const UnitSystem units = read.design ? read.design->job.units : UnitSystem::Millimetres;
     for (const Problem& problem : read.problems.sorted()) tell(path, problem, units);
+    if (read.design && !read.problems.hasErrors()) m_jobs.emplace_back(path, *read.design);
   }
 
-  // Techniques among those at hand, in place of the ones of their ids.
+  // Techniques among those at hand, in place of the ones of their ids; jobs against all of them.
   void checkTogether() {
     OrExit<workbench::Library> library = readTechniques(m_line, m_err);
     if (!library.value) return leaveWith(library.exit);
@@ -98,6 +100,11 @@ class Checker {
       } else if (!known.contains(keyOf(found))) {
         leavesNeed(found);
       }
+    }
+    for (const auto& [path, design] : m_jobs) {
+      const auto composed = core::workflow::compose(design, catalogue, words::thingWords());
+      if (composed) continue;
+      for (const auto& told : composed.error()) tell(path, told.problem, design.job.units);
     }
   }
 
@@ -143,6 +150,7 @@ class Checker {
   int m_exit = kDone;
   std::set<std::string> m_stoodIn;  // ids of techniques at hand that these stand in for
   std::vector<std::pair<QString, core::craft::Technique>> m_techniques;
+  std::vector<std::pair<QString, core::design::Design>> m_jobs;  // without an error of their own
 };
 
 }  // namespace

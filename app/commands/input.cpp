@@ -61,7 +61,7 @@ OrExit<core::workflow::Workflow> composeDesign(const CommandLine& line, const co
   if (!library.value) return {std::nullopt, library.exit};
   auto composed = core::workflow::compose(design, library.value->catalogue, words::thingWords());
   if (!composed) {
-    for (const Message& message : composed.error()) sayProblem(err, line.files.first(), message, design.job.units);
+    for (const auto& told : composed.error()) sayProblem(err, line.files.first(), told.problem, design.job.units);
     return {std::nullopt, kProblem};
   }
   return {std::move(composed).value(), kDone};

@@ -4,6 +4,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/each.h"
 #include "app/commands/input.h"
+#include "app/commands/kept_record.h"
 #include "app/commands/saying.h"
 #include "app/words/words.h"
 #include "core/workflow/rehearse.h"
@@ -14,6 +15,8 @@ namespace {
 
 using core::base::Message;
 using core::base::Value;
+using core::workflow::Expected;
+using core::workflow::ExpectedWait;
 using core::workflow::Rehearsal;
 using core::workflow::RehearsalEvent;
 using core::workflow::RehearsalKind;
@@ -21,14 +24,30 @@ using core::workflow::Workflow;
 using core::workflow::WorkflowStep;
 using core::workflow::WorkflowWait;
 
-OrExit<Workflow> composeJob(const CommandLine& line, std::ostream& err) {
+// A job's work, and what its waits come to in its own room by what was learned.
+struct Work {
+  Workflow workflow;
+  Expected expected;
+};
+
+OrExit<Work> workOf(const CommandLine& line, std::ostream& err) {
   const OrExit<core::design::Design> job = readJob(line.files.first(), err);
   if (!job.value) return {std::nullopt, job.exit};
-  return composeDesign(line, *job.value, err);
+  auto workflow = composeDesign(line, *job.value, err);
+  if (!workflow.value) return {std::nullopt, workflow.exit};
+  Expected expected(*workflow.value, {job.value->job.room, learnedFrom(line, err)});
+  for (const Message& why : expected.byTouch()) {
+    core::base::Problem notice;
+    notice.pointer = "/room";
+    notice.message = why;
+    notice.severity = core::base::Severity::Notice;
+    sayProblem(err, line.files.first(), notice, job.value->job.units);
+  }
+  return {Work{std::move(*workflow.value), std::move(expected)}, kDone};
 }
 
-QString waitLine(const WorkflowWait& wait) {
-  const std::string title = wait.title;
+QString waitLine(const WorkflowWait& stated, const ExpectedWait& wait) {
+  const std::string title = stated.title;
   const std::string opens = words::span(wait.opens).toStdString();
   Message message = Message("command.waits").with("wait", title).with("span", opens);
   if (wait.closes) {
@@ -40,14 +59,15 @@ QString waitLine(const WorkflowWait& wait) {
   return words::text(message, UnitSystem::Millimetres);
 }
 
-void saySteps(std::ostream& out, const Workflow& workflow) {
+void saySteps(std::ostream& out, const Workflow& workflow, const Expected& expected) {
   std::vector<QStringList> rows;
   int number = 0;
   for (const WorkflowStep& step : workflow.steps) {
     rows.push_back({QString::number(++number), QString::fromStdString(step.title),
                     QString::fromStdString(step.thingName), words::hands(step.hands),
                     words::duration(step.work.likely)});
-    for (const WorkflowWait& wait : step.waits) rows.push_back({QString(), QStringLiteral("  ") + waitLine(wait)});
+    for (const WorkflowWait& wait : step.waits)
+      rows.push_back({QString(), QStringLiteral("  ") + waitLine(wait, expected.of(wait))});
   }
   sayTable(out, rows, {Align::Right, Align::Left, Align::Left, Align::Left, Align::Right});
 }
@@ -61,7 +81,8 @@ core::units::Duration minutes(double value) {
   return core::units::Duration::milliseconds(std::llround(value * 60'000));
 }
 
-QString eventText(const Workflow& workflow, const RehearsalEvent& event) {
+QString eventText(const Work& work, const RehearsalEvent& event) {
+  const Workflow& workflow = work.workflow;
   const auto found = workflow.findWait(event.wait);
   const std::string title = found.wait == nullptr ? event.wait : found.wait->title;
   const auto said = [](const Message& message) { return words::text(message, UnitSystem::Millimetres); };
@@ -71,7 +92,8 @@ QString eventText(const Workflow& workflow, const RehearsalEvent& event) {
       return QString::fromStdString(step == nullptr ? event.step : step->title);
     }
     case RehearsalKind::Wait: {
-      const core::units::Duration likely = found.wait == nullptr ? core::units::Duration() : found.wait->opens.likely;
+      const core::units::Duration likely =
+          found.wait == nullptr ? core::units::Duration() : work.expected.of(*found.wait).opens.likely;
       return said(Message("rehearsal.wait").with("wait", title).with("time", words::duration(likely).toStdString()));
     }
     case RehearsalKind::Opens: {
@@ -89,28 +111,30 @@ QString eventText(const Workflow& workflow, const RehearsalEvent& event) {
   return {};
 }
 
-Value rehearsalJson(const Workflow& workflow, const Rehearsal& rehearsal) {
+Value rehearsalJson(const Work& work, const Rehearsal& rehearsal) {
   Value events = Value::array();
   for (const RehearsalEvent& event : rehearsal.events) {
     Value json = Value::object();
     json.set("at", Value::number(event.at));
     json.set("kind", Value::text(core::workflow::name(event.kind)));
     json.set("step", Value::text(event.step));
-    json.set("text", Value::text(eventText(workflow, event).toStdString()));
+    json.set("text", Value::text(eventText(work, event).toStdString()));
     events.append(std::move(json));
   }
   return Value::object()
       .set("format", Value::text("mountwright-rehearsal/1"))
       .set("minutes", Value::number(rehearsal.minutes))
+      .set("hands", Value::number(rehearsal.hands))
+      .set("changes", Value::object().set("hands", Value::integer(rehearsal.handsChanges)))
       .set("events", std::move(events));
 }
 
-void sayRehearsal(std::ostream& out, const Workflow& workflow, const Rehearsal& rehearsal) {
+void sayRehearsal(std::ostream& out, const Work& work, const Rehearsal& rehearsal) {
   std::vector<QStringList> rows;
   for (const RehearsalEvent& event : rehearsal.events) {
     const bool step = event.kind == RehearsalKind::Step;
     rows.push_back(
-        {words::duration(minutes(event.at)), (step ? QString() : QStringLiteral("  ")) + eventText(workflow, event)});
+        {words::duration(minutes(event.at)), (step ? QString() : QStringLiteral("  ")) + eventText(work, event)});
   }
   sayTable(out, rows, {Align::Right, Align::Left});
   say(out, Message("rehearsal.length").with("time", words::duration(minutes(rehearsal.minutes)).toStdString()));
@@ -119,30 +143,30 @@ void sayRehearsal(std::ostream& out, const Workflow& workflow, const Rehearsal& 
 }  // namespace
 
 int steps(const CommandLine& line, std::ostream& out, std::ostream& err) {
-  const OrExit<Workflow> workflow = composeJob(line, err);
-  if (!workflow.value) return workflow.exit;
+  const OrExit<Work> work = workOf(line, err);
+  if (!work.value) return work.exit;
   if (line.json) {
-    sayJson(out, core::workflow::stepsJson(*workflow.value));
+    sayJson(out, core::workflow::stepsJson(work.value->workflow, work.value->expected));
   } else {
-    saySteps(out, *workflow.value);
+    saySteps(out, work.value->workflow, work.value->expected);
   }
   return kDone;
 }
 
 int rehearse(const CommandLine& line, std::ostream& out, std::ostream& err) {
-  const OrExit<Workflow> workflow = composeJob(line, err);
-  if (!workflow.value) return workflow.exit;
-  const Rehearsal rehearsal = core::workflow::rehearse(*workflow.value);
+  const OrExit<Work> work = workOf(line, err);
+  if (!work.value) return work.exit;
+  const Rehearsal rehearsal = core::workflow::rehearse(work.value->workflow, work.value->expected);
   if (line.json) {
-    sayJson(out, rehearsalJson(*workflow.value, rehearsal));
+    sayJson(out, rehearsalJson(*work.value, rehearsal));
   } else {
-    sayRehearsal(out, *workflow.value, rehearsal);
+    sayRehearsal(out, *work.value, rehearsal);
   }
   if (!rehearsal.missed) return kDone;
   for (const RehearsalEvent& event : rehearsal.events) {
     if (event.kind == RehearsalKind::Missed) {
       sayProblem(err, line.files.first(),
-                 Message("command.missed").with("text", eventText(*workflow.value, event).toStdString()));
+                 Message("command.missed").with("text", eventText(*work.value, event).toStdString()));
     }
   }
   return kProblem;

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/convert/text.h"
+#include "app/designing/days.h"
 #include "app/words/words.h"
 #include "core/base/text.h"
 
@@ -32,13 +33,6 @@ std::size_t covers(const std::string& pointer, const std::string& place) {
   return core::base::startsWith(place, pointer + '/') ? pointer.size() : 0;
 }
 
-// A missing key is told at its parent; the field that would hold it is meant.
-std::string placeOf(const core::base::Problem& problem) {
-  const auto* key = problem.message.id == "read.missing-key" ? problem.message.argument("key") : nullptr;
-  const auto* name = key == nullptr ? nullptr : std::get_if<std::string>(key);
-  return name == nullptr ? problem.pointer : core::base::pointerTo(problem.pointer, *name);
-}
-
 // How many steps two pointers have in common.
 std::size_t common(const std::string& a, const std::string& b) {
   std::size_t steps = 0;
@@ -51,6 +45,12 @@ std::size_t common(const std::string& a, const std::string& b) {
 }
 
 }  // namespace
+
+std::string placeOf(const core::base::Problem& problem) {
+  const auto* key = problem.message.id == "read.missing-key" ? problem.message.argument("key") : nullptr;
+  const auto* name = key == nullptr ? nullptr : std::get_if<std::string>(key);
+  return name == nullptr ? problem.pointer : core::base::pointerTo(problem.pointer, *name);
+}
 
 bool Section::hasProblems() const {
   return !problems.isEmpty() ||
@@ -141,12 +141,24 @@ Field& Builder::choice(const QString& label, const std::string& pointer, const s
   return field;
 }
 
-Field& Builder::act(const QString& label, Value patch) {
+Field& Builder::act(const QString& label, Value patch) { return act(label, std::vector<Value>{std::move(patch)}); }
+
+Field& Builder::date(const QString& label, const std::string& pointer) {
+  Field& field = add(Field::Kind::Date, label, pointer, {});
+  const QDate day = QDate::fromString(field.value, Qt::ISODate);
+  field.note = day.isValid() ? dayText(day)
+                             : QCoreApplication::translate(
+                                   "design", "11 December, 11.12. or 2026-12-11: the day before the month");
+  return field;
+}
+
+Field& Builder::act(const QString& label, const std::vector<Value>& patches) {
   Field& field = add(Field::Kind::Act, label, "", {});
   // What is put in has a plus before it, what is taken out a minus.
-  const Value* op = patch.items().empty() ? nullptr : patch.items().front().find("op");
+  const Value& first = patches.front();
+  const Value* op = first.items().empty() ? nullptr : first.items().front().find("op");
   field.value = op != nullptr && op->asText() == "remove" ? QStringLiteral("−") : QStringLiteral("+");
-  field.options.push_back({label, {}, std::move(patch), false});
+  for (const Value& patch : patches) field.options.push_back({label, {}, patch, false});
   return field;
 }
 
@@ -168,36 +180,37 @@ QString Builder::figure(const std::string& id) const {
 std::vector<Section> Builder::finish() {
   const auto units = design() == nullptr ? core::units::UnitSystem::Millimetres : design()->job.units;
   for (const core::base::Problem& problem : m_read.problems.sorted()) {
-    const QString said = words::text(problem.message, units);
-    const std::string place = placeOf(problem);
-    Field* field = nullptr;
-    Section* nearest = &m_sections.front();
-    std::size_t covered = 0;
-    std::size_t shared = 0;
-    for (Section& section : m_sections) {
-      for (Field& one : section.fields) {
-        if (one.pointer.empty()) continue;
-        if (const std::size_t much = covers(one.pointer, place); much > covered) {
-          covered = much;
-          field = &one;
-        }
-        if (const std::size_t steps = common(one.pointer, place); steps > shared) {
-          shared = steps;
-          nearest = &section;
-        }
-      }
-    }
-    if (field != nullptr && !field->entered && problem.message.id == "read.missing-key") {
-      field->missing = true;
-      continue;
-    }
-    if (field != nullptr && field->value.isEmpty() && problem.message.id == "read.empty-text") {
-      field->missing = true;
-      continue;
-    }
-    (field != nullptr ? field->problems : nearest->problems) << said;
+    place(m_sections, problem, words::text(problem.message, units));
   }
   return std::move(m_sections);
+}
+
+void place(std::vector<Section>& sections, const core::base::Problem& problem, const QString& said) {
+  const std::string at = placeOf(problem);
+  Field* field = nullptr;
+  Section* nearest = &sections.front();
+  std::size_t covered = 0;
+  std::size_t shared = 0;
+  for (Section& section : sections) {
+    for (Field& one : section.fields) {
+      if (one.pointer.empty()) continue;
+      if (const std::size_t much = covers(one.pointer, at); much > covered) {
+        covered = much;
+        field = &one;
+      }
+      if (const std::size_t steps = common(one.pointer, at); steps > shared) {
+        shared = steps;
+        nearest = &section;
+      }
+    }
+  }
+  const bool empty = field != nullptr && ((!field->entered && problem.message.id == "read.missing-key") ||
+                                          (field->value.isEmpty() && problem.message.id == "read.empty-text"));
+  if (empty) {
+    field->missing = true;
+  } else {
+    (field != nullptr ? field->problems : nearest->problems) << said;
+  }
 }
 
 }  // namespace app::designing

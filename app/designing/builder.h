@@ -25,9 +25,12 @@ class Builder {
   Field& text(const QString& label, const std::string& pointer, const QString& usual = {});
   Field& choice(const QString& label, const std::string& pointer, const std::vector<Named>& options,
                 const char* usual = "");
+  // A day; what was understood of it, or how it may be written, is its note.
+  Field& date(const QString& label, const std::string& pointer);
   Field& act(const QString& label, core::base::Value patch);
+  // Several ways to do the same, the likeliest first.
+  Field& act(const QString& label, const std::vector<core::base::Value>& patches);
 
-  // Problems that are no field's go to the section whose places they are nearest to.
   std::vector<Section> finish();
 
   const core::base::Value& document() const { return m_document; }
@@ -53,6 +56,9 @@ class Builder {
 QString sizeText(const QString& width, const QString& height);
 // How many of something, for a section's summary.
 QString counted(std::size_t count);
+
+// Where the value that is meant stands: a missing key is told at its parent.
+std::string placeOf(const core::base::Problem& problem);
 
 core::base::Value patchOf(std::initializer_list<core::base::Value> operations);
 core::base::Value addTo(const std::string& pointer, core::base::Value value);

@@ -48,7 +48,7 @@ void thePiece(Builder& build) {
   build.text(tr("title"), "/title");
   build.text(tr("reference"), "/reference");
   build.text(tr("for whom"), "/client");
-  build.text(tr("due"), "/due").note = tr("year-month-day, 2026-12-11");
+  build.date(tr("due"), "/due");
 }
 
 void whatShows(Builder& build) {

@@ -27,8 +27,9 @@ struct Field {
     Length,  // keyed in
     Number,  // keyed in, without a unit
     Text,    // written
+    Date,    // a day, written
     Choice,  // one of `options`
-    Act,     // does its only option at once
+    Act,     // does at once the first of its options that can be done
   };
   Kind kind = Kind::Length;
   QString label;
@@ -43,6 +44,7 @@ struct Field {
   // Answers that take time to find: asked for when the field is opened. Of the document and design the field was made
   // from, which have to be there still.
   std::function<std::vector<Option>()> offers;
+  bool past = false;    // of a day: one that was, not one to come
   std::string element;  // of the drawing that it shapes; "" for none
 };
 
@@ -61,6 +63,10 @@ core::base::Value freshDesign();
 
 // `document` in any state; `read` is what the core makes of it.
 std::vector<Section> sectionsOf(const core::base::Value& document, const core::design::ReadDesign& read);
+
+// A problem goes to the field of its place, or to the section nearest to it. What is only not entered yet makes its
+// field a missing one. Requires a section.
+void place(std::vector<Section>& sections, const core::base::Problem& problem, const QString& said);
 
 // A patch that puts a value at a pointer, with what is missing above it.
 core::base::Value putAt(const core::base::Value& document, const std::string& pointer, core::base::Value value);

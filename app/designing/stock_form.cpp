@@ -170,7 +170,7 @@ Section batchSection(const Value& document) {
   build.text(tr("what is on its label"), "/name");
   build.text(tr("what it is of"), "/of");
   build.choice(tr("made or opened"), "/opened", {{"no", tr("made here")}, {"yes", tr("bought and opened")}}, "no");
-  build.text(tr("on the day"), "/day").note = tr("year-month-day");
+  build.date(tr("on the day"), "/day").past = true;
   build.number(tr("keeps, days"), "/keeps", tr("not known"));
   build.text(tr("who says so"), "/source");
   build.text(tr("note"), "/note", tr("none"));

@@ -3,8 +3,10 @@
 #include <algorithm>
 
 #include "app/convert/text.h"
+#include "app/designing/reading.h"
 #include "app/designing/techniques.h"
 #include "app/viewmodels/names.h"
+#include "app/viewmodels/times.h"
 #include "app/words/words.h"
 #include "app/workbench/shortage.h"
 #include "core/base/text.h"
@@ -36,21 +38,10 @@ Value withoutTheWork(const Value& document) {
   return rest;
 }
 
-// A piece is drawn and reckoned before it has a title: with one for the time being. What is wrong is told as it is.
-core::design::ReadDesign readForNow(const core::record::Drafted& drafted) {
-  core::design::ReadDesign read = core::design::readDesign(drafted.text());
-  const Value* title = drafted.document.find("title");
-  if (read.design || title == nullptr || title->kind() != Value::Kind::Text || !title->asText().empty()) return read;
-  core::record::Drafted named = drafted;
-  named.document.set("title", Value::text("-"));
-  read.design = core::design::readDesign(named.text()).design;
-  return read;
-}
-
 }  // namespace
 
-DesignViewModel::DesignViewModel(workbench::Workbench& workbench, QObject* parent)
-    : FormViewModel(parent), m_workbench(workbench) {
+DesignViewModel::DesignViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent)
+    : FormViewModel(parent), m_workbench(workbench), m_clock(clock) {
   connect(&workbench, &workbench::Workbench::designsChanged, this, &DesignViewModel::refresh);
   connect(&workbench, &workbench::Workbench::shopChanged, &m_weigh, qOverload<>(&QTimer::start));
   constexpr int kMoment = 150;  // ms
@@ -99,7 +90,7 @@ bool DesignViewModel::canRedo() const { return drafted() != nullptr && !drafted(
 
 QString DesignViewModel::state() const {
   if (drafted() != nullptr && drafted()->spoilt) return tr("only to be looked at");
-  int wrong = 0;
+  int wrong = static_cast<int>(m_against.size());
   for (const auto& problem : m_read.problems.sorted()) {
     if (problem.severity == core::base::Severity::Error) ++wrong;
   }
@@ -136,11 +127,15 @@ void DesignViewModel::refresh() {
   if (drafted() == nullptr) return;
   m_held.reset();
   m_dragged.clear();
-  m_read = readForNow(*drafted());
+  m_read = designing::readForNow(drafted()->document);
+  m_ways.emplace(drafted()->document, m_workbench.library().catalogue);
   reckon();
   auto sections = designing::sectionsOf(drafted()->document, m_read);
   sections.push_back(designing::techniqueSection(drafted()->document, m_workbench.library().catalogue,
                                                  m_composed ? &*m_composed : nullptr));
+  for (const auto& told : m_against) {
+    designing::place(sections, told.problem, designing::reasonText(told, units()));
+  }
   show(std::move(sections));
   m_weigh.start();
   showSteps();
@@ -150,10 +145,22 @@ void DesignViewModel::refresh() {
 
 Message DesignViewModel::put(const Value& patch) { return m_workbench.changeDesign(m_id, patch); }
 
-// Of a technique what the piece comes to with it.
-QString DesignViewModel::reasonFor(const designing::Option& option) const {
-  return section() + 1 == shown().size() ? tollText(option.patch) : option.why;
+FormViewModel::Answer DesignViewModel::answerOf(const designing::Option& option) {
+  const designing::Way way = m_ways->of(option.patch);
+  if (!way.barred.isEmpty()) return {way.patch, {}, way.barred};
+  // Of a technique what the piece comes to with it.
+  if (section() + 1 == shown().size()) return {way.patch, tollText(way.patch), {}};
+  if (way.with.isEmpty()) return {way.patch, option.why, {}};
+  return {
+      way.patch, option.why.isEmpty() ? tr("with %1").arg(way.with) : tr("%1 · with %2").arg(option.why, way.with), {}};
 }
+
+FormViewModel::Answer DesignViewModel::answerOfAct(const Field& act) {
+  const designing::Way way = m_ways->ofAct(act);
+  return {way.patch, {}, way.barred};
+}
+
+QDate DesignViewModel::today() const { return local(m_clock.now().utcMilliseconds, m_clock.zone()).date(); }
 
 // While the design does not hold together the last drawing that did stays, and what stands against it is marked there.
 void DesignViewModel::draw(const core::design::ReadDesign& read) {
@@ -228,27 +235,43 @@ void DesignViewModel::letGo() {
   change(designing::putAt(drafted()->document, held.handle.pointer, Value::text(held.measure)));
 }
 
-namespace {
-
-QString said(const designing::Toll& toll) {
-  return DesignViewModel::tr("%1 steps · hands %2 · %3 in all, nights not counted")
-      .arg(toll.steps)
-      .arg(words::duration(toll.hands), words::duration(toll.span));
+// The room the piece is to be made in; where it says none, the room the bench stands in now.
+core::workflow::Bench DesignViewModel::benchFor(const core::design::Design& design) const {
+  const core::record::Shop& shop = m_workbench.shop();
+  std::optional<core::units::Room> room = design.job.room;
+  if (!room && !shop.rooms.empty()) room = shop.rooms.back().room;
+  return {room, shop.learning};
 }
 
-}  // namespace
+QString DesignViewModel::tollText(const core::design::Design& design, const core::workflow::Workflow& workflow) const {
+  const core::workflow::Bench bench = benchFor(design);
+  const core::workflow::Expected expected(workflow, bench);
+  const designing::Toll toll = designing::tollOf(workflow, expected);
+  QString said = tr("%1 steps · hands %2 · %3 in all, nights not counted")
+                     .arg(toll.steps)
+                     .arg(words::duration(toll.hands), words::duration(toll.span));
+  if (bench.room) {
+    said += tr(" · at %1 °C, %2 %")
+                .arg(QString::number(bench.room->temperature.inCelsius(), 'g', 3),
+                     QString::number(bench.room->humidity.inPercent(), 'g', 3));
+  }
+  for (const Message& why : expected.byTouch()) said += QLatin1Char('\n') + words::text(why, units());
+  return said;
+}
 
 void DesignViewModel::reckon() {
   m_comesTo.clear();
   m_composed.reset();
+  m_against.clear();
   if (!m_read.design) return;
-  auto workflow = core::workflow::compose(*m_read.design, m_workbench.library().catalogue);
+  auto workflow = core::workflow::compose(*m_read.design, m_workbench.library().catalogue, words::thingWords());
   if (!workflow) {
-    m_comesTo = words::text(workflow.error().front(), units());
+    m_against = std::move(workflow).error();
+    m_comesTo = designing::reasonText(m_against.front(), units());
     return;
   }
   m_composed = std::move(workflow).value();
-  m_comesTo = said(designing::tollOf(*m_composed));
+  m_comesTo = tollText(*m_read.design, *m_composed);
 }
 
 void DesignViewModel::weighStock() {
@@ -272,12 +295,10 @@ void DesignViewModel::weighStock() {
 QString DesignViewModel::tollText(const Value& patch) const {
   const auto patched = core::base::patched(drafted()->document, patch);
   if (!patched) return words::text(patched.error(), units());
-  core::record::Drafted meant;
-  meant.document = patched.value();
-  const auto read = core::design::readDesign(meant.text());
+  const auto read = designing::readForNow(patched.value());
   if (!read.design) return {};
-  const auto workflow = core::workflow::compose(*read.design, m_workbench.library().catalogue);
-  return workflow ? said(designing::tollOf(workflow.value())) : words::text(workflow.error().front(), units());
+  const auto workflow = core::workflow::compose(*read.design, m_workbench.library().catalogue, words::thingWords());
+  return workflow ? tollText(*read.design, workflow.value()) : designing::reasonText(workflow.error().front(), units());
 }
 
 // Steps of one technique that follow each other are one line.
@@ -285,6 +306,7 @@ void DesignViewModel::showSteps() {
   std::vector<RowsModel::Row> rows;
   if (m_composed) {
     const auto& steps = m_composed->steps;
+    const core::workflow::Expected expected(*m_composed, benchFor(*m_read.design));
     for (std::size_t i = 0; i < steps.size();) {
       core::units::Duration hands;
       QStringList waits;
@@ -293,8 +315,9 @@ void DesignViewModel::showSteps() {
         hands = hands + steps[end].work.likely;
         for (const auto& wait : steps[end].waits) {
           // Of what is open at once only how long it stays so is worth saying.
-          const bool atOnce = wait.closes && wait.opens.late.inMilliseconds() == 0;
-          const QString one = tr("%1 %2").arg(toQt(wait.title), words::span(atOnce ? *wait.closes : wait.opens));
+          const auto& here = expected.of(wait);
+          const bool atOnce = here.closes && here.opens.late.inMilliseconds() == 0;
+          const QString one = tr("%1 %2").arg(toQt(wait.title), words::span(atOnce ? *here.closes : here.opens));
           if (!waits.contains(one)) waits << one;
         }
       }

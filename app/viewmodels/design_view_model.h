@@ -9,10 +9,13 @@
 #include <optional>
 #include <string>
 
+#include "app/clocks/clock.h"
 #include "app/designing/drag.h"
+#include "app/designing/ways.h"
 #include "app/viewmodels/form_view_model.h"
 #include "app/viewmodels/piece_drawing.h"
 #include "app/workbench/workbench.h"
+#include "core/workflow/expected.h"
 #include "core/workflow/workflow.h"
 
 namespace app::viewmodels {
@@ -41,14 +44,14 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   enum class View { Face, Back, Section, Steps };
   Q_ENUM(View)
 
-  explicit DesignViewModel(workbench::Workbench& workbench, QObject* parent = nullptr);
+  DesignViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
 
   QString title() const;
   RowsModel* steps() { return &m_stepRows; }
   bool canUndo() const;
   bool canRedo() const;
   bool holds() const { return m_read.design.has_value(); }
-  bool complete() const { return m_read.design && !m_read.problems.hasErrors(); }
+  bool complete() const { return m_composed && !m_read.problems.hasErrors(); }
   QString state() const;
   QString comesTo() const { return m_comesTo; }
   QString lacks() const { return m_lacks; }
@@ -87,7 +90,9 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   const core::base::Value* document() const override { return drafted() == nullptr ? nullptr : &drafted()->document; }
   core::base::Message put(const core::base::Value& patch) override;
   void refresh() override;
-  QString reasonFor(const designing::Option& option) const override;
+  Answer answerOf(const designing::Option& option) override;
+  Answer answerOfAct(const designing::Field& act) override;
+  QDate today() const override;
 
  private:
   const core::record::Drafted* drafted() const { return m_workbench.designs().find(m_id); }
@@ -97,11 +102,16 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   void weighStock();
   void showSteps();
   QString tollText(const core::base::Value& document) const;
+  QString tollText(const core::design::Design& design, const core::workflow::Workflow& workflow) const;
+  core::workflow::Bench benchFor(const core::design::Design& design) const;
 
   workbench::Workbench& m_workbench;
+  const clocks::Clock& m_clock;
   std::string m_id;
   core::design::ReadDesign m_read;
   std::optional<core::workflow::Workflow> m_composed;
+  core::workflow::ComposeProblems m_against;  // why it is not composed
+  std::optional<designing::Ways> m_ways;      // of the document as it is
   View m_view = View::Face;
   PieceDrawing m_drawing;
   QString m_comesTo, m_lacks, m_dragged;

@@ -14,7 +14,7 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
       m_off(workbench, clock),
       m_made(workbench),
       m_cutting(workbench),
-      m_design(workbench),
+      m_design(workbench, clock),
       m_pieces(workbench, clock),
       m_settings(workbench),
       m_stock(workbench, clock),

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/convert/text.h"
+#include "app/designing/days.h"
 #include "app/viewmodels/names.h"
 #include "app/words/words.h"
 
@@ -37,7 +38,8 @@ FormViewModel::Entering FormViewModel::entering() const {
   switch (field()->kind) {
     case Field::Kind::Length: return Entering::Length;
     case Field::Kind::Number: return Entering::Number;
-    case Field::Kind::Text: return Entering::Text;
+    case Field::Kind::Text:
+    case Field::Kind::Date: return Entering::Text;
     case Field::Kind::Choice: return Entering::Choice;
     case Field::Kind::Act: break;
   }
@@ -70,7 +72,12 @@ void FormViewModel::chooseField(int field) {
   m_refusal.clear();
   const Field& chosen = m_sections[m_section].fields[static_cast<std::size_t>(field)];
   if (chosen.kind == Field::Kind::Act) {
-    change(Value(chosen.options.front().patch));
+    const Answer answer = answerOfAct(chosen);
+    if (answer.barred.isEmpty()) {
+      change(answer.patch);
+    } else {
+      refuse(answer.barred);
+    }
     return;
   }
   m_field = field;
@@ -100,8 +107,10 @@ void FormViewModel::leaveField() {
 
 void FormViewModel::chooseOption(int option) {
   if (field() == nullptr || option < 0 || option >= static_cast<int>(field()->options.size())) return;
-  const designing::Option& chosen = field()->options[static_cast<std::size_t>(option)];
-  if (chosen.chosen || change(Value(chosen.patch))) leaveField();
+  if (field()->options[static_cast<std::size_t>(option)].chosen) return leaveField();
+  const Answer answer = m_answers[static_cast<std::size_t>(option)];
+  if (!answer.barred.isEmpty()) return refuse(answer.barred);
+  if (change(answer.patch)) leaveField();
 }
 
 void FormViewModel::digit(int digit) {
@@ -150,7 +159,17 @@ bool FormViewModel::keepText(const QString& text) {
     takeOut();
     return true;
   }
-  return change(designing::putAt(*document(), field()->pointer, Value::text(fromQt(plain))));
+  std::string value = fromQt(plain);
+  if (field()->kind == Field::Kind::Date) {
+    const auto day =
+        designing::readDay(plain, today(), field()->past ? designing::Nearest::Past : designing::Nearest::Coming);
+    if (!day) {
+      told(day.error());
+      return false;
+    }
+    value = fromQt(day.value().toString(Qt::ISODate));
+  }
+  return change(designing::putAt(*document(), field()->pointer, Value::text(value)));
 }
 
 void FormViewModel::takeOut() {
@@ -170,7 +189,11 @@ bool FormViewModel::change(const Value& patch) {
 }
 
 void FormViewModel::told(const Message& refused) {
-  m_refusal = refused.id.empty() ? QString() : words::text(refused, m_entry.units());
+  refuse(refused.id.empty() ? QString() : words::text(refused, m_entry.units()));
+}
+
+void FormViewModel::refuse(const QString& why) {
+  m_refusal = why;
   emit changed();
 }
 
@@ -217,11 +240,19 @@ void FormViewModel::showFields() {
 
 void FormViewModel::showOptions() {
   std::vector<RowsModel::Row> rows;
+  m_answers.clear();
   if (field() != nullptr) {
     designing::Field& opened = m_sections[m_section].fields[static_cast<std::size_t>(m_field)];
     if (opened.options.empty() && opened.offers) opened.options = opened.offers();
     for (const designing::Option& option : opened.options) {
-      rows.push_back({option.label, {}, {}, reasonFor(option), {}, option.chosen, false});
+      const Answer& answer = m_answers.emplace_back(answerOf(option));
+      rows.push_back({option.label,
+                      {},
+                      {},
+                      answer.barred.isEmpty() ? answer.why : answer.barred,
+                      answer.barred,
+                      option.chosen,
+                      false});
     }
   }
   m_reasons = std::any_of(rows.begin(), rows.end(), [](const RowsModel::Row& row) { return !row.note.isEmpty(); });

@@ -2,6 +2,7 @@
 // Fields in sections, entered one by one on a pad, as a choice or as a line of text. What a field takes is a patch of a
 // document; where that is kept is for whoever derives from this.
 #include <QtQml/qqmlregistration.h>
+#include <QDate>
 #include <QObject>
 #include <QString>
 #include <vector>
@@ -89,8 +90,16 @@ class FormViewModel : public QObject {
   virtual core::base::Message put(const core::base::Value& patch) = 0;
   // Everything shown is made anew.
   virtual void refresh() = 0;
-  // What speaks for an answer, where it does not say so itself.
-  virtual QString reasonFor(const designing::Option& option) const { return option.why; }
+  // An answer as it can be taken, and what is said of it.
+  struct Answer {
+    core::base::Value patch;
+    QString why;
+    QString barred;  // why it cannot be taken; "" where it can
+  };
+  virtual Answer answerOf(const designing::Option& option) { return {option.patch, option.why, {}}; }
+  virtual Answer answerOfAct(const designing::Field& act) { return answerOf(act.options.front()); }
+  // The day it is where the maker is.
+  virtual QDate today() const { return QDate::currentDate(); }
 
   // The sections of the document as it is now, the one being worked kept.
   void show(std::vector<designing::Section> sections);
@@ -99,6 +108,7 @@ class FormViewModel : public QObject {
   bool change(const core::base::Value& patch);
   // Says why something was not done; an empty message clears it.
   void told(const core::base::Message& refused);
+  void refuse(const QString& why);
   const designing::Field* field() const;
   const std::vector<designing::Section>& shown() const { return m_sections; }
   std::size_t section() const { return m_section; }
@@ -115,6 +125,7 @@ class FormViewModel : public QObject {
   int m_field = -1;
   NumberEntry m_entry;
   bool m_reasons = false;
+  std::vector<Answer> m_answers;  // to the field being worked, as its options
   RowsModel m_sectionRows, m_fieldRows, m_optionRows;
 };
 

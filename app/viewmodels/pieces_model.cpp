@@ -1,7 +1,6 @@
 #include "app/viewmodels/pieces_model.h"
 
 #include <QDate>
-#include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
 #include <QLocale>
@@ -12,6 +11,7 @@
 #include "app/convert/text.h"
 #include "app/files/whole_file.h"
 #include "app/viewmodels/standing.h"
+#include "app/viewmodels/times.h"
 #include "app/words/words.h"
 #include "app/workbench/job_search.h"
 #include "core/base/long_json.h"
@@ -120,9 +120,7 @@ bool PiecesModel::matches(const Row& row) const {
 
 // A date that is none is shown as it was written.
 void PiecesModel::setDue(Row& row, const std::string& written) const {
-  const QTimeZone zone(QByteArray::fromStdString(m_clock.zone()));
-  const QDate today =
-      QDateTime::fromMSecsSinceEpoch(m_clock.now().utcMilliseconds, zone.isValid() ? zone : QTimeZone::utc()).date();
+  const QDate today = local(m_clock.now().utcMilliseconds, m_clock.zone()).date();
   const QDate due = QDate::fromString(toQt(written), Qt::ISODate);
   if (!due.isValid()) {
     row.due = toQt(written);

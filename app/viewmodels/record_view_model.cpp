@@ -3,12 +3,12 @@
 #include <QDateTime>
 #include <QFileInfo>
 #include <QLocale>
-#include <QTimeZone>
 #include <algorithm>
 
 #include "app/aside/aside.h"
 #include "app/convert/text.h"
 #include "app/pages/care.h"
+#include "app/viewmodels/times.h"
 #include "app/words/words.h"
 
 namespace app::viewmodels {
@@ -20,11 +20,6 @@ using core::record::TimelineEntry;
 using core::record::TimelineKind;
 
 namespace {
-
-QDateTime there(std::int64_t utc, const std::string& zone) {
-  const QTimeZone known(QByteArray::fromStdString(zone));
-  return QDateTime::fromMSecsSinceEpoch(utc, known.isValid() ? known : QTimeZone::utc());
-}
 
 QString roomText(const core::record::RoomThen& then) {
   const QString room = RecordViewModel::tr("%1 °C, %2 %")
@@ -83,7 +78,7 @@ void RecordViewModel::showHappened() {
   std::vector<RowsModel::Row> rows;
   QString above;
   for (const TimelineEntry& entry : m_timeline) {
-    const QDateTime time = there(entry.occurredUtc, entry.zone);
+    const QDateTime time = local(entry.occurredUtc, entry.zone);
     const QString day = QLocale().toString(time.date(), QLocale::ShortFormat);
     QStringList notes;
     if (entry.room) notes << roomText(*entry.room);

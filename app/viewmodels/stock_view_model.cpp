@@ -1,12 +1,11 @@
 #include "app/viewmodels/stock_view_model.h"
 
-#include <QDateTime>
 #include <QLocale>
-#include <QTimeZone>
 #include <algorithm>
 
 #include "app/convert/text.h"
 #include "app/designing/stock_form.h"
+#include "app/viewmodels/times.h"
 #include "app/words/words.h"
 #include "core/base/text.h"
 
@@ -83,10 +82,8 @@ StockViewModel::StockViewModel(workbench::Workbench& workbench, const clocks::Cl
 void StockViewModel::refresh() {
   const auto& shop = m_workbench.shop();
   const auto units = m_workbench.settings().units;
-  const QTimeZone zone(QByteArray::fromStdString(m_clock.zone()));
-  const auto day = [&](std::int64_t utc) {
-    const QDateTime time = QDateTime::fromMSecsSinceEpoch(utc, zone.isValid() ? zone : QTimeZone::utc());
-    return QLocale().toString(time.date(), QLocale::ShortFormat);
+  const auto day = [zone = m_clock.zone()](std::int64_t utc) {
+    return QLocale().toString(local(utc, zone).date(), QLocale::ShortFormat);
   };
   std::vector<RowsModel::Row> rows;
   m_entries.clear();
@@ -187,11 +184,10 @@ void StockViewModel::choose(int row) {
 void StockViewModel::enterStock() { openForm(Form::Stock, designing::freshStock()); }
 
 void StockViewModel::enterBatch() {
-  const QTimeZone zone(QByteArray::fromStdString(m_clock.zone()));
-  const QDateTime now =
-      QDateTime::fromMSecsSinceEpoch(m_clock.now().utcMilliseconds, zone.isValid() ? zone : QTimeZone::utc());
-  openForm(Form::Batch, designing::freshBatch(now.date().toString(Qt::ISODate).toStdString()));
+  openForm(Form::Batch, designing::freshBatch(today().toString(Qt::ISODate).toStdString()));
 }
+
+QDate StockViewModel::today() const { return local(m_clock.now().utcMilliseconds, m_clock.zone()).date(); }
 
 void StockViewModel::correct() {
   if (item() != nullptr) openForm(Form::Correction, designing::documentOf(item()->entry));

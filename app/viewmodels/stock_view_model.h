@@ -64,6 +64,7 @@ class StockViewModel : public app::viewmodels::FormViewModel {
  protected:
   const core::base::Value* document() const override { return formOpen() ? &m_document : nullptr; }
   core::base::Message put(const core::base::Value& patch) override;
+  QDate today() const override;
 
  private:
   enum class Form { Closed, Stock, Batch, Correction };

@@ -7,12 +7,13 @@
 #include <algorithm>
 
 namespace app::viewmodels {
-namespace {
 
 QDateTime local(std::int64_t utcMilliseconds, const std::string& zone) {
   const QTimeZone timeZone(QByteArray::fromStdString(zone));
   return QDateTime::fromMSecsSinceEpoch(utcMilliseconds, timeZone.isValid() ? timeZone : QTimeZone::utc());
 }
+
+namespace {
 
 QString say(const char* source) { return QCoreApplication::translate("times", source); }
 

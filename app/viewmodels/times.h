@@ -1,5 +1,6 @@
 #pragma once
 // Instants and stretches of time as the screens say them.
+#include <QDateTime>
 #include <QString>
 #include <cstdint>
 #include <string>
@@ -8,6 +9,8 @@
 
 namespace app::viewmodels {
 
+// An instant where the maker is; in UTC where the zone is not known.
+QDateTime local(std::int64_t utcMilliseconds, const std::string& zone);
 // "10:12"; with the day in front ("Thu 10:12") where it is not the day of `now`.
 QString clockTime(std::int64_t utcMilliseconds, std::int64_t nowUtcMilliseconds, const std::string& zone);
 // "10–25 min", "50 min to 2 h", "now to 25 min": what is left of a span that began `elapsed` ago.

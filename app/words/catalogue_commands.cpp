@@ -53,6 +53,8 @@ const std::vector<Entry>& commandEntries() {
       {"command.technique-role", QT_TRANSLATE_NOOP("words", "  in the role \"{role}\"")},
       {"command.technique-step", QT_TRANSLATE_NOOP("words", "  {step}: {title}, {work} [{source}]")},
       {"command.technique-wait", QT_TRANSLATE_NOOP("words", "    then {title}: {span} [{source}]")},
+      {"command.nothing-learned",
+       QT_TRANSLATE_NOOP("words", "the record cannot be read: what your own times taught is left out")},
       {"command.no-problems", QT_TRANSLATE_NOOP("words", "{count} read, no problems")},
       {"command.missed", QT_TRANSLATE_NOOP("words", "{text}")},
       {"command.notice", QT_TRANSLATE_NOOP("words", "notice: {text}")},

@@ -6,6 +6,11 @@ namespace app::words {
 
 const std::vector<Entry>& designEntries() {
   static const std::vector<Entry> kEntries = {
+      {"day.unreadable",
+       QT_TRANSLATE_NOOP("words", "\"{written}\" does not read as a day. Write 11 December, 11.12. or 2026-12-11.")},
+      {"day.none", QT_TRANSLATE_NOOP("words", "there is no day {written}")},
+      {"day.weekday", QT_TRANSLATE_NOOP("words", "{day} is no {weekday}")},
+      {"day.either", QT_TRANSLATE_NOOP("words", "that could be {one} or {other}: write the month as a word")},
       {"stock.name-missing", QT_TRANSLATE_NOOP("words", "It needs a name.")},
       {"batch.no-such-day", QT_TRANSLATE_NOOP("words", "\"{text}\" is no day: write year-month-day, as 2026-11-27.")},
       {"json.patch", QT_TRANSLATE_NOOP("words", "This change does not fit the design as it is now.")},

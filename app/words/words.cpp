@@ -97,6 +97,32 @@ struct ArgumentText {
   }
 };
 
+// A slot of a template: the name of an argument, or how its value is said and then the name.
+//   as:size      the word for that value of the property "size"
+//   does:method  the same, as what somebody does
+//   or:instead   each line of the argument, as a value of the property the argument "property" names: "a, b or c"
+//   of:name      ", of the name"; nothing where it is empty
+QString slot(const QString& name, const Message& message, const ShownLengths& lengths) {
+  const qsizetype colon = name.indexOf(u':');
+  const Argument* argument = message.argument(name.mid(colon + 1).toStdString());
+  if (argument == nullptr) return u'{' + name + u'}';
+  const QString value = QString::fromStdString(std::visit(ArgumentText{lengths}, *argument));
+  const QString manner = name.left(std::max<qsizetype>(colon, 0));
+  if (manner.isEmpty()) return value;
+  if (manner == u"as") return property(name.mid(colon + 1), value);
+  if (manner == u"does") return property(name, value);
+  if (manner == u"of")
+    return value.isEmpty() ? QString() : translated(QT_TRANSLATE_NOOP("words", ", of the %1")).arg(value);
+  const Argument* of = message.argument("property");
+  const QString named = of == nullptr ? QString() : QString::fromStdString(std::visit(ArgumentText{lengths}, *of));
+  QStringList items = value.split(u'\n');
+  for (QString& item : items) item = property(named, item);
+  const QString last = items.takeLast();
+  return items.isEmpty()
+             ? last
+             : translated(QT_TRANSLATE_NOOP("words", "%1 or %2")).arg(items.join(QStringLiteral(", ")), last);
+}
+
 // One pass over the template, so that braces within an argument are never taken for names.
 QString filled(const QString& pattern, const Message& message, UnitSystem units) {
   const ShownLengths lengths(message, units);
@@ -107,9 +133,7 @@ QString filled(const QString& pattern, const Message& message, UnitSystem units)
     const qsizetype close = open < 0 ? -1 : pattern.indexOf(u'}', open);
     if (close < 0) break;
     result += pattern.mid(at, open - at);
-    const Argument* argument = message.argument(pattern.mid(open + 1, close - open - 1).toStdString());
-    result += argument == nullptr ? pattern.mid(open, close - open + 1)
-                                  : QString::fromStdString(std::visit(ArgumentText{lengths}, *argument));
+    result += slot(pattern.mid(open + 1, close - open - 1), message, lengths);
     at = close + 1;
   }
   return result + pattern.mid(at);

@@ -42,6 +42,10 @@ QString duration(core::units::Duration duration);
 // "10 to 60 min (25)": early, late and likely.
 QString span(const core::units::Span& span);
 
+// What a maker calls a value that a job file chooses: "size", "water" is "water size". What it does not know is said as
+// the file has it.
+QString property(const QString& name, const QString& value);
+
 // "inner band, left and right": a piece of the cutting list.
 QString pieceName(const core::materials::CutPiece& piece);
 

@@ -13,7 +13,7 @@ namespace {
 
 using core::record::BenchPlace;
 using core::record::Lesson;
-using Lessons = std::map<std::string, std::vector<Lesson>>;
+using Lessons = std::map<core::waits::Kind, std::vector<Lesson>>;
 
 // To be raised whenever what is folded, composed or summed up here comes out otherwise.
 constexpr const char* kForm = "3";
@@ -68,7 +68,8 @@ void putNumber(std::string& line, Number number) {
 void putLessons(std::string& text, char part, const Lessons& lessons) {
   for (const auto& [kind, all] : lessons) {
     text += std::string{'\n', part, '\t'};
-    put(text, kind);
+    put(text, kind.name);
+    putNumber(text, kind.cause == core::waits::Cause::Film ? 1 : 0);
     for (const Lesson& lesson : all) {
       putNumber(text, lesson.started.utcMilliseconds);
       putNumber(text, lesson.started.boottimeNanoseconds);
@@ -119,7 +120,10 @@ bool readKind(std::string_view line, core::record::Observed& lessons) {
   Fields fields(line);
   const std::string_view part = fields.next();
   if (part != "o" && part != "w") return false;
-  std::vector<Lesson>& all = (part == "o" ? lessons.opening : lessons.width)[fields.text()];
+  core::waits::Kind kind;
+  kind.name = fields.text();
+  kind.cause = fields.number<int>(0, 1) == 1 ? core::waits::Cause::Film : core::waits::Cause::Own;
+  std::vector<Lesson>& all = (part == "o" ? lessons.opening : lessons.width)[kind];
   while (!fields.done() && !fields.failed()) {
     Lesson& lesson = all.emplace_back();
     lesson.started.utcMilliseconds = fields.number<std::int64_t>();

@@ -158,8 +158,8 @@ Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::stri
   }
   auto workflow = core::workflow::compose(*read.design, catalogue, words::thingWords());
   if (!workflow) {
-    const auto& problems = workflow.error();
-    return Message("kept.does-not-compose").with("detail", problems.empty() ? "" : core::base::dump(problems.front()));
+    const Message& why = workflow.error().front().problem.message;
+    return Message("kept.does-not-compose").with("detail", words::text(why, read.design->job.units).toStdString());
   }
   auto plan = std::make_shared<JobPlan>();
   plan->id = jobId;

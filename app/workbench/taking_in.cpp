@@ -3,6 +3,7 @@
 #include <set>
 
 #include "app/convert/content_hash.h"
+#include "app/words/words.h"
 #include "core/base/json.h"
 #include "core/design/design.h"
 #include "core/workflow/compose.h"
@@ -42,7 +43,7 @@ bool composesTheSame(const core::design::Design& design, const Workflow& workflo
   for (const std::string& id : kept) {
     if (const core::craft::Technique* technique = library.catalogue.find(id)) catalogue.add(*technique);
   }
-  const auto again = core::workflow::compose(design, catalogue);
+  const auto again = core::workflow::compose(design, catalogue, words::thingWords());
   return again && core::base::writeJson(core::workflow::stepsJson(again.value()), 0) ==
                       core::base::writeJson(core::workflow::stepsJson(workflow), 0);
 }
@@ -78,9 +79,9 @@ ReadyToTakeIn readyToTakeIn(const std::string& text, const std::string& hash, co
   const core::design::ReadDesign read = core::design::readDesign(text);
   ready.problems = read.problems.sorted();
   if (!read.design) return ready;
-  const auto workflow = core::workflow::compose(*read.design, library.catalogue);
+  const auto workflow = core::workflow::compose(*read.design, library.catalogue, words::thingWords());
   if (!workflow) {
-    ready.refusals = workflow.error();
+    for (const auto& told : workflow.error()) ready.refusals.push_back(told.problem.message);
     return ready;
   }
   std::set<std::string> kept = techniquesOf(workflow.value());

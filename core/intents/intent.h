@@ -51,6 +51,7 @@ enum class Verdict { NotYet, Tacky, PastIt, Dry };
 struct LookAt {
   std::string wait;
   Verdict verdict = Verdict::NotYet;
+  bool sure = false;  // nothing new: the last look at it was as it said, however far from what was expected
 };
 
 // A preparation that a bench made which has not worked this job is used in it: all that bench has done of its

@@ -211,6 +211,12 @@ class Folder {
   void look(const Event& event, const std::string& waitId) {
     RunningWait* run = runOf(event, waitId);
     if (run == nullptr) return;
+    if (const base::Value* sure = event.payload.find("sure");
+        sure != nullptr && sure->kind() == base::Value::Kind::Boolean) {
+      run->sure = sure->asBoolean();
+      return;
+    }
+    run->sure = false;
     const std::string verdict = textOf(event.payload, "verdict");
     waits::Verdict found = waits::Verdict::NotYet;
     if (verdict == "tacky") found = waits::Verdict::Tacky;

@@ -3,22 +3,14 @@
 #include <algorithm>
 
 #include "core/base/text.h"
+#include "core/record/looks.h"
+#include "core/workflow/expected.h"
 
 namespace core::record {
 namespace {
 
 std::string text(const waits::ClockReading& clock) {
   return std::to_string(clock.utcMilliseconds) + '/' + clock.bootId + '/' + std::to_string(clock.boottimeNanoseconds);
-}
-
-// The craft's word for it and the model's own: a technique knows nothing of how waits are computed.
-waits::DryingModel modelOf(craft::DryingModel model) {
-  switch (model) {
-    case craft::DryingModel::None: return waits::DryingModel::None;
-    case craft::DryingModel::Evaporation: return waits::DryingModel::Evaporation;
-    case craft::DryingModel::Oxidation: return waits::DryingModel::Oxidation;
-  }
-  return waits::DryingModel::None;
 }
 
 }  // namespace
@@ -51,6 +43,7 @@ std::string dump(const JobState& state) {
     for (const auto& [clock, verdict] : run.looks) {
       out += " look " + std::to_string(static_cast<int>(verdict)) + '@' + text(clock);
     }
+    if (run.sure) out += " sure";
     for (const auto alert : run.heard) out += " heard " + std::string(intents::name(alert));
     for (const auto& [alert, snoozed] : run.snoozed) {
       out += " snoozed " + std::string(intents::name(alert)) + '@' + text(snoozed.at);
@@ -70,16 +63,7 @@ design::AsMade JobState::made() const {
 }
 
 waits::WaitTerms termsOf(const JobState& state, const RunningWait& run, const waits::ClockLog& log) {
-  const workflow::Workflow& workflow = state.plan->workflow;
-  waits::WaitTerms terms;
-  terms.opens = run.wait->opens;
-  terms.closes = run.wait->closes;
-  terms.model = modelOf(run.wait->model);
-  terms.reference = run.wait->reference;
-  terms.planned = state.plan->design.job.room;
-  for (const std::size_t gated : workflow.needing(run.wait->makes)) {
-    terms.actionTime = std::max(terms.actionTime, workflow.steps[gated].work.likely);
-  }
+  waits::WaitTerms terms = workflow::termsOf(state.plan->workflow, *run.wait, state.plan->design.job.room);
   for (const auto& [clock, verdict] : run.looks) {
     terms.looks.push_back({waits::elapsedBetween(run.started, clock, log).time, verdict});
   }
@@ -90,8 +74,12 @@ JobAt::JobAt(const JobState& state, const Shop& shop, const waits::ClockReading&
     : m_state(state), m_shop(shop), m_now(now) {}
 
 waits::WaitState JobAt::waitState(const RunningWait& run) const {
-  return waits::waitState(termsOf(m_state, run, m_shop.clockLog), m_shop.learning.of(kindOf(run.id)), run.started,
-                          m_shop.rooms, m_shop.clockLog, m_now);
+  return waits::waitState(termsOf(m_state, run, m_shop.clockLog), m_shop.learning.of(workflow::kindOf(*run.wait)),
+                          run.started, m_shop.rooms, m_shop.clockLog, m_now);
+}
+
+bool JobAt::doubted(const RunningWait& run) const {
+  return !run.sure && farOutside(m_state, run, m_shop.clockLog, m_shop.rooms);
 }
 
 std::optional<std::size_t> JobAt::gatedStep(const RunningWait& run) const {

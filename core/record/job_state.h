@@ -45,6 +45,7 @@ struct RunningWait {
   waits::ClockReading started;
   std::string startedBy;  // the act that began it
   std::vector<std::pair<waits::ClockReading, waits::Verdict>> looks;
+  bool sure = false;  // the maker said again that what he found is so, however far from what was expected
   std::set<intents::AlertClass> heard;
   struct Snoozed {
     waits::ClockReading at;
@@ -130,6 +131,8 @@ class JobAt {
   const Shop& shop() const { return m_shop; }
   const waits::ClockReading& now() const { return m_now; }
   waits::WaitState waitState(const RunningWait& wait) const;
+  // Whether what was found of it is far from what was expected and the maker has not said that it is so.
+  bool doubted(const RunningWait& wait) const;
   // Whether a wait still matters: something not yet done (with a closing: not yet begun) needs its fact.
   bool matters(const RunningWait& wait) const;
   bool holds(const std::string& fact) const;

@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "core/waits/course.h"
+#include "core/workflow/expected.h"
 
 namespace core::record {
 namespace {
@@ -63,22 +64,47 @@ std::optional<Lesson> widthOf(const Bounds& bounds, Duration stated, const Clock
   return Lesson{started, ratio(least, stated), bounds.past ? ratio(*bounds.past - bounds.notYet, stated) : kNever};
 }
 
-void observe(Observed& found, const JobState& state, const RunningWait& run, const waits::ClockLog& log,
-             const waits::RoomTrack& rooms) {
+// What one wait says, and the stated spans it says it of.
+struct Said {
+  std::optional<Lesson> opening;
+  std::optional<Lesson> width;
+  units::Span opens;
+  units::Span stays;
+};
+
+std::optional<Said> saidBy(const JobState& state, const RunningWait& run, const waits::ClockLog& log,
+                           const waits::RoomTrack& rooms) {
   const waits::WaitTerms terms = termsOf(state, run, log);
-  if (run.looks.empty() || terms.opens.likely <= Duration()) return;
+  if (run.looks.empty() || terms.opens.likely <= Duration()) return std::nullopt;
   const waits::ClockReading& lastLook = run.looks.back().first;
-  if (!waits::elapsedBetween(run.started, lastLook, log).known()) return;
+  if (!waits::elapsedBetween(run.started, lastLook, log).known()) return std::nullopt;
   const waits::Course course(terms.model, terms.reference,
                              waits::roomsSince(run.started, lastLook, rooms, terms.planned, log));
-  if (course.byTouch()) return;
+  if (course.byTouch()) return std::nullopt;
   const Bounds bounds = boundsOf(terms.looks, course);
-  const std::string kind = kindOf(run.id);
-  if (const auto one = openingOf(bounds, terms.opens.likely, run.started)) found.opening[kind].push_back(*one);
-  if (!terms.closes) return;
-  const Duration width = waits::widthOf(terms.opens, *terms.closes).likely;
-  if (width <= Duration()) return;
-  if (const auto one = widthOf(bounds, width, run.started)) found.width[kind].push_back(*one);
+  Said said;
+  said.opens = terms.opens;
+  said.opening = openingOf(bounds, terms.opens.likely, run.started);
+  if (!terms.closes) return said;
+  said.stays = waits::widthOf(terms.opens, *terms.closes);
+  if (said.stays.likely > Duration()) said.width = widthOf(bounds, said.stays.likely, run.started);
+  return said;
+}
+
+bool isFar(const std::optional<Lesson>& lesson, const units::Span& stated) {
+  return lesson && waits::farOutside(lesson->lower, lesson->upper, stated);
+}
+
+void observe(Observed& found, const JobState& state, const RunningWait& run, const waits::ClockLog& log,
+             const waits::RoomTrack& rooms) {
+  const auto said = saidBy(state, run, log, rooms);
+  if (!said) return;
+  const waits::Kind kind = workflow::kindOf(*run.wait);
+  const auto teach = [&](const std::optional<Lesson>& lesson, const units::Span& stated, auto& lessons) {
+    if (lesson && (run.sure || !isFar(lesson, stated))) lessons[kind].push_back(*lesson);
+  };
+  teach(said->opening, said->opens, found.opening);
+  teach(said->width, said->stays, found.width);
 }
 
 // A total order of all that counts, so that what is left out does not depend on how they came.
@@ -91,6 +117,12 @@ bool newer(const Lesson* a, const Lesson* b) {
 }
 
 }  // namespace
+
+bool farOutside(const JobState& state, const RunningWait& run, const waits::ClockLog& log,
+                const waits::RoomTrack& rooms) {
+  const auto said = saidBy(state, run, log, rooms);
+  return said && (isFar(said->opening, said->opens) || isFar(said->width, said->stays));
+}
 
 Observed observed(const JobState& state, const waits::ClockLog& log, const waits::RoomTrack& rooms) {
   std::vector<const RunningWait*> runs;
@@ -108,15 +140,15 @@ Observed observed(const JobState& state, const waits::ClockLog& log, const waits
 }
 
 Learning learn(const std::vector<const Observed*>& jobs, const waits::ClockLog& log, const ClockReading& now) {
-  using Lessons = std::map<std::string, std::vector<Lesson>>;
+  using Lessons = std::map<waits::Kind, std::vector<Lesson>>;
   const auto observations = [&](Lessons Observed::*part) {
-    std::map<std::string, std::vector<const Lesson*>> byKind;
+    std::map<waits::Kind, std::vector<const Lesson*>> byKind;
     for (const Observed* job : jobs) {
       for (const auto& [kind, lessons] : job->*part) {
         for (const Lesson& lesson : lessons) byKind[kind].push_back(&lesson);
       }
     }
-    std::map<std::string, std::vector<Observation>> all;
+    std::map<waits::Kind, std::vector<Observation>> all;
     for (auto& [kind, lessons] : byKind) {
       const auto kept = std::min(lessons.size(), kMostLessons);
       std::partial_sort(lessons.begin(), lessons.begin() + static_cast<std::ptrdiff_t>(kept), lessons.end(), newer);

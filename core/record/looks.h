@@ -17,9 +17,9 @@ struct Lesson {
 };
 
 struct Observed {
-  // By kind of material, in the order in which the waits began; ratios to the stated time once the room is taken out.
-  std::map<std::string, std::vector<Lesson>> opening;
-  std::map<std::string, std::vector<Lesson>> width;
+  // By kind, in the order in which the waits began; ratios to the stated time once the room is taken out.
+  std::map<waits::Kind, std::vector<Lesson>> opening;
+  std::map<waits::Kind, std::vector<Lesson>> width;
   friend bool operator==(const Observed&, const Observed&) = default;
 };
 
@@ -27,7 +27,12 @@ struct Observed {
 // did, and an old time less than a new one.
 inline constexpr std::size_t kMostLessons = 64;
 
-// Waits that crossed an unknown off-time or a room outside the model's limits teach nothing.
+// Whether what was found of a wait lies so far from what its times say (waits::farOutside) that it is asked about.
+bool farOutside(const JobState& state, const RunningWait& run, const waits::ClockLog& log,
+                const waits::RoomTrack& rooms);
+
+// Waits that crossed an unknown off-time or a room outside the model's limits teach nothing, nor does what lies far
+// outside until the maker says that it is so. The wait itself follows every look.
 Observed observed(const JobState& state, const waits::ClockLog& log, const waits::RoomTrack& rooms);
 
 // As of `now`. Neither the order of jobs nor of lessons matters.

@@ -93,13 +93,6 @@ void takeTold(Shop& shop, const Event& event) {
 
 }  // namespace
 
-std::string kindOf(const std::string& waitId) {
-  const std::size_t at = waitId.find('@');
-  const std::size_t wait = waitId.rfind('/');
-  if (at == std::string::npos || wait == std::string::npos || wait < at) return waitId;
-  return waitId.substr(0, at) + waitId.substr(wait);
-}
-
 void foldShop(Shop& shop, std::vector<Event> events) {
   arrange(events);
   const std::set<std::string> voided = voidedIntents(events);

@@ -19,17 +19,7 @@
 
 namespace core::record {
 
-// Kinds of material are told apart by the technique, its step and its wait: "fast-oil-size/lay-size/tack". Of a wait
-// id the thing and the part are left out.
-std::string kindOf(const std::string& waitId);
-
-// What the looks of all jobs say, opening and width apart. Rebuilt whenever a look is added or taken back.
-struct Learning {
-  waits::Beliefs opening{{}};
-  waits::Beliefs width{{}};
-
-  waits::Learned of(const std::string& kind) const { return {opening.of(kind), width.of(kind)}; }
-};
+using waits::Learning;
 
 struct Shop {
   waits::RoomTrack rooms;

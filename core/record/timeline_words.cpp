@@ -29,6 +29,7 @@ class Saying {
 
   // In the words the technique has for what was found; without the technique in the record's own.
   Message looked() const {
+    if (m_event.payload.find("sure") != nullptr) return Message("timeline.looked-sure").with("wait", waitTitle());
     const std::string id = textOf(m_event.payload, "wait");
     const std::string verdict = textOf(m_event.payload, "verdict");
     const auto found = m_state.plan->workflow.findWait(id);

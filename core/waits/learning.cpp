@@ -120,40 +120,51 @@ void addRecent(const std::vector<Observation>& newestFirst, Belief& belief) {
 
 double Belief::median() const { return std::exp(mean); }
 
-Beliefs::Beliefs(const std::map<std::string, std::vector<Observation>>& byKind, Scatter scatter) {
-  struct Kind {
+bool farOutside(double lower, double upper, const Span& stated) {
+  const auto early = static_cast<double>(stated.early.inMilliseconds());
+  const auto likely = static_cast<double>(stated.likely.inMilliseconds());
+  const auto late = static_cast<double>(stated.late.inMilliseconds());
+  return upper * likely < early / kBelievable || lower * likely > late * kBelievable;
+}
+
+Beliefs::Beliefs(const std::map<Kind, std::vector<Observation>>& byKind, Scatter scatter) {
+  struct Found {
     std::vector<Observation> observations;
     Grid likelihood;
-    Grid message;  // what it says of the maker's m, in ln
+    Grid message;  // what it says of the maker's m, in ln; nothing of a kind with a cause of its own
   };
-  std::map<std::string, Kind> kinds;
+  std::map<Kind, Found> kinds;
   Grid maker = makersPrior();
-  for (const auto& [name, all] : byKind) {
+  bool films = false;
+  for (const auto& [kind, all] : byKind) {
     auto observations = sortedMeaningful(all);
     if (observations.empty()) continue;
-    Kind kind{std::move(observations), {}, {}};
-    kind.likelihood = exponential(logLikelihood(kind.observations, scatter));
-    kind.message = logarithm(convolved(kind.likelihood));
-    for (int i = 0; i < kGridPoints; ++i) maker[i] += kind.message[i];
-    kinds.emplace(name, std::move(kind));
+    Found found{std::move(observations), {}, {}};
+    found.likelihood = exponential(logLikelihood(found.observations, scatter));
+    if (kind.cause == Cause::Film) {
+      films = true;
+      found.message = logarithm(convolved(found.likelihood));
+      for (int i = 0; i < kGridPoints; ++i) maker[i] += found.message[i];
+    }
+    kinds.emplace(kind, std::move(found));
   }
-  if (kinds.empty()) return;
-  m_unseen = beliefFrom(convolved(exponential(maker)));
-  for (const auto& [name, kind] : kinds) {
-    Grid others{};
-    for (int i = 0; i < kGridPoints; ++i) others[i] = maker[i] - kind.message[i];
+  if (films) m_unseenFilm = beliefFrom(convolved(exponential(maker)));
+  for (const auto& [kind, found] : kinds) {
+    Grid others = kind.cause == Cause::Film ? maker : makersPrior();
+    for (int i = 0; i < kGridPoints; ++i) others[i] -= found.message[i];
     Grid density = convolved(exponential(others));
-    for (int i = 0; i < kGridPoints; ++i) density[i] *= kind.likelihood[i];
+    for (int i = 0; i < kGridPoints; ++i) density[i] *= found.likelihood[i];
     Belief belief = beliefFrom(density);
-    belief.count = static_cast<int>(kind.observations.size());
-    addRecent(kind.observations, belief);
-    m_byKind.emplace(name, belief);
+    belief.count = static_cast<int>(found.observations.size());
+    addRecent(found.observations, belief);
+    m_byKind.emplace(kind, belief);
   }
 }
 
-Belief Beliefs::of(const std::string& kind) const {
+Belief Beliefs::of(const Kind& kind) const {
   const auto found = m_byKind.find(kind);
-  return found == m_byKind.end() ? m_unseen : found->second;
+  if (found != m_byKind.end()) return found->second;
+  return kind.cause == Cause::Film ? m_unseenFilm : Belief();
 }
 
 Span learned(const Span& modelled, const Belief& belief) {

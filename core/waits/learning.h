@@ -2,10 +2,14 @@
 // What a maker's own found times teach about the modelled ones: k, by which a kind's times are longer here than the
 // model says. Pure functions; the found times are gathered from the record by the caller.
 //
-// The model: the maker's overall m ~ N(0, 0.35^2 - 0.25^2), ln k of each kind ~ N(m, 0.25^2), so that a kind alone has
-// the prior N(0, 0.35^2) and kinds teach each other about the maker; a single time scatters round k as likelihood.h
-// says. Solved on a grid of 200 points of ln k from -1.5 to 1.5 (a factor of 0.22 to 4.5). The standard deviations are
-// our judgement, tried on simulated makers.
+// Kinds teach each other only where one cause moves them all: water leaving a film that this maker lays. What soaks,
+// cools, is pressed, takes up oxygen or comes to tack is learned from its own looks alone.
+//
+// The model of such films: the maker's overall m ~ N(0, 0.35^2 - 0.25^2), ln k of each kind ~ N(m, 0.25^2), so that a
+// kind alone has the prior N(0, 0.35^2) and kinds teach each other about the maker; any other kind has that prior and
+// nobody to teach it. A single time scatters round k as likelihood.h says. Solved on a grid of 200 points of ln k from
+// -1.5 to 1.5 (a factor of 0.22 to 4.5). The standard deviations are our judgement, tried on simulated makers.
+#include <compare>
 #include <map>
 #include <optional>
 #include <string>
@@ -18,6 +22,25 @@ namespace core::waits {
 
 inline constexpr double kPriorVariance = 0.35 * 0.35;
 inline constexpr double kWithinMakerVariance = 0.25 * 0.25;  // of kinds round the maker's overall m
+
+// What moves a kind's times besides the room.
+enum class Cause {
+  Own,   // something no other kind has
+  Film,  // how this maker's films lie and dry
+};
+
+struct Kind {
+  std::string name;
+  Cause cause = Cause::Own;
+
+  friend auto operator<=>(const Kind&, const Kind&) = default;
+};
+
+// Whether a found time lies so far outside the stated span that it is asked about before it is believed: sooner than a
+// third of its early time, or not yet after three times its late one. The bounds are in stated time over the span's
+// likely time, as an Observation has them.
+inline constexpr double kBelievable = 3;
+bool farOutside(double lower, double upper, const units::Span& stated);
 
 struct Belief {
   double mean = 0;                   // of ln k
@@ -34,14 +57,14 @@ struct Belief {
 class Beliefs {
  public:
   // Observations that are not meaningful are passed over. Neither the order of observations nor of kinds matters.
-  explicit Beliefs(const std::map<std::string, std::vector<Observation>>& byKind, Scatter scatter = Scatter::Robust);
+  explicit Beliefs(const std::map<Kind, std::vector<Observation>>& byKind, Scatter scatter = Scatter::Robust);
 
-  // A kind never found has what the maker's other kinds say.
-  Belief of(const std::string& kind) const;
+  // A film never found has what the maker's other films say; another kind never found has nothing.
+  Belief of(const Kind& kind) const;
 
  private:
-  std::map<std::string, Belief> m_byKind;
-  Belief m_unseen;
+  std::map<Kind, Belief> m_byKind;
+  Belief m_unseenFilm;
 };
 
 // The modelled span after what was learned. The likely time is multiplied by the belief's median. Each half-width h,

@@ -52,6 +52,14 @@ struct Learned {
   Belief width;    // factor on the time from opening to closing
 };
 
+// What the looks of all jobs say, opening and width apart. Rebuilt whenever a look is added or taken back.
+struct Learning {
+  Beliefs opening{{}};
+  Beliefs width{{}};
+
+  Learned of(const Kind& kind) const { return {opening.of(kind), width.of(kind)}; }
+};
+
 struct WaitState {
   Phase phase = Phase::Waiting;
   Elapsed elapsed;

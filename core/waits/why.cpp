@@ -71,6 +71,12 @@ void explain(WaitState& state, const WaitTerms& terms, const Learned& learnt, co
     state.why.push_back(Message(belief.mean > 0 ? "why.others.slow" : "why.others.quick")
                             .with("percent", percent(std::exp(belief.mean))));
   }
+  // What opens at once has its own times in its closing alone.
+  const Belief& width = learnt.width;
+  if (terms.closes && terms.opens.likely == units::Duration() && width.count > 0) {
+    state.basis = Basis::Learned;
+    if (width.recent) state.why.push_back(ownTimes(*width.recent, width.recentCount));
+  }
   if (state.why.empty()) state.why.emplace_back("why.label");
 }
 

@@ -1,14 +1,13 @@
 #include "core/workflow/compose.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <set>
-#include <string_view>
 
+#include "core/base/json.h"
 #include "core/base/problem.h"
 #include "core/base/text.h"
-#include "core/workflow/expand.h"
+#include "core/workflow/composer.h"
 #include "core/workflow/order.h"
 
 namespace core::workflow {
@@ -17,267 +16,174 @@ namespace {
 using base::Message;
 using craft::Technique;
 using craft::ThingKind;
-using craft::When;
 
-// What the steps of one job may take together: the bytes of their texts and facts, and the things that have to be
-// looked at to find them. A job of twenty bands with every technique there is takes a tenth of each.
-constexpr std::size_t kHeaviest = 16U * 1024U * 1024U;
-constexpr std::size_t kMostLooks = 10'000'000;
+// Compositions tried to find what could be chosen instead; a job that needs more has said enough.
+constexpr int kMostTrials = 48;
 
-class Composer {
+std::string_view kindName(ThingKind kind) {
+  switch (kind) {
+    case ThingKind::Board: return "board";
+    case ThingKind::Band: return "band";
+    case ThingKind::Line: return "line";
+    case ThingKind::Spandrel: return "spandrel";
+    case ThingKind::Wash: return "wash";
+    case ThingKind::Leaf: return "leaf";
+    default: return "";
+  }
+}
+
+ComposeProblems single(Message message) {
+  ComposeProblems problems(1);
+  problems.front().problem.message = std::move(message);
+  return problems;
+}
+
+// As many as are told of one input, and the number of the others.
+ComposeProblems told(ComposeProblems problems) {
+  if (const std::size_t found = problems.size(); found > base::kMostProblems) {
+    problems.resize(base::kMostProblems);
+    problems.push_back(single(base::moreProblems(found - base::kMostProblems)).front());
+  }
+  return problems;
+}
+
+// Tells of what is unmet, and by composing again what could be chosen instead.
+class Telling {
  public:
-  Composer(const design::Design& design, const craft::Catalogue& catalogue, const ThingWords& words)
-      : m_design(design), m_catalogue(catalogue), m_things(design, words) {}
+  Telling(const design::Design& design, const craft::Catalogue& catalogue, const ThingWords& words,
+          const Composer& composer)
+      : m_design(design), m_catalogue(catalogue), m_words(words), m_composer(composer) {}
 
-  base::Result<Workflow, ComposeProblems> run() {
-    chooseTechniques();
-    for (const Technique* technique : m_chosen) {
-      if (technique->when.mode != When::Mode::Needed) switchOn(*technique);
-    }
-    pullInNeeded();
-    settleNeeds();
-    if (m_problems.empty()) settleWildcards();
-    if (m_isTooMuch) return ComposeProblems{m_problems.back()};
-    if (!m_problems.empty()) return told();
-    auto ordered = inOrder(std::move(m_drafts));
-    if (!ordered) return ComposeProblems{ordered.error()};
-    return std::move(ordered).value();
-  }
-
- private:
-  // One technique of each role: the job's choice, otherwise the lowest rank; and all without a role.
-  void chooseTechniques() {
-    const std::vector<const Technique*> all = m_catalogue.all();
-    std::set<std::string> roles;
-    for (const Technique* technique : all) roles.insert(technique->role);
-    for (const auto& [role, id] : m_design.job.techniques) {
-      const Technique* technique = m_catalogue.find(id);
-      if (role.empty() || !roles.contains(role)) {
-        m_problems.push_back(Message("compose.no-such-role").with("role", role));
-      } else if (technique == nullptr) {
-        m_problems.push_back(Message("compose.no-such-technique").with("role", role).with("technique", id));
-      } else if (technique->role != role) {
-        m_problems.push_back(Message("compose.wrong-role").with("role", role).with("technique", id));
-      }
-    }
-    std::set<std::string> filled;
-    for (const Technique* technique : all) {
-      if (technique->role.empty()) {
-        m_chosen.push_back(technique);
-        continue;
-      }
-      const auto choice = m_design.job.techniques.find(technique->role);
-      const bool wanted = choice == m_design.job.techniques.end()
-                              ? applies(*technique) && !filled.contains(technique->role)
-                              : choice->second == technique->id;
-      if (wanted && filled.insert(technique->role).second) m_chosen.push_back(technique);
-    }
-  }
-
-  std::vector<const Thing*> thingsOf(const When& when) const {
-    std::vector<const Thing*> things = m_things.of(when.kind);
-    std::erase_if(things, [&](const Thing* thing) { return !isMeant(*thing, when.where); });
-    return things;
-  }
-
-  bool applies(const Technique& technique) const {
-    switch (technique.when.mode) {
-      case When::Mode::Always:
-      case When::Mode::Needed: return true;
-      case When::Mode::Each: return !thingsOf(technique.when).empty();
-      case When::Mode::Any: return thingsOf(technique.when).size() >= static_cast<std::size_t>(technique.when.least);
-    }
-    return false;
-  }
-
-  void switchOn(const Technique& technique) {
-    if (!applies(technique) || !m_on.insert(technique.id).second) return;
-    if (technique.when.mode != When::Mode::Each) {
-      addSteps(technique, Subject{nullptr, ThingKind::Once});
-      return;
-    }
-    // Parts are added to the things while these are walked; the pointers stay good.
-    for (const Thing* thing : thingsOf(technique.when)) addSteps(technique, Subject{thing, technique.when.kind});
-  }
-
-  // Nothing is added any more: whatever else there is to say would only follow from it.
-  void stop(Message message) {
-    if (!m_isTooMuch) m_problems.push_back(std::move(message));
-    m_isTooMuch = true;
-  }
-
-  void takeUp(std::size_t weight) {
-    m_weight += weight;
-    if (m_weight > kHeaviest || m_things.looks() > kMostLooks) stop(Message("compose.too-much"));
-  }
-
-  ComposeProblems told() {
-    if (const std::size_t found = m_problems.size(); found > base::kMostProblems) {
-      m_problems.resize(base::kMostProblems);
-      m_problems.push_back(base::moreProblems(found - base::kMostProblems));
+  ComposeProblems all() {
+    std::set<std::string> told;
+    for (const Unmet& unmet : m_composer.unmet()) {
+      if (told.insert(unmet.owner.empty() ? unmet.fact : unmet.owner).second) tell(unmet);
     }
     return std::move(m_problems);
   }
 
-  void addSteps(const Technique& technique, const Subject& subject) {
-    if (technique.repeat && subject.thing != nullptr) {
-      const int parts = partsOf(*technique.repeat, subject);
-      if (m_things.count() + static_cast<std::size_t>(parts) > kMostSteps) return stop(tooManySteps());
-      m_things.split(subject.thing->id, parts);
+ private:
+  void tell(const Unmet& unmet) {
+    const Thing* thing = m_composer.things().find(unmet.owner);
+    if (thing != nullptr && byChoice(*thing)) return;
+    if (byRole(unmet, thing)) return;
+    add(thing == nullptr ? "" : thing->pointer, Message("compose.nobody-makes")
+                                                    .with("step", unmet.step)
+                                                    .with("technique", unmet.technique)
+                                                    .with("name", nameOf(thing)));
+  }
+
+  static std::string nameOf(const Thing* thing) { return thing == nullptr ? "" : thing->words.at("name"); }
+
+  void add(const std::string& pointer, Message message, std::vector<std::string> instead = {}) {
+    ComposeProblem problem;
+    problem.problem.pointer = pointer;
+    problem.problem.message = std::move(message);
+    problem.instead = std::move(instead);
+    m_problems.push_back(std::move(problem));
+  }
+
+  // Another value of one property would do: of the first such property.
+  bool byChoice(const Thing& thing) {
+    for (const ThingChoice& choice : choicesOf(thing.kind)) {
+      const std::vector<std::string>& instead = valuesInstead(thing, choice);
+      if (instead.empty()) continue;
+      Message message("compose.no-way." + std::string(kindName(thing.kind)));
+      for (const auto& [property, value] : thing.properties) message.arguments.emplace_back(property, value);
+      add(thing.pointer + '/' + choice.property,
+          std::move(message)
+              .with("name", nameOf(&thing))
+              .with("property", choice.property)
+              .with("instead", base::join(instead, "\n")),
+          instead);
+      return true;
     }
-    for (std::size_t i = 0; i < technique.steps.size(); ++i) {
-      for (const Subject& each : subjectsOf(technique.steps[i], subject)) {
-        if (m_isTooMuch) return;
-        if (m_drafts.size() == kMostSteps) return stop(tooManySteps());
-        DraftStep draft = expandStep(technique, i, each, m_things, m_design);
-        for (const std::string& fact : draft.step.makes) m_made.insert(fact);
-        for (const WorkflowWait& wait : draft.step.waits) m_made.insert(wait.makes);
-        takeUp(weightOf(draft));
-        m_drafts.push_back(std::move(draft));
+    return false;
+  }
+
+  // Things alike in all that techniques select by have the same answer.
+  const std::vector<std::string>& valuesInstead(const Thing& thing, const ThingChoice& choice) {
+    std::string alike = std::string(kindName(thing.kind)) + '\n' + choice.property;
+    for (const auto& [property, value] : thing.properties) {
+      if (property != "id") alike += '\n' + property + '=' + value;
+    }
+    const auto [known, fresh] = m_known.try_emplace(alike);
+    if (!fresh) return known->second;
+    for (const std::string& value : choice.values) {
+      const auto now = thing.properties.find(choice.property);
+      if (now != thing.properties.end() && now->second == value) continue;
+      Supposition supposition;
+      supposition.thing = {thing.id, choice.property, value};
+      if (helps(supposition, thing.id, "")) known->second.push_back(value);
+    }
+    return known->second;
+  }
+
+  // Another technique of a role the job names would do.
+  bool byRole(const Unmet& unmet, const Thing* thing) {
+    for (const auto& [role, id] : m_design.job.techniques) {
+      std::vector<std::string> instead;
+      std::vector<std::string> titles;
+      for (const Technique* technique : m_catalogue.all()) {
+        if (technique->role != role || technique->id == id) continue;
+        Supposition supposition;
+        supposition.role = role;
+        supposition.technique = technique->id;
+        if (!helps(supposition, unmet.owner, unmet.fact)) continue;
+        instead.push_back(technique->id);
+        titles.push_back(technique->title);
       }
+      if (instead.empty()) continue;
+      const Technique* named = m_catalogue.find(id);
+      add(base::pointerTo("/techniques", role),
+          Message("compose.no-way-by")
+              .with("technique", named == nullptr ? id : named->title)
+              .with("name", nameOf(thing))
+              .with("instead", base::join(titles, "\n")),
+          instead);
+      return true;
     }
+    return false;
   }
 
-  static Message tooManySteps() {
-    return Message("compose.too-many-steps").with("most", static_cast<std::int64_t>(kMostSteps));
-  }
-
-  int partsOf(const craft::Repeat& repeat, const Subject& subject) const {
-    if (repeat.figure.empty()) return repeat.count;
-    const auto* figure = m_things.figure(expandFigure(repeat.figure, subject, m_things));
-    if (figure == nullptr) return 1;
-    return std::clamp(static_cast<int>(std::ceil(figure->value / repeat.each - 1e-9)), 1, 999);
-  }
-
-  std::vector<Subject> subjectsOf(const craft::Step& step, const Subject& subject) const {
-    const bool owned = step.each == ThingKind::Strip || step.each == ThingKind::Corner || step.each == ThingKind::Part;
-    if (!owned || subject.thing == nullptr) return {subject};
-    std::vector<Subject> subjects;
-    for (const Thing* thing : m_things.ownedBy(subject.thing->id, step.each)) subjects.push_back({thing, step.each});
-    return subjects;
-  }
-
-  bool allMade(const std::vector<std::string>& facts) const {
-    return std::all_of(facts.begin(), facts.end(), [&](const std::string& fact) { return m_made.contains(fact); });
-  }
-
-  // Techniques that wait to be needed are switched on while some need nobody meets could be met by them. The
-  // facts of such techniques speak of the job or the shop, so their patterns are the facts themselves. What is
-  // switched on adds its steps at the end and takes nothing away, so that one walk is enough.
-  void pullInNeeded() {
-    const Makers makers = neededMakers();
-    for (std::size_t i = 0; i < m_drafts.size() && !m_isTooMuch; ++i) {
-      for (std::size_t need = 0; need < m_drafts[i].needs.size(); ++need) {
-        while (const Technique* maker = neededMaker(makers, m_drafts[i].needs[need])) switchOn(*maker);
-      }
-    }
-  }
-
-  // Of each fact the techniques that wait to be needed and make it, in the order of choice.
-  using Makers = std::map<std::string, std::vector<const Technique*>>;
-  Makers neededMakers() const {
-    Makers makers;
-    for (const Technique* technique : m_chosen) {
-      if (technique->when.mode != When::Mode::Needed) continue;
-      std::set<std::string> facts;
-      const auto add = [&](const craft::FactPattern& pattern) {
-        if (!pattern.every) facts.insert(pattern.text);
-      };
-      for (const craft::Step& step : technique->steps) {
-        for (const craft::FactPattern& pattern : step.makes) add(pattern);
-        for (const craft::Wait& wait : step.waits) add(wait.makes);
-      }
-      for (const std::string& fact : facts) makers[fact].push_back(technique);
-    }
-    return makers;
-  }
-
-  // Null where one of the alternatives is met already, or none can be by switching on another technique.
-  const Technique* neededMaker(const Makers& makers, const std::vector<std::vector<std::string>>& alternatives) const {
-    if (m_isTooMuch ||
-        std::any_of(alternatives.begin(), alternatives.end(), [&](const auto& facts) { return allMade(facts); })) {
-      return nullptr;
-    }
-    for (const auto& facts : alternatives) {
-      for (const std::string& fact : facts) {
-        const auto found = m_made.contains(fact) ? makers.end() : makers.find(fact);
-        if (found == makers.end()) continue;
-        for (const Technique* technique : found->second) {
-          if (!m_on.contains(technique->id)) return technique;
-        }
-      }
-    }
-    return nullptr;
-  }
-
-  // Each need becomes the first of its alternatives that is made; what none makes is told with who needs it.
-  void settleNeeds() {
-    for (DraftStep& draft : m_drafts) {
-      std::set<std::string_view> settled;
-      for (const auto& alternatives : draft.needs) {
-        const auto met =
-            std::find_if(alternatives.begin(), alternatives.end(), [&](const auto& facts) { return allMade(facts); });
-        const std::vector<std::string>& facts = met != alternatives.end() ? *met : alternatives.front();
-        for (const std::string& fact : facts) {
-          if (!m_made.contains(fact)) {
-            m_problems.push_back(Message("compose.nobody-makes").with("fact", fact).with("step", draft.step.id));
-          } else if (settled.insert(fact).second) {
-            draft.step.needs.push_back(fact);
-          }
-        }
-      }
-    }
-  }
-
-  // "<id>.*" becomes every fact made of that thing and of what belongs to it.
-  void settleWildcards() {
-    const auto settle = [&](std::vector<std::string>& facts) {
-      std::vector<std::string> settled;
-      for (const std::string& fact : facts) {
-        if (!base::endsWith(fact, ".*")) {
-          settled.push_back(fact);
-          continue;
-        }
-        const std::string id = fact.substr(0, fact.size() - 2);
-        for (const char end : {'#', '.'}) {
-          const std::string prefix = id + end;
-          for (auto made = m_made.lower_bound(prefix); made != m_made.end() && base::startsWith(*made, prefix);
-               ++made) {
-            if (m_isTooMuch) return;
-            settled.push_back(*made);
-            takeUp(made->size() + kHandle);
-          }
-        }
-      }
-      facts = std::move(settled);
-    };
-    for (DraftStep& draft : m_drafts) {
-      settle(draft.step.ends);
-      for (WorkflowFault& fault : draft.step.faults) {
-        settle(fault.ends);
-        for (WorkflowFaultWay& way : fault.ways) settle(way.ends);
-      }
-      for (WorkflowWait& wait : draft.step.waits) settle(wait.missedEnds);
-    }
+  // Whether nothing is unmet of that thing, or of the job's fact, any more and nothing else is instead.
+  bool helps(const Supposition& supposition, const std::string& owner, const std::string& fact) {
+    if (m_trials == kMostTrials) return false;
+    ++m_trials;
+    Composer other(m_design, m_catalogue, m_words, supposition);
+    other.gather();
+    const auto still = [&](const Unmet& unmet) { return owner.empty() ? unmet.fact == fact : unmet.owner == owner; };
+    return !other.tooMuch() && other.roleProblems().empty() && other.unmet().size() < m_composer.unmet().size() &&
+           std::none_of(other.unmet().begin(), other.unmet().end(), still);
   }
 
   const design::Design& m_design;
   const craft::Catalogue& m_catalogue;
-  Things m_things;
-  std::vector<const Technique*> m_chosen;
-  std::set<std::string> m_on;
-  std::set<std::string> m_made;
-  std::vector<DraftStep> m_drafts;
+  const ThingWords& m_words;
+  const Composer& m_composer;
   ComposeProblems m_problems;
-  std::size_t m_weight = 0;
-  bool m_isTooMuch = false;
+  std::map<std::string, std::vector<std::string>> m_known;
+  int m_trials = 0;
 };
 
 }  // namespace
 
 base::Result<Workflow, ComposeProblems> compose(const design::Design& design, const craft::Catalogue& catalogue,
                                                 const ThingWords& words) {
-  return Composer(design, catalogue, words).run();
+  Composer composer(design, catalogue, words);
+  composer.gather();
+  if (composer.tooMuch()) return single(*composer.tooMuch());
+  if (!composer.roleProblems().empty()) {
+    ComposeProblems problems;
+    for (const base::Problem& problem : composer.roleProblems()) problems.push_back({problem, {}});
+    return told(std::move(problems));
+  }
+  if (!composer.unmet().empty()) return told(Telling(design, catalogue, words, composer).all());
+  std::vector<DraftStep> steps = composer.takeSteps();
+  if (composer.tooMuch()) return single(*composer.tooMuch());
+  auto ordered = inOrder(std::move(steps));
+  if (ordered) return std::move(ordered).value();
+  return single(ordered.error());
 }
 
 }  // namespace core::workflow

@@ -2,9 +2,10 @@
 // Composition: what the design switches on, which alternatives the job chose, every step filled in, every need
 // met, and one deterministic order. The same design and techniques give the same workflow whatever the order
 // the techniques were read in.
+#include <string>
 #include <vector>
 
-#include "core/base/message.h"
+#include "core/base/problem.h"
 #include "core/base/result.h"
 #include "core/craft/catalogue.h"
 #include "core/design/design.h"
@@ -16,11 +17,28 @@ namespace core::workflow {
 // Far beyond a mount anybody works, and few enough to be composed, rehearsed and shown at once.
 inline constexpr std::size_t kMostSteps = 5000;
 
-// Every reason why the job cannot be worked with these techniques: a needed fact nobody makes (and who needs
-// it), a cycle (as the path of steps that closes it), a role or technique the job names but that does not exist, more
-// steps than kMostSteps or more to put in order than this program takes upon itself. No more than
-// base::kMostProblems, and problems.more for the rest.
-using ComposeProblems = std::vector<base::Message>;
+// A reason why the job cannot be worked with these techniques, at its place in the job file. Which it can be:
+//   compose.no-such-role {role}, compose.no-such-technique {role} {technique}, compose.wrong-role {role} {technique}:
+//     what the job says of a role;
+//   compose.no-way.KIND (leaf, wash ...): the thing as it is chosen to be cannot be worked, {name}, {property} (which
+//     stands at the place), {instead} and every property of the thing by its name, "size", "method" ...;
+//   compose.no-way-by {technique} {name} {instead}: a technique the job names leaves the thing, or the piece,
+//     unfinished;
+//   compose.nobody-makes {step} {technique} {name}: no technique at hand does what has to be done to the thing, or the
+//     piece ({name} is ""), before that step;
+//   compose.cycle {path}: titles of steps that wait for each other;
+//   compose.too-many-steps {most}: more than kMostSteps; compose.too-much: more to put in order than this program takes
+//     upon itself. Either stands alone.
+// {name} is the thing's, as its caller calls it; {instead} the words of `instead`, a line each.
+struct ComposeProblem {
+  base::Problem problem;
+  // Values for the place with which this reason goes away: the job file's own, in the order in which they would be
+  // chosen. Empty where none is known.
+  std::vector<std::string> instead;
+};
+// Each thing, and each technique a role names, is told of once. No more than base::kMostProblems, and problems.more
+// {count} for the rest.
+using ComposeProblems = std::vector<ComposeProblem>;
 
 base::Result<Workflow, ComposeProblems> compose(const design::Design& design, const craft::Catalogue& catalogue,
                                                 const ThingWords& words = {});

@@ -52,7 +52,7 @@ std::optional<Edges> edgesOf(const std::vector<DraftStep>& drafts) {
   return before;
 }
 
-// A cycle among the steps that could not be placed, as step ids in the order in which each waits for the next.
+// A cycle among the steps that could not be placed, as they are called, in the order in which each is waited for.
 std::string cyclePath(const std::vector<DraftStep>& drafts, const Edges& before, const std::vector<bool>& placed) {
   const auto first = std::find(placed.begin(), placed.end(), false);
   std::size_t at = static_cast<std::size_t>(first - placed.begin());
@@ -74,9 +74,13 @@ std::string cyclePath(const std::vector<DraftStep>& drafts, const Edges& before,
   // Of a long way round the beginning is enough to find the fault.
   constexpr std::size_t kMostTold = 12;
   std::string text;
-  for (std::size_t i = 0; i < std::min(path.size(), kMostTold); ++i) text += drafts[path[i]].step.id + " \u2192 ";
+  const auto called = [&](std::size_t step) {
+    const WorkflowStep& one = drafts[step].step;
+    return one.title + (one.thingName.empty() ? " (" : " (" + one.thingName + ", ") + one.techniqueTitle + ')';
+  };
+  for (std::size_t i = 0; i < std::min(path.size(), kMostTold); ++i) text += called(path[i]) + " \u2192 ";
   if (path.size() > kMostTold) text += "\u2026 \u2192 ";
-  return text + drafts[path.front()].step.id;
+  return text + called(path.front());
 }
 
 }  // namespace

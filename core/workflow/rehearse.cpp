@@ -34,8 +34,9 @@ using Moments = std::set<std::pair<double, std::size_t>>;  // of running waits, 
 
 class Rehearser {
  public:
-  explicit Rehearser(const Workflow& workflow)
+  Rehearser(const Workflow& workflow, const Expected& expected)
       : m_workflow(workflow),
+        m_expected(expected),
         m_started(workflow.steps.size(), false),
         m_needs(workflow.steps.size()),
         m_waitsFor(workflow.steps.size()),
@@ -139,13 +140,17 @@ class Rehearser {
   void work(std::size_t index) {
     const WorkflowStep& current = step(index);
     tell(m_now, RehearsalKind::Step, index);
+    m_result.hands += current.work.likely.inMinutes();
+    if (m_hands && *m_hands != current.hands) ++m_result.handsChanges;
+    m_hands = current.hands;
     start(index);
     passTo(m_now + current.work.likely.inMinutes(), current.id);
     finish(index);
     double stay = m_now;
     for (const WorkflowWait& wait : current.waits) {
-      Running running{index, &wait, numberOf(wait.makes), m_now + wait.opens.likely.inMinutes(), kNever};
-      if (wait.closes) running.closes = m_now + wait.closes->likely.inMinutes();
+      const ExpectedWait& expected = m_expected.of(wait);
+      Running running{index, &wait, numberOf(wait.makes), m_now + expected.opens.likely.inMinutes(), kNever};
+      if (expected.closes) running.closes = m_now + expected.closes->likely.inMinutes();
       tell(m_now, RehearsalKind::Wait, index, wait.id);
       m_facts[running.fact].newest = m_running.size();
       m_openings.emplace(running.opens, m_running.size());
@@ -197,6 +202,8 @@ class Rehearser {
   }
 
   const Workflow& m_workflow;
+  const Expected& m_expected;
+  std::optional<craft::Hands> m_hands;  // of the step before
   std::vector<bool> m_started;
   std::unordered_map<std::string_view, std::size_t> m_numbers;
   std::vector<Fact> m_facts;
@@ -213,7 +220,9 @@ class Rehearser {
 
 }  // namespace
 
-Rehearsal rehearse(const Workflow& workflow) { return Rehearser(workflow).run(); }
+Rehearsal rehearse(const Workflow& workflow, const Expected& expected) { return Rehearser(workflow, expected).run(); }
+
+Rehearsal rehearse(const Workflow& workflow) { return rehearse(workflow, Expected(workflow)); }
 
 std::string_view name(RehearsalKind kind) {
   switch (kind) {

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/workflow/expected.h"
 #include "core/workflow/workflow.h"
 
 namespace core::workflow {
@@ -23,10 +24,15 @@ struct RehearsalEvent {
 
 struct Rehearsal {
   double minutes = 0;                  // until the hands have nothing left to do
+  double hands = 0;                    // minutes of work
+  int handsChanges = 0;                // steps worked with other hands than the one before
   std::vector<RehearsalEvent> events;  // in order of time
   bool missed = false;
 };
 
+// `expected` is of the same workflow.
+Rehearsal rehearse(const Workflow& workflow, const Expected& expected);
+// As the waits are stated.
 Rehearsal rehearse(const Workflow& workflow);
 
 std::string_view name(RehearsalKind kind);

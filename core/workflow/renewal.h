@@ -15,9 +15,11 @@ struct StepDifference {
   StepChange change = StepChange::Differs;
   std::string step;   // id
   std::string title;  // as it would be; of a step that goes as it is
-  // Of one that differs, what: renewal.title {before}, .how, .caution, .materials, .time {before} {after}, .checks,
-  // .figures, .wait {wait} {before} {after}, .window {wait} {before} {after} (its closing), .wait-other {wait} (how
-  // room and coat tell on it, or whether it closes), .wait-comes {wait}, .wait-goes {wait}, .faults, .facts, .tools.
+  // Of one that differs, what, each once: renewal.title {before}, .called, .how, .caution, .materials, .tools, .time
+  // {before} {after}, .source, .checks, .figures, .left, .resource, .of-shop, .keeps, .reversal, .facts, .faults; of
+  // its waits {wait}: .wait {before} {after}, .window {before} {after} (its closing), .wait-other (how the room tells
+  // on it, or whether it closes), .wait-means, .wait-room, .wait-attended, .wait-test, .wait-source, .wait-missed,
+  // .wait-called, .wait-comes, .wait-goes.
   std::vector<base::Message> what;
   // What it makes, ends or waits for is another: whoever did it before did something else.
   bool contradicts = false;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/base/json.h"
 #include "core/base/text.h"
 #include "core/workflow/fill.h"
 #include "core/workflow/property_words.h"
@@ -27,7 +28,27 @@ bool isMeant(const Thing& thing, const craft::Where& where) {
   });
 }
 
-Things::Things(const design::Design& design, const ThingWords& words) : m_design(design), m_words(words) {
+const std::vector<ThingChoice>& choicesOf(ThingKind kind) {
+  using design::Grain;
+  using design::Motif;
+  using design::SizeKind;
+  const auto words = [](auto... values) { return std::vector<std::string>{std::string(word(values))...}; };
+  static const std::vector<std::string> kGrains = words(Grain::Along, Grain::Across, Grain::Any);
+  static const std::map<ThingKind, std::vector<ThingChoice>> kChoices = {
+      {ThingKind::Band, {{"motif", words(Motif::Mirror, Motif::Directional, Motif::Plain)}, {"grain", kGrains}}},
+      {ThingKind::Spandrel, {{"from", {"springing", "sill"}}, {"grain", kGrains}}},
+      {ThingKind::Wash, {{"order", {"linesFirst", "washFirst"}}}},
+      {ThingKind::Leaf,
+       {{"size", words(SizeKind::MethylCellulose, SizeKind::Starch, SizeKind::Water, SizeKind::Oil)},
+        {"method", {"laid", "scattered"}}}},
+  };
+  static const std::vector<ThingChoice> kNone;
+  const auto found = kChoices.find(kind);
+  return found == kChoices.end() ? kNone : found->second;
+}
+
+Things::Things(const design::Design& design, const ThingWords& words, const Supposed& supposed)
+    : m_design(design), m_words(words), m_supposed(supposed) {
   for (const design::Figure& figure : design.figures.all()) m_figures.emplace(figure.id, &figure);
   addBoards(design.job);
   addBands(design.job);
@@ -40,6 +61,9 @@ Things::Things(const design::Design& design, const ThingWords& words) : m_design
 Thing& Things::add(Thing thing, const std::string& nameTemplate) {
   if (thing.order == 0) thing.order = m_nextOrder += kOrderStep;
   thing.properties["id"] = thing.id;
+  if (!m_supposed.thing.empty() && thing.id == m_supposed.thing) {
+    thing.properties[m_supposed.property] = m_supposed.value;
+  }
   thing.words.insert(thing.properties.begin(), thing.properties.end());
   thing.words["name"] = nameOf(thing, nameTemplate);
   const std::string id = thing.id;
@@ -72,6 +96,7 @@ void Things::addBoards(const design::Job& job) {
     const design::Board& board = job.boards[i];
     Thing thing;
     thing.id = board.id;
+    thing.pointer = base::pointerTo("/mount/boards", i);
     thing.kind = ThingKind::Board;
     const bool first = i == 0;
     const bool last = i + 1 == job.boards.size();
@@ -89,9 +114,11 @@ void Things::addBands(const design::Job& job) {
     const auto found = m_words.places.find(place);
     return found == m_words.places.end() ? place : found->second;
   };
-  for (const design::Band& band : job.bands) {
+  for (std::size_t i = 0; i < job.bands.size(); ++i) {
+    const design::Band& band = job.bands[i];
     Thing thing;
     thing.id = band.id;
+    thing.pointer = base::pointerTo("/bands", i);
     thing.kind = ThingKind::Band;
     thing.properties = {{"paper", band.paper},
                         {"motif", std::string(word(band.motif))},
@@ -126,6 +153,7 @@ void Things::addLines(const design::Job& job) {
         std::find_if(job.lines.begin(), job.lines.end(), [&](const auto& entry) { return entry.id == id; });
     Thing thing;
     thing.id = id;
+    thing.pointer = base::pointerTo("/lines", static_cast<std::size_t>(line - job.lines.begin()));
     thing.kind = ThingKind::Line;
     const bool window = line->along == design::Edge::Window;
     thing.properties = {{"colour", line->colour},
@@ -139,9 +167,11 @@ void Things::addLines(const design::Job& job) {
 }
 
 void Things::addSpandrels(const design::Job& job) {
-  for (const design::Spandrel& spandrel : job.spandrels) {
+  for (std::size_t i = 0; i < job.spandrels.size(); ++i) {
+    const design::Spandrel& spandrel = job.spandrels[i];
     Thing thing;
     thing.id = spandrel.id;
+    thing.pointer = base::pointerTo("/spandrels", i);
     thing.kind = ThingKind::Spandrel;
     thing.properties = {{"paper", spandrel.paper},
                         {"from", spandrel.fromSill ? "sill" : "springing"},
@@ -151,9 +181,11 @@ void Things::addSpandrels(const design::Job& job) {
 }
 
 void Things::addWashes(const design::Job& job) {
-  for (const design::Wash& wash : job.washes) {
+  for (std::size_t i = 0; i < job.washes.size(); ++i) {
+    const design::Wash& wash = job.washes[i];
     Thing thing;
     thing.id = wash.id;
+    thing.pointer = base::pointerTo("/washes", i);
     thing.kind = ThingKind::Wash;
     thing.properties = {{"colour", wash.colour}, {"order", wash.washFirst ? "washFirst" : "linesFirst"}};
     add(std::move(thing), m_words.wash);
@@ -161,9 +193,11 @@ void Things::addWashes(const design::Job& job) {
 }
 
 void Things::addLeaf(const design::Job& job) {
-  for (const design::Leaf& leaf : job.leaf) {
+  for (std::size_t i = 0; i < job.leaf.size(); ++i) {
+    const design::Leaf& leaf = job.leaf[i];
     Thing thing;
     thing.id = leaf.id;
+    thing.pointer = base::pointerTo("/leaf", i);
     thing.kind = ThingKind::Leaf;
     thing.properties = {{"method", leaf.method == design::LeafMethod::Laid ? "laid" : "scattered"},
                         {"size", std::string(word(leaf.size))},
@@ -175,6 +209,16 @@ void Things::addLeaf(const design::Job& job) {
 const Thing* Things::find(const std::string& id) const {
   const auto found = m_things.find(id);
   return found == m_things.end() ? nullptr : &found->second;
+}
+
+const Thing* Things::ownerOfFact(const std::string& fact) const {
+  // "field#2.sized", "inner.corner.tl.mitred": the longest beginning that is a thing.
+  const Thing* thing = nullptr;
+  for (std::size_t end = fact.rfind('.'); thing == nullptr && end != std::string::npos && end > 0;
+       end = fact.rfind('.', end - 1)) {
+    thing = find(fact.substr(0, end));
+  }
+  return thing == nullptr || thing->owner.empty() ? thing : find(thing->owner);
 }
 
 std::vector<const Thing*> Things::of(ThingKind kind) const {

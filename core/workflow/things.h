@@ -35,6 +35,7 @@ struct Thing {
   std::string id;  // "top", "inner", "inner.top", "inner.corner.tl", "field", "field#2"; "" for the job
   craft::ThingKind kind = craft::ThingKind::Once;
   std::string owner;                              // "" where it owns itself
+  std::string pointer;                            // of what it was made from, in the job file; "" where it is owned
   std::map<std::string, std::string> properties;  // what techniques select by; the same in every language
   std::map<std::string, std::string> words;       // what fills {placeholders}
   int order = 0;  // place among all things: outermost board first, then innermost band, line, spandrel, wash, leaf
@@ -43,9 +44,24 @@ struct Thing {
 // Whether the thing has every wanted property.
 bool isMeant(const Thing& thing, const craft::Where& where);
 
+// A property that a maker chooses at a thing itself: the job file has it under the property's own name. `values` are
+// all the file knows. In the order in which another would be chosen where one cannot be worked.
+struct ThingChoice {
+  std::string property;
+  std::vector<std::string> values;
+};
+const std::vector<ThingChoice>& choicesOf(craft::ThingKind kind);
+
+// A thing's property taken as another than the job says it is: to find out whether that could be worked.
+struct Supposed {
+  std::string thing;
+  std::string property;
+  std::string value;
+};
+
 class Things {
  public:
-  Things(const design::Design& design, const ThingWords& words);
+  Things(const design::Design& design, const ThingWords& words, const Supposed& supposed = {});
 
   const Thing* find(const std::string& id) const;
   std::size_t count() const { return m_things.size(); }
@@ -53,6 +69,8 @@ class Things {
   const design::Figure* figure(const std::string& id) const;
   // How many things were looked at so far to answer what is asked below: what a composition costs.
   std::size_t looks() const { return m_looks; }
+  // What a fact is a fact of, or the owner of that; null where it is one of the job or the shop.
+  const Thing* ownerOfFact(const std::string& fact) const;
   // In order. Bevel gives the boards whose bevel is coloured.
   std::vector<const Thing*> of(craft::ThingKind kind) const;
   // Strips or corners of a band; parts of a field.
@@ -81,6 +99,7 @@ class Things {
 
   const design::Design& m_design;
   ThingWords m_words;
+  Supposed m_supposed;
   // Stable addresses: steps keep pointers while parts are added.
   std::map<std::string, Thing> m_things;
   std::map<craft::ThingKind, std::vector<const Thing*>> m_byKind;  // in order

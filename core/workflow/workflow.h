@@ -11,6 +11,7 @@
 
 namespace core::workflow {
 
+// A new member of a wait or a step wants its line in renewal.cpp, which will not compile without.
 struct WorkflowWait {
   std::string id;  // "<step id>/<wait>"; stable for ever
   craft::WaitKind kind = craft::WaitKind::Dry;
@@ -51,18 +52,24 @@ struct WorkflowFault {
     }
     return nullptr;
   }
+
+  friend bool operator==(const WorkflowFault&, const WorkflowFault&) = default;
 };
 
 struct WorkflowFigure {
   std::string id;
   int count = 1;
   std::string from;
+
+  friend bool operator==(const WorkflowFigure&, const WorkflowFigure&) = default;
 };
 
 struct WorkflowCheck {
   std::string ask;
   std::string figure;  // "" for yes or no
   std::string within;
+
+  friend bool operator==(const WorkflowCheck&, const WorkflowCheck&) = default;
 };
 
 struct WorkflowMaterial {
@@ -70,6 +77,8 @@ struct WorkflowMaterial {
   std::optional<double> amount;  // computed from the job's figures
   std::string unit;
   std::string source;
+
+  friend bool operator==(const WorkflowMaterial&, const WorkflowMaterial&) = default;
 };
 
 struct WorkflowStep {

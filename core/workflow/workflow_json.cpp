@@ -11,20 +11,29 @@ Value spanJson(const units::Span& span) {
   return Value::array().append(Value::number(span.early.inMinutes())).append(Value::number(span.late.inMinutes()));
 }
 
-Value waitJson(const WorkflowWait& wait) {
+std::string_view name(waits::Basis basis) {
+  switch (basis) {
+    case waits::Basis::Label: return "label";
+    case waits::Basis::Model: return "model";
+    case waits::Basis::Learned: return "learned";
+  }
+  return "";
+}
+
+Value waitJson(const WorkflowWait& wait, const ExpectedWait& expected) {
   Value json = Value::object();
   json.set("id", Value::text(wait.id));
   json.set("kind", Value::text(craft::name(wait.kind)));
   json.set("makes", Value::text(wait.makes));
-  json.set("opens", Value::number(wait.opens.likely.inMinutes()));
-  json.set("closes", wait.closes ? Value::number(wait.closes->likely.inMinutes()) : Value());
-  json.set("opensSpan", spanJson(wait.opens));
-  json.set("closesSpan", wait.closes ? spanJson(*wait.closes) : Value());
-  json.set("basis", Value::text("label"));
+  json.set("opens", Value::number(expected.opens.likely.inMinutes()));
+  json.set("closes", expected.closes ? Value::number(expected.closes->likely.inMinutes()) : Value());
+  json.set("opensSpan", spanJson(expected.opens));
+  json.set("closesSpan", expected.closes ? spanJson(*expected.closes) : Value());
+  json.set("basis", Value::text(name(expected.basis)));
   return json;
 }
 
-Value stepJson(const WorkflowStep& step) {
+Value stepJson(const WorkflowStep& step, const Expected& expected) {
   Value json = Value::object();
   json.set("id", Value::text(step.id));
   json.set("title", Value::text(step.title));
@@ -49,17 +58,19 @@ Value stepJson(const WorkflowStep& step) {
   json.set("work", Value::number(step.work.likely.inMinutes()));
   json.set("uninterruptible", Value::boolean(step.uninterruptible));
   Value waits = Value::array();
-  for (const WorkflowWait& wait : step.waits) waits.append(waitJson(wait));
+  for (const WorkflowWait& wait : step.waits) waits.append(waitJson(wait, expected.of(wait)));
   json.set("waits", std::move(waits));
   return json;
 }
 
 }  // namespace
 
-Value stepsJson(const Workflow& workflow) {
+Value stepsJson(const Workflow& workflow, const Expected& expected) {
   Value steps = Value::array();
-  for (const WorkflowStep& step : workflow.steps) steps.append(stepJson(step));
+  for (const WorkflowStep& step : workflow.steps) steps.append(stepJson(step, expected));
   return Value::object().set("format", Value::text("mountwright-steps/1")).set("steps", std::move(steps));
 }
+
+Value stepsJson(const Workflow& workflow) { return stepsJson(workflow, Expected(workflow)); }
 
 }  // namespace core::workflow

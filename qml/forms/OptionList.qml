@@ -60,6 +60,7 @@ Item {
             required property int index
             required property string title
             required property string note
+            required property string problem
             required property bool chosen
 
             objectName: "option" + index
@@ -68,6 +69,9 @@ Item {
             legend: ""
             called: title
             filled: chosen
+            // What cannot be worked says why and is not taken.
+            enabled: problem === ""
+            opacity: enabled ? 1 : 0.6
             onActed: root.form.chooseOption(index)
 
             Column {

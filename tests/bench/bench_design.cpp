@@ -55,7 +55,7 @@ int main(int argc, char** argv) {
   const auto text = tests::readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
   if (!text) return 3;
   const auto begun = workbench.beginDesign(core::base::parseJson(*text).root, "");
-  app::viewmodels::DesignViewModel design(workbench);
+  app::viewmodels::DesignViewModel design(workbench, clock);
   if (!begun || !design.open(begun.value()) || !design.complete()) return 3;
 
   // A row and a commit like an event's, in a file of its own.

@@ -66,7 +66,7 @@ core::workflow::Workflow composedJob(const std::string& file) {
   REQUIRE(read.design);
   auto composed = core::workflow::compose(*read.design, shippedCatalogue());
   if (!composed) {
-    for (const auto& message : composed.error()) UNSCOPED_INFO(core::base::dump(message));
+    for (const auto& told : composed.error()) UNSCOPED_INFO(core::base::dump(told.problem));
   }
   REQUIRE(composed);
   return composed.value();

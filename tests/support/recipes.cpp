@@ -70,7 +70,7 @@ core::design::Design designOf(const std::string& jobText) {
 core::workflow::Workflow composed(const core::design::Design& design, const core::craft::Catalogue& catalogue) {
   auto result = core::workflow::compose(design, catalogue);
   if (!result) {
-    for (const auto& message : result.error()) UNSCOPED_INFO(core::base::dump(message));
+    for (const auto& message : result.error()) UNSCOPED_INFO(core::base::dump(message.problem));
   }
   REQUIRE(result);
   return std::move(result).value();
@@ -80,7 +80,7 @@ std::vector<std::string> composeProblems(const core::design::Design& design, con
   const auto result = core::workflow::compose(design, catalogue);
   std::vector<std::string> lines;
   if (result) return lines;
-  for (const auto& message : result.error()) lines.push_back(core::base::dump(message));
+  for (const auto& told : result.error()) lines.push_back(core::base::dump(told.problem.message));
   return lines;
 }
 

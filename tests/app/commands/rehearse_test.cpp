@@ -34,6 +34,9 @@ TEST_CASE("ten minutes that cannot be left miss a window of three, and both step
   CHECK(ran.exit == 1);
   const Value root = tests::parsed(ran.out);
   CHECK(root.find("format")->asText() == "mountwright-rehearsal/1");
+  // One, ten and two minutes of work, and nothing that asks for other hands.
+  CHECK(root.find("hands")->asNumber() == 13);
+  CHECK(root.find("changes")->find("hands")->asInteger() == 0);
   int missed = 0;
   for (const Value& event : root.find("events")->items()) {
     if (event.find("kind")->asText() != "missed") continue;
@@ -76,4 +79,24 @@ TEST_CASE("the delivered techniques catch every window of the chart and of the h
     }
     CHECK(root.find("minutes")->asNumber() > 24 * 60);
   }
+}
+
+TEST_CASE("a cold damp room takes longer to rehearse, and the hands are the same") {
+  const Commands commands;
+  const auto told = [&](const std::string& temperature, const std::string& humidity) {
+    const std::string job =
+        tests::changed(tests::workedExample(), R"("temperature": "19 C", "humidity": "58 %")",
+                       "\"temperature\": \"" + temperature + "\", \"humidity\": \"" + humidity + "\"");
+    const auto ran = commands.run(
+        {QStringLiteral("rehearse"), commands.file(QStringLiteral("c.job.json"), job), QStringLiteral("--json")});
+    INFO(ran.err);
+    REQUIRE_FALSE(ran.out.empty());
+    return tests::parsed(ran.out);
+  };
+  const Value warm = told("23 C", "50 %");
+  const Value cold = told("10 C", "80 %");
+  CHECK(cold.find("minutes")->asNumber() > warm.find("minutes")->asNumber() + 60);
+  CHECK(cold.find("hands")->asNumber() == warm.find("hands")->asNumber());
+  CHECK(warm.find("changes")->find("hands")->asInteger() > 3);
+  CHECK(warm.find("hands")->asNumber() > 60);
 }

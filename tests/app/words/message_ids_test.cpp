@@ -123,7 +123,7 @@ std::set<std::string> namesIn(const std::string& pattern) {
 bool hasWords(const std::string& id) {
   // An id put together from a beginning and a word is met by every entry that begins so.
   if (!core::base::endsWith(id, ".")) return app::words::sourceOf(id) != nullptr;
-  const auto& entries = app::words::benchEntries();
+  const auto& entries = app::words::allEntries();
   return std::any_of(entries.begin(), entries.end(),
                      [&](const app::words::Entry& entry) { return core::base::startsWith(entry.id, id); });
 }

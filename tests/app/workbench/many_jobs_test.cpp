@@ -40,7 +40,7 @@ std::string shown(Bench& bench) {
     REQUIRE(state != nullptr);
     text += core::record::dump(*state) + state->lastIntent + '|' + state->lastUndo + '\n';
     for (const auto& [id, run] : state->waits) {
-      const auto belief = learning.opening.of(core::record::kindOf(id));
+      const auto belief = learning.opening.of(core::workflow::kindOf(*run.wait));
       text += core::base::shortestNumber(belief.mean) + ' ' + std::to_string(belief.count) + '\n';
     }
     // As it is listed once it is folded.

@@ -1,6 +1,8 @@
 #include <algorithm>
 
 #include "core/record/alert_schedule.h"
+#include "core/record/looks.h"
+#include "core/record/offers.h"
 #include "tests/support/bench.h"
 #include "tests/support/catch.h"
 #include "tests/support/recipes.h"
@@ -223,4 +225,75 @@ TEST_CASE("a preparation outlives its shelf life only for what still needs it", 
   CHECK(bench.shown() == "later/act");
   REQUIRE(bench.finish("later/act").empty());
   CHECK(bench.place().kind == Kind::Finished);
+}
+
+namespace {
+
+bool asksWhetherSo(const Bench& bench) {
+  const auto offers = record::offers(bench.at());
+  return std::any_of(offers.begin(), offers.end(), [](const record::Offer& offer) {
+    const auto* look = std::get_if<intents::LookAt>(&offer.intent);
+    return look != nullptr && look->sure;
+  });
+}
+
+record::Observed taughtBy(const Bench& bench) { return record::observed(bench.state(), {}, {}); }
+
+}  // namespace
+
+TEST_CASE("tacky after a minute of twenty is followed at once, and teaches nothing until the maker says it is so",
+          "[windows]") {
+  Bench bench(demoJobText(), sizeAndLay());
+  REQUIRE(bench.finish("brush-size/act").empty());
+  const std::string wait = "brush-size/act/tack";
+  bench.advance(1);
+  CHECK(bench.ask(intents::LookAt{wait, intents::Verdict::Tacky, true}) == "record.nothing-doubted");
+  REQUIRE(bench.ask(intents::LookAt{wait, intents::Verdict::Tacky}).empty());
+  // The wait itself follows the finger.
+  CHECK(bench.shown() == "lay/act");
+  CHECK(bench.at().waitState(bench.state().waits.at(wait)).foundByTouch);
+  CHECK(taughtBy(bench).opening.empty());
+  // The step the window gates is in hand; as soon as it is not, the question would be idle.
+  REQUIRE(bench.ask(intents::Undo{bench.lastIntent()}).empty());
+  CHECK(taughtBy(bench).opening.empty());
+  CHECK_FALSE(asksWhetherSo(bench));
+}
+
+TEST_CASE("a look far from what was expected is asked about once, and believed when it is said again", "[windows]") {
+  craft::Catalogue catalogue;
+  const std::string always = R"("when": {"always": true})";
+  addTechnique(catalogue, oneStepTechnique("coat", R"("piece.coated")", always, R"("waits": [{"id": "dry",
+    "kind": "dry", "title": "coat dries", "makes": "piece.dry",
+    "opens": {"early": "30 min", "likely": "60 min", "late": "120 min"}, "model": "none", "test": "Touch it.",
+    "source": "common practice"}], )"));
+  addTechnique(catalogue, oneStepTechnique("weigh", R"("piece.weighed")", always, R"("needs": ["piece.dry"], )"));
+  Bench bench(demoJobText(), catalogue);
+  REQUIRE(bench.finish("coat/act").empty());
+  const std::string wait = "coat/act/dry";
+  bench.advance(1);
+  CHECK_FALSE(asksWhetherSo(bench));
+  REQUIRE(bench.ask(intents::LookAt{wait, intents::Verdict::Dry}).empty());
+  CHECK(bench.at().waitState(bench.state().waits.at(wait)).phase == waits::Phase::Over);
+  CHECK(asksWhetherSo(bench));
+  CHECK(taughtBy(bench).opening.empty());
+  REQUIRE(bench.ask(intents::LookAt{wait, intents::Verdict::Dry, true}).empty());
+  CHECK_FALSE(asksWhetherSo(bench));
+  const auto taught = taughtBy(bench);
+  REQUIRE(taught.opening.size() == 1);
+  CHECK(taught.opening.begin()->second.front().upper == Approx(1.0 / 60));
+  // Said again is no new look: the wait was found dry when it was.
+  CHECK(bench.state().waits.at(wait).looks.size() == 1);
+  // Taken back, it is doubted again.
+  REQUIRE(bench.ask(intents::Undo{bench.lastIntent()}).empty());
+  CHECK(asksWhetherSo(bench));
+  CHECK(taughtBy(bench).opening.empty());
+}
+
+TEST_CASE("a look within reason is not asked about and teaches", "[windows]") {
+  Bench bench(demoJobText(), sizeAndLay());
+  REQUIRE(bench.finish("brush-size/act").empty());
+  bench.advance(12);
+  REQUIRE(bench.ask(intents::LookAt{"brush-size/act/tack", intents::Verdict::Tacky}).empty());
+  CHECK_FALSE(asksWhetherSo(bench));
+  CHECK(taughtBy(bench).opening.size() == 1);
 }

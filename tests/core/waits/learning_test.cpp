@@ -12,7 +12,6 @@
 using namespace core;
 using units::Duration;
 using waits::Belief;
-using waits::Beliefs;
 using waits::Observation;
 
 namespace {
@@ -21,6 +20,23 @@ constexpr double kEndless = std::numeric_limits<double>::infinity();
 constexpr double kNoNumber = std::numeric_limits<double>::quiet_NaN();
 
 using ByKind = std::map<std::string, std::vector<Observation>>;
+
+// Of films alone, by name.
+class Beliefs {
+ public:
+  explicit Beliefs(const ByKind& byName, waits::Scatter scatter = waits::Scatter::Robust)
+      : m_beliefs(films(byName), scatter) {}
+  Belief of(const std::string& name) const { return m_beliefs.of({name, waits::Cause::Film}); }
+
+ private:
+  static std::map<waits::Kind, std::vector<Observation>> films(const ByKind& byName) {
+    std::map<waits::Kind, std::vector<Observation>> kinds;
+    for (const auto& [name, all] : byName) kinds[{name, waits::Cause::Film}] = all;
+    return kinds;
+  }
+
+  waits::Beliefs m_beliefs;
+};
 
 Observation exactly(double ratio, double age = 0) { return {ratio, ratio, age}; }
 
@@ -243,4 +259,43 @@ TEST_CASE("sixty kinds with five hundred times are learned within a moment", "[w
   }
   std::printf("500 times of 60 kinds learned from in %.1f ms\n", quickest);
   CHECK(quickest < 200);  // sanitizers and busy machines included; a few milliseconds otherwise
+}
+
+TEST_CASE("kinds that share no cause teach each other nothing", "[waits]") {
+  const waits::Kind film{"paint/brush/dry", waits::Cause::Film};
+  const waits::Kind other{"glaze/brush/dry", waits::Cause::Film};
+  const waits::Kind soak{"paste/soak/soaked", waits::Cause::Own};
+  const waits::Kind cool{"paste/cook/cool", waits::Cause::Own};
+  const std::vector<Observation> quick(5, exactly(0.4));
+  const waits::Beliefs soaked({{soak, quick}});
+  CHECK(soaked.of(soak).median() < 0.5);
+  for (const waits::Kind& kind : {film, other, cool}) CHECK(same(soaked.of(kind), Belief()));
+  const waits::Beliefs painted({{film, quick}});
+  CHECK(painted.of(other).median() < 0.9);
+  for (const waits::Kind& kind : {soak, cool}) CHECK(same(painted.of(kind), Belief()));
+  // Nor does anything found of others move what was found of it.
+  const waits::Beliefs both({{film, quick}, {soak, {exactly(1.6)}}, {cool, {exactly(0.3)}}});
+  CHECK(same(both.of(soak), waits::Beliefs({{soak, {exactly(1.6)}}}).of(soak)));
+  CHECK(same(both.of(film), painted.of(film)));
+  CHECK(same(both.of(other), painted.of(other)));
+}
+
+TEST_CASE("a film alone and a kind of its own learn the same from the same times", "[waits]") {
+  const std::vector<Observation> found = {exactly(0.8), {0.5, 0.7, 1}, {1.1, kEndless, 2}};
+  const auto film = waits::Beliefs({{{"a", waits::Cause::Film}, found}}).of({"a", waits::Cause::Film});
+  const auto own = waits::Beliefs({{{"a", waits::Cause::Own}, found}}).of({"a", waits::Cause::Own});
+  CHECK(film.mean == Approx(own.mean).margin(1e-12));
+  CHECK(film.variance == Approx(own.variance).margin(1e-12));
+  CHECK(film.count == own.count);
+}
+
+TEST_CASE("a time is far outside below a third of the early one and beyond three times the late one", "[waits]") {
+  const auto stated = minutes(30, 60, 120);
+  CHECK(waits::farOutside(0.01, 0.02, stated));  // dry after a minute
+  CHECK(waits::farOutside(0, 0.16, stated));     // 9.6 min at the first look
+  CHECK_FALSE(waits::farOutside(0, 0.17, stated));
+  CHECK_FALSE(waits::farOutside(0.1, 0.9, stated));
+  CHECK_FALSE(waits::farOutside(5.9, kEndless, stated));
+  CHECK(waits::farOutside(6.1, kEndless, stated));  // not yet after 366 min
+  CHECK_FALSE(waits::farOutside(0, 0.001, minutes(0, 60, 120)));
 }

@@ -87,3 +87,91 @@ TEST_CASE("a step that goes contradicts, one that comes does not") {
   for (const auto& one : workflow::renewalOf(fewer, plain)) comes = comes || one.change == StepChange::Comes;
   CHECK(comes);
 }
+
+namespace {
+
+// Two workflows of one step: as it is, and after a change.
+std::vector<workflow::StepDifference> changing(const std::function<void(workflow::WorkflowStep&)>& change) {
+  workflow::Workflow before;
+  workflow::WorkflowStep step;
+  step.id = "brush/act@top";
+  step.waits.resize(1);
+  step.waits.front().id = "brush/act@top/dry";
+  step.waits.front().closes = units::Span{};
+  before.steps.push_back(step);
+  before.index();
+  workflow::Workflow after = before;
+  change(after.steps.front());
+  after.index();
+  return workflow::renewalOf(before, after);
+}
+
+template <typename Change>
+void checkTold(const char* member, const char* message, bool contradicts, Change change) {
+  INFO(member);
+  const auto found = changing(change);
+  REQUIRE(found.size() == 1);
+  CHECK(found.front().change == StepChange::Differs);
+  CHECK(found.front().contradicts == contradicts);
+  REQUIRE(found.front().what.size() == 1);
+  CHECK(found.front().what.front().id == message);
+}
+
+}  // namespace
+
+TEST_CASE("whatever a step says, another word of it is told") {
+  using Step = workflow::WorkflowStep;
+  const units::Span longer{units::Duration::minutes(1), units::Duration::minutes(2), units::Duration::minutes(3)};
+  CHECK(changing([](Step&) {}).empty());
+  checkTold("title", "renewal.title", false, [](Step& step) { step.title = "Brush it"; });
+  checkTold("techniqueTitle", "renewal.called", false, [](Step& step) { step.techniqueTitle = "Brushing"; });
+  checkTold("sentences", "renewal.how", false, [](Step& step) { step.sentences = {"Brush."}; });
+  checkTold("good", "renewal.how", false, [](Step& step) { step.good = "Even."; });
+  checkTold("trap", "renewal.how", false, [](Step& step) { step.trap = "Uneven."; });
+  checkTold("act", "renewal.how", false, [](Step& step) { step.act = craft::Act(); });
+  checkTold("up", "renewal.how", false, [](Step& step) { step.up = craft::WayUp::Back; });
+  checkTold("hands", "renewal.how", false, [](Step& step) { step.hands = craft::Hands::Paint; });
+  checkTold("cautions", "renewal.caution", false, [](Step& step) { step.cautions.resize(1); });
+  checkTold("checks", "renewal.checks", false, [](Step& step) { step.checks.resize(1); });
+  checkTold("faults", "renewal.faults", false, [](Step& step) { step.faults.resize(1); });
+  checkTold("tools", "renewal.tools", false, [](Step& step) { step.tools = {"brush"}; });
+  checkTold("materials", "renewal.materials", false, [](Step& step) { step.materials.resize(1); });
+  checkTold("figures", "renewal.figures", false, [](Step& step) { step.figures.resize(1); });
+  checkTold("asMade", "renewal.figures", false, [](Step& step) { step.asMade = {"outer.width"}; });
+  checkTold("work", "renewal.time", false, [&](Step& step) { step.work = longer; });
+  checkTold("workSource", "renewal.source", false, [](Step& step) { step.workSource = "timed"; });
+  checkTold("uninterruptible", "renewal.left", false, [](Step& step) { step.uninterruptible = true; });
+  checkTold("resource", "renewal.resource", false, [](Step& step) { step.resource = "press"; });
+  checkTold("ofShop", "renewal.of-shop", true, [](Step& step) { step.ofShop = true; });
+  checkTold("keeps", "renewal.keeps", false, [](Step& step) { step.keeps = units::Duration::minutes(60); });
+  checkTold("keepsSource", "renewal.source", false, [](Step& step) { step.keepsSource = "label"; });
+  checkTold("reversal", "renewal.reversal", false, [](Step& step) { step.reversal.emplace(); });
+  checkTold("needs", "renewal.facts", false, [](Step& step) { step.needs = {"top.clean"}; });
+  checkTold("makes", "renewal.facts", true, [](Step& step) { step.makes = {"top.brushed"}; });
+  checkTold("ends", "renewal.facts", true, [](Step& step) { step.ends = {"top.bare"}; });
+}
+
+TEST_CASE("whatever a wait says, another word of it is told") {
+  using Step = workflow::WorkflowStep;
+  using Wait = workflow::WorkflowWait;
+  const units::Span longer{units::Duration::minutes(1), units::Duration::minutes(2), units::Duration::minutes(3)};
+  const auto told = [](const char* member, const char* message, bool contradicts,
+                       const std::function<void(Wait&)>& change) {
+    checkTold(member, message, contradicts, [&](Step& step) { change(step.waits.front()); });
+  };
+  told("title", "renewal.wait-called", false, [](Wait& wait) { wait.title = "dries"; });
+  told("kind", "renewal.wait-means", true, [](Wait& wait) { wait.kind = craft::WaitKind::Cure; });
+  told("makes", "renewal.wait-means", true, [](Wait& wait) { wait.makes = "top.dry"; });
+  told("follows", "renewal.wait-means", true, [](Wait& wait) { wait.follows = "top.wet"; });
+  told("opens", "renewal.wait", false, [&](Wait& wait) { wait.opens = longer; });
+  told("closes", "renewal.window", false, [&](Wait& wait) { wait.closes = longer; });
+  told("closes not at all", "renewal.wait-other", false, [](Wait& wait) { wait.closes.reset(); });
+  told("model", "renewal.wait-other", false, [](Wait& wait) { wait.model = craft::DryingModel::Oxidation; });
+  told("reference", "renewal.wait-room", false,
+       [](Wait& wait) { wait.reference.temperature = units::Temperature::celsius(17); });
+  told("attended", "renewal.wait-attended", false, [](Wait& wait) { wait.attended = true; });
+  told("test", "renewal.wait-test", false, [](Wait& wait) { wait.test = "A knuckle clicks."; });
+  told("source", "renewal.wait-source", false, [](Wait& wait) { wait.source = "label"; });
+  told("missedSay", "renewal.wait-missed", false, [](Wait& wait) { wait.missedSay = "Size again."; });
+  told("missedEnds", "renewal.wait-missed", true, [](Wait& wait) { wait.missedEnds = {"top.sized"}; });
+}

@@ -1,0 +1,58 @@
+#include "app/commands/kept_record.h"
+
+#include <QFileInfo>
+#include <algorithm>
+
+#include "app/commands/commands.h"
+#include "app/commands/saying.h"
+#include "app/stores/data_dir.h"
+
+namespace app::commands {
+
+using core::base::Message;
+using workbench::KeptJobs;
+
+OrExit<KeptRecord> openKeptRecord(const CommandLine& line, std::ostream& err) {
+  KeptRecord record;
+  const QString folder = stores::wantedDataDirectory(line.data);
+  const QString path = stores::recordFile(folder);
+  if (folder.isEmpty() || !QFileInfo::exists(path)) return {std::move(record), kDone};
+  auto store = stores::SqliteEventStore::open(path);
+  if (!store) {
+    say(err, store.error());
+    return {std::nullopt, kUnreadable};
+  }
+  record.store = std::move(store).value();
+  record.jobs = std::make_unique<KeptJobs>(*record.store);
+  if (const Message trouble = record.jobs->load(record.shop); !trouble.id.empty()) {
+    say(err, trouble);
+    return {std::nullopt, kUnreadable};
+  }
+  return {std::move(record), kDone};
+}
+
+core::waits::Learning learnedFrom(const CommandLine& line, std::ostream& err) {
+  auto record = openKeptRecord(line, err);
+  if (!record.value) {
+    say(err, Message("command.nothing-learned"));
+    return {};
+  }
+  if (!record.value->jobs) return {};
+  record.value->jobs->settle(record.value->shop);
+  const auto lessons = record.value->jobs->lessons();
+  const core::waits::ClockReading* newest = nullptr;
+  for (const core::record::Observed* job : lessons) {
+    for (const auto* part : {&job->opening, &job->width}) {
+      for (const auto& [kind, all] : *part) {
+        for (const core::record::Lesson& lesson : all) {
+          const bool newer = newest == nullptr || newest->utcMilliseconds < lesson.started.utcMilliseconds;
+          if (newer) newest = &lesson.started;
+        }
+      }
+    }
+  }
+  if (newest == nullptr) return {};
+  return core::record::learn(lessons, record.value->shop.clockLog, *newest);
+}
+
+}  // namespace app::commands

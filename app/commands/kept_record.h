@@ -1,0 +1,26 @@
+#pragma once
+// The record of the data folder, where there is one, to read from: beside a bench that works with it.
+#include <memory>
+#include <ostream>
+
+#include "app/commands/command_line.h"
+#include "app/commands/input.h"
+#include "app/stores/sqlite_event_store.h"
+#include "app/workbench/kept_jobs.h"
+#include "core/record/shop.h"
+
+namespace app::commands {
+
+struct KeptRecord {
+  std::unique_ptr<stores::SqliteEventStore> store;
+  std::unique_ptr<workbench::KeptJobs> jobs;  // null where there is no record
+  core::record::Shop shop;
+};
+
+OrExit<KeptRecord> openKeptRecord(const CommandLine& line, std::ostream& err);
+
+// What this maker's own times have taught, as of the newest of them, so that the same record says the same whenever it
+// is asked. Nothing where there is no record; where it cannot be read that is told on `err`, and nothing is learned.
+core::waits::Learning learnedFrom(const CommandLine& line, std::ostream& err);
+
+}  // namespace app::commands

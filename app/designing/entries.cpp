@@ -1,0 +1,89 @@
+#include "app/designing/entries.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <set>
+
+#include "app/words/words.h"
+
+namespace app::designing {
+
+using core::base::pointerTo;
+using core::base::Value;
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("design", text); }
+
+// The first of "inner", "inner-2" ... that nothing on the piece is called.
+std::string freeId(const Builder& build, const std::string& wanted) {
+  std::set<std::string> taken;
+  for (const char* list : {"/mount/boards", "/bands", "/lines", "/spandrels", "/washes", "/leaf"}) {
+    for (const std::string& id : idsOf(build, list)) taken.insert(id);
+  }
+  std::string id = wanted;
+  for (int number = 2; taken.contains(id); ++number) id = wanted + '-' + std::to_string(number);
+  return id;
+}
+
+}  // namespace
+
+QString shown(const std::string& text) { return QString::fromStdString(text); }
+
+std::vector<Named> named(const char* property, std::initializer_list<const char*> values) {
+  std::vector<Named> all;
+  for (const char* value : values) {
+    all.emplace_back(value, words::property(QString::fromLatin1(property), QString::fromLatin1(value)));
+  }
+  return all;
+}
+
+QString entryName(const QString& pattern, const std::string& id) {
+  QStringList words = pattern.arg(shown(id)).split(u' ');
+  words.erase(std::unique(words.begin(), words.end()), words.end());
+  return words.join(u' ');
+}
+
+std::vector<std::string> idsOf(const Builder& build, const std::string& list) {
+  std::vector<std::string> ids;
+  eachOf(build, list, [&](const std::string&, const std::string& id) { ids.push_back(id); });
+  return ids;
+}
+
+std::string freeName(const Builder& build, std::initializer_list<const char*> words) {
+  for (const char* word : words) {
+    if (freeId(build, word) == word) return word;
+  }
+  return freeId(build, *words.begin());
+}
+
+Value appended(const Builder& build, const std::string& list, Value entry) {
+  return build.at(list) == nullptr ? patchOf({addTo(list, Value::array().append(std::move(entry)))})
+                                   : patchOf({addTo(list + "/-", std::move(entry))});
+}
+
+void leaveOut(Builder& build, const QString& label, const std::string& list) {
+  if (const std::size_t count = build.countAt(list))
+    build.act(label, patchOf({removeFrom(pointerTo(list, count - 1))}));
+}
+
+std::vector<int> ladder(int from, int step) {
+  constexpr int kRungs = 16;
+  std::vector<int> rungs;
+  for (int i = 0; i < kRungs; ++i) rungs.push_back(from + i * step);
+  return rungs;
+}
+
+Value millimetres(int length) { return Value::text(std::to_string(length) + " mm"); }
+
+Value entryOf(const std::string& id) { return Value::object().set("id", Value::text(id)); }
+
+std::vector<Named> colours() {
+  return {{"copper", tr("copper")}, {"bronze", tr("bronze")},        {"gold", tr("gold")},
+          {"silver", tr("silver")}, {"black", tr("black")},          {"white", tr("white")},
+          {"indigo", tr("indigo")}, {"reed green", tr("reed green")}};
+}
+
+QString noted(const QString& figure, const char* text) { return figure.isEmpty() ? QString() : tr(text).arg(figure); }
+
+}  // namespace app::designing

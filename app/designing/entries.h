@@ -1,0 +1,43 @@
+#pragma once
+// Entries of a document's lists: what they are called, and what a new one begins with. Only this room uses it.
+#include <initializer_list>
+#include <string>
+#include <vector>
+
+#include "app/designing/builder.h"
+
+namespace app::designing {
+
+// A property's values as the file writes them and as they are called.
+std::vector<Named> named(const char* property, std::initializer_list<const char*> values);
+std::vector<Named> colours();
+
+// Each entry of a list, with its pointer and id.
+template <typename Use>
+void eachOf(const Builder& build, const std::string& list, Use use) {
+  for (std::size_t i = 0; i < build.countAt(list); ++i) {
+    const std::string pointer = core::base::pointerTo(list, i);
+    use(pointer, build.textAt(pointer + "/id"));
+  }
+}
+std::vector<std::string> idsOf(const Builder& build, const std::string& list);
+
+QString shown(const std::string& text);
+// Of an entry that is called by its own kind the word stands once: "line", not "line line".
+QString entryName(const QString& pattern, const std::string& id);
+// "takes %1 leaves"; nothing where the figure is not known.
+QString noted(const QString& figure, const char* text);
+
+// The first word that nothing on the piece is called; numbered where all are taken.
+std::string freeName(const Builder& build, std::initializer_list<const char*> words);
+core::base::Value entryOf(const std::string& id);
+// Appends to a list that may not be there yet.
+core::base::Value appended(const Builder& build, const std::string& list, core::base::Value entry);
+// Takes the last entry out.
+void leaveOut(Builder& build, const QString& label, const std::string& list);
+
+// Distances to try one after the other for something to lie clear of what is there, mm.
+std::vector<int> ladder(int from, int step);
+core::base::Value millimetres(int length);
+
+}  // namespace app::designing

@@ -1,0 +1,97 @@
+// What is laid on last: leaf, and the colours of the bevels.
+#include <QCoreApplication>
+#include <algorithm>
+
+#include "app/designing/entries.h"
+#include "app/designing/ornament.h"
+
+namespace app::designing {
+
+using core::base::Value;
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("design", text); }
+
+}  // namespace
+
+void theLeaf(Builder& build) {
+  build.section(tr("Leaf"), counted(build.countAt("/leaf")));
+  eachOf(build, "/leaf", [&](const std::string& leaf, const std::string& id) {
+    build.of(entryName(tr("leaf field %1"), id), id);
+    Field& where = build.choice(tr("where"), leaf + "/region", {});
+    const std::string now = build.textAt(leaf + "/region");
+    const auto offer = [&](const std::string& region, const QString& called) {
+      where.options.push_back(
+          {called, {}, putAt(build.document(), leaf + "/region", Value::text(region)), now == region});
+      if (now == region) where.value = called;
+    };
+    offer("face", tr("the whole face"));
+    for (const std::string& band : idsOf(build, "/bands")) {
+      offer("outside:" + band, tr("outside the %1 band").arg(shown(band)));
+      offer("inside:" + band, tr("inside the %1 band").arg(shown(band)));
+      offer("on:" + band, tr("on the %1 band").arg(shown(band)));
+    }
+    for (const std::string& one : idsOf(build, "/spandrels")) offer("spandrel:" + one, tr("the spandrel"));
+    for (const std::string& board : idsOf(build, "/mount/boards")) {
+      offer("bevel:" + board, tr("bevel of the %1 board").arg(shown(board)));
+    }
+    const bool scattered = build.textAt(leaf + "/method") == "scattered";
+    Field& method = build.choice(tr("laid or scattered"), leaf + "/method", {});
+    const auto become = [&](const char* way) {
+      Value patch = putAt(build.document(), leaf + "/method", Value::text(way));
+      const bool covers = build.at(leaf + "/coverage") != nullptr;
+      if (std::string(way) == "laid" && covers) patch.append(removeFrom(leaf + "/coverage"));
+      if (std::string(way) == "scattered" && !covers) patch.append(addTo(leaf + "/coverage", Value::number(0.2)));
+      return patch;
+    };
+    for (const auto& [way, called] : named("method", {"laid", "scattered"})) {
+      const bool chosen = build.textAt(leaf + "/method") == way;
+      method.options.push_back({called, {}, become(way), chosen});
+      if (chosen) method.value = called;
+    }
+    if (scattered) build.number(tr("covered, a share of 1"), leaf + "/coverage");
+    build.choice(tr("size"), leaf + "/size", named("size", {"methylCellulose", "starch", "water", "oil"}));
+    build.length(tr("kept off the edge"), leaf + "/keepOff/edge", QStringLiteral("0 mm"));
+    build.length(tr("kept off lines"), leaf + "/keepOff/lines", QStringLiteral("0 mm")).note =
+        noted(build.figure("leaf." + id + ".sheets"), QT_TRANSLATE_NOOP("design", "takes %1 leaves"));
+  });
+  build.of({});
+  Value leaf = entryOf(freeName(build, {"one", "two", "three", "four", "five", "six", "seven", "eight"}));
+  leaf.set("method", Value::text("laid")).set("size", Value::text("water"));
+  // The ground outside the bands first, then whatever carries nothing yet.
+  std::vector<std::string> regions;
+  std::vector<std::string> bands = idsOf(build, "/bands");
+  std::reverse(bands.begin(), bands.end());
+  for (const char* side : {"outside:", "inside:", "on:"}) {
+    for (const std::string& band : bands) regions.push_back(side + band);
+  }
+  regions.insert(bands.empty() ? regions.begin() : regions.end(), "face");
+  for (const std::string& one : idsOf(build, "/spandrels")) regions.push_back("spandrel:" + one);
+  for (const std::string& board : idsOf(build, "/mount/boards")) regions.push_back("bevel:" + board);
+  std::vector<Value> ways;
+  for (const std::string& region : regions) {
+    ways.push_back(appended(build, "/leaf", Value(leaf).set("region", Value::text(region))));
+  }
+  build.act(tr("Add leaf"), ways);
+  leaveOut(build, tr("Leave the last leaf out"), "/leaf");
+}
+
+void theBevelColours(Builder& build) {
+  std::size_t coloured = 0;
+  eachOf(build, "/mount/boards", [&](const std::string& board, const std::string&) {
+    if (build.at(board + "/bevel/colour") != nullptr) ++coloured;
+  });
+  build.section(tr("Bevel colours"), counted(coloured));
+  eachOf(build, "/mount/boards", [&](const std::string& board, const std::string& id) {
+    build.of(entryName(tr("%1 board"), id), id);
+    const std::string pointer = board + "/bevel/colour";
+    Field& field = build.choice(tr("bevel"), pointer, colours());
+    const bool bare = build.at(pointer) == nullptr;
+    if (bare) field.value = tr("as cut");
+    field.options.insert(field.options.begin(),
+                         {tr("as cut"), {}, bare ? patchOf({}) : patchOf({removeFrom(pointer)}), bare});
+  });
+}
+
+}  // namespace app::designing

@@ -1,0 +1,44 @@
+// What a maker calls what a job file chooses among.
+#include <QCoreApplication>
+
+#include "app/words/words.h"
+
+namespace app::words {
+namespace {
+
+struct Entry {
+  const char* property;
+  const char* value;
+  const char* words;
+};
+
+const Entry kEntries[] = {
+    {"size", "methylCellulose", QT_TRANSLATE_NOOP("words", "methyl cellulose")},
+    {"size", "starch", QT_TRANSLATE_NOOP("words", "starch")},
+    {"size", "water", QT_TRANSLATE_NOOP("words", "water size")},
+    {"size", "oil", QT_TRANSLATE_NOOP("words", "oil size")},
+    {"method", "laid", QT_TRANSLATE_NOOP("words", "laid")},
+    {"method", "scattered", QT_TRANSLATE_NOOP("words", "scattered")},
+    {"does:method", "laid", QT_TRANSLATE_NOOP("words", "lays leaf")},
+    {"does:method", "scattered", QT_TRANSLATE_NOOP("words", "scatters leaf")},
+    {"order", "linesFirst", QT_TRANSLATE_NOOP("words", "lines first")},
+    {"order", "washFirst", QT_TRANSLATE_NOOP("words", "wash first")},
+    {"motif", "mirror", QT_TRANSLATE_NOOP("words", "mirrors")},
+    {"motif", "directional", QT_TRANSLATE_NOOP("words", "has a direction")},
+    {"motif", "plain", QT_TRANSLATE_NOOP("words", "plain")},
+    {"from", "springing", QT_TRANSLATE_NOOP("words", "the springing line")},
+    {"from", "sill", QT_TRANSLATE_NOOP("words", "the sill")},
+};
+
+}  // namespace
+
+QString property(const QString& name, const QString& value) {
+  for (const Entry& entry : kEntries) {
+    if (name == QLatin1String(entry.property) && value == QLatin1String(entry.value)) {
+      return QCoreApplication::translate("words", entry.words);
+    }
+  }
+  return value;
+}
+
+}  // namespace app::words

@@ -1,0 +1,62 @@
+#include "core/workflow/expected.h"
+
+#include <algorithm>
+
+namespace core::workflow {
+namespace {
+
+// The craft's word for it and the model's own: a technique knows nothing of how waits are computed.
+waits::DryingModel modelOf(craft::DryingModel model) {
+  switch (model) {
+    case craft::DryingModel::None: return waits::DryingModel::None;
+    case craft::DryingModel::Evaporation: return waits::DryingModel::Evaporation;
+    case craft::DryingModel::Oxidation: return waits::DryingModel::Oxidation;
+  }
+  return waits::DryingModel::None;
+}
+
+}  // namespace
+
+waits::Kind kindOf(const WorkflowWait& wait) {
+  waits::Kind kind;
+  const std::size_t at = wait.id.find('@');
+  const std::size_t last = wait.id.rfind('/');
+  const bool ofThing = at != std::string::npos && last != std::string::npos && last > at;
+  kind.name = ofThing ? wait.id.substr(0, at) + wait.id.substr(last) : wait.id;
+  const bool film = wait.kind == craft::WaitKind::Dry && wait.model == craft::DryingModel::Evaporation;
+  kind.cause = film ? waits::Cause::Film : waits::Cause::Own;
+  return kind;
+}
+
+waits::WaitTerms termsOf(const Workflow& workflow, const WorkflowWait& wait,
+                         const std::optional<units::Room>& planned) {
+  waits::WaitTerms terms;
+  terms.opens = wait.opens;
+  terms.closes = wait.closes;
+  terms.model = modelOf(wait.model);
+  terms.reference = wait.reference;
+  terms.planned = planned;
+  for (const std::size_t gated : workflow.needing(wait.makes)) {
+    terms.actionTime = std::max(terms.actionTime, workflow.steps[gated].work.likely);
+  }
+  return terms;
+}
+
+Expected::Expected(const Workflow& workflow, const Bench& bench) {
+  waits::ClockReading beginning;
+  beginning.bootId = "-";
+  for (const WorkflowStep& step : workflow.steps) {
+    for (const WorkflowWait& wait : step.waits) {
+      const auto state = waits::waitState(termsOf(workflow, wait, bench.room), bench.learning.of(kindOf(wait)),
+                                          beginning, {}, {}, beginning);
+      if (state.byTouch) {
+        m_byId[wait.id] = {wait.opens, wait.closes, waits::Basis::Label};
+        if (std::count(m_byTouch.begin(), m_byTouch.end(), *state.byTouch) == 0) m_byTouch.push_back(*state.byTouch);
+      } else {
+        m_byId[wait.id] = {state.opens, state.closes, state.basis};
+      }
+    }
+  }
+}
+
+}  // namespace core::workflow

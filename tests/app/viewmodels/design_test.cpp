@@ -1,0 +1,163 @@
+// A design at the desk: what its form offers, what a day is taken for, and what stays where a value does not read.
+#include "app/viewmodels/design_view_model.h"
+
+#include "tests/app/workbench/bench.h"
+#include "tests/support/catch.h"
+
+using app::viewmodels::DesignViewModel;
+using app::viewmodels::FormViewModel;
+using app::viewmodels::RowsModel;
+using core::base::Value;
+
+namespace {
+
+QString cell(RowsModel& rows, int row, int role) { return rows.data(rows.index(row), role).toString(); }
+
+int rowOf(RowsModel& rows, const QString& title) {
+  for (int row = 0; row < rows.count(); ++row) {
+    if (cell(rows, row, RowsModel::Title) == title) return row;
+  }
+  return -1;
+}
+
+struct Desk {
+  tests::MemoryEventStore store;
+  tests::Bench bench{store};
+  DesignViewModel design{bench.work, bench.clock};
+
+  Desk() {
+    REQUIRE(design.beginFresh());
+    enter("The work", "width", {3, 1, 0});
+    enter("The work", "height", {2, 4, 0});
+    write("The piece", "title", "Tide gate at dusk");
+    REQUIRE(design.complete());
+  }
+
+  void open(const char* section, const char* label) {
+    const int at = rowOf(*design.sections(), QString::fromUtf8(section));
+    REQUIRE(at >= 0);
+    design.chooseSection(at);
+    const int field = rowOf(*design.fields(), QString::fromUtf8(label));
+    INFO(section << " / " << label);
+    REQUIRE(field >= 0);
+    design.chooseField(field);
+  }
+  void enter(const char* section, const char* label, std::initializer_list<int> digits) {
+    open(section, label);
+    for (const int digit : digits) design.digit(digit);
+    REQUIRE(design.keep());
+  }
+  bool write(const char* section, const char* label, const char* text) {
+    open(section, label);
+    return design.keepText(QString::fromUtf8(text));
+  }
+  // The option's row; its reason is `problem` where it cannot be taken.
+  int option(const char* label) {
+    const int row = rowOf(*design.options(), QString::fromUtf8(label));
+    INFO(label);
+    REQUIRE(row >= 0);
+    return row;
+  }
+  std::string at(const char* pointer) {
+    const Value* value = core::base::at(bench.work.designs().find(design.id())->document, pointer);
+    return value == nullptr || value->kind() != Value::Kind::Text ? "" : value->asText();
+  }
+};
+
+}  // namespace
+
+namespace {
+
+Value documentOf(const Desk& desk) { return desk.bench.work.designs().find(desk.design.id())->document; }
+
+}  // namespace
+
+TEST_CASE("scattered leaf comes with a size it is scattered on, and goes to the bench") {
+  Desk desk;
+  desk.open("Leaf", "Add leaf");
+  desk.open("Leaf", "laid or scattered");
+  const int scattered = desk.option("scattered");
+  CHECK(cell(*desk.design.options(), scattered, RowsModel::Note) == QLatin1String("with methyl cellulose"));
+  desk.design.chooseOption(scattered);
+  CHECK(desk.at("/leaf/0/size") == "methylCellulose");
+  CHECK(desk.design.complete());
+  desk.open("Leaf", "size");
+  const int water = desk.option("water size");
+  CHECK(cell(*desk.design.options(), water, RowsModel::Problem) ==
+        QLatin1String("No technique scatters leaf on water size; choose methyl cellulose or starch."));
+  desk.design.chooseOption(water);
+  CHECK(desk.at("/leaf/0/size") == "methylCellulose");
+  CHECK(desk.design.refusal().contains(QLatin1String("No technique scatters leaf on water size")));
+  desk.design.chooseOption(desk.option("starch"));
+  CHECK(desk.at("/leaf/0/size") == "starch");
+  CHECK(desk.design.toBench());
+}
+
+TEST_CASE("a design no technique works is not offered to the bench as finished, and says what to settle") {
+  Desk desk;
+  Value document = documentOf(desk);
+  Value leaf = Value::object();
+  leaf.set("id", Value::text("one")).set("region", Value::text("face")).set("method", Value::text("scattered"));
+  leaf.set("coverage", Value::number(0.2)).set("size", Value::text("oil"));
+  document.set("leaf", Value::array().append(leaf));
+  const auto begun = desk.bench.work.beginDesign(document, "");
+  REQUIRE(begun.ok());
+  REQUIRE(desk.design.open(begun.value()));
+  CHECK_FALSE(desk.design.complete());
+  CHECK(desk.design.holds());
+  CHECK(desk.design.drawn());
+  CHECK(desk.design.state() == QLatin1String("one thing to settle"));
+  CHECK(desk.design.comesTo() ==
+        QLatin1String("No technique scatters leaf on oil size; choose methyl cellulose or starch."));
+  CHECK_FALSE(desk.design.toBench());
+  CHECK_FALSE(desk.design.refusal().contains(QLatin1String("finished")));
+}
+
+TEST_CASE("a day is taken as it is written, said back, and never greys the drawing") {
+  Desk desk;
+  const QString before = desk.design.comesTo();
+  REQUIRE(desk.write("The piece", "due", "12 December 2026"));
+  CHECK(desk.at("/due") == "2026-12-12");
+  desk.open("The piece", "due");
+  CHECK(desk.design.fieldNote() == QLatin1String("Saturday 12 December 2026"));
+  // What does not read is refused at once and changes nothing.
+  CHECK_FALSE(desk.write("The piece", "due", "when the tide turns"));
+  CHECK(desk.design.refusal().contains(QLatin1String("does not read as a day")));
+  CHECK(desk.at("/due") == "2026-12-12");
+  CHECK(desk.design.complete());
+  // Nor does one that is in the document already take drawing and figures away.
+  Value document = documentOf(desk);
+  document.set("due", Value::text("12 December"));
+  const auto begun = desk.bench.work.beginDesign(document, "");
+  REQUIRE(begun.ok());
+  REQUIRE(desk.design.open(begun.value()));
+  CHECK_FALSE(desk.design.complete());
+  CHECK(desk.design.holds());
+  CHECK(desk.design.drawn());
+  CHECK(desk.design.comesTo() == before);
+  CHECK(desk.design.state() == QLatin1String("one thing to settle"));
+}
+
+TEST_CASE("what a piece comes to is reckoned for its own room, and says where nothing can be") {
+  Desk desk;
+  const QString plain = desk.design.comesTo();
+  desk.open("Leaf", "Add leaf");
+  const auto in = [&](const char* temperature, const char* humidity) {
+    Value document = documentOf(desk);
+    Value room = Value::object();
+    room.set("temperature", Value::text(temperature)).set("humidity", Value::text(humidity));
+    document.set("room", room);
+    const auto begun = desk.bench.work.beginDesign(document, "");
+    REQUIRE(begun.ok());
+    REQUIRE(desk.design.open(begun.value()));
+    return desk.design.comesTo();
+  };
+  const QString warm = in("23 C", "50 %");
+  const QString cold = in("10 C", "80 %");
+  const QString hot = in("40 C", "50 %");
+  CHECK(warm.contains(QString::fromUtf8("at 23 °C, 50 %")));
+  CHECK(cold.contains(QString::fromUtf8("at 10 °C, 80 %")));
+  CHECK(warm.section(QString::fromUtf8(" · at"), 0, 0) != cold.section(QString::fromUtf8(" · at"), 0, 0));
+  CHECK(hot.contains(QString::fromUtf8("40 °C is too warm to predict")));
+  CHECK_FALSE(plain.contains(QString::fromUtf8("°C")));
+}
