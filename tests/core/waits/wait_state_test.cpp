@@ -152,9 +152,10 @@ TEST_CASE("outside the model's limits nothing is predicted and only the finger o
 
 TEST_CASE("a maker's own times move the opening, and the width apart from it", "[waits]") {
   const auto tacks = terms(minutes(30, 40, 60), minutes(90, 120, 200), 12);
-  const waits::Beliefs slow(std::map<std::string, std::vector<waits::Observation>>{
-      {"size", {{1.4, 1.4, 0}, {1.5, 1.5, 0}, {1.45, 1.45, 0}, {1.4, 1.5, 0}}}});
-  const waits::Learned learned{slow.of("size"), {}};
+  const waits::Kind size{"size"};
+  const waits::Beliefs slow(std::map<waits::Kind, std::vector<waits::Observation>>{
+      {size, {{1.4, 1.4, 0}, {1.5, 1.5, 0}, {1.45, 1.45, 0}, {1.4, 1.5, 0}}}});
+  const waits::Learned learned{slow.of(size), {}};
   const auto state = after(tacks, 0, {}, learned);
   CHECK(state.opens.likely > Duration::minutes(52));
   CHECK(state.closes->likely - state.opens.likely == Duration::minutes(80));
