@@ -159,7 +159,7 @@ Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::stri
   auto workflow = core::workflow::compose(*read.design, catalogue, words::thingWords());
   if (!workflow) {
     const Message& why = workflow.error().front().problem.message;
-    return Message("kept.does-not-compose").with("detail", words::text(why, read.design->job.units).toStdString());
+    return Message("kept.does-not-compose").with("detail", core::base::dump(why));
   }
   auto plan = std::make_shared<JobPlan>();
   plan->id = jobId;
