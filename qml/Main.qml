@@ -90,6 +90,13 @@ Window {
         }
     }
     Connections {
+        target: root.alert
+        function onAnswered() {
+            if (root.screen === "bench" || root.screen === "far")
+                root.afterLook();
+        }
+    }
+    Connections {
         target: root.off
         function onChanged() {
             root.askOffTime();
@@ -130,6 +137,8 @@ Window {
             checks.allSeen ? finish() : checks.turn();
         else if (screen === "room")
             screen = room.keep() ? "bench" : "room";
+        else if (screen === "look")
+            leaveLook();
         else if (screen === "off")
             screen = off.tell() ? "bench" : "off";
         else if (screen === "made")
@@ -159,6 +168,14 @@ Window {
         else
             finish();
     }
+    // What was found is asked about at once where it is far from what was expected.
+    function afterLook() {
+        screen = bench.look.doubted ? "look" : "bench";
+    }
+    function leaveLook() {
+        bench.look.leave();
+        screen = "bench";
+    }
     function cutSheets() {
         cutFrom = screen;
         screen = "cutting";
@@ -172,6 +189,8 @@ Window {
             bench.forgetRefusal();
         else if (screen === "off")
             leaveOffTime();
+        else if (screen === "look")
+            leaveLook();
         else if (screen === "made")
             measuring.back();
         else if (screen === "cutting")
@@ -274,7 +293,7 @@ Window {
         shelf: root.shelf
         onBack: root.back()
         onDone: root.done()
-        onAnswered: root.screen = "bench"
+        onAnswered: root.afterLook()
     }
     FaultsPage {
         anchors.fill: parent

@@ -1,10 +1,10 @@
 #include "app/designing/entries.h"
 
 #include <QCoreApplication>
-#include <algorithm>
 #include <set>
 
 #include "app/words/words.h"
+#include "core/workflow/fill.h"
 
 namespace app::designing {
 
@@ -39,9 +39,8 @@ std::vector<Named> named(const char* property, std::initializer_list<const char*
 }
 
 QString entryName(const QString& pattern, const std::string& id) {
-  QStringList words = pattern.arg(shown(id)).split(u' ');
-  words.erase(std::unique(words.begin(), words.end()), words.end());
-  return words.join(u' ');
+  const QString place = QStringLiteral("{id}");
+  return shown(core::workflow::sayingOnce(pattern.arg(place).toStdString(), id)).replace(place, shown(id));
 }
 
 std::vector<std::string> idsOf(const Builder& build, const std::string& list) {

@@ -3,11 +3,15 @@
 #include <QFontDatabase>
 #include <QGuiApplication>
 
+#include "app/face/named_alike.h"
+
 namespace app::face {
 
 QStringList chooseLetters() {
   const QString letters = QString::fromLatin1(kLetters);
   const QString behind = QString::fromLatin1(kLettersBehind);
+  static const bool apart = (leaveOutFamily(kNamedAlike), true);
+  static_cast<void>(apart);
   QStringList missing;
   for (const QString& family : {letters, behind}) {
     if (!QFontDatabase::hasFamily(family)) missing << family;

@@ -8,6 +8,8 @@ namespace app::face {
 // Drawn to be read at a glance: figures of one width, an open 6 and 9, Regular and Bold of one width. Debian:
 // fonts-b612.
 inline constexpr const char* kLetters = "B612";
+// The fixed-pitch letters of the same package call themselves so too.
+inline constexpr const char* kNamedAlike = "B612 Mono";
 // Stands behind it for what it does not hold. Debian: fonts-dejavu-core.
 inline constexpr const char* kLettersBehind = "DejaVu Sans";
 

@@ -82,7 +82,10 @@ void AlertViewModel::show(const core::record::JobAt& job) {
     m_act = tr("Likely closed");
     m_test = toQt(run.wait->missedSay);
   } else if (m_alert.high() && gated) {
-    m_act = tr("Now: %1").arg(actName(workflow.steps[*gated]));
+    // Which thing stands in the line above, where the wait is of the same.
+    const auto& step = workflow.steps[*gated];
+    const bool named = step.thingName == run.step->thingName;
+    m_act = tr("Now: %1").arg(named ? toQt(step.title) : actName(step));
   } else {
     m_act = tr("Test: %1?").arg(m_answers.found.toLower());
   }
@@ -130,6 +133,7 @@ void AlertViewModel::ready() {
   const std::string job = m_alert.job;
   answer(m_answers.verdict);
   emit goTo(job);
+  emit answered();
 }
 
 void AlertViewModel::pastIt() {
@@ -137,6 +141,7 @@ void AlertViewModel::pastIt() {
   if (m_answers.pastIt.isEmpty()) return;
   answer(core::intents::Verdict::PastIt);
   emit goTo(job);
+  emit answered();
 }
 
 }  // namespace app::viewmodels

@@ -70,6 +70,7 @@ class AlertViewModel : public QObject {
  signals:
   void changed();
   void goTo(const std::string& jobId);
+  void answered();  // by touch: its job is on the bench now
 
  private:
   void show(const core::record::JobAt& job);

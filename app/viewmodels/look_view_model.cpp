@@ -1,6 +1,8 @@
 #include "app/viewmodels/look_view_model.h"
 
 #include "app/convert/text.h"
+#include "app/words/words.h"
+#include "core/record/offers.h"
 #include "core/record/touch_tests.h"
 
 namespace app::viewmodels {
@@ -8,6 +10,12 @@ namespace app::viewmodels {
 void LookViewModel::show(const core::record::JobAt* job) {
   m_wait.clear();
   m_answers = {};
+  m_doubt.reset();
+  m_test.clear();
+  if (job != nullptr && showDoubt(*job)) {
+    emit changed();
+    return;
+  }
   const auto tests = job == nullptr ? std::vector<core::record::TouchTest>() : core::record::touchTests(*job);
   if (!tests.empty()) {
     const core::record::RunningWait& run = job->state().waits.at(tests.front().wait);
@@ -19,8 +27,41 @@ void LookViewModel::show(const core::record::JobAt* job) {
   emit changed();
 }
 
+// What is to be confirmed is read from the offers, as every other way to ask it.
+bool LookViewModel::showDoubt(const core::record::JobAt& job) {
+  for (const core::record::Offer& offer : core::record::offers(job)) {
+    const auto* look = std::get_if<core::intents::LookAt>(&offer.intent);
+    if (look == nullptr || !look->sure) continue;
+    const core::record::RunningWait& run = job.state().waits.at(look->wait);
+    if (m_left.contains({run.startedBy + run.id, run.looks.size()})) continue;
+    m_lookedAt = {run.startedBy + run.id, run.looks.size()};
+    m_doubt = *look;
+    m_wait = run.id;
+    m_title = waitName(run);
+    m_test = tr("\"%1\" after %2. By its label and the room it was expected after %3. Was it so?")
+                 .arg(convert::toQt(core::record::answerOf(*run.wait, look->verdict)))
+                 .arg(words::duration(
+                     core::waits::elapsedBetween(run.started, run.looks.back().first, job.shop().clockLog).time))
+                 .arg(words::span(job.expectedOpening(run)));
+    return true;
+  }
+  return false;
+}
+
+void LookViewModel::confirm() {
+  if (m_doubt) m_ask(*m_doubt);
+}
+
+void LookViewModel::leave() {
+  if (!m_doubt) return;
+  m_left.insert(m_lookedAt);
+  m_doubt.reset();
+  m_wait.clear();
+  emit changed();
+}
+
 void LookViewModel::answer(core::intents::Verdict verdict) {
-  if (present()) m_ask(core::intents::LookAt{m_wait, verdict});
+  if (present() && !m_doubt) m_ask(core::intents::LookAt{m_wait, verdict});
 }
 
 void LookViewModel::notYet() {

@@ -4,6 +4,8 @@
 #include <QObject>
 #include <QString>
 #include <functional>
+#include <optional>
+#include <set>
 
 #include "app/viewmodels/names.h"
 #include "core/intents/intent.h"
@@ -18,6 +20,8 @@ class LookViewModel : public QObject {
   Q_PROPERTY(bool present READ present NOTIFY changed FINAL)
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
+  // Whether what was found far from what was expected is asked about; that comes before any test.
+  Q_PROPERTY(bool doubted READ doubted NOTIFY changed FINAL)
   // The answers in the technique's words; "" where the wait cannot be found so.
   Q_PROPERTY(QString notYetWord READ notYetWord NOTIFY changed FINAL)
   Q_PROPERTY(QString foundWord READ foundWord NOTIFY changed FINAL)
@@ -33,6 +37,7 @@ class LookViewModel : public QObject {
   bool present() const { return !m_wait.empty(); }
   QString title() const { return m_title; }
   QString test() const { return m_test; }
+  bool doubted() const { return m_doubt.has_value(); }
   QString notYetWord() const { return m_answers.notYet; }
   QString foundWord() const { return m_answers.found; }
   QString pastItWord() const { return m_answers.pastIt; }
@@ -40,11 +45,16 @@ class LookViewModel : public QObject {
   Q_INVOKABLE void notYet();
   Q_INVOKABLE void ready();
   Q_INVOKABLE void pastIt();
+  // What is doubted is so.
+  Q_INVOKABLE void confirm();
+  // The screen is left: what is doubted stays open, and is not asked about again before the program starts anew.
+  Q_INVOKABLE void leave();
 
  signals:
   void changed();
 
  private:
+  bool showDoubt(const core::record::JobAt& job);
   void answer(core::intents::Verdict verdict);
 
   Ask m_ask;
@@ -52,6 +62,10 @@ class LookViewModel : public QObject {
   QString m_title;
   QString m_test;
   TestAnswers m_answers;
+  std::optional<core::intents::LookAt> m_doubt;
+  // The wait that is doubted, by the act that started it, and how many looks it had; those that were left open.
+  std::pair<std::string, std::size_t> m_lookedAt;
+  std::set<std::pair<std::string, std::size_t>> m_left;
 };
 
 }  // namespace app::viewmodels

@@ -114,6 +114,7 @@ void ShelfModel::nameRows(std::vector<Row>& rows) {
     };
     const bool withThing = !alone(false, false);
     row.name = called(row, withThing, withThing && !alone(true, false));
+    row.brief = called(row, withThing, false);
   }
 }
 
@@ -191,7 +192,7 @@ double ShelfModel::place(double minutes) const {
 }
 
 QString ShelfModel::nextLine() const {
-  return m_rows.empty() ? QString() : m_rows.front().name + QStringLiteral(", ") + m_rows.front().said;
+  return m_rows.empty() ? QString() : m_rows.front().brief + QStringLiteral(", ") + m_rows.front().said;
 }
 
 int ShelfModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : count(); }

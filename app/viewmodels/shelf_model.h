@@ -56,8 +56,9 @@ class ShelfModel : public QAbstractListModel {
     QString technique;  // its title
     std::string id;     // of the wait
     std::int64_t startedUtc = 0;
-    QString name;  // "Heron: paste sets"
-    QString said;  // its state in words: "10 to 25 min", "open now"
+    QString name;   // "Heron: paste sets"
+    QString brief;  // the same without what it is done with: from afar
+    QString said;   // its state in words: "10 to 25 min", "open now"
     double fromMinutes = 0;
     double toMinutes = 0;
     std::vector<double> dotMinutes;

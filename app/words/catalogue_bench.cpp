@@ -76,12 +76,13 @@ const std::vector<Entry>& benchEntries() {
        QT_TRANSLATE_NOOP(
            "words", "The kept text of \"{name}\" is no longer what was kept. What was done is still in the record.")},
       {"kept.job-unreadable",
-       QT_TRANSLATE_NOOP("words", "The kept job text no longer reads with this version of the program: {detail}")},
+       QT_TRANSLATE_NOOP(
+           "words", "The kept job text no longer reads with this version of the program, at {place}: {says:cause}")},
       {"kept.technique-unreadable", QT_TRANSLATE_NOOP("words",
                                                       "The kept text of the technique \"{technique}\" no longer reads "
-                                                      "with this version of the program: {detail}")},
+                                                      "with this version of the program, at {place}: {says:cause}")},
       {"kept.does-not-compose",
-       QT_TRANSLATE_NOOP("words", "The kept techniques no longer compose into this job: {detail}")},
+       QT_TRANSLATE_NOOP("words", "The kept techniques no longer compose into this job: {says:cause}")},
       {"kept.taking-in-unreadable",
        QT_TRANSLATE_NOOP("words", "The event that took this job in cannot be read by this version of the program.")},
       {"bench.no-such-job", QT_TRANSLATE_NOOP("words", "There is no such job on this bench.")},

@@ -97,18 +97,30 @@ struct ArgumentText {
   }
 };
 
+// The message of that id whose arguments stand in another one behind `prefix`.
+Message within(const Message& outer, const std::string& prefix, const std::string& id) {
+  Message inner(id);
+  for (const auto& [name, value] : outer.arguments) {
+    if (core::base::startsWith(name, prefix)) inner.arguments.emplace_back(name.substr(prefix.size()), value);
+  }
+  return inner;
+}
+
 // A slot of a template: the name of an argument, or how its value is said and then the name.
 //   as:size      the word for that value of the property "size"
 //   does:method  the same, as what somebody does
 //   or:instead   each line of the argument, as a value of the property the argument "property" names: "a, b or c"
 //   of:name      ", of the name"; nothing where it is empty
-QString slot(const QString& name, const Message& message, const ShownLengths& lengths) {
+//   says:cause   the message whose id that argument is, with the arguments that stand behind "cause."
+QString slot(const QString& name, const Message& message, const ShownLengths& lengths, UnitSystem units) {
   const qsizetype colon = name.indexOf(u':');
   const Argument* argument = message.argument(name.mid(colon + 1).toStdString());
   if (argument == nullptr) return u'{' + name + u'}';
   const QString value = QString::fromStdString(std::visit(ArgumentText{lengths}, *argument));
   const QString manner = name.left(std::max<qsizetype>(colon, 0));
   if (manner.isEmpty()) return value;
+  if (manner == u"says")
+    return text(within(message, name.mid(colon + 1).toStdString() + '.', value.toStdString()), units);
   if (manner == u"as") return property(name.mid(colon + 1), value);
   if (manner == u"does") return property(name, value);
   if (manner == u"of")
@@ -133,7 +145,7 @@ QString filled(const QString& pattern, const Message& message, UnitSystem units)
     const qsizetype close = open < 0 ? -1 : pattern.indexOf(u'}', open);
     if (close < 0) break;
     result += pattern.mid(at, open - at);
-    result += slot(pattern.mid(open + 1, close - open - 1), message, lengths);
+    result += slot(pattern.mid(open + 1, close - open - 1), message, lengths, units);
     at = close + 1;
   }
   return result + pattern.mid(at);

@@ -43,11 +43,19 @@ std::vector<core::record::Event> ofJob(const std::vector<core::record::Event>& e
   return own;
 }
 
-std::string firstError(const core::base::Problems& problems) {
+// `outer` with `why` as its argument "cause", whose own arguments stand behind "cause.": app/words says one in another.
+Message because(Message outer, const Message& why) {
+  outer.arguments.emplace_back("cause", why.id);
+  for (const auto& [name, value] : why.arguments) outer.arguments.emplace_back("cause." + name, value);
+  return outer;
+}
+
+Message because(Message outer, const core::base::Problems& problems) {
   for (const Problem& problem : problems.sorted()) {
-    if (problem.severity == core::base::Severity::Error) return core::base::dump(problem);
+    if (problem.severity != core::base::Severity::Error) continue;
+    return because(std::move(outer).with("place", problem.pointer), problem.message);
   }
-  return "";
+  return outer;
 }
 
 }  // namespace
@@ -138,7 +146,7 @@ Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::stri
   auto jobText = textOfHash(takenIn.jobHash, takenIn.title);
   if (!jobText) return jobText.error();
   core::design::ReadDesign read = core::design::readDesign(jobText.value(), core::base::Source::Kept);
-  if (!read.design) return Message("kept.job-unreadable").with("detail", firstError(read.problems));
+  if (!read.design) return because(Message("kept.job-unreadable"), read.problems);
 
   core::craft::Catalogue catalogue;
   for (const TakeIn::Technique& used : takenIn.techniques) {
@@ -148,9 +156,7 @@ Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::stri
       if (!text) return text.error();
       core::craft::ReadTechnique technique = core::craft::readTechnique(text.value(), core::base::Source::Kept);
       if (!technique.technique) {
-        return Message("kept.technique-unreadable")
-            .with("technique", used.id)
-            .with("detail", firstError(technique.problems));
+        return because(Message("kept.technique-unreadable").with("technique", used.id), technique.problems);
       }
       known = std::make_shared<const core::craft::Technique>(std::move(*technique.technique));
     }
@@ -158,8 +164,7 @@ Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::stri
   }
   auto workflow = core::workflow::compose(*read.design, catalogue, words::thingWords());
   if (!workflow) {
-    const Message& why = workflow.error().front().problem.message;
-    return Message("kept.does-not-compose").with("detail", core::base::dump(why));
+    return because(Message("kept.does-not-compose"), workflow.error().front().problem.message);
   }
   auto plan = std::make_shared<JobPlan>();
   plan->id = jobId;

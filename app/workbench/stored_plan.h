@@ -44,8 +44,8 @@ class PlanReader {
  public:
   explicit PlanReader(core::record::EventStore& store) : m_store(store) {}
 
-  // Besides the troubles of storedText: kept.job-unreadable {detail}, kept.technique-unreadable {technique}
-  // {detail}, kept.does-not-compose {detail}. `more`: texts by hash that are not in the store yet.
+  // Besides the troubles of storedText: kept.job-unreadable {place} {cause}, kept.technique-unreadable
+  // {technique} {place} {cause}, kept.does-not-compose {cause}. `more`: texts by hash that are not in the store yet.
   core::base::Result<std::shared_ptr<const core::record::JobPlan>, core::base::Message> read(
       const std::string& jobId, const core::intents::TakeIn& takenIn,
       const std::map<std::string, std::string>& more = {});

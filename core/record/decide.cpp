@@ -106,14 +106,15 @@ class Decider {
   Decision operator()(const intents::LookAt& intent) const {
     const auto run = m_state.waits.find(intent.wait);
     if (run == m_state.waits.end()) return Message("record.no-such-wait").with("wait", intent.wait);
-    if (!m_job.matters(run->second)) return Message("record.wait-over").with("wait", run->second.wait->title);
     EventDraft looked = draft(type::kLooked, run->second);
     looked.payload.set("verdict", Value::text(intents::name(intent.verdict)));
     if (intent.sure) {
-      if (!m_job.doubted(run->second)) return Message("record.nothing-doubted").with("wait", run->second.wait->title);
+      if (!m_job.asksWhetherSo(run->second))
+        return Message("record.nothing-doubted").with("wait", run->second.wait->title);
       looked.payload.set("sure", Value::boolean(true));
       return Drafts{looked};
     }
+    if (!m_job.matters(run->second)) return Message("record.wait-over").with("wait", run->second.wait->title);
     Drafts drafts{looked};
     // A window found open by touch is taken up at once: the gated step begins with the verdict.
     const auto gated = m_job.gatedStep(run->second);

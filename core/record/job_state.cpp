@@ -78,8 +78,18 @@ waits::WaitState JobAt::waitState(const RunningWait& run) const {
                           run.started, m_shop.rooms, m_shop.clockLog, m_now);
 }
 
-bool JobAt::doubted(const RunningWait& run) const {
-  return !run.sure && farOutside(m_state, run, m_shop.clockLog, m_shop.rooms);
+units::Span JobAt::expectedOpening(const RunningWait& run) const {
+  waits::WaitTerms terms = termsOf(m_state, run, m_shop.clockLog);
+  terms.looks.clear();
+  return waits::waitState(terms, {}, run.started, m_shop.rooms, m_shop.clockLog, m_now).opens;
+}
+
+bool JobAt::asksWhetherSo(const RunningWait& run) const {
+  if (run.sure || !farOutside(m_state, run, m_shop.clockLog, m_shop.rooms)) return false;
+  if (matters(run)) return true;
+  const auto needing = m_state.plan->workflow.needing(run.wait->makes);
+  return run.wait->closes &&
+         std::any_of(needing.begin(), needing.end(), [&](std::size_t step) { return isDone(step); });
 }
 
 std::optional<std::size_t> JobAt::gatedStep(const RunningWait& run) const {

@@ -131,8 +131,11 @@ class JobAt {
   const Shop& shop() const { return m_shop; }
   const waits::ClockReading& now() const { return m_now; }
   waits::WaitState waitState(const RunningWait& wait) const;
-  // Whether what was found of it is far from what was expected and the maker has not said that it is so.
-  bool doubted(const RunningWait& wait) const;
+  // When it was expected to open before anything was found of it, since its start: by its label and its rooms alone.
+  units::Span expectedOpening(const RunningWait& wait) const;
+  // Whether the maker is to be asked if what was found of it is so: it lies far from what was expected and was not said
+  // again. Of a window that was taken up the question waits until its act is done.
+  bool asksWhetherSo(const RunningWait& wait) const;
   // Whether a wait still matters: something not yet done (with a closing: not yet begun) needs its fact.
   bool matters(const RunningWait& wait) const;
   bool holds(const std::string& fact) const;

@@ -22,7 +22,7 @@ intents::Verdict intentVerdict(waits::Verdict verdict) {
 
 void offerLooks(const JobAt& job, std::vector<Offer>& offers) {
   for (const auto& [id, run] : job.state().waits) {
-    if (!job.matters(run) || !job.doubted(run)) continue;
+    if (!job.asksWhetherSo(run)) continue;
     offers.push_back({intents::LookAt{id, intentVerdict(run.looks.back().second), true},
                       Message("offer.look.sure").with("wait", run.wait->title)});
   }

@@ -88,7 +88,7 @@ class Telling {
     for (const ThingChoice& choice : choicesOf(thing.kind)) {
       const std::vector<std::string>& instead = valuesInstead(thing, choice);
       if (instead.empty()) continue;
-      Message message("compose.no-way." + std::string(kindName(thing.kind)));
+      Message message = Message("compose.no-way." + std::string(kindName(thing.kind)));
       for (const auto& [property, value] : thing.properties) message.arguments.emplace_back(property, value);
       add(thing.pointer + '/' + choice.property,
           std::move(message)

@@ -165,7 +165,9 @@ class Comparison {
       } else if (id == "renewal.window" && was.closes && is.closes) {
         tell(spans(id, is.title, *was.closes, *is.closes), member.contradicts);
       } else {
-        tell(Message(id == "renewal.window" ? "renewal.wait-other" : id).with("wait", is.title), member.contradicts);
+        // A window that comes or goes is another wait, not other times.
+        const std::string said = id == "renewal.window" ? "renewal.wait-other" : id;
+        tell(Message(said).with("wait", is.title), member.contradicts);
       }
     }
   }

@@ -13,6 +13,8 @@ Item {
     // Keys above Done, the lowest last.
     property alias keys: column.data
     property bool doneFilled: true
+    // Whether the shelf lies there; an act that needs its room upright does without for as long as it takes.
+    property bool shelfShown: true
     readonly property bool upright: height > width
 
     signal back
@@ -36,11 +38,12 @@ Item {
     }
     ShelfView {
         id: shelfView
+        visible: root.shelfShown
         shelf: root.shelf
         x: Metrics.edge + (root.upright ? 0 : Metrics.corner + Metrics.mm(4))
         y: (root.upright ? done.y - Metrics.gap : root.height - Metrics.edge) - height
         width: root.width - 2 * x
-        height: Metrics.corner
+        height: root.shelfShown ? Metrics.corner : 0
     }
     Column {
         id: column

@@ -26,7 +26,8 @@ Observation exactly(double ratio) { return {ratio, ratio, 0}; }
 const std::vector<Observation> kThree = {exactly(52.0 / 40), exactly(47.0 / 40), exactly(61.0 / 44)};
 
 waits::Belief alone(const std::vector<Observation>& found, waits::Scatter scatter) {
-  return waits::Beliefs({{"size", found}}, scatter).of("size");
+  const waits::Kind kind{"size", waits::Cause::Own};
+  return waits::Beliefs({{kind, found}}, scatter).of(kind);
 }
 
 // Where the posterior of a kind alone is highest, through the three grid points round it.
@@ -217,14 +218,15 @@ TEST_CASE("two kinds of one maker are what integrating over the maker as well gi
       ofNever[i] += given * sizeMass * washMass;
     }
   }
-  const waits::Beliefs beliefs({{"size", size}, {"wash", wash}});
-  const auto check = [&](const char* kind, const std::vector<double>& density) {
+  const auto film = [](const char* name) { return waits::Kind{name, waits::Cause::Film}; };
+  const waits::Beliefs beliefs({{film("size"), size}, {film("wash"), wash}});
+  const auto check = [&](const waits::Kind& kind, const std::vector<double>& density) {
     const auto [mean, variance] = moments(density, kFrom, kStep);
-    INFO(kind);
+    INFO(kind.name);
     CHECK(beliefs.of(kind).mean == Approx(mean).margin(2e-4));
     CHECK(beliefs.of(kind).variance == Approx(variance).epsilon(3e-3));
   };
-  check("size", ofSize);
-  check("wash", ofWash);
-  check("never", ofNever);
+  check(film("size"), ofSize);
+  check(film("wash"), ofWash);
+  check(film("never"), ofNever);
 }

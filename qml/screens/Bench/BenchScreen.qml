@@ -59,7 +59,7 @@ CornerFrame {
         },
         TouchKey {
             objectName: "look"
-            visible: root.bench.look.present && !root.bench.canBegin && !root.bench.canPutBack && !root.isMissed
+            visible: root.bench.look.present && (!root.bench.look.doubted || root.isWaiting) && !root.bench.canBegin && !root.bench.canPutBack && !root.isMissed
             width: Metrics.corner
             height: Metrics.benchKey
             legend: qsTr("Test")
@@ -133,7 +133,8 @@ CornerFrame {
         bench: root.bench
         watch: root.watch
         width: root.upright ? parent.width : parent.width * 0.34
-        height: root.upright ? root.paneRoom * 0.45 : root.paneRoom
+        // Upright the step stands below it and needs its room first.
+        height: root.upright ? Math.max(least, Math.min(root.paneRoom * 0.45, root.paneRoom - Metrics.mm(72))) : root.paneRoom
     }
     StepPane {
         id: step

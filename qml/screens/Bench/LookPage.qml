@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// A touch test: how, and its answers.
+// A touch test: how, and its answers. What was found far from what was expected is asked about once more.
 CornerFrame {
     id: root
 
@@ -16,7 +16,7 @@ CornerFrame {
     keys: [
         TouchKey {
             objectName: "pastIt"
-            visible: legend !== ""
+            visible: legend !== "" && !root.look.doubted
             width: Metrics.corner
             height: Metrics.benchKey
             legendSize: Metrics.keyText(legend)
@@ -31,9 +31,12 @@ CornerFrame {
             width: Metrics.corner
             height: Metrics.benchKey
             legendSize: Metrics.keyText(legend)
-            legend: root.look.foundWord
+            legend: root.look.doubted ? qsTr("It was so") : root.look.foundWord
             onActed: {
-                root.look.ready();
+                if (root.look.doubted)
+                    root.look.confirm();
+                else
+                    root.look.ready();
                 root.answered();
             }
         },
@@ -41,7 +44,7 @@ CornerFrame {
             objectName: "notYet"
             width: Metrics.corner
             height: Metrics.benchKey
-            visible: legend !== ""
+            visible: legend !== "" && !root.look.doubted
             legendSize: Metrics.keyText(legend)
             legend: root.look.notYetWord
             onActed: {
@@ -67,7 +70,7 @@ CornerFrame {
         }
         Words {
             width: parent.width
-            text: qsTr("Go by touch; times are estimates.")
+            text: root.look.doubted ? qsTr("What you found counts either way. Times are learned from it once you say that it was so.") : qsTr("Go by touch; times are estimates.")
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }

@@ -80,18 +80,22 @@ CornerFrame {
     PagedText {
         id: text
         anchors.top: heading.bottom
-        anchors.topMargin: Metrics.mm(2)
+        anchors.topMargin: Metrics.mm(2) + (act.above ? act.height + Metrics.mm(2) : 0)
         anchors.bottom: parent.bottom
         width: parent.width
-        beside: root.bench.hasAct ? act.width + Metrics.mm(5) : 0
-        besideHeight: root.bench.hasAct ? act.height : 0
+        beside: root.bench.hasAct && !act.above ? act.width + Metrics.mm(5) : 0
+        besideHeight: beside > 0 ? act.height : 0
         paragraphs: root.paragraphs()
     }
     PieceView {
         id: act
+        // Upright the words have no room beside it.
+        readonly property bool above: root.bench.hasAct && root.upright
+
         objectName: "act"
-        visible: root.bench.hasAct && text.page === 0
-        anchors.top: text.top
+        visible: root.bench.hasAct && (above || text.page === 0)
+        anchors.top: heading.bottom
+        anchors.topMargin: Metrics.mm(2)
         anchors.right: parent.right
         width: Metrics.mm(76)
         height: Metrics.mm(51)

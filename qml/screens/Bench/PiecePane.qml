@@ -10,6 +10,8 @@ Item {
 
     required property BenchViewModel bench
     required property WatchViewModel watch
+    // Of the words alone; the drawing takes what is left, where it can still be read.
+    readonly property double least: name.height + watch.height + lies.height + Metrics.mm(2)
 
     Words {
         id: name
@@ -36,6 +38,7 @@ Item {
         anchors.bottom: lies.top
         anchors.bottomMargin: Metrics.mm(2)
         width: root.width
+        visible: height >= Metrics.mm(12)
         drawing: root.bench.drawing
     }
     Words {

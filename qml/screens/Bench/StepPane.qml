@@ -56,6 +56,7 @@ Item {
             width: parent.width
             visible: text !== ""
             text: root.bench.detail
+            font.pixelSize: pane.level < 3 ? Metrics.text : Metrics.label
         }
         Flow {
             width: parent.width

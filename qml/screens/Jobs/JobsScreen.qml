@@ -16,7 +16,9 @@ Item {
     signal deskAsked
     signal chosen
 
-    readonly property double rowHeight: (height - Metrics.corner - 2 * Metrics.edge - 2 * Metrics.gap) / 2
+    // Upright there is no room beside Back: the keys stand above it.
+    readonly property bool upright: height > width
+    readonly property double rowHeight: ((upright ? keys.y : back.y) - Metrics.edge - 2 * Metrics.gap) / 2
 
     Words {
         visible: root.jobs.count === 0
@@ -51,10 +53,11 @@ Item {
         onActed: root.back()
     }
     Row {
+        id: keys
         anchors.right: parent.right
         // Where Done stands on the other screens stands nothing: a knuckle in its rhythm changes nothing here.
-        anchors.rightMargin: Metrics.edge + Metrics.corner + Metrics.gap
-        anchors.verticalCenter: back.verticalCenter
+        anchors.rightMargin: Metrics.edge + (root.upright ? 0 : Metrics.corner + Metrics.gap)
+        y: root.upright ? back.y - height - Metrics.gap : back.y + (back.height - height) / 2
         spacing: Metrics.gap
 
         Words {

@@ -10,6 +10,7 @@ CornerFrame {
 
     required property MadeViewModel made
     readonly property bool asks: made.question !== ""
+    shelfShown: !upright
 
     keys: [
         TouchKey {
@@ -46,7 +47,7 @@ CornerFrame {
 
     Column {
         id: said
-        width: pad.x - Metrics.mm(5)
+        width: root.upright ? parent.width : pad.x - Metrics.mm(5)
         spacing: Metrics.mm(1.5)
 
         Words {
@@ -73,12 +74,14 @@ CornerFrame {
             width: parent.width
             visible: text !== ""
             text: root.made.measured + (root.made.measured !== "" && root.made.difference !== "" ? " · " : "") + root.made.difference
+            font.pixelSize: root.upright ? Metrics.label : Metrics.text
             color: Theme.worked
             font.bold: true
         }
         Words {
             width: parent.width
             text: root.made.computed
+            font.pixelSize: root.upright ? Metrics.label : Metrics.text
         }
         Words {
             width: parent.width
@@ -99,15 +102,16 @@ CornerFrame {
     PieceView {
         anchors.top: said.bottom
         anchors.topMargin: Metrics.mm(2)
-        anchors.bottom: parent.bottom
+        anchors.bottom: root.upright ? pad.top : parent.bottom
+        anchors.bottomMargin: root.upright ? Metrics.mm(2) : 0
         width: said.width
         visible: height > Metrics.mm(18)
         drawing: root.made.drawing
     }
     NumberPad {
         id: pad
-        anchors.right: parent.right
-        anchors.rightMargin: Metrics.mm(2)
+        x: root.upright ? 0 : parent.width - width - Metrics.mm(2)
+        y: root.upright ? parent.height - height : 0
         visible: !root.asks
         inches: root.made.inches
         onDigit: number => root.made.digit(number)
@@ -116,6 +120,7 @@ CornerFrame {
     }
     Column {
         x: pad.x
+        y: pad.y
         width: parent.width - x
         visible: root.asks
         spacing: Metrics.gap

@@ -49,7 +49,8 @@ CornerFrame {
             font.bold: true
             font.pixelSize: Metrics.title
         }
-        Row {
+        Flow {
+            width: parent.width
             spacing: Metrics.mm(6)
 
             RoomValue {

@@ -32,7 +32,7 @@ const Value& member(const Value& object, const char* key) {
 // A part of what nobody keeps would be gone when it is read.
 const Value& member(const Value&& object, const char* key) = delete;
 
-const Value& withId(const Value& list, const std::string& id) {
+const Value& withId(const Value& list, std::string_view id) {
   INFO(id);
   const auto& items = list.items();
   const auto found =

@@ -266,7 +266,7 @@ TEST_CASE("a room nothing can be predicted in is told at its place, and the wait
 
 TEST_CASE("what the looks of the data folder's record taught is in the waits, each time the same") {
   const Commands commands;
-  const auto before = waitsOf(commands, tests::workedExample());
+  const auto before = waitsOf(commands, tests::demoJob());
   REQUIRE(QDir().mkpath(commands.path(QStringLiteral("data"))));
   std::string kind;
   {
@@ -290,18 +290,20 @@ TEST_CASE("what the looks of the data folder's record taught is in the waits, ea
     }
     REQUIRE_FALSE(kind.empty());
   }
-  const auto after = waitsOf(commands, tests::workedExample());
+  const auto after = waitsOf(commands, tests::demoJob());
+  INFO(kind);
+  REQUIRE(before.contains(kind));
   CHECK(before.at(kind).basis == "model");
   CHECK(after.at(kind).basis == "learned");
   CHECK(after.at(kind).opens < before.at(kind).opens);
   tests::Ran first;
   tests::Ran again;
-  waitsOf(commands, tests::workedExample(), &first);
-  waitsOf(commands, tests::workedExample(), &again);
+  waitsOf(commands, tests::demoJob(), &first);
+  waitsOf(commands, tests::demoJob(), &again);
   CHECK(first.out == again.out);
   // A folder without a record says nothing of it.
   const Commands other;
-  CHECK(waitsOf(other, tests::workedExample()).at(kind).basis == "model");
+  CHECK(waitsOf(other, tests::demoJob()).at(kind).basis == "model");
 }
 
 TEST_CASE("leaf scattered on a size nobody scatters on is told by check and by steps alike, at the size") {

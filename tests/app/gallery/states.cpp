@@ -322,6 +322,14 @@ const std::vector<State>& states() {
        [](Stage& s) { return s.workUntil([&] { return !s.desk().bench().checks().isEmpty(); }); }},
       {"look", "look", kChart,
        [](Stage& s) { return s.workUntil([&] { return s.desk().bench().look()->present(); }); }},
+      {"look-doubted", "look", kChart,
+       [](Stage& s) {
+         if (!s.workUntil([&] { return s.desk().bench().look()->present(); })) return false;
+         s.clock().advance(kMinute);
+         s.desk().refresh();
+         s.desk().bench().look()->ready();
+         return s.desk().bench().look()->doubted();
+       }},
       {"faults", "faults", kChart,
        [](Stage& s) { return s.workUntil([&] { return s.desk().bench().faults().size() > 1; }); }},
       {"mend-choice", "mend", kChart,

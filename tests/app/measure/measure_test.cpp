@@ -6,6 +6,7 @@
 #endif
 #include "tests/support/catch.h"
 
+#include <QFontMetricsF>
 #include <QGuiApplication>
 #include <QRegularExpression>
 #include <set>
@@ -36,25 +37,25 @@ const std::vector<Visit>& visits() {
   static const std::vector<Visit> all = [] {
     std::vector<Visit> made;
     for (const tests::State& state : tests::states()) {
+      INFO(state.name);
+      tests::Stage stage(state.jobs);
+      REQUIRE(state.reach(stage));
+      while (state.screen != "alert" && stage.desk().alert().up()) stage.desk().alert().hear();
       for (const QSize& size : {QSize(1280, 800), QSize(1920, 1200), QSize(800, 1280)}) {
         const bool upright = size.height() > size.width();
         if (upright && !tests::isOfBench(state)) continue;
+        app::face::Face face(stage.desk());
+        const double dots = std::max(size.width(), size.height()) / kTabletWidth;
+        REQUIRE(face.load(dots));
+        face.window()->resize(size);
+        if (state.screen != "alert") face.window()->setProperty("screen", QString::fromStdString(state.screen));
+        face.window()->show();
+        const auto* figure = stage.desk().bench().figure();
         for (const bool lamp : {false, true}) {
           // How it is laid out does not hang on the light.
           if (upright && lamp) continue;
-          tests::Stage stage(state.jobs);
-          INFO(state.name);
-          REQUIRE(state.reach(stage));
-          app::face::Face face(stage.desk());
-          const double dots = std::max(size.width(), size.height()) / kTabletWidth;
-          REQUIRE(face.load(dots));
-          face.window()->resize(size);
-          while (state.screen != "alert" && stage.desk().alert().up()) stage.desk().alert().hear();
-          if (state.screen != "alert") face.window()->setProperty("screen", QString::fromStdString(state.screen));
           face.window()->setProperty("lamp", lamp);
-          face.window()->show();
           const QImage picture = tests::settledPicture(*face.window());
-          const auto* figure = stage.desk().bench().figure();
           made.push_back({&state, size, lamp, dots, tests::look(face.window()->contentItem(), picture),
                           stage.desk().bench().title(), figure->present() ? figure->whole() : QString()});
         }
@@ -184,6 +185,21 @@ TEST_CASE("every letter is drawn from the program's own faces, whatever else is 
     }
   }
   CHECK(plain.size() > 100);
+}
+
+TEST_CASE("letters have their own widths, figures one, and regular and bold take the same room", "[measure]") {
+  REQUIRE_FALSE(visits().empty());
+  const auto width = [](const char* text, bool bold) {
+    QFont font(QString::fromLatin1(app::face::kLetters));
+    font.setPixelSize(100);
+    font.setBold(bold);
+    return QFontMetricsF(font).horizontalAdvance(QString::fromLatin1(text));
+  };
+  for (const bool bold : {false, true}) {
+    CHECK(width("iiii", bold) < width("mmmm", bold) / 2);
+    for (const char* figure : {"1", "4", "7"}) CHECK(width(figure, bold) == width("0", bold));
+  }
+  CHECK(width("the window of the top board", false) == width("the window of the top board", true));
 }
 
 TEST_CASE("the figure being worked subtends 45 minutes of arc as it is really drawn", "[measure]") {

@@ -1,15 +1,13 @@
 // Every way in which the record's place can be wrong has its own words, and the file stays as it is.
 #include <fcntl.h>
-#include <sys/mount.h>
 #include <sys/stat.h>
-#include <sys/wait.h>
 #include <unistd.h>
 
 #include <QDir>
 #include <QElapsedTimer>
 #include <QTemporaryDir>
-#include <functional>
 
+#include "tests/app/stores/answer_of_child.h"
 #include "tests/app/stores/database_support.h"
 
 using app::stores::SqliteEventStore;
@@ -18,31 +16,6 @@ using namespace tests;
 namespace {
 
 constexpr unsigned kNobody = 65534;
-
-// What `ask` answers in a process of its own, so that it can be somebody whom permissions bind.
-std::string answerOfChild(const std::function<std::string()>& ask) {
-  int ends[2];
-  REQUIRE(pipe(ends) == 0);
-  const pid_t child = fork();
-  REQUIRE(child >= 0);
-  if (child == 0) {
-    const std::string answer = ask();
-    const ssize_t written = write(ends[1], answer.data(), answer.size());
-    _exit(written == static_cast<ssize_t>(answer.size()) ? 0 : 1);
-  }
-  close(ends[1]);
-  std::string answer;
-  char buffer[256];
-  for (ssize_t got = read(ends[0], buffer, sizeof buffer); got > 0; got = read(ends[0], buffer, sizeof buffer)) {
-    answer.append(buffer, static_cast<std::size_t>(got));
-  }
-  close(ends[0]);
-  int status = 0;
-  REQUIRE(waitpid(child, &status, 0) == child);
-  INFO("child ended with " << status);
-  REQUIRE(status == 0);
-  return answer;
-}
 
 std::string troubleForOthersAt(const QString& path) {
   return answerOfChild([&] {
@@ -222,50 +195,4 @@ TEST_CASE("a file that may not be read is told") {
   makeRecord(path);
   REQUIRE(chmod(path.toUtf8().constData(), 0000) == 0);
   CHECK(troubleForOthersAt(path) == "store.unreadable");
-}
-
-TEST_CASE("a read-only file system is told, whoever asks") {
-  QTemporaryDir folder;
-  const std::string place = folder.path().toStdString();
-  const std::string answer = answerOfChild([&]() -> std::string {
-    if (unshare(CLONE_NEWNS) != 0 || mount(nullptr, "/", nullptr, MS_REC | MS_PRIVATE, nullptr) != 0 ||
-        mount("tmpfs", place.c_str(), "tmpfs", 0, nullptr) != 0) {
-      return "no mounts here";
-    }
-    makeRecord(folder.filePath("record.sqlite"));
-    if (mount(nullptr, place.c_str(), nullptr, MS_REMOUNT | MS_RDONLY, nullptr) != 0) return "no mounts here";
-    return troubleAt(folder.filePath("record.sqlite")) + " " + troubleAt(folder.filePath("new.sqlite"));
-  });
-  if (answer == "no mounts here") {
-    WARN("this user may not mount, so a read-only file system was not tried");
-  } else {
-    CHECK(answer == "store.read-only-folder store.read-only-folder");
-  }
-}
-
-TEST_CASE("a full disk is told and what was kept before stays") {
-  QTemporaryDir folder;
-  const std::string place = folder.path().toStdString();
-  const std::string answer = answerOfChild([&]() -> std::string {
-    if (unshare(CLONE_NEWNS) != 0 || mount(nullptr, "/", nullptr, MS_REC | MS_PRIVATE, nullptr) != 0 ||
-        mount("tmpfs", place.c_str(), "tmpfs", 0, "size=1m") != 0) {
-      return "no mounts here";
-    }
-    auto opened = SqliteEventStore::open(folder.filePath("record.sqlite"));
-    if (!opened) return opened.error().id;
-    for (int act = 1; act < 1000; ++act) {
-      const auto kept =
-          opened.value()->append({event("a", act, act)}, {{std::to_string(act), "job", "", std::string(20'000, 'x')}});
-      if (kept) continue;
-      const auto events = opened.value()->load("job/one");
-      const bool whole = events.ok() && events.value().size() == static_cast<std::size_t>(act - 1);
-      return kept.error().id + (whole ? " whole" : " not whole");
-    }
-    return "never full";
-  });
-  if (answer == "no mounts here") {
-    WARN("this user may not mount, so a full disk was not tried");
-  } else {
-    CHECK(answer == "store.full whole");
-  }
 }

@@ -1,7 +1,9 @@
 // What tells steps and waits apart on the bench: which piece, which board, whose words.
+#include <algorithm>
 #include <map>
 #include <set>
 
+#include "core/record/offers.h"
 #include "core/record/touch_tests.h"
 #include "tests/app/gallery/states.h"
 #include "tests/support/catch.h"
@@ -140,6 +142,38 @@ TEST_CASE("a touch test is answered in the words of its technique, on the look p
     if (wait.contains(QStringLiteral("soak")) || wait.contains(QStringLiteral("cool")))
       CHECK(answer != QStringLiteral("Dry"));
   }
+}
+
+TEST_CASE("a look far from what was expected is asked about once, confirmed by a key or left open") {
+  tests::Stage stage({"pilots-chart"});
+  auto* look = stage.desk().bench().look();
+  REQUIRE(stage.workUntil([&] { return look->present(); }));
+  const QString tested = look->title();
+  stage.clock().advance(60'000);
+  stage.desk().refresh();
+  CHECK_FALSE(look->doubted());
+  const QString found = look->foundWord();
+  look->ready();
+  REQUIRE(look->doubted());
+  CHECK(look->title() == tested);
+  CHECK(look->test().contains(found));
+  const auto open = [&] {
+    const auto offers = core::record::offers(stage.workbench().at(stage.desk().bench().jobId()));
+    return std::any_of(offers.begin(), offers.end(), [](const core::record::Offer& offer) {
+      const auto* asked = std::get_if<core::intents::LookAt>(&offer.intent);
+      return asked != nullptr && asked->sure;
+    });
+  };
+  SECTION("said to be so") {
+    look->confirm();
+    CHECK_FALSE(open());
+  }
+  SECTION("left open") {
+    look->leave();
+    stage.desk().refresh();
+    CHECK(open());
+  }
+  CHECK_FALSE(look->doubted());
 }
 
 TEST_CASE("what is open from its start cannot be answered not yet") {

@@ -155,6 +155,35 @@ TEST_CASE("a finished step is linked with the batch it was worked with, and no l
   CHECK((piece.state().beside.batches.empty() || piece.state().beside.batches.begin()->second.empty()));
 }
 
+TEST_CASE("what another bench has ready is used for a piece by its own key in the record") {
+  tests::Stage theirs({"pilots-chart"});
+  const auto ready = [](tests::Stage& stage, const std::string& job) {
+    const auto& state = *stage.workbench().job(job);
+    std::size_t count = 0;
+    for (std::size_t i = 0; i < state.steps.size(); ++i) {
+      if (state.plan->workflow.steps[i].ofShop && state.steps[i].status == core::record::StepStatus::Done) ++count;
+    }
+    return count;
+  };
+  const std::string chart = theirs.workbench().jobs().front().id;
+  REQUIRE(theirs.workUntil([&] { return ready(theirs, chart) > 0; }));
+  tests::Stage mine({"heron"});
+  const std::string heron = mine.workbench().jobs().front().id;
+  REQUIRE(mine.workbench().importJob(theirs.workbench().exportJob(chart)).jobId == chart);
+  mine.desk().refresh();
+  for (int i = 0; i < 2 && mine.desk().pieces().chosenId() != QString::fromStdString(heron); ++i)
+    mine.desk().pieces().choose(i);
+  REQUIRE(mine.desk().pieces().chosenId() == QString::fromStdString(heron));
+  CHECK(ready(mine, heron) == 0);
+  RecordViewModel& record = mine.desk().record();
+  record.refresh();
+  for (int i = 0; i < record.rows()->count() && !record.chosenElsewhere(); ++i) record.choose(i);
+  REQUIRE(record.chosenElsewhere());
+  record.useFromElsewhere();
+  CHECK(record.refusal().isEmpty());
+  CHECK(ready(mine, heron) > 0);
+}
+
 TEST_CASE("both sheets that go with a piece have lines, and each says what it rests on") {
   Recorded piece;
   RecordViewModel& record = piece.record();

@@ -76,6 +76,20 @@ TEST_CASE("a message without words is shown as it is, never lost") {
   CHECK_FALSE(said(Message("")).find("{") != std::string::npos);
 }
 
+TEST_CASE("why a kept job cannot be worked is said in words, within the sentence that tells so") {
+  const Message inner = Message("kept.does-not-compose")
+                            .with("cause", std::string("job.overlap"))
+                            .with("cause.first", std::string("a"))
+                            .with("cause.second", std::string("b"))
+                            .with("cause.by", Millimetres{6.35});
+  CHECK(said(inner, UnitSystem::Inches) ==
+        "The kept techniques no longer compose into this job: \"a\" and \"b\" overlap by 1/4 in");
+  // A record may name any cause.
+  CHECK(
+      said(Message("kept.does-not-compose").with("cause", std::string("kept.does-not-compose"))).find("{says:cause}") !=
+      std::string::npos);
+}
+
 TEST_CASE("an argument that is missing leaves its name standing") {
   CHECK(said(Message("json.key-twice")) == "the key \"{key}\" is given twice");
 }

@@ -51,7 +51,8 @@ RecordFile recordOf(const Bench& bench, const std::string& job) {
   return *read.record;
 }
 
-Event& add(RecordFile& record, const std::string& device, const char* type, std::int64_t sequence) {
+Event& add(RecordFile& record, std::string_view from, const char* type, std::int64_t sequence) {
+  const std::string device(from);
   Event event = record.events.back();
   event.eventId = device + "-added-" + std::to_string(sequence);
   event.intentId = device + "-act-" + std::to_string(sequence);

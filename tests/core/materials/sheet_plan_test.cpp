@@ -62,7 +62,7 @@ void checkSound(const Worked& worked) {
   }
 }
 
-const StockGroup& groupOf(const Worked& worked, const std::string& piece) {
+const StockGroup& groupOf(const Worked& worked, std::string_view piece) {
   const std::size_t index = worked.indexOf(piece);
   for (const StockGroup& group : worked.plan.groups) {
     if (std::find(group.pieces.begin(), group.pieces.end(), index) != group.pieces.end()) return group;

@@ -30,7 +30,7 @@ Shortage shortageWith(const Design& design, const Having& having) {
                     having.others);
 }
 
-const ShortLine& line(const Shortage& shortage, const std::string& id) {
+const ShortLine& line(const Shortage& shortage, std::string_view id) {
   for (const ShortLine& one : shortage.lines) {
     if (one.id == id) return one;
   }

@@ -1,6 +1,7 @@
 #pragma once
 // The worked example with stock and prices beside it.
 #include <algorithm>
+#include <string_view>
 
 #include "core/materials/cost.h"
 #include "tests/support/worked_example.h"
@@ -31,15 +32,15 @@ struct Worked {
         plan(core::materials::planSheets(pieces, {design.job.stock})),
         amounts(core::materials::amountsOf(design.job, design.layout)) {}
 
-  const core::materials::CutPiece& piece(const std::string& id) const { return pieces[indexOf(id)]; }
-  const core::materials::StockMatch& match(const std::string& id) const { return plan.matches[indexOf(id)]; }
-  std::size_t indexOf(const std::string& id) const {
+  const core::materials::CutPiece& piece(std::string_view id) const { return pieces[indexOf(id)]; }
+  const core::materials::StockMatch& match(std::string_view id) const { return plan.matches[indexOf(id)]; }
+  std::size_t indexOf(std::string_view id) const {
     INFO(id);
     const auto found = std::find_if(pieces.begin(), pieces.end(), [&](const auto& piece) { return piece.id == id; });
     REQUIRE(found != pieces.end());
     return static_cast<std::size_t>(found - pieces.begin());
   }
-  const core::materials::Amount& amount(const std::string& id) const {
+  const core::materials::Amount& amount(std::string_view id) const {
     INFO(id);
     const auto found = std::find_if(amounts.begin(), amounts.end(), [&](const auto& one) { return one.id == id; });
     REQUIRE(found != amounts.end());

@@ -73,8 +73,8 @@ class Record {
   std::map<std::string, std::int64_t> m_counts;
 };
 
-const record::StepState& stepOf(const record::JobState& state, const std::string& id) {
-  return state.steps.at(*state.plan->workflow.indexOf(id));
+const record::StepState& stepOf(const record::JobState& state, std::string_view id) {
+  return state.steps.at(*state.plan->workflow.indexOf(std::string(id)));
 }
 
 }  // namespace

@@ -16,8 +16,8 @@ namespace {
 const char* const kBrush = "strips-adhesive/brush@inner.top";
 const char* const kLay = "strips-adhesive/lay@inner.top";
 
-const record::RunningWait& windowOf(const Bench& bench, const std::string& step) {
-  const auto index = bench.plan()->workflow.indexOf(step);
+const record::RunningWait& windowOf(const Bench& bench, std::string_view step) {
+  const auto index = bench.plan()->workflow.indexOf(std::string(step));
   REQUIRE(index);
   const auto* window = bench.at().gate(*index);
   REQUIRE(window != nullptr);
@@ -253,10 +253,15 @@ TEST_CASE("tacky after a minute of twenty is followed at once, and teaches nothi
   CHECK(bench.shown() == "lay/act");
   CHECK(bench.at().waitState(bench.state().waits.at(wait)).foundByTouch);
   CHECK(taughtBy(bench).opening.empty());
-  // The step the window gates is in hand; as soon as it is not, the question would be idle.
-  REQUIRE(bench.ask(intents::Undo{bench.lastIntent()}).empty());
-  CHECK(taughtBy(bench).opening.empty());
+  // While the leaf is in hand nothing is asked; laid, it is.
   CHECK_FALSE(asksWhetherSo(bench));
+  CHECK(bench.ask(intents::LookAt{wait, intents::Verdict::Tacky, true}) == "record.nothing-doubted");
+  REQUIRE(bench.finish("lay/act").empty());
+  CHECK(asksWhetherSo(bench));
+  CHECK(taughtBy(bench).opening.empty());
+  REQUIRE(bench.ask(intents::LookAt{wait, intents::Verdict::Tacky, true}).empty());
+  CHECK_FALSE(asksWhetherSo(bench));
+  CHECK(taughtBy(bench).opening.size() == 1);
 }
 
 TEST_CASE("a look far from what was expected is asked about once, and believed when it is said again", "[windows]") {

@@ -98,6 +98,8 @@ std::vector<workflow::StepDifference> changing(const std::function<void(workflow
   step.waits.resize(1);
   step.waits.front().id = "brush/act@top/dry";
   step.waits.front().closes = units::Span{};
+  step.faults.resize(1);
+  step.faults.front().ways.resize(2);
   before.steps.push_back(step);
   before.index();
   workflow::Workflow after = before;
@@ -133,7 +135,8 @@ TEST_CASE("whatever a step says, another word of it is told") {
   checkTold("hands", "renewal.how", false, [](Step& step) { step.hands = craft::Hands::Paint; });
   checkTold("cautions", "renewal.caution", false, [](Step& step) { step.cautions.resize(1); });
   checkTold("checks", "renewal.checks", false, [](Step& step) { step.checks.resize(1); });
-  checkTold("faults", "renewal.faults", false, [](Step& step) { step.faults.resize(1); });
+  checkTold("faults", "renewal.faults", false, [](Step& step) { step.faults.clear(); });
+  checkTold("ways", "renewal.faults", false, [](Step& step) { step.faults.front().ways.front().key = "Close it"; });
   checkTold("tools", "renewal.tools", false, [](Step& step) { step.tools = {"brush"}; });
   checkTold("materials", "renewal.materials", false, [](Step& step) { step.materials.resize(1); });
   checkTold("figures", "renewal.figures", false, [](Step& step) { step.figures.resize(1); });
@@ -171,6 +174,7 @@ TEST_CASE("whatever a wait says, another word of it is told") {
        [](Wait& wait) { wait.reference.temperature = units::Temperature::celsius(17); });
   told("attended", "renewal.wait-attended", false, [](Wait& wait) { wait.attended = true; });
   told("test", "renewal.wait-test", false, [](Wait& wait) { wait.test = "A knuckle clicks."; });
+  told("answers", "renewal.wait-test", false, [](Wait& wait) { wait.answers.found = "Grips"; });
   told("source", "renewal.wait-source", false, [](Wait& wait) { wait.source = "label"; });
   told("missedSay", "renewal.wait-missed", false, [](Wait& wait) { wait.missedSay = "Size again."; });
   told("missedEnds", "renewal.wait-missed", true, [](Wait& wait) { wait.missedEnds = {"top.sized"}; });
