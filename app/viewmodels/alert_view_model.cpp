@@ -97,8 +97,10 @@ void AlertViewModel::show(const core::record::JobAt& job) {
   } else if (state.closes) {
     const Duration sure = std::max(Duration(), state.closes->early - state.elapsed.time);
     const Duration likely = std::max(Duration(), state.closes->likely - state.elapsed.time);
-    if (sure > Duration()) m_sure = tr("at least %1").arg(roughly(sure));
-    m_likely = tr("about %1 left").arg(roughly(likely));
+    // What is sure is never rounded up; of less than a minute nothing is.
+    const std::int64_t sureMinutes = sure.inMilliseconds() / Duration::minutes(1).inMilliseconds();
+    if (sureMinutes > 0) m_sure = tr("at least %1").arg(roughly(Duration::minutes(sureMinutes)));
+    m_likely = likely < Duration::minutes(1) ? tr("less than a minute left") : tr("about %1 left").arg(roughly(likely));
     if (likely > Duration()) m_sureShare = std::clamp(sure.inMinutes() / likely.inMinutes(), 0.0, 1.0);
   } else {
     m_likely = tr("likely ready %1").arg(leftText(state.opens.early, state.opens.late, state.elapsed.time));

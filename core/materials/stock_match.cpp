@@ -26,6 +26,12 @@ bool isNamed(const Stock& stock, const std::string& material) {
   return stock.material.empty() ? stock.id == asId(material) : stock.material == material;
 }
 
+bool isAsThick(const std::optional<Length>& stock, const std::optional<Length>& piece) {
+  if (!stock || !piece) return false;
+  const Length apart = *stock < *piece ? *piece - *stock : *stock - *piece;
+  return apart <= kSameThickness;
+}
+
 class Matcher {
  public:
   Matcher(const std::vector<CutPiece>& pieces, const std::vector<Stock>& stock)
@@ -82,7 +88,7 @@ class Matcher {
     StockMatch& match = m_matches[index];
     const auto fits = [&](const Stock& one) { return piece.material.empty() || isNamed(one, piece.material); };
     match.stock = stockThat(StockKind::Board, [&](const Stock& one) {
-      return fits(one) && one.thickness && one.thickness == piece.thickness;
+      return fits(one) && isAsThick(one.thickness, piece.thickness);
     });
     const bool stated = !match.stock.empty();
     if (!stated && piece.use != PieceUse::Backing) {
@@ -130,7 +136,7 @@ class Matcher {
 };
 
 bool servesBoard(const Stock& offcut, const CutPiece& piece, const StockMatch& match, const std::vector<Stock>& stock) {
-  if (!offcut.thickness || offcut.thickness != piece.thickness) return false;
+  if (!isAsThick(offcut.thickness, piece.thickness)) return false;
   if (!piece.material.empty()) return offcut.material == piece.material;
   return match.stock.empty() || std::any_of(match.stock.begin(), match.stock.end(), [&](std::size_t i) {
            return i < stock.size() && stock[i].material == offcut.material;

@@ -5,9 +5,10 @@
 // print": `wave-block-print`); or else, where the job asks for one paper alone and has one stock of paper alone that
 // names no material, that one, with a note. Board: stock of the same thickness, and of the same material where the
 // piece names one; or else stock that states no thickness, as long as what it would serve is all of one thickness.
-// Backing takes stock of its very thickness alone; glazing is never cut from stock.
+// Backing takes stock of stated thickness alone; glazing is never cut from stock. A thickness is the same to 0.05 mm:
+// board is measured to the tenth, and what one maker calls 1/16 in another calls 1.6 mm (common practice, no source).
 //
-// Offcuts kept in the shop serve beside that, never in place of it: of the very material, and of the very thickness for
+// Offcuts kept in the shop serve beside that, never in place of it: of the very material, and of the same thickness for
 // board. A board that names no material takes only offcuts of the material of the stock that serves it, or any where
 // none does.
 #include <cstddef>
@@ -18,6 +19,8 @@
 #include "core/materials/cutting_list.h"
 
 namespace core::materials {
+
+inline constexpr units::Length kSameThickness = units::Length::nanometres(50'000);
 
 enum class MatchedBy { Nothing, Material, Id, OnlyPaper, Thickness, NoThickness };
 

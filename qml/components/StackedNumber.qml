@@ -11,6 +11,7 @@ Row {
     property string numerator: ""
     property string denominator: ""
     property string unit: ""
+    property bool unitBeside: true
     property int wholeSize: Metrics.figure
     property int unitSize: Metrics.text
     property color ink: Theme.worked
@@ -67,6 +68,7 @@ Row {
     }
     Words {
         y: number.visible ? number.y + number.baselineOffset - baselineOffset : (root.height - height) / 2
+        visible: root.unitBeside
         text: root.unit
         color: root.ink
         font.pixelSize: root.unitSize

@@ -9,6 +9,7 @@ Rectangle {
 
     required property AlertViewModel alert
     readonly property double distance: Metrics.farDistance
+    readonly property bool upright: height > width
 
     color: Theme.alertGround
 
@@ -45,15 +46,15 @@ Rectangle {
             font.pixelSize: pane.level < 2 ? Metrics.farText : Metrics.farLabel
             lineHeight: 0.82
         }
-        Row {
+        Grid {
             width: parent.width
-            height: likely.implicitHeight
+            columns: root.upright ? 1 : 2
             spacing: Metrics.mm(4)
 
             Rectangle {
                 id: bar
                 visible: root.alert.sure !== ""
-                height: parent.height
+                height: root.upright ? sure.implicitHeight : likely.implicitHeight
                 width: sure.implicitWidth + Metrics.mm(8)
                 color: Theme.onAlert
 
@@ -69,7 +70,7 @@ Rectangle {
             }
             Words {
                 id: likely
-                width: parent.width - (bar.visible ? bar.width + parent.spacing : 0)
+                width: parent.width - (bar.visible && !root.upright ? bar.width + parent.spacing : 0)
                 text: root.alert.likely
                 color: Theme.onAlert
                 font.pixelSize: Metrics.farLabel

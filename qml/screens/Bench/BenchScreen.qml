@@ -134,7 +134,7 @@ CornerFrame {
         watch: root.watch
         width: root.upright ? parent.width : parent.width * 0.34
         // Upright the step stands below it and needs its room first.
-        height: root.upright ? Math.max(least, Math.min(root.paneRoom * 0.45, root.paneRoom - Metrics.mm(72))) : root.paneRoom
+        height: root.upright ? Math.max(least, Math.min(root.paneRoom * 0.45, root.paneRoom - Metrics.mm(80))) : root.paneRoom
     }
     StepPane {
         id: step
@@ -149,6 +149,7 @@ CornerFrame {
         y: parent.height - height
         width: parent.width
         shown: root.bench.hasCaution
+        textSize: root.upright ? Metrics.label : Metrics.text
         sign: root.bench.cautionSign
         word: root.bench.cautionWord
         hazard: root.bench.cautionHazard

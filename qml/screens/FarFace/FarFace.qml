@@ -11,6 +11,7 @@ Item {
     required property BenchViewModel bench
     required property ShelfModel shelf
     readonly property double distance: Metrics.farDistance
+    readonly property bool upright: height > width
 
     signal touched
 
@@ -51,12 +52,14 @@ Item {
                 figure: root.bench.figure
                 wholeSize: Metrics.farFigure
                 unitSize: Metrics.farText
+                // Upright a figure of four digits takes the whole width.
+                unitBeside: !root.upright
             }
             Words {
-                height: number.height
+                height: root.upright ? implicitHeight : number.height
                 verticalAlignment: Text.AlignVCenter
                 visible: text !== ""
-                text: root.bench.figure.count
+                text: root.upright ? (root.bench.figure.unit + " " + root.bench.figure.count).trim() : root.bench.figure.count
                 color: Theme.worked
                 font.pixelSize: Metrics.farLabel
                 wrapMode: Text.NoWrap

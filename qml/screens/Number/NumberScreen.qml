@@ -42,6 +42,8 @@ Item {
                 figure: root.figure
                 wholeSize: pane.level === 0 ? Metrics.farFigure * 1.15 : Metrics.farFigure
                 unitSize: Metrics.farText
+                // Upright a figure of four digits takes the whole width.
+                unitBeside: !root.upright
             }
             PieceView {
                 visible: width > Metrics.mm(25)
@@ -53,7 +55,7 @@ Item {
         }
         Words {
             readonly property string end: root.figure.twin === "" ? root.figure.origin : root.figure.twin
-            readonly property string middle: root.figure.datum + (root.figure.datum !== "" && end !== "" ? " · " : "") + end
+            readonly property string middle: (root.upright && root.figure.unit !== "" ? root.figure.unit + " · " : "") + root.figure.datum + (root.figure.datum !== "" && end !== "" ? " · " : "") + end
 
             width: parent.width
             text: root.figure.count + (root.figure.count !== "" && middle !== "" ? " · " : "") + middle

@@ -72,13 +72,14 @@ CornerFrame {
             text: qsTr("Waits that ran meanwhile are reckoned with your answer.")
         }
         Words {
-            width: parent.width
+            width: parent.width - (byClock.visible ? byClock.width + Metrics.mm(6) : 0)
             text: qsTr("Pedal: left changes the answer, right keeps it. Back leaves it open.")
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }
     }
     TouchKey {
+        id: byClock
         objectName: "byClock"
         visible: root.off.byClock !== ""
         anchors.right: parent.right

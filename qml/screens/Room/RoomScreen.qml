@@ -39,9 +39,12 @@ CornerFrame {
         }
     ]
 
-    Column {
-        width: parent.width
-        spacing: Metrics.mm(3)
+    FitPane {
+        id: pane
+        anchors.fill: parent
+        spacing: level === 0 ? Metrics.mm(3) : Metrics.mm(1.5)
+        key: root.room.water + root.room.oil + root.room.refusal
+        tightest: 2
 
         Words {
             width: parent.width
@@ -80,10 +83,12 @@ CornerFrame {
         Words {
             width: parent.width
             text: qsTr("Paste, paint, glue: %1").arg(root.room.water)
+            font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
         }
         Words {
             width: parent.width
             text: qsTr("Oil size, oil varnish: %1").arg(root.room.oil)
+            font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
         }
         Words {
             width: parent.width
@@ -97,7 +102,8 @@ CornerFrame {
         visible: root.room.hasSensors
         anchors.right: parent.right
         anchors.rightMargin: Metrics.mm(2)
-        y: Metrics.mm(11)
+        // Upright the two values stand side by side where it is otherwise.
+        y: root.upright ? parent.height - height : Metrics.mm(11)
         width: Metrics.corner
         height: Metrics.benchKey
         legendSize: Metrics.label

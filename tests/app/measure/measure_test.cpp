@@ -199,7 +199,9 @@ TEST_CASE("letters have their own widths, figures one, and regular and bold take
     CHECK(width("iiii", bold) < width("mmmm", bold) / 2);
     for (const char* figure : {"1", "4", "7"}) CHECK(width(figure, bold) == width("0", bold));
   }
-  CHECK(width("the window of the top board", false) == width("the window of the top board", true));
+  // To the hinting.
+  const double plain = width("the window of the top board", false);
+  CHECK(std::abs(plain - width("the window of the top board", true)) < plain / 100);
 }
 
 TEST_CASE("the figure being worked subtends 45 minutes of arc as it is really drawn", "[measure]") {

@@ -61,6 +61,20 @@ TEST_CASE("board is found by its thickness, the back mount with it, and glass ne
   CHECK(worked.match("glazing").stock.empty());  // 2 mm, as the board
 }
 
+TEST_CASE("board measured to the tenth is the board of the file, and a tenth more is another") {
+  const auto served = [](const char* thickness) {
+    const Worked worked(jobWithStock(
+        stockOf("b", "board", 800, 1200, std::string(", \"thickness\": \"") + thickness + '"'), "{}",
+        tests::changed(tests::workedExample(), "\"thickness\": \"1.5 mm\"", "\"thickness\": \"1/16 in\"")));
+    return worked.match("board.top").by == MatchedBy::Thickness;
+  };
+  CHECK(served("1/16 in"));
+  CHECK(served("1.6 mm"));
+  CHECK(served("1.55 mm"));
+  CHECK_FALSE(served("1.5 mm"));
+  CHECK_FALSE(served("1.7 mm"));
+}
+
 TEST_CASE("board of no stated thickness serves one thickness alone, and never the backing") {
   const std::string text = jobWithStock(stockOf("plain", "board", 815, 1120));
   const Worked two(text);
