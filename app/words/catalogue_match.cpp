@@ -62,6 +62,9 @@ const std::vector<Entry>& matchEntries() {
                          "The last corner misses least, by {rest}, when matched along the middle of the band.")},
       {"match.round-open-inner",
        QT_TRANSLATE_NOOP("words", "The last corner misses least, by {rest}, when matched along the inner edge.")},
+      {"match.not-all-tried",
+       QT_TRANSLATE_NOOP(
+           "words", "There is so much on this piece that not every change was tried; others may close the corners.")},
       {"match.seam-at-bottom",
        QT_TRANSLATE_NOOP("words", "Begin and end at the lower right corner: the eye enters from the top.")},
   };

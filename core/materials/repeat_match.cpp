@@ -127,6 +127,7 @@ RepeatMatch matchOf(const design::Job& job, const design::Layout& layout, std::s
   }
   match.options = detail::ranked(std::move(options));
   if (match.state == MatchState::Open) match.notes = withoutMeasures(band, placed);
+  if (trial.spent()) match.notes.push_back(Message("match.not-all-tried"));
   return match;
 }
 

@@ -39,23 +39,31 @@ struct LaidOut {
   std::vector<base::Message> newNotices;
 };
 
-// Lays changed jobs out beside the one they come from.
+// Lays changed jobs out beside the one they come from, as long as its budget lasts: counted by what lies on the piece,
+// so that it ends at the same trial on every machine. Half of it is for finding changes, half for telling of them.
 class Trial {
  public:
   Trial(const design::Job& job, const design::Layout& layout);
   // Nothing where the change is not allowed or does not fit.
-  std::optional<LaidOut> layOut(const Change& change) const;
+  std::optional<LaidOut> layOut(const Change& change) const { return laidOut(change, m_telling); }
   // `strict`: without a notice the job did not have.
   bool allows(const Change& change, bool strict) const;
   const design::Job& job() const { return m_job; }
   const design::Layout& layout() const { return m_layout; }
+  // Whether something was not tried for want of budget.
+  bool spent() const { return m_spent; }
   // Corner mismatch of a band whose corners can meet.
   std::optional<double> mismatch(std::size_t band) const;
 
  private:
+  std::optional<LaidOut> laidOut(const Change& change, std::int64_t& budget) const;
+
   const design::Job& m_job;
   const design::Layout& m_layout;
   std::set<std::pair<std::string, std::string>> m_notices;  // place and message
+  std::int64_t m_cost = 0;  // of one layout
+  mutable std::int64_t m_finding = 0, m_telling = 0;
+  mutable bool m_spent = false;
 };
 
 struct Candidate {

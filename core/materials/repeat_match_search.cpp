@@ -32,6 +32,19 @@ Change moved(Change change, const Ground& ground, Nm by) {
   return change;
 }
 
+// Of all the bands of a job. The corners of a piece as makers make them take some hundreds of trials; this is thousands
+// of those, and about a second on a piece with as much on it as a file may have.
+constexpr std::int64_t kMostWork = 1'400'000;
+
+// Everything is laid out beside everything else, and a leaf field's area is cut along whatever crosses it.
+std::int64_t costOf(const design::Job& job) {
+  constexpr std::int64_t kOfAnArea = 20;
+  const auto count = [](const auto& list) { return static_cast<std::int64_t>(list.size()); };
+  const std::int64_t edges = count(job.bands) + count(job.lines);
+  const std::int64_t all = edges + count(job.washes) + count(job.spandrels) + count(job.leaf) + count(job.boards);
+  return all * all + kOfAnArea * count(job.leaf) * edges * edges;
+}
+
 class Search {
  public:
   Search(const Trial& trial, std::size_t band, bool strict, std::vector<Candidate>& found)
@@ -159,29 +172,37 @@ class Search {
 
 }  // namespace
 
-Trial::Trial(const design::Job& job, const design::Layout& layout) : m_job(job), m_layout(layout) {
+Trial::Trial(const design::Job& job, const design::Layout& layout) : m_job(job), m_layout(layout), m_cost(costOf(job)) {
+  m_finding = m_telling = kMostWork / 2 / static_cast<std::int64_t>(job.bands.size());
+  m_spent = m_cost > m_finding;
+  if (m_spent) return;
   base::Problems problems;
   design::layOut(job, problems);
   for (const base::Problem& problem : problems.sorted()) m_notices.insert(keyOf(problem));
 }
 
-std::optional<LaidOut> Trial::layOut(const Change& change) const {
+std::optional<LaidOut> Trial::laidOut(const Change& change, std::int64_t& budget) const {
+  if (budget < m_cost) {
+    m_spent = true;
+    return std::nullopt;
+  }
+  budget -= m_cost;
   auto changed = applied(m_job, m_layout, change);
   if (!changed) return std::nullopt;
   base::Problems problems;
-  LaidOut laidOut;
-  laidOut.layout = design::layOut(*changed, problems);
+  LaidOut made;
+  made.layout = design::layOut(*changed, problems);
   if (problems.hasErrors()) return std::nullopt;
-  laidOut.job = *std::move(changed);
+  made.job = *std::move(changed);
   for (const base::Problem& problem : problems.sorted()) {
-    if (!m_notices.contains(keyOf(problem))) laidOut.newNotices.push_back(problem.message);
+    if (!m_notices.contains(keyOf(problem))) made.newNotices.push_back(problem.message);
   }
-  return laidOut;
+  return made;
 }
 
 bool Trial::allows(const Change& change, bool strict) const {
-  const auto laidOut = layOut(change);
-  return laidOut && (!strict || laidOut->newNotices.empty());
+  const auto made = laidOut(change, m_finding);
+  return made && (!strict || made->newNotices.empty());
 }
 
 std::optional<double> Trial::mismatch(std::size_t band) const {

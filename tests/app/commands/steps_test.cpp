@@ -281,9 +281,10 @@ TEST_CASE("what the looks of the data folder's record taught is in the waits, ea
         if (run.wait->model != core::craft::DryingModel::Evaporation || run.wait->closes || !run.looks.empty())
           continue;
         if (state.opens.likely <= core::units::Duration() || !bench.work.at(job).matters(run)) continue;
-        bench.clock.advance(state.opens.likely.inMilliseconds() * 4 / 5);
-        REQUIRE(bench.refusal(job, core::intents::LookAt{id, core::intents::Verdict::Dry}) == "");
+        // What is asked makes a new state, and this one goes.
         kind = id;
+        bench.clock.advance(state.opens.likely.inMilliseconds() * 4 / 5);
+        REQUIRE(bench.refusal(job, core::intents::LookAt{kind, core::intents::Verdict::Dry}) == "");
         break;
       }
       if (kind.empty()) bench.goOn(job);
@@ -293,6 +294,7 @@ TEST_CASE("what the looks of the data folder's record taught is in the waits, ea
   const auto after = waitsOf(commands, tests::demoJob());
   INFO(kind);
   REQUIRE(before.contains(kind));
+  REQUIRE(after.contains(kind));
   CHECK(before.at(kind).basis == "model");
   CHECK(after.at(kind).basis == "learned");
   CHECK(after.at(kind).opens < before.at(kind).opens);
