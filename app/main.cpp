@@ -21,6 +21,7 @@
 #include "app/commands/commands.h"
 #include "app/convert/text.h"
 #include "app/face/face.h"
+#include "app/face/letters.h"
 #include "app/files/standard_streams.h"
 #include "app/files/whole_file.h"
 #include "app/photographs/at_hand.h"
@@ -174,6 +175,8 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
     return app::commands::kUnreadable;
   }
   QGuiApplication application(argc, argv);
+  // Before anything measures a text.
+  app::face::chooseLetters();
   QCoreApplication::setApplicationName(QStringLiteral("mountwright"));
 
   const app::clocks::SystemClock clock;

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 
 #include "app/convert/text.h"
 #include "app/designing/days.h"
@@ -123,6 +124,18 @@ Field& Builder::length(const QString& label, const std::string& pointer, const Q
 
 Field& Builder::number(const QString& label, const std::string& pointer, const QString& usual) {
   return add(Field::Kind::Number, label, pointer, usual);
+}
+
+Field& Builder::share(const QString& label, const std::string& pointer) {
+  Field& field = add(Field::Kind::Number, label, pointer, {});
+  field.per = 100;
+  const Value* value = at(pointer);
+  if (value == nullptr || value->kind() != Value::Kind::Number) return field;
+  // A share such as 0.07 is none of the binary numbers; a millionth of a per cent is nobody's.
+  constexpr double kFine = 1e6;
+  const double percent = std::round(value->asNumber() * field.per * kFine) / kFine;
+  field.value = QStringLiteral("%1 %").arg(toQt(core::base::shortestNumber(percent)));
+  return field;
 }
 
 Field& Builder::text(const QString& label, const std::string& pointer, const QString& usual) {

@@ -22,6 +22,8 @@ class Builder {
   // `usual`: what holds where nothing is entered; "" where it has to be.
   Field& length(const QString& label, const std::string& pointer, const QString& usual = {});
   Field& number(const QString& label, const std::string& pointer, const QString& usual = {});
+  // A share of 1, said and keyed in in per cent.
+  Field& share(const QString& label, const std::string& pointer);
   Field& text(const QString& label, const std::string& pointer, const QString& usual = {});
   Field& choice(const QString& label, const std::string& pointer, const std::vector<Named>& options,
                 const char* usual = "");

@@ -44,6 +44,7 @@ struct Field {
   // Answers that take time to find: asked for when the field is opened. Of the document and design the field was made
   // from, which have to be there still.
   std::function<std::vector<Option>()> offers;
+  double per = 1;       // of a number: keyed in as so many times its value; 100 of a share said in per cent
   bool past = false;    // of a day: one that was, not one to come
   std::string element;  // of the drawing that it shapes; "" for none
 };

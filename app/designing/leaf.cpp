@@ -50,7 +50,7 @@ void theLeaf(Builder& build) {
       method.options.push_back({called, {}, become(way), chosen});
       if (chosen) method.value = called;
     }
-    if (scattered) build.number(tr("covered, a share of 1"), leaf + "/coverage");
+    if (scattered) build.share(tr("covered"), leaf + "/coverage");
     build.choice(tr("size"), leaf + "/size", named("size", {"methylCellulose", "starch", "water", "oil"}));
     build.length(tr("kept off the edge"), leaf + "/keepOff/edge", QStringLiteral("0 mm"));
     build.length(tr("kept off lines"), leaf + "/keepOff/lines", QStringLiteral("0 mm")).note =

@@ -103,7 +103,7 @@ void AlertViewModel::show(const core::record::JobAt& job) {
     m_likely = likely < Duration::minutes(1) ? tr("less than a minute left") : tr("about %1 left").arg(roughly(likely));
     if (likely > Duration()) m_sureShare = std::clamp(sure.inMinutes() / likely.inMinutes(), 0.0, 1.0);
   } else {
-    m_likely = tr("likely ready %1").arg(leftText(state.opens.early, state.opens.late, state.elapsed.time));
+    m_likely = tr("likely %1").arg(readyText(state.opens.early, state.opens.late, state.elapsed.time));
   }
   m_why = whyText(state);
   if (!m_alert.certain) m_likely = tr("may be due: how long this bench was off is not known");

@@ -173,7 +173,7 @@ void BenchViewModel::showWaiting(const JobAt& job, const std::string& waitId) {
   if (state.byTouch) {
     parts << capitalised(whyText(state)) + QLatin1Char('.');
   } else {
-    parts << tr("Likely ready in %1.").arg(leftText(state.opens.early, state.opens.late, state.elapsed.time));
+    parts << tr("Likely %1.").arg(readyText(state.opens.early, state.opens.late, state.elapsed.time));
   }
   if (untilEarly > Duration()) {
     parts << tr("First test at %1.").arg(clockTime(now + untilEarly.inMilliseconds(), now, m_clock.zone()));

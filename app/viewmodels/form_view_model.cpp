@@ -57,7 +57,10 @@ QString FormViewModel::fieldNote() const { return field() == nullptr ? QString()
 
 QString FormViewModel::fieldProblem() const { return field() == nullptr ? QString() : joined(field()->problems); }
 
-QString FormViewModel::unit() const { return entering() == Entering::Number ? QString() : m_entry.unit(); }
+QString FormViewModel::unit() const {
+  if (entering() != Entering::Number) return m_entry.unit();
+  return field()->per == 100 ? QStringLiteral("%") : QString();
+}
 
 void FormViewModel::chooseSection(int section) {
   if (section < 0 || section >= static_cast<int>(m_sections.size())) return;
@@ -143,7 +146,7 @@ bool FormViewModel::keep() {
   Value value;
   if (entering() == Entering::Number) {
     // Whole numbers stay whole: lobes and degrees are counted, shares are not.
-    const double number = length.value().inMillimetres();
+    const double number = length.value().inMillimetres() / field()->per;
     const auto rounded = static_cast<std::int64_t>(number);
     value = static_cast<double>(rounded) == number ? Value::integer(rounded) : Value::number(number);
   } else {

@@ -36,9 +36,13 @@ bool LookViewModel::showDoubt(const core::record::JobAt& job) {
     if (m_left.contains({run.startedBy + run.id, run.looks.size()})) continue;
     m_lookedAt = {run.startedBy + run.id, run.looks.size()};
     m_doubt = *look;
+    m_looked.clear();
+    for (const core::record::LogLine& line : job.state().log) {
+      if (line.type == core::record::type::kLooked && line.step == look->wait && !line.voided) m_looked = line.intentId;
+    }
     m_wait = run.id;
     m_title = waitName(run);
-    m_test = tr("\"%1\" after %2. By its label and the room it was expected after %3. Was it so?")
+    m_test = tr("\"%1\" after %2; it was expected after %3. Was it so?")
                  .arg(convert::toQt(core::record::answerOf(*run.wait, look->verdict)))
                  .arg(words::duration(
                      core::waits::elapsedBetween(run.started, run.looks.back().first, job.shop().clockLog).time))
@@ -50,6 +54,10 @@ bool LookViewModel::showDoubt(const core::record::JobAt& job) {
 
 void LookViewModel::confirm() {
   if (m_doubt) m_ask(*m_doubt);
+}
+
+void LookViewModel::deny() {
+  if (m_doubt && !m_looked.empty()) m_ask(core::intents::Undo{m_looked});
 }
 
 void LookViewModel::leave() {

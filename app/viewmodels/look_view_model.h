@@ -47,6 +47,8 @@ class LookViewModel : public QObject {
   Q_INVOKABLE void pastIt();
   // What is doubted is so.
   Q_INVOKABLE void confirm();
+  // It was a slip: the look is taken back, and the wait runs on.
+  Q_INVOKABLE void deny();
   // The screen is left: what is doubted stays open, and is not asked about again before the program starts anew.
   Q_INVOKABLE void leave();
 
@@ -63,6 +65,7 @@ class LookViewModel : public QObject {
   QString m_test;
   TestAnswers m_answers;
   std::optional<core::intents::LookAt> m_doubt;
+  std::string m_looked;  // the act of that look
   // The wait that is doubted, by the act that started it, and how many looks it had; those that were left open.
   std::pair<std::string, std::size_t> m_lookedAt;
   std::set<std::pair<std::string, std::size_t>> m_left;

@@ -71,7 +71,7 @@ QString RoomViewModel::basis() const {
 QString RoomViewModel::effect(core::waits::DryingModel model) const {
   const auto factor = core::waits::dryingFactor(model, m_room, kLabel);
   if (!factor.ok()) return words::text(factor.error(), core::units::UnitSystem::Millimetres);
-  return tr("×%1, reckoned").arg(factor.value().likely, 0, 'f', 2);
+  return tr("about %1 times as long, computed").arg(factor.value().likely, 0, 'f', 1);
 }
 
 QString RoomViewModel::water() const { return effect(core::waits::DryingModel::Evaporation); }

@@ -36,7 +36,7 @@ QString roughly(core::units::Duration duration) {
 
 QString leftText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed) {
   if (late <= elapsed) return say("any moment now");
-  if (early <= elapsed) return say("now to %1").arg(roughly(late - elapsed));
+  if (early <= elapsed) return say("within %1").arg(roughly(late - elapsed));
   const QString from = roughly(early - elapsed);
   const QString to = roughly(late - elapsed);
   if (from == to) return say("about %1").arg(to);
@@ -45,6 +45,11 @@ QString leftText(core::units::Duration early, core::units::Duration late, core::
   const QStringList last = to.split(QLatin1Char(' '));
   if (first.size() == 2 && last.size() == 2 && first[1] == last[1]) return first[0] + QStringLiteral("–") + to;
   return say("%1 to %2").arg(from, to);
+}
+
+QString readyText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed) {
+  const QString left = leftText(early, late, elapsed);
+  return early <= elapsed ? say("ready %1").arg(left) : say("ready in %1").arg(left);
 }
 
 QString openText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed) {

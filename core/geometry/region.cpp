@@ -58,19 +58,14 @@ class Sweep {
   }
 
   double strip(double top, double bottom) {
-    const double middle = (top + bottom) / 2;
-    m_met.clear();
-    for (const Run& run : m_runs) {
-      if (run.top > middle) break;
-      if (run.bottom > middle) m_met.push_back({run.xAt(middle), &run});
-    }
-    std::sort(m_met.begin(), m_met.end(), [](const Met& a, const Met& b) { return a.x < b.x; });
+    meet((top + bottom) / 2);
     m_in.assign(m_outlines, false);
+    m_otherwise = m_wanted;
     double total = 0;
     const Run* from = nullptr;
     for (const Met& met : m_met) {
-      m_in[met.run->outline] = !m_in[met.run->outline];
-      const bool counted = isCounted();
+      cross(met.run->outline);
+      const bool counted = m_wanted > 0 && m_otherwise == 0;
       if (counted && from == nullptr) {
         from = met.run;
       } else if (!counted && from != nullptr) {
@@ -82,18 +77,38 @@ class Sweep {
     return total;
   }
 
+  // The runs met at that height, from the left. Strips come downwards, and from one to the next little changes.
+  void meet(double height) {
+    std::erase_if(m_met, [&](const Met& met) { return met.run->bottom <= height; });
+    for (; m_next < m_runs.size() && m_runs[m_next].top <= height; ++m_next) {
+      if (m_runs[m_next].bottom > height) m_met.push_back({0, &m_runs[m_next]});
+    }
+    for (Met& met : m_met) met.x = met.run->xAt(height);
+    for (std::size_t i = 1; i < m_met.size(); ++i) {
+      const Met moving = m_met[i];
+      std::size_t at = i;
+      for (; at > 0 && moving.x < m_met[at - 1].x; --at) m_met[at] = m_met[at - 1];
+      m_met[at] = moving;
+    }
+  }
+
   static double integral(const Run& run, double top, double bottom) {
     return run.integral(std::max(top, run.top), std::min(bottom, run.bottom));
   }
 
   bool isIn(std::size_t patch) const { return m_in[2 * patch] && !m_in[2 * patch + 1]; }
 
-  bool isCounted() const {
-    if (m_wanted == 0) return false;
-    for (std::size_t patch = 0; 2 * patch < m_outlines; ++patch) {
-      if (isIn(patch) != (patch < m_wanted)) return false;
+  void cross(std::size_t outline) {
+    const std::size_t patch = outline / 2;
+    const bool was = isIn(patch);
+    m_in[outline] = !m_in[outline];
+    if (isIn(patch) == was) return;
+    const bool asWanted = isIn(patch) == (patch < m_wanted);
+    if (asWanted) {
+      --m_otherwise;
+    } else {
+      ++m_otherwise;
     }
-    return true;
   }
 
   std::size_t m_wanted;
@@ -101,7 +116,9 @@ class Sweep {
   std::vector<Run> m_runs;
   std::vector<double> m_heights;
   std::vector<Met> m_met;
+  std::size_t m_next = 0;  // run not yet met
   std::vector<bool> m_in;
+  std::size_t m_otherwise = 0;  // patches on whose wrong side one is: those wanted are to be in, the others not
 };
 
 }  // namespace

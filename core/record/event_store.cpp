@@ -21,30 +21,35 @@ Result<std::vector<StreamHead>, StoreError> EventStore::heads() {
   return heads;
 }
 
-Result<std::optional<Event>, StoreError> EventStore::find(const std::string& eventId) {
-  const auto names = streams();
+namespace {
+
+// The first event, in the order of the streams, of which that is true.
+template <typename Is>
+Result<std::optional<Event>, StoreError> firstThat(EventStore& store, Is is) {
+  const auto names = store.streams();
   if (!names) return names.error();
   for (const std::string& stream : names.value()) {
-    const auto events = load(stream);
+    const auto events = store.load(stream);
     if (!events) return events.error();
     for (const Event& event : events.value()) {
-      if (event.eventId == eventId) return std::optional<Event>(event);
+      if (is(event)) return std::optional<Event>(event);
     }
   }
   return std::optional<Event>();
 }
 
+}  // namespace
+
+Result<std::optional<Event>, StoreError> EventStore::find(const std::string& eventId) {
+  return firstThat(*this, [&](const Event& event) { return event.eventId == eventId; });
+}
+
 Result<std::string, StoreError> EventStore::written(const std::string& deviceId, std::int64_t deviceSequence) {
-  const auto names = streams();
-  if (!names) return names.error();
-  for (const std::string& stream : names.value()) {
-    const auto events = load(stream);
-    if (!events) return events.error();
-    for (const Event& event : events.value()) {
-      if (event.deviceId == deviceId && event.deviceSequence == deviceSequence) return event.eventId;
-    }
-  }
-  return std::string();
+  const auto found = firstThat(*this, [&](const Event& event) {
+    return event.deviceId == deviceId && event.deviceSequence == deviceSequence;
+  });
+  if (!found) return found.error();
+  return found.value() ? found.value()->eventId : std::string();
 }
 
 Result<std::string, StoreError> EventStore::newestIntentOf(const std::string& deviceId) {

@@ -24,7 +24,8 @@ Item {
                 return;
             row.y = top;
             top += row.height + Metrics.mm(0.5);
-            row.shown = top <= root.room;
+            // The first is what happens next: it is never left out.
+            row.shown = i === 0 || top <= root.room;
             if (!row.shown)
                 over += 1;
         }
@@ -107,8 +108,12 @@ Item {
                 // Names and places change one after the other.
                 readonly property double place: root.shelf.tickPlaces[index] ?? 0
 
-                x: Math.min(root.axisLeft + place * root.axisWidth - width / 2, root.width - width)
-                visible: x > now.x + now.width + Metrics.mm(1)
+                readonly property double tick: root.axisLeft + place * root.axisWidth
+                readonly property double room: index === 0 ? place : place - (root.shelf.tickPlaces[index - 1] ?? 0)
+
+                // Right of its tick; without a word where the last one still stands there.
+                x: Math.min(tick + Metrics.mm(0.8), root.width - width)
+                visible: tick > now.x + now.width + Metrics.mm(1) && (index === 0 || room * root.axisWidth > width + Metrics.mm(1.5))
                 y: axis.height - height
                 text: modelData
                 color: Theme.quiet
@@ -116,9 +121,10 @@ Item {
                 lineHeight: 1
 
                 Rectangle {
-                    x: parent.width / 2
+                    x: parent.tick - parent.x
+                    y: -parent.y
                     width: Metrics.hairline
-                    height: Metrics.mm(1.2)
+                    height: Metrics.mm(1.6)
                     color: Theme.quiet
                 }
             }

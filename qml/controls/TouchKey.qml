@@ -36,7 +36,7 @@ Rectangle {
 
     Column {
         anchors.centerIn: parent
-        width: parent.width - 2 * Metrics.hairline * 3
+        width: parent.width - 2 * Math.min(Metrics.mm(1.5), parent.width * 0.05)
 
         Text {
             width: parent.width

@@ -10,6 +10,7 @@
 #include <unistd.h>
 
 #include <QCoreApplication>
+#include <QFile>
 #include <QThread>
 #include <cstdio>
 #include <string>
@@ -36,11 +37,21 @@ constexpr std::int64_t kTimes = 28'800;
 constexpr std::array<std::int64_t, core::record::kTones> kLengths = {250'000'000, 600'000'000, 1'000'000'000,
                                                                      3'400'000'000};
 
+// From the first life in that folder on: counted from the machine's boot, a few hours of uptime would be more years than
+// a clock is believed to run.
 class HurriedClock : public app::clocks::Clock {
  public:
+  explicit HurriedClock(const QString& folder) {
+    QFile file(folder + QStringLiteral("/hurried-from"));
+    if (file.open(QIODevice::ReadOnly)) m_from = file.readAll().toLongLong();
+    if (m_from > 0) return;
+    m_from = m_clock.now().boottimeNanoseconds;
+    file.close();
+    if (file.open(QIODevice::WriteOnly | QIODevice::Truncate)) file.write(QByteArray::number(qlonglong(m_from)));
+  }
   core::waits::ClockReading now() const override {
     auto reading = m_clock.now();
-    reading.boottimeNanoseconds *= kTimes;
+    reading.boottimeNanoseconds = (reading.boottimeNanoseconds - m_from) * kTimes;
     reading.utcMilliseconds = 1'764'000'000'000 + reading.boottimeNanoseconds / 1'000'000;
     return reading;
   }
@@ -48,6 +59,7 @@ class HurriedClock : public app::clocks::Clock {
 
  private:
   app::clocks::SystemClock m_clock;
+  std::int64_t m_from = 0;
 };
 
 int fail(const std::string& what) {
@@ -131,7 +143,7 @@ int main(int argc, char* argv[]) {
   if (!store) return fail(core::base::dump(store.error()));
   const auto text = tests::readWholeFile(app::convert::fromQt(words[2]));
   if (!text) return fail("no job file");
-  const HurriedClock clock;
+  const HurriedClock clock(folder.value());
   Workbench bench(*store.value(), clock, app::workbench::loadLibrary(words[3], QString()).library,
                   store.value()->deviceId());
   const auto trouble = bench.load();

@@ -139,7 +139,7 @@ CornerFrame {
     StepPane {
         id: step
         bench: root.bench
-        x: piece.visible && !root.upright ? piece.width + Metrics.mm(4) : 0
+        x: piece.visible && !root.upright ? piece.width + Metrics.mm(6) : 0
         y: piece.visible && root.upright ? piece.height + Metrics.mm(4) : 0
         width: parent.width - x
         height: root.paneRoom - y

@@ -15,6 +15,18 @@ CornerFrame {
     doneFilled: false
     keys: [
         TouchKey {
+            objectName: "slip"
+            visible: root.look.doubted
+            width: Metrics.corner
+            height: Metrics.benchKey
+            legendSize: Metrics.label
+            legend: qsTr("No, a slip")
+            onActed: {
+                root.look.deny();
+                root.answered();
+            }
+        },
+        TouchKey {
             objectName: "pastIt"
             visible: legend !== "" && !root.look.doubted
             width: Metrics.corner
@@ -70,7 +82,7 @@ CornerFrame {
         }
         Words {
             width: parent.width
-            text: root.look.doubted ? qsTr("What you found counts either way. Times are learned from it once you say that it was so.") : qsTr("Go by touch; times are estimates.")
+            text: root.look.doubted ? qsTr("It counts as found until you say that it was a slip. Times are learned from it once you say that it was so. Done and Back leave it open.") : qsTr("Go by touch; times are estimates.")
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }

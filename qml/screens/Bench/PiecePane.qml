@@ -17,7 +17,7 @@ Item {
         id: name
         objectName: "pieceName"
         width: root.width
-        text: root.bench.jobTitle
+        text: root.bench.shortPiece
         font.pixelSize: Metrics.label
         font.italic: true
     }

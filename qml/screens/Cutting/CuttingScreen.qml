@@ -108,6 +108,6 @@ CornerFrame {
         sign: "W022"
         word: qsTr("WARNING")
         hazard: qsTr("blade")
-        says: qsTr("Hand and arm off the blade's path; cut away from yourself.")
+        says: qsTr("Body and rule hand out of the blade's line; several light pulls.")
     }
 }

@@ -23,7 +23,7 @@ Item {
         height: rule.y - y
         spacing: Metrics.mm(1)
         key: root.bench.title + root.bench.figure.index + next.text
-        tightest: 2
+        tightest: 3
 
         // Which piece, and which board or strip of it.
         Words {
@@ -39,7 +39,7 @@ Item {
             width: parent.width
             text: root.bench.title
             font.bold: true
-            font.pixelSize: pane.level === 0 ? Metrics.farText * 1.2 : pane.level === 1 ? Metrics.farText : Metrics.farLabel
+            font.pixelSize: pane.level === 0 ? Metrics.farText * 1.2 : pane.level < 3 ? Metrics.farText : Metrics.farLabel
             lineHeight: 0.85
         }
         Flow {
@@ -62,8 +62,17 @@ Item {
                 text: root.upright ? (root.bench.figure.unit + " " + root.bench.figure.count).trim() : root.bench.figure.count
                 color: Theme.worked
                 font.pixelSize: Metrics.farLabel
+                font.bold: root.upright
                 wrapMode: Text.NoWrap
             }
+        }
+        // Of what, and from where, as far as there is room.
+        Words {
+            width: parent.width
+            visible: root.bench.figure.present && pane.level < 2
+            text: root.bench.figure.label + (root.bench.figure.label !== "" && root.bench.figure.datum !== "" ? " · " : "") + root.bench.figure.datum
+            font.pixelSize: Metrics.farLabel
+            lineHeight: 0.85
         }
     }
     Rectangle {
@@ -83,9 +92,9 @@ Item {
             const lines = [root.shelf.nextLine, root.shelf.unknown].filter(line => line !== "");
             return lines.length === 0 ? qsTr("Nothing is drying.") : lines.join("\n");
         }
-        color: Theme.calm
+        color: root.shelf.unknown !== "" ? Theme.worked : root.shelf.nextLine !== "" ? Theme.calm : Theme.quiet
         font.pixelSize: Metrics.farLabel
-        font.bold: true
+        font.bold: root.shelf.unknown !== "" || root.shelf.nextLine !== ""
         lineHeight: 0.85
     }
     MouseArea {

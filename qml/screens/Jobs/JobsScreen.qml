@@ -25,7 +25,7 @@ Item {
         x: Metrics.mm(4)
         y: Metrics.mm(6)
         width: root.width - 2 * x
-        text: qsTr("No job on this bench yet. Start the program with a job file to take it in.")
+        text: qsTr("No job on this bench yet. Begin a piece at the desk.")
     }
     Repeater {
         model: root.jobs

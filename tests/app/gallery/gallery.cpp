@@ -7,6 +7,7 @@
 #include <cstdio>
 
 #include "app/face/face.h"
+#include "app/face/letters.h"
 #include "tests/app/gallery/act_sheet.h"
 #include "tests/app/gallery/settled.h"
 #include "tests/app/gallery/states.h"
@@ -50,6 +51,8 @@ int main(int argc, char* argv[]) {
   }
   const QDir folder(QString::fromLocal8Bit(argv[1]));
   if (!folder.mkpath(QStringLiteral("."))) return 3;
+  // Before anything is painted: what measured a text already would go on with the letters it found.
+  app::face::chooseLetters();
   bool all = true;
   if (argc < 3 || std::string_view(argv[2]) == "acts") all = tests::paintActs(folder);
   for (const tests::State& state : tests::states()) {

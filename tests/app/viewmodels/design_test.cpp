@@ -93,6 +93,32 @@ TEST_CASE("scattered leaf comes with a size it is scattered on, and goes to the 
   CHECK(desk.design.toBench());
 }
 
+TEST_CASE("how much scattered leaf covers is said and keyed in in per cent, and kept as the share it is") {
+  Desk desk;
+  desk.open("Leaf", "Add leaf");
+  desk.open("Leaf", "laid or scattered");
+  desk.design.chooseOption(desk.option("scattered"));
+  const auto shown = [&] {
+    return cell(*desk.design.fields(), rowOf(*desk.design.fields(), QStringLiteral("covered")), RowsModel::Value);
+  };
+  CHECK(shown() == QLatin1String("20 %"));
+  desk.open("Leaf", "covered");
+  CHECK(desk.design.unit() == QLatin1String("%"));
+  for (const auto& [keyed, share] : {std::pair{7, 0.07}, std::pair{35, 0.35}}) {
+    desk.open("Leaf", "covered");
+    for (const QChar digit : QString::number(keyed)) desk.design.digit(digit.digitValue());
+    REQUIRE(desk.design.keep());
+    const Value document = documentOf(desk);
+    CHECK(core::base::at(document, "/leaf/0/coverage")->asNumber() == share);
+    CHECK(shown() == QStringLiteral("%1 %").arg(keyed));
+  }
+  // More than all of it cannot be covered; it is told at its field.
+  desk.open("Leaf", "covered");
+  for (const int digit : {1, 2, 0}) desk.design.digit(digit);
+  desk.design.keep();
+  CHECK_FALSE(desk.design.complete());
+}
+
 TEST_CASE("a design no technique works is not offered to the bench as finished, and says what to settle") {
   Desk desk;
   Value document = documentOf(desk);
