@@ -112,8 +112,8 @@ Item {
                 readonly property double room: index === 0 ? place : place - (root.shelf.tickPlaces[index - 1] ?? 0)
 
                 // Right of its tick; without a word where the last one still stands there.
-                x: Math.min(tick + Metrics.mm(0.8), root.width - width)
-                visible: tick > now.x + now.width + Metrics.mm(1) && (index === 0 || room * root.axisWidth > width + Metrics.mm(1.5))
+                x: tick + Metrics.mm(0.8)
+                visible: x + width <= root.width + Metrics.mm(1) && tick > now.x + now.width + Metrics.mm(1) && (index === 0 || room * root.axisWidth > width + Metrics.mm(1.5))
                 y: axis.height - height
                 text: modelData
                 color: Theme.quiet
