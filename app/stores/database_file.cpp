@@ -68,6 +68,13 @@ Message troubleWithFile(const QString& path) {
     return Message("store.unreadable").with("path", place).with("detail", convert::fromQt(file.errorString()));
   }
   if (file.size() == 0) return troubleWithNothing(path);
+  // The library would wait for ever at a pipe.
+  for (const char* suffix : {"-journal", "-wal", "-shm"}) {
+    const QFileInfo beside(path + QLatin1String(suffix));
+    if ((beside.exists() || beside.isSymLink()) && !beside.isFile()) {
+      return Message("store.not-a-file").with("path", convert::fromQt(beside.filePath()));
+    }
+  }
   const QByteArray header = file.read(kHeaderBytes);
   if (!header.startsWith(QByteArray(kMagic, qMin<qsizetype>(sizeof kMagic, header.size())))) {
     return Message("store.not-a-database").with("path", place);

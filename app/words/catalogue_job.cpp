@@ -176,6 +176,10 @@ const std::vector<Entry>& jobEntries() {
       {"job.coverage-of-laid", QT_TRANSLATE_NOOP("words", "laid leaf covers its whole field and has no coverage")},
       {"job.lap-beyond-leaf", QT_TRANSLATE_NOOP("words", "the lap is not less than the leaf")},
       {"job.keep-off-bevel", QT_TRANSLATE_NOOP("words", "leaf on a bevel has nothing to keep off")},
+      {"job.too-much-to-place",
+       QT_TRANSLATE_NOOP("words",
+                         "there is more on this piece than can be laid out: its lines, washes and leaf meet along too "
+                         "many pieces of outline; take fewer of them, or a window of fewer arcs")},
       {"job.leaf-nowhere", QT_TRANSLATE_NOOP("words", "leaf \"{leaf}\" has no area left")},
       {"job.leaf-overlap", QT_TRANSLATE_NOOP("words", "leaf \"{first}\" lies over leaf \"{second}\": {area} mm2")},
       {"job.leaf-twice", QT_TRANSLATE_NOOP("words", "leaf \"{first}\" and leaf \"{second}\" are on the same bevel")},

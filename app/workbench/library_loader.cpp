@@ -40,11 +40,19 @@ void loadFile(const QString& path, std::map<std::string, std::string>& fileOfId,
   loaded.library.catalogue.add(std::move(*read.technique));
 }
 
+// More than a maker writes in a life; each is held whole.
+constexpr qsizetype kMostFiles = 150;
+
 void loadFolder(const QString& folder, LoadedLibrary& loaded) {
   std::map<std::string, std::string> fileOfId;
   const QDir directory(folder);
-  const QStringList names = directory.entryList({QStringLiteral("*.technique.json")}, QDir::Files, QDir::Name);
-  for (const QString& name : names) loadFile(directory.filePath(name), fileOfId, loaded);
+  // What has such a name and is no file, a pipe or a link that leads nowhere, is told and not passed over.
+  const QStringList names = directory.entryList(
+      {QStringLiteral("*.technique.json")}, QDir::Files | QDir::Dirs | QDir::System | QDir::NoDotAndDotDot, QDir::Name);
+  for (const QString& name : names.mid(0, kMostFiles)) loadFile(directory.filePath(name), fileOfId, loaded);
+  if (names.size() > kMostFiles) {
+    tell(loaded, folder, Message("technique.too-many-files").with("most", std::int64_t{kMostFiles}));
+  }
 }
 
 }  // namespace
@@ -56,7 +64,13 @@ LoadedLibrary loadLibrary(const QString& folder, const QString& ownFolder) {
   } else {
     loadFolder(folder, loaded);
   }
-  if (!ownFolder.isEmpty() && QFileInfo(ownFolder).isDir()) loadFolder(ownFolder, loaded);
+  if (ownFolder.isEmpty()) return loaded;
+  const QFileInfo own(ownFolder);
+  if (own.isDir() && own.isReadable() && own.isExecutable()) {
+    loadFolder(ownFolder, loaded);
+  } else if (own.exists() || own.isSymLink()) {
+    tell(loaded, ownFolder, Message("technique.folder-unreadable"));
+  }
   return loaded;
 }
 

@@ -160,6 +160,11 @@ class Builder {
     return false;
   }
 
+  ParsedJson brokenOffAt(std::size_t position) {
+    fail(Message("json.syntax"), position);
+    return finish(false);
+  }
+
   ParsedJson finish(bool complete) {
     ParsedJson parsed;
     parsed.readable = complete && !m_failed;
@@ -363,6 +368,9 @@ ParsedJson parseJson(std::string_view text, std::size_t most) {
   }
   Builder builder(text);
   const bool complete = nlohmann::json::sax_parse(text.begin(), text.end(), &builder);
+  // The library takes a zero byte for the end of the text, and what stands behind it for nothing.
+  const std::size_t zero = text.find('\0');
+  if (complete && zero != std::string_view::npos) return builder.brokenOffAt(zero);
   return builder.finish(complete);
 }
 

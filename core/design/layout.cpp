@@ -258,9 +258,10 @@ Layout layOut(const Job& planned, const AsMade& made, base::Problems& problems) 
   detail::placeBands(job, made, layout, found);
   detail::placeLines(job, layout, found);
   // What lies between them, and areas, mean nothing while things overlap or hang over an edge.
-  if (!found.hasErrors()) detail::placeSpandrels(job, layout, found);
-  if (!found.hasErrors()) detail::placeWashes(job, layout, found);
-  if (!found.hasErrors()) detail::placeLeaf(job, layout, found);
+  detail::Areas areas(found);
+  if (!found.hasErrors()) detail::placeSpandrels(job, layout, areas, found);
+  if (!found.hasErrors()) detail::placeWashes(job, layout, areas, found);
+  if (!found.hasErrors()) detail::placeLeaf(job, layout, areas, found);
   problems.append(found);
   return layout;
 }

@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 
+#include "core/design/areas.h"
 #include "core/design/layout.h"
 #include "core/geometry/region.h"
 
@@ -71,8 +72,8 @@ void checkReach(const Job& job, const Layout& layout, const Rectangle& reach, co
 
 void placeBands(const Job& job, const AsMade& made, Layout& layout, base::Problems& problems);
 void placeLines(const Job& job, Layout& layout, base::Problems& problems);
-void placeSpandrels(const Job& job, Layout& layout, base::Problems& problems);
-void placeWashes(const Job& job, Layout& layout, base::Problems& problems);
-void placeLeaf(const Job& job, Layout& layout, base::Problems& problems);
+void placeSpandrels(const Job& job, Layout& layout, Areas& areas, base::Problems& problems);
+void placeWashes(const Job& job, Layout& layout, Areas& areas, base::Problems& problems);
+void placeLeaf(const Job& job, Layout& layout, Areas& areas, base::Problems& problems);
 
 }  // namespace core::design::detail

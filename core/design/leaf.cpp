@@ -1,5 +1,7 @@
 // Leaf fields: areas of regions with everything inside them left out, and the leaf and size they take.
+#include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include "core/design/layout_internal.h"
 
@@ -118,8 +120,7 @@ struct Field {
   std::vector<Patch> without;
 };
 
-void checkAgainst(const Field& field, const Field& earlier, base::Problems& problems) {
-  double both = 0;
+void checkAgainst(const Field& field, const Field& earlier, Areas& areas, base::Problems& problems) {
   if (field.leaf->region == RegionKind::Bevel || earlier.leaf->region == RegionKind::Bevel) {
     const bool same = field.leaf->region == earlier.leaf->region && field.leaf->regionOf == earlier.leaf->regionOf;
     if (!same) return;
@@ -129,9 +130,12 @@ void checkAgainst(const Field& field, const Field& earlier, base::Problems& prob
   }
   std::vector<Patch> inside = field.within;
   inside.insert(inside.end(), earlier.within.begin(), earlier.within.end());
+  // What neither is laid on is mostly the same for both.
   std::vector<Patch> without = field.without;
-  without.insert(without.end(), earlier.without.begin(), earlier.without.end());
-  both = geometry::area(inside, without);
+  std::copy_if(earlier.without.begin(), earlier.without.end(), std::back_inserter(without), [&](const Patch& patch) {
+    return std::find(field.without.begin(), field.without.end(), patch) == field.without.end();
+  });
+  const double both = areas.of(inside, without, field.leaf->place.pointer + "/region");
   if (both <= kNothing) return;
   conflict(
       problems, field.leaf->place.pointer + "/region",
@@ -140,9 +144,10 @@ void checkAgainst(const Field& field, const Field& earlier, base::Problems& prob
 
 }  // namespace
 
-void placeLeaf(const Job& job, Layout& layout, base::Problems& problems) {
+void placeLeaf(const Job& job, Layout& layout, Areas& areas, base::Problems& problems) {
   std::vector<Field> fields;
   for (const Leaf& leaf : job.leaf) {
+    if (areas.spent()) return;
     LeafLayout placed;
     placed.id = leaf.id;
     Field field{&leaf, {}, {}};
@@ -159,14 +164,15 @@ void placeLeaf(const Job& job, Layout& layout, base::Problems& problems) {
       if (!without) continue;
       field.within = within(leaf, placed, layout);
       field.without = std::move(*without);
-      placed.area = geometry::area(field.within, field.without);
+      placed.area = areas.of(field.within, field.without, leaf.place.pointer);
+      if (areas.spent()) return;
     }
     if (placed.area <= kNothing) {
       conflict(problems, leaf.place.pointer + "/region", Message("job.leaf-nowhere").with("leaf", leaf.id));
     }
     placed.sheets = sheetsFor(leaf, placed.area);
     placed.size = placed.area * 1e-6 * leaf.spread * (1 + leaf.potLoss);
-    for (const Field& earlier : fields) checkAgainst(field, earlier, problems);
+    for (const Field& earlier : fields) checkAgainst(field, earlier, areas, problems);
     fields.push_back(std::move(field));
     layout.leaf.push_back(std::move(placed));
   }

@@ -32,9 +32,9 @@ std::vector<Neighbour> neighbours(const Layout& layout) {
 }
 
 void checkOverlaps(const Layout& layout, const std::string& id, const Patch& patch, const std::string& pointer,
-                   base::Problems& problems) {
+                   Areas& areas, base::Problems& problems) {
   for (const Neighbour& other : neighbours(layout)) {
-    const double both = geometry::area({patch, other.patch}, {});
+    const double both = areas.of({patch, other.patch}, {}, pointer);
     if (both <= kNothing) continue;
     conflict(problems, pointer,
              Message("job.overlap-area").with("first", id).with("second", other.id).with("area", both));
@@ -47,7 +47,7 @@ Reach frameReach(const Spandrel& spandrel, const Layout& layout) {
   return layout.band(spandrel.frameBand)->ring.from;
 }
 
-void placeSpandrel(const Job& job, const Spandrel& spandrel, Layout& layout, base::Problems& problems) {
+void placeSpandrel(const Job& job, const Spandrel& spandrel, Layout& layout, Areas& areas, base::Problems& problems) {
   const std::string& pointer = spandrel.place.pointer;
   SpandrelLayout placed;
   placed.id = spandrel.id;
@@ -80,7 +80,7 @@ void placeSpandrel(const Job& job, const Spandrel& spandrel, Layout& layout, bas
       std::max(placed.paper.right - placed.paper.left, placed.paper.bottom - placed.paper.top) + trim;
   checkCuttable(longest, pointer + "/trim", Message("job.spandrel-too-long").with("id", spandrel.id), problems);
   checkReach(job, layout, placed.paper, spandrel.id, pointer + (under > 0 ? "/under" : "/frame"), problems);
-  checkOverlaps(layout, spandrel.id, {placed.seen, {}}, pointer, problems);
+  checkOverlaps(layout, spandrel.id, {placed.seen, {}}, pointer, areas, problems);
   layout.spandrels.push_back(std::move(placed));
 }
 
@@ -128,7 +128,7 @@ bool placeFollowing(const Wash& wash, const Layout& layout, WashLayout& placed, 
   return true;
 }
 
-void placeWash(const Job& job, const Wash& wash, Layout& layout, base::Problems& problems) {
+void placeWash(const Job& job, const Wash& wash, Layout& layout, Areas& areas, base::Problems& problems) {
   WashLayout placed;
   placed.id = wash.id;
   const std::string& pointer = wash.place.pointer;
@@ -150,20 +150,22 @@ void placeWash(const Job& job, const Wash& wash, Layout& layout, base::Problems&
     conflict(problems, pointer + "/gap", Message("job.wash-over-window").with("id", wash.id).with("by", mm(over)));
     return;
   }
-  placed.area = geometry::area({{placed.outer, placed.inner}}, {});
+  placed.area = areas.of({{placed.outer, placed.inner}}, {}, pointer);
   checkReach(job, layout, placed.outer.bounds(), wash.id, pointer + (wash.between ? "/between" : "/width"), problems);
-  checkOverlaps(layout, wash.id, {placed.outer, placed.inner}, pointer, problems);
+  checkOverlaps(layout, wash.id, {placed.outer, placed.inner}, pointer, areas, problems);
   layout.washes.push_back(std::move(placed));
 }
 
 }  // namespace
 
-void placeSpandrels(const Job& job, Layout& layout, base::Problems& problems) {
-  for (const Spandrel& spandrel : job.spandrels) placeSpandrel(job, spandrel, layout, problems);
+void placeSpandrels(const Job& job, Layout& layout, Areas& areas, base::Problems& problems) {
+  for (const Spandrel& spandrel : job.spandrels) placeSpandrel(job, spandrel, layout, areas, problems);
 }
 
-void placeWashes(const Job& job, Layout& layout, base::Problems& problems) {
-  for (const Wash& wash : job.washes) placeWash(job, wash, layout, problems);
+void placeWashes(const Job& job, Layout& layout, Areas& areas, base::Problems& problems) {
+  for (const Wash& wash : job.washes) {
+    if (!areas.spent()) placeWash(job, wash, layout, areas, problems);
+  }
 }
 
 }  // namespace core::design::detail

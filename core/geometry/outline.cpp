@@ -43,7 +43,7 @@ bool Outline::contains(Point point) const {
 
 double Outline::distanceTo(Point point) const {
   double least = std::numeric_limits<double>::infinity();
-  for (const Segment& segment : m_segments) least = std::min(least, geometry::distanceTo(segment, point));
+  for (const Segment& segment : m_segments) least = std::min(least, geometry::distanceTo(segment, point, least));
   return least;
 }
 

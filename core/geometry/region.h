@@ -10,6 +10,7 @@ namespace core::geometry {
 struct Patch {
   Outline outer;
   Outline inner;
+  friend bool operator==(const Patch&, const Patch&) = default;
 };
 
 // Area (mm2) of what lies in all of `inside` and in none of `without`; nothing where `inside` is empty. The plane is

@@ -190,13 +190,13 @@ Rectangle boundsOf(const Segment& segment) {
   return box;
 }
 
-double distanceTo(const Segment& segment, Point point) {
+double distanceTo(const Segment& segment, Point point, double below) {
   if (const auto* oval = std::get_if<OvalArc>(&segment)) return distanceToOval(*oval, point);
   const double ends = std::min(distance(startOf(segment), point), distance(endOf(segment), point));
   if (const auto* arc = std::get_if<Arc>(&segment)) {
-    const double fromCentre = distance(arc->centre, point);
-    if (angleAlong(*arc, point) <= std::fabs(arc->sweep)) return std::min(ends, std::fabs(fromCentre - arc->radius));
-    return ends;
+    const double off = std::fabs(distance(arc->centre, point) - arc->radius);
+    if (off >= std::min(below, ends)) return ends;
+    return angleAlong(*arc, point) <= std::fabs(arc->sweep) ? off : ends;
   }
   const auto& straight = std::get<Straight>(segment);
   const Point along = straight.to - straight.from;

@@ -4,6 +4,7 @@
 //
 // Angles are in radians from the x axis towards the y axis, which is clockwise as seen, y being downwards. An outline
 // runs clockwise as seen, so a positive sweep bulges out of the opening and a negative one cuts into it.
+#include <limits>
 #include <variant>
 #include <vector>
 
@@ -53,7 +54,8 @@ double lengthOf(const Segment& segment);
 // The segment's part of the enclosed area: half the integral of x dy - y dx.
 double areaUnder(const Segment& segment);
 Rectangle boundsOf(const Segment& segment);
-double distanceTo(const Segment& segment, Point point);
+// Where it is `below` or more, any value that is as well may be returned, for less work.
+double distanceTo(const Segment& segment, Point point, double below = std::numeric_limits<double>::infinity());
 Segment reversed(const Segment& segment);
 Segment shifted(const Segment& segment, Point by);
 // Left and right change places about the line x = axis; runs the other way, so that an outline stays clockwise.

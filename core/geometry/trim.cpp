@@ -35,7 +35,7 @@ void addCut(const Segment& segment, Point point, std::vector<Cut>& cuts) {
   if (share > 0 && share < 1) cuts.push_back({share, point});
 }
 
-bool lies(const Segment& segment, Point point) { return distanceTo(segment, point) <= kEnd; }
+bool lies(const Segment& segment, Point point) { return distanceTo(segment, point, 2 * kEnd) <= kEnd; }
 
 std::vector<std::vector<Cut>> crossings(const std::vector<Segment>& pieces) {
   std::vector<std::vector<Cut>> cuts(pieces.size());

@@ -56,15 +56,22 @@ Item {
                 unitBeside: !root.upright
             }
             Words {
-                height: root.upright ? implicitHeight : number.height
+                height: number.height
                 verticalAlignment: Text.AlignVCenter
-                visible: text !== ""
-                text: root.upright ? (root.bench.figure.unit + " " + root.bench.figure.count).trim() : root.bench.figure.count
+                visible: text !== "" && !root.upright
+                text: root.bench.figure.count
                 color: Theme.worked
                 font.pixelSize: Metrics.farLabel
-                font.bold: root.upright
                 wrapMode: Text.NoWrap
             }
+        }
+        Words {
+            width: parent.width
+            visible: root.upright && root.bench.figure.present
+            text: (root.bench.figure.unit + " " + root.bench.figure.count).trim()
+            color: Theme.worked
+            font.pixelSize: Metrics.farLabel
+            font.bold: true
         }
         // Of what, and from where, as far as there is room.
         Words {

@@ -53,6 +53,17 @@ TEST_CASE("a pipe in the record's place is told and does not hang") {
   CHECK(troubleAt(path) == "store.not-a-file");
 }
 
+TEST_CASE("a pipe, a folder or a dead link where the library keeps its journal is told and does not hang") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.sqlite");
+  makeRecord(path);
+  const QString beside = path + GENERATE("-journal", "-wal", "-shm");
+  SECTION("a pipe") { REQUIRE(mkfifo(beside.toUtf8().constData(), 0600) == 0); }
+  SECTION("a folder") { REQUIRE(QDir().mkdir(beside)); }
+  SECTION("a dead link") { REQUIRE(QFile::link(folder.filePath("elsewhere"), beside)); }
+  CHECK(troubleAt(path) == "store.not-a-file");
+}
+
 TEST_CASE("a link that leads nowhere is told, and nothing is made where it leads") {
   QTemporaryDir folder;
   const QString path = folder.filePath("record.sqlite");

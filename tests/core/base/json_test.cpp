@@ -45,6 +45,19 @@ TEST_CASE("a syntax error has line and column", "[json]") {
   CHECK(firstProblem("{\"a\": 'b'}") == "1:7 json.syntax");
 }
 
+TEST_CASE("a zero byte is no end of the text: what stands behind it is not passed over", "[json]") {
+  using namespace std::string_view_literals;
+  for (const std::string_view text :
+       {"{}\0"sv, "{\"a\": 1}\n\0{\"format\": \"garbage\", anything"sv, "{\0}"sv, "\0{}"sv, "{\"a\0\": 1}"sv}) {
+    const ParsedJson parsed = parseJson(text);
+    CHECK_FALSE(parsed.readable);
+    CHECK(firstProblem(text).find("json.syntax") != std::string::npos);
+  }
+  const auto problem = parseJson("{}\n\0"sv).problems.sorted().front();
+  CHECK(problem.line == 2);
+  CHECK(problem.column == 1);
+}
+
 TEST_CASE("bytes that are not UTF-8 are a syntax error", "[json]") {
   for (const char* bad : {"{\"a\": \"\xff\"}", "{\"a\": \"\xc0\xaf\"}", "{\"a\": \"\xed\xa0\x80\"}", "{\"\x80\": 1}"}) {
     const ParsedJson parsed = parseJson(bad);

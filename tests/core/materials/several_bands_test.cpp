@@ -119,7 +119,7 @@ TEST_CASE("where open corners of another band come to miss by more it is said, a
     REQUIRE(option.others.size() == 1);
     CHECK(option.others[0].before == Approx(2));
     const double after = std::fabs(option.others[0].after);
-    CHECK(says(option.disturbs, "match.opens-further") == after > 2.000001);
+    CHECK(says(option.disturbs, "match.opens-further") == (after > 2.000001));
     for (const auto& message : option.disturbs) {
       if (message.id != "match.opens-further") continue;
       further = true;
