@@ -1,5 +1,6 @@
 #include <sys/stat.h>
 
+#include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
 
@@ -50,9 +51,14 @@ TEST_CASE("a pipe or a device behind a link in the folder is told and holds noth
   REQUIRE(QFile::link(folder.filePath("pipe"), folder.filePath("a.technique.json")));
   REQUIRE(QFile::link("/dev/zero", folder.filePath("b.technique.json")));
   REQUIRE(mkfifo(QFile::encodeName(folder.filePath("c.technique.json")).constData(), 0600) == 0);
+  REQUIRE(QFile::link(folder.filePath("a stick taken out"), folder.filePath("d.technique.json")));
+  REQUIRE(QDir(folder.path()).mkdir("e.technique.json"));
   const auto loaded = loadLibrary(folder.path(), QString());
   CHECK(loaded.library.texts.size() == 1);
-  for (const auto& problem : loaded.problems) CHECK(problem.problem.message.id == "file.not-a-file");
+  std::vector<std::string> told;
+  for (const auto& problem : loaded.problems) told.push_back(problem.problem.message.id);
+  CHECK(told == std::vector<std::string>{"file.not-a-file", "file.not-a-file", "file.not-a-file", "file.missing",
+                                         "file.is-folder"});
 }
 
 TEST_CASE("a technique of the bench's own stands in for the delivered one") {
@@ -83,6 +89,24 @@ TEST_CASE("a folder of techniques that is not there is told, one of the bench's 
   const auto loaded = loadLibrary(folder.filePath("nowhere"), folder.filePath("nor here"));
   REQUIRE(loaded.problems.size() == 1);
   CHECK(loaded.problems[0].problem.message.id == "technique.folder-missing");
+}
+
+TEST_CASE("where the bench's own techniques lie in no folder that can be read, that is told") {
+  QTemporaryDir folder;
+  const QString own = folder.filePath("techniques");
+  SECTION("a file") { put(folder, "techniques", "not a folder"); }
+  SECTION("a dead link") { REQUIRE(QFile::link(folder.filePath("elsewhere"), own)); }
+  const auto loaded = loadLibrary(folder.path(), own);
+  REQUIRE(loaded.problems.size() == 1);
+  CHECK(loaded.problems[0].problem.message.id == "technique.folder-unreadable");
+  CHECK(loaded.problems[0].file == own.toStdString());
+}
+
+TEST_CASE("of more technique files than anybody writes the rest is not read, and that is told") {
+  QTemporaryDir folder;
+  for (int i = 0; i < 160; ++i) put(folder, ("t" + std::to_string(i) + ".technique.json").c_str(), "{}");
+  const auto loaded = loadLibrary(folder.path(), QString());
+  CHECK(loaded.problems.back().problem.message.id == "technique.too-many-files");
 }
 
 TEST_CASE("recipes are looked for where asked, and only there") {

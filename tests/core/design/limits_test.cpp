@@ -97,3 +97,34 @@ TEST_CASE("what would have to be cut longer than ten metres is told where it com
   CHECK(tells(problemLines(demoJobWith(R"("sides": "70 mm")", R"("sides": "4900 mm")")),
               "/mount/borders job.mount-too-wide length=10116mm most=10000mm"));
 }
+
+namespace {
+
+// One board round a window of 99 lobes, lines round it, and leaf within all of them.
+std::string intricate(int lines, int fields) {
+  const auto list = [](int count, const auto& item) {
+    std::string all;
+    for (int i = 0; i < count; ++i) all += (i > 0 ? "," : "") + item(i);
+    return all;
+  };
+  const auto line = [](int i) {
+    return R"({"id": "l)" + std::to_string(i) + R"(", "along": "window", "gap": ")" + std::to_string(1 + 3 * i) +
+           R"( mm", "width": "1 mm", "colour": "red"})";
+  };
+  const auto field = [](int i) {
+    return R"({"id": "f)" + std::to_string(i) + R"(", "region": "inside:b", "method": "laid", "size": "oil"})";
+  };
+  return R"({"format": "mountwright-job/1", "artwork": {"width": "1000 mm", "height": "1000 mm"}, "mount": {"window":
+    {"shape": "arch", "head": "multifoil", "lobes": 99, "overlap": "3 mm"}, "boards": [{"id": "top", "thickness":
+    "1.5 mm"}], "borders": {"sides": "1000 mm", "weighting": "4:3"}}, "bands": [{"id": "b", "paper": "plain", "offset":
+    "400 mm", "width": "10 mm"}], "lines": [)" +
+         list(lines, line) + R"(], "leaf": [)" + list(fields, field) + "]}";
+}
+
+}  // namespace
+
+TEST_CASE("a piece on which more meets than can be laid out is told so, once and where it ended", "[limits]") {
+  CHECK(problemLines(intricate(6, 1)).empty());
+  const Lines lines = problemLines(intricate(60, 40));
+  CHECK(lines == Lines{"/leaf/0 job.too-much-to-place"});
+}
