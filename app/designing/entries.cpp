@@ -3,11 +3,13 @@
 #include <QCoreApplication>
 #include <set>
 
+#include "app/convert/text.h"
 #include "app/words/words.h"
 #include "core/workflow/fill.h"
 
 namespace app::designing {
 
+using convert::toQt;
 using core::base::pointerTo;
 using core::base::Value;
 
@@ -28,8 +30,6 @@ std::string freeId(const Builder& build, const std::string& wanted) {
 
 }  // namespace
 
-QString shown(const std::string& text) { return QString::fromStdString(text); }
-
 std::vector<Named> named(const char* property, std::initializer_list<const char*> values) {
   std::vector<Named> all;
   for (const char* value : values) {
@@ -40,7 +40,7 @@ std::vector<Named> named(const char* property, std::initializer_list<const char*
 
 QString entryName(const QString& pattern, const std::string& id) {
   const QString place = QStringLiteral("{id}");
-  return shown(core::workflow::sayingOnce(pattern.arg(place).toStdString(), id)).replace(place, shown(id));
+  return toQt(core::workflow::sayingOnce(pattern.arg(place).toStdString(), id)).replace(place, toQt(id));
 }
 
 std::vector<std::string> idsOf(const Builder& build, const std::string& list) {

@@ -22,7 +22,6 @@ void eachOf(const Builder& build, const std::string& list, Use use) {
 }
 std::vector<std::string> idsOf(const Builder& build, const std::string& list);
 
-QString shown(const std::string& text);
 // Of an entry that is called by its own kind the word stands once: "line", not "line line".
 QString entryName(const QString& pattern, const std::string& id);
 // "takes %1 leaves"; nothing where the figure is not known.

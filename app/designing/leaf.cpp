@@ -2,11 +2,13 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "app/convert/text.h"
 #include "app/designing/entries.h"
 #include "app/designing/ornament.h"
 
 namespace app::designing {
 
+using convert::toQt;
 using core::base::Value;
 
 namespace {
@@ -28,13 +30,13 @@ void theLeaf(Builder& build) {
     };
     offer("face", tr("the whole face"));
     for (const std::string& band : idsOf(build, "/bands")) {
-      offer("outside:" + band, tr("outside the %1 band").arg(shown(band)));
-      offer("inside:" + band, tr("inside the %1 band").arg(shown(band)));
-      offer("on:" + band, tr("on the %1 band").arg(shown(band)));
+      offer("outside:" + band, tr("outside the %1 band").arg(toQt(band)));
+      offer("inside:" + band, tr("inside the %1 band").arg(toQt(band)));
+      offer("on:" + band, tr("on the %1 band").arg(toQt(band)));
     }
     for (const std::string& one : idsOf(build, "/spandrels")) offer("spandrel:" + one, tr("the spandrel"));
     for (const std::string& board : idsOf(build, "/mount/boards")) {
-      offer("bevel:" + board, tr("bevel of the %1 board").arg(shown(board)));
+      offer("bevel:" + board, tr("bevel of the %1 board").arg(toQt(board)));
     }
     const bool scattered = build.textAt(leaf + "/method") == "scattered";
     Field& method = build.choice(tr("laid or scattered"), leaf + "/method", {});

@@ -3,10 +3,12 @@
 
 #include <QCoreApplication>
 
+#include "app/convert/text.h"
 #include "app/designing/entries.h"
 
 namespace app::designing {
 
+using convert::toQt;
 using core::base::Value;
 
 namespace {
@@ -23,8 +25,8 @@ Field& along(Builder& build, const std::string& pointer) {
   };
   offer("window", tr("the window"));
   for (const std::string& band : idsOf(build, "/bands")) {
-    offer("band:" + band + ".inner", tr("%1 band, window side").arg(shown(band)));
-    offer("band:" + band + ".outer", tr("%1 band, outside").arg(shown(band)));
+    offer("band:" + band + ".inner", tr("%1 band, window side").arg(toQt(band)));
+    offer("band:" + band + ".outer", tr("%1 band, outside").arg(toQt(band)));
   }
   return field;
 }

@@ -46,7 +46,7 @@ bool sets(const Value& patch, const std::string& pointer) {
 }
 
 QString sentence(QString text) {
-  if (!text.isEmpty()) text[0] = text[0].toUpper();
+  text = words::capitalised(text);
   return text.endsWith(u'.') ? text : text + u'.';
 }
 

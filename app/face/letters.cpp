@@ -10,8 +10,7 @@ namespace app::face {
 QStringList chooseLetters() {
   const QString letters = QString::fromLatin1(kLetters);
   const QString behind = QString::fromLatin1(kLettersBehind);
-  static const bool apart = (leaveOutFamily(kNamedAlike), true);
-  static_cast<void>(apart);
+  [[maybe_unused]] static const bool apart = (leaveOutFamily(kNamedAlike), true);
   QStringList missing;
   for (const QString& family : {letters, behind}) {
     if (!QFontDatabase::hasFamily(family)) missing << family;

@@ -243,9 +243,8 @@ core::workflow::Bench DesignViewModel::benchFor(const core::design::Design& desi
   return {room, shop.learning};
 }
 
-QString DesignViewModel::tollText(const core::design::Design& design, const core::workflow::Workflow& workflow) const {
-  const core::workflow::Bench bench = benchFor(design);
-  const core::workflow::Expected expected(workflow, bench);
+QString DesignViewModel::tollText(const core::workflow::Workflow& workflow, const core::workflow::Bench& bench,
+                                  const core::workflow::Expected& expected) const {
   const designing::Toll toll = designing::tollOf(workflow, expected);
   QString said = tr("%1 steps · hands %2 · %3 in all, nights not counted")
                      .arg(toll.steps)
@@ -262,6 +261,7 @@ QString DesignViewModel::tollText(const core::design::Design& design, const core
 void DesignViewModel::reckon() {
   m_comesTo.clear();
   m_composed.reset();
+  m_expected.reset();
   m_against.clear();
   if (!m_read.design) return;
   auto workflow = core::workflow::compose(*m_read.design, m_workbench.library().catalogue, words::thingWords());
@@ -271,7 +271,9 @@ void DesignViewModel::reckon() {
     return;
   }
   m_composed = std::move(workflow).value();
-  m_comesTo = tollText(*m_read.design, *m_composed);
+  const core::workflow::Bench bench = benchFor(*m_read.design);
+  m_expected.emplace(*m_composed, bench);
+  m_comesTo = tollText(*m_composed, bench, *m_expected);
 }
 
 void DesignViewModel::weighStock() {
@@ -298,7 +300,9 @@ QString DesignViewModel::tollText(const Value& patch) const {
   const auto read = designing::readForNow(patched.value());
   if (!read.design) return {};
   const auto workflow = core::workflow::compose(*read.design, m_workbench.library().catalogue, words::thingWords());
-  return workflow ? tollText(*read.design, workflow.value()) : designing::reasonText(workflow.error().front(), units());
+  if (!workflow) return designing::reasonText(workflow.error().front(), units());
+  const core::workflow::Bench bench = benchFor(*read.design);
+  return tollText(workflow.value(), bench, core::workflow::Expected(workflow.value(), bench));
 }
 
 // Steps of one technique that follow each other are one line.
@@ -306,7 +310,6 @@ void DesignViewModel::showSteps() {
   std::vector<RowsModel::Row> rows;
   if (m_composed) {
     const auto& steps = m_composed->steps;
-    const core::workflow::Expected expected(*m_composed, benchFor(*m_read.design));
     for (std::size_t i = 0; i < steps.size();) {
       core::units::Duration hands;
       QStringList waits;
@@ -315,7 +318,7 @@ void DesignViewModel::showSteps() {
         hands = hands + steps[end].work.likely;
         for (const auto& wait : steps[end].waits) {
           // Of what is open at once only how long it stays so is worth saying.
-          const auto& here = expected.of(wait);
+          const auto& here = m_expected->of(wait);
           const bool atOnce = here.closes && here.opens.late.inMilliseconds() == 0;
           const QString one = tr("%1 %2").arg(toQt(wait.title), words::span(atOnce ? *here.closes : here.opens));
           if (!waits.contains(one)) waits << one;

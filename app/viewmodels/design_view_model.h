@@ -101,8 +101,9 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   void reckon();
   void weighStock();
   void showSteps();
-  QString tollText(const core::base::Value& document) const;
-  QString tollText(const core::design::Design& design, const core::workflow::Workflow& workflow) const;
+  QString tollText(const core::base::Value& patch) const;
+  QString tollText(const core::workflow::Workflow& workflow, const core::workflow::Bench& bench,
+                   const core::workflow::Expected& expected) const;
   core::workflow::Bench benchFor(const core::design::Design& design) const;
 
   workbench::Workbench& m_workbench;
@@ -110,6 +111,7 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   std::string m_id;
   core::design::ReadDesign m_read;
   std::optional<core::workflow::Workflow> m_composed;
+  std::optional<core::workflow::Expected> m_expected;  // of what is composed
   core::workflow::ComposeProblems m_against;  // why it is not composed
   std::optional<designing::Ways> m_ways;      // of the document as it is
   View m_view = View::Face;

@@ -90,6 +90,12 @@ QString FigureViewModel::count() const {
   return place < words.size() ? words[place] : tr("%1 off").arg(pieces);
 }
 
+QString FigureViewModel::labelAndDatum() const {
+  QStringList parts = {label(), datum()};
+  parts.removeAll(QString());
+  return parts.join(QStringLiteral(" · "));
+}
+
 QString FigureViewModel::datum() const {
   if (current() == nullptr) return {};
   const std::string& from = m_step->figures[static_cast<std::size_t>(m_index)].from;

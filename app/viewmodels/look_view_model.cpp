@@ -2,7 +2,6 @@
 
 #include "app/convert/text.h"
 #include "app/words/words.h"
-#include "core/record/offers.h"
 #include "core/record/touch_tests.h"
 
 namespace app::viewmodels {
@@ -27,23 +26,21 @@ void LookViewModel::show(const core::record::JobAt* job) {
   emit changed();
 }
 
-// What is to be confirmed is read from the offers, as every other way to ask it.
 bool LookViewModel::showDoubt(const core::record::JobAt& job) {
-  for (const core::record::Offer& offer : core::record::offers(job)) {
-    const auto* look = std::get_if<core::intents::LookAt>(&offer.intent);
-    if (look == nullptr || !look->sure) continue;
-    const core::record::RunningWait& run = job.state().waits.at(look->wait);
-    if (m_left.contains({run.startedBy + run.id, run.looks.size()})) continue;
-    m_lookedAt = {run.startedBy + run.id, run.looks.size()};
-    m_doubt = *look;
+  for (const core::intents::LookAt& look : core::record::doubtedLooks(job)) {
+    const core::record::RunningWait& run = job.state().waits.at(look.wait);
+    const std::pair asked(run.startedBy + run.id, run.looks.size());
+    if (m_left.contains(asked)) continue;
+    m_lookedAt = asked;
+    m_doubt = look;
     m_looked.clear();
     for (const core::record::LogLine& line : job.state().log) {
-      if (line.type == core::record::type::kLooked && line.step == look->wait && !line.voided) m_looked = line.intentId;
+      if (line.type == core::record::type::kLooked && line.step == look.wait && !line.voided) m_looked = line.intentId;
     }
     m_wait = run.id;
     m_title = waitName(run);
     m_test = tr("\"%1\" after %2; it was expected after %3. Was it so?")
-                 .arg(convert::toQt(core::record::answerOf(*run.wait, look->verdict)))
+                 .arg(convert::toQt(core::record::answerOf(*run.wait, look.verdict)))
                  .arg(words::duration(
                      core::waits::elapsedBetween(run.started, run.looks.back().first, job.shop().clockLog).time))
                  .arg(words::span(job.expectedOpening(run)));

@@ -10,10 +10,7 @@
 
 namespace app::viewmodels {
 
-inline QString capitalised(QString text) {
-  if (!text.isEmpty()) text[0] = text[0].toUpper();
-  return text;
-}
+using words::capitalised;
 
 // The board, strip or field a step is done for, where its title does not name it already; "" otherwise.
 inline QString thingBeside(const core::workflow::WorkflowStep& step) {

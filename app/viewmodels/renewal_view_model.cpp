@@ -47,8 +47,7 @@ void RenewalViewModel::read() {
     for (const Message& one : what) lines << words::text(one, units);
     RowsModel::Row row;
     row.title = toQt(difference.title);
-    row.note = lines.join(QStringLiteral("; "));
-    if (!row.note.isEmpty()) row.note[0] = row.note[0].toUpper();
+    row.note = words::capitalised(lines.join(QStringLiteral("; ")));
     rows.push_back(std::move(row));
   }
   m_rows.show(std::move(rows));

@@ -153,6 +153,11 @@ QString filled(const QString& pattern, const Message& message, UnitSystem units)
 
 }  // namespace
 
+QString capitalised(QString text) {
+  if (!text.isEmpty()) text[0] = text[0].toUpper();
+  return text;
+}
+
 QString text(const Message& message, UnitSystem units) {
   const char* source = sourceOf(message.id);
   if (source == nullptr) return QString::fromStdString(core::base::dump(message));

@@ -42,6 +42,9 @@ QString duration(core::units::Duration duration);
 // "10 to 60 min (25)": early, late and likely.
 QString span(const core::units::Span& span);
 
+// With a capital first: what begins a sentence or a row.
+QString capitalised(QString text);
+
 // What a maker calls a value that a job file chooses: "size", "water" is "water size". What it does not know is said as
 // the file has it.
 QString property(const QString& name, const QString& value);

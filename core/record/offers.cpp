@@ -10,21 +10,10 @@ namespace {
 
 using base::Message;
 
-intents::Verdict intentVerdict(waits::Verdict verdict) {
-  switch (verdict) {
-    case waits::Verdict::NotYet: return intents::Verdict::NotYet;
-    case waits::Verdict::Tacky: return intents::Verdict::Tacky;
-    case waits::Verdict::PastIt: return intents::Verdict::PastIt;
-    case waits::Verdict::Dry: return intents::Verdict::Dry;
-  }
-  return intents::Verdict::NotYet;
-}
-
 void offerLooks(const JobAt& job, std::vector<Offer>& offers) {
-  for (const auto& [id, run] : job.state().waits) {
-    if (!job.asksWhetherSo(run)) continue;
-    offers.push_back({intents::LookAt{id, intentVerdict(run.looks.back().second), true},
-                      Message("offer.look.sure").with("wait", run.wait->title)});
+  for (const intents::LookAt& doubted : doubtedLooks(job)) {
+    const std::string& title = job.state().waits.at(doubted.wait).wait->title;
+    offers.push_back({doubted, Message("offer.look.sure").with("wait", title)});
   }
   for (const TouchTest& test : touchTests(job)) {
     const workflow::WorkflowWait& wait = *job.state().waits.at(test.wait).wait;

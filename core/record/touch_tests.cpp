@@ -7,6 +7,20 @@ namespace core::record {
 
 using intents::Verdict;
 
+namespace {
+
+Verdict intentVerdict(waits::Verdict verdict) {
+  switch (verdict) {
+    case waits::Verdict::NotYet: return Verdict::NotYet;
+    case waits::Verdict::Tacky: return Verdict::Tacky;
+    case waits::Verdict::PastIt: return Verdict::PastIt;
+    case waits::Verdict::Dry: return Verdict::Dry;
+  }
+  return Verdict::NotYet;
+}
+
+}  // namespace
+
 bool comesFirst(const TouchTest& a, const TouchTest& b) {
   const auto key = [](const TouchTest& test) { return std::tuple(test.found, !test.windowOpen, test.left); };
   return key(a) < key(b);
@@ -34,6 +48,14 @@ std::vector<TouchTest> touchTests(const JobAt& job) {
   }
   std::stable_sort(tests.begin(), tests.end(), comesFirst);
   return tests;
+}
+
+std::vector<intents::LookAt> doubtedLooks(const JobAt& job) {
+  std::vector<intents::LookAt> doubted;
+  for (const auto& [id, run] : job.state().waits) {
+    if (job.asksWhetherSo(run)) doubted.push_back({id, intentVerdict(run.looks.back().second), true});
+  }
+  return doubted;
 }
 
 std::vector<Verdict> verdictsOf(const workflow::WorkflowWait& wait) {

@@ -24,6 +24,10 @@ std::optional<TouchTest> touchTestOf(const JobAt& job, const RunningWait& run);
 // All of a job's, the first one first.
 std::vector<TouchTest> touchTests(const JobAt& job);
 
+// What the maker is asked about once more: of each wait found far from what was expected its last look, as it is said
+// again to be so.
+std::vector<intents::LookAt> doubtedLooks(const JobAt& job);
+
 // In the order of their keys. What is open from its start on cannot be "not yet"; what does not close never past it.
 std::vector<intents::Verdict> verdictsOf(const workflow::WorkflowWait& wait);
 // The verdict that finds a wait of this kind as it should be.

@@ -7,6 +7,7 @@
 #include "core/base/json.h"
 #include "core/base/problem.h"
 #include "core/base/text.h"
+#include "core/craft/pattern.h"
 #include "core/workflow/composer.h"
 #include "core/workflow/order.h"
 
@@ -15,22 +16,9 @@ namespace {
 
 using base::Message;
 using craft::Technique;
-using craft::ThingKind;
 
 // Compositions tried to find what could be chosen instead; a job that needs more has said enough.
 constexpr int kMostTrials = 48;
-
-std::string_view kindName(ThingKind kind) {
-  switch (kind) {
-    case ThingKind::Board: return "board";
-    case ThingKind::Band: return "band";
-    case ThingKind::Line: return "line";
-    case ThingKind::Spandrel: return "spandrel";
-    case ThingKind::Wash: return "wash";
-    case ThingKind::Leaf: return "leaf";
-    default: return "";
-  }
-}
 
 ComposeProblems single(Message message) {
   ComposeProblems problems(1);
@@ -88,7 +76,7 @@ class Telling {
     for (const ThingChoice& choice : choicesOf(thing.kind)) {
       const std::vector<std::string>& instead = valuesInstead(thing, choice);
       if (instead.empty()) continue;
-      Message message = Message("compose.no-way." + std::string(kindName(thing.kind)));
+      Message message = Message("compose.no-way." + std::string(craft::name(thing.kind)));
       for (const auto& [property, value] : thing.properties) message.arguments.emplace_back(property, value);
       add(thing.pointer + '/' + choice.property,
           std::move(message)
@@ -103,7 +91,7 @@ class Telling {
 
   // Things alike in all that techniques select by have the same answer.
   const std::vector<std::string>& valuesInstead(const Thing& thing, const ThingChoice& choice) {
-    std::string alike = std::string(kindName(thing.kind)) + '\n' + choice.property;
+    std::string alike = std::string(craft::name(thing.kind)) + '\n' + choice.property;
     for (const auto& [property, value] : thing.properties) {
       if (property != "id") alike += '\n' + property + '=' + value;
     }

@@ -79,11 +79,9 @@ Item {
             }
         }
         Words {
-            readonly property string which: pane.level < 3 || root.severalNumbers ? root.bench.figure.label : ""
-
             width: parent.width
             visible: root.bench.figure.present
-            text: which !== "" && root.bench.figure.datum !== "" ? which + " · " + root.bench.figure.datum : which + root.bench.figure.datum
+            text: pane.level < 3 || root.severalNumbers ? root.bench.figure.labelAndDatum : root.bench.figure.datum
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
         }
     }

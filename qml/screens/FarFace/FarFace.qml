@@ -77,7 +77,7 @@ Item {
         Words {
             width: parent.width
             visible: root.bench.figure.present && pane.level < 2
-            text: root.bench.figure.label + (root.bench.figure.label !== "" && root.bench.figure.datum !== "" ? " · " : "") + root.bench.figure.datum
+            text: root.bench.figure.labelAndDatum
             font.pixelSize: Metrics.farLabel
             lineHeight: 0.85
         }

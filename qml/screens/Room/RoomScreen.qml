@@ -102,7 +102,7 @@ CornerFrame {
         visible: root.room.hasSensors
         anchors.right: parent.right
         anchors.rightMargin: Metrics.mm(2)
-        // Upright the two values stand side by side where it is otherwise.
+        // Upright the values reach as far as it, and there is room below.
         y: root.upright ? parent.height - height : Metrics.mm(11)
         width: Metrics.corner
         height: Metrics.benchKey
