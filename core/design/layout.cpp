@@ -230,14 +230,23 @@ std::vector<std::string> Layout::linesFromWindow() const {
 
 Layout layOut(const Job& job, base::Problems& problems) { return layOut(job, AsMade(), problems); }
 
-Layout layOut(const Job& planned, const AsMade& made, base::Problems& problems) {
+Layout layOut(const Job& job, const AsMade& made, base::Problems& problems) {
+  Effort effort;
+  return layOut(job, made, effort, problems);
+}
+
+Layout layOut(const Job& planned, const AsMade& made, Effort& effort, base::Problems& problems) {
   const Job job = asMeasured(planned, made);
   Layout layout;
   base::Problems found;
+  if (!detail::mayBegin(job, effort, found)) {
+    problems.append(found);
+    return layout;
+  }
   const detail::ExactBox opening = detail::visibleOpening(job, found);
   layout.visible = opening.box();
   const bool open = opening.width > Length() && opening.height > Length();
-  if (!open || !detail::makeOpenings(job, opening, layout, found)) {
+  if (!open || !detail::makeOpenings(job, opening, layout, effort, found)) {
     // Without an opening every further conflict would be a consequence of this one.
     problems.append(found);
     return layout;
@@ -247,7 +256,7 @@ Layout layOut(const Job& planned, const AsMade& made, base::Problems& problems) 
     problems.append(found);
     return layout;
   }
-  if (!made.empty() && !detail::openAsMade(job, made, layout, found)) {
+  if (!made.empty() && !detail::openAsMade(job, made, layout, effort, found)) {
     problems.append(found);
     return layout;
   }
@@ -256,12 +265,11 @@ Layout layOut(const Job& planned, const AsMade& made, base::Problems& problems) 
   placeWork(job, layout, found);
   placePackage(job, layout);
   detail::placeBands(job, made, layout, found);
-  detail::placeLines(job, layout, found);
+  detail::placeLines(job, layout, effort, found);
   // What lies between them, and areas, mean nothing while things overlap or hang over an edge.
-  detail::Areas areas(found);
-  if (!found.hasErrors()) detail::placeSpandrels(job, layout, areas, found);
-  if (!found.hasErrors()) detail::placeWashes(job, layout, areas, found);
-  if (!found.hasErrors()) detail::placeLeaf(job, layout, areas, found);
+  if (!found.hasErrors()) detail::placeSpandrels(job, layout, effort, found);
+  if (!found.hasErrors()) detail::placeWashes(job, layout, effort, found);
+  if (!found.hasErrors()) detail::placeLeaf(job, layout, effort, found);
   problems.append(found);
   return layout;
 }

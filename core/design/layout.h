@@ -8,6 +8,7 @@
 
 #include "core/base/problem.h"
 #include "core/design/as_made.h"
+#include "core/design/effort.h"
 #include "core/design/job.h"
 #include "core/geometry/outline.h"
 #include "core/geometry/rectangle.h"
@@ -137,5 +138,7 @@ struct Layout {
 // wider; inner windows lie even in the opening above. Measures that contradict each other are errors.
 Layout layOut(const Job& job, const AsMade& made, base::Problems& problems);
 Layout layOut(const Job& job, base::Problems& problems);
+// The same within an effort that several layouts share. Where it is spent, job.too-much-to-place is among the errors.
+Layout layOut(const Job& job, const AsMade& made, Effort& effort, base::Problems& problems);
 
 }  // namespace core::design

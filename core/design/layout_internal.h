@@ -3,7 +3,7 @@
 #include <optional>
 #include <string>
 
-#include "core/design/areas.h"
+#include "core/design/effort.h"
 #include "core/design/layout.h"
 #include "core/geometry/region.h"
 
@@ -18,6 +18,15 @@ void conflict(base::Problems& problems, std::string pointer, base::Message messa
 bool checkCuttable(double length, std::string pointer, base::Message message, base::Problems& problems);
 
 inline base::Millimetres mm(Length length) { return {length.inMillimetres()}; }
+
+// Whether there is effort left to lay a job out at all. Where not: job.too-much-to-place, as at the first place where
+// it is spent.
+bool mayBegin(const Job& job, Effort& effort, base::Problems& problems);
+// mm2, as geometry::area. Where the effort is spent: 0, and told likewise.
+double areaOf(const std::vector<geometry::Patch>& inside, const std::vector<geometry::Patch>& without,
+              const std::string& pointer, Effort& effort, base::Problems& problems);
+// Whether there is effort left to move an outline.
+bool mayMove(const Outline& outline, const std::string& pointer, Effort& effort, base::Problems& problems);
 
 // The rectangle of the whole mount and the box of the top board's face opening, in mm from the mount's top left.
 Rectangle mountRectangle(const Layout& layout);
@@ -36,18 +45,18 @@ struct ExactBox {
 ExactBox visibleOpening(const Job& job, base::Problems& problems);
 // The openings of all boards, innermost first, about the window's own centre line; placed on the mount once the
 // borders are known. Returns false where an outline could not be made: nothing else has a meaning then.
-bool makeOpenings(const Job& job, ExactBox opening, Layout& layout, base::Problems& problems);
+bool makeOpenings(const Job& job, ExactBox opening, Layout& layout, Effort& effort, base::Problems& problems);
 void settleOpenings(Layout& layout);
 // Moves the openings to where they were measured, and what follows them. Requires settled openings and the outer size.
 // Returns false where an outline could not be made.
-bool openAsMade(const Job& job, const AsMade& made, Layout& layout, base::Problems& problems);
+bool openAsMade(const Job& job, const AsMade& made, Layout& layout, Effort& effort, base::Problems& problems);
 // Whether the work is still covered by an opening that came out larger.
 void checkCover(const Job& job, const Layout& layout, base::Problems& problems);
 
 // What a line, a wash or a leaf field is bounded by that follows the window: the top board's face outline moved
 // outwards. Adds an error at `pointer` and returns nothing where it cannot be moved so far.
 std::optional<Outline> roundWindow(const Layout& layout, double by, const std::string& pointer, const std::string& id,
-                                   base::Problems& problems);
+                                   Effort& effort, base::Problems& problems);
 // Where a line or a band lies: its ring about the face box, or about the face outline where it is curved, and the box
 // of its outer edge.
 struct Lie {
@@ -71,9 +80,9 @@ void checkReach(const Job& job, const Layout& layout, const Rectangle& reach, co
                 const std::string& pointer, base::Problems& problems);
 
 void placeBands(const Job& job, const AsMade& made, Layout& layout, base::Problems& problems);
-void placeLines(const Job& job, Layout& layout, base::Problems& problems);
-void placeSpandrels(const Job& job, Layout& layout, Areas& areas, base::Problems& problems);
-void placeWashes(const Job& job, Layout& layout, Areas& areas, base::Problems& problems);
-void placeLeaf(const Job& job, Layout& layout, Areas& areas, base::Problems& problems);
+void placeLines(const Job& job, Layout& layout, Effort& effort, base::Problems& problems);
+void placeSpandrels(const Job& job, Layout& layout, Effort& effort, base::Problems& problems);
+void placeWashes(const Job& job, Layout& layout, Effort& effort, base::Problems& problems);
+void placeLeaf(const Job& job, Layout& layout, Effort& effort, base::Problems& problems);
 
 }  // namespace core::design::detail

@@ -52,7 +52,7 @@ void placeBounds(const Leaf& leaf, const Layout& layout, LeafLayout& placed) {
 }
 
 // A line with what is kept off beside it.
-bool addLine(const Leaf& leaf, const LineLayout& line, const Layout& layout, std::vector<Patch>& areas,
+bool addLine(const Leaf& leaf, const LineLayout& line, const Layout& layout, std::vector<Patch>& areas, Effort& effort,
              base::Problems& problems) {
   const Length k = leaf.keepOffLines;
   const Reach from{line.ring.from.sides - k, line.ring.from.topBottom - k};
@@ -66,12 +66,12 @@ bool addLine(const Leaf& leaf, const LineLayout& line, const Layout& layout, std
     return true;
   }
   const std::string pointer = leaf.place.pointer + "/keepOff/lines";
-  auto outer = roundWindow(layout, to.sides.inMillimetres(), pointer, leaf.id, problems);
+  auto outer = roundWindow(layout, to.sides.inMillimetres(), pointer, leaf.id, effort, problems);
   if (!outer) return false;
   // Within the opening there is nothing to keep off.
   Outline inner = layout.boards.front().faceOutline;
   if (from.sides > Length()) {
-    auto moved = roundWindow(layout, from.sides.inMillimetres(), pointer, leaf.id, problems);
+    auto moved = roundWindow(layout, from.sides.inMillimetres(), pointer, leaf.id, effort, problems);
     if (!moved) return false;
     inner = std::move(*moved);
   }
@@ -80,14 +80,15 @@ bool addLine(const Leaf& leaf, const LineLayout& line, const Layout& layout, std
 }
 
 // Everything that lies inside the region and is not leafed.
-std::optional<std::vector<Patch>> leftOut(const Leaf& leaf, const Layout& layout, base::Problems& problems) {
+std::optional<std::vector<Patch>> leftOut(const Leaf& leaf, const Layout& layout, Effort& effort,
+                                          base::Problems& problems) {
   std::vector<Patch> areas;
   for (const BandLayout& band : layout.bands) {
     if (leaf.region == RegionKind::On && leaf.regionOf == band.id) continue;
     areas.push_back(patchOf(layout, band.ring));
   }
   for (const LineLayout& line : layout.lines) {
-    if (!addLine(leaf, line, layout, areas, problems)) return std::nullopt;
+    if (!addLine(leaf, line, layout, areas, effort, problems)) return std::nullopt;
   }
   for (const SpandrelLayout& spandrel : layout.spandrels) {
     if (leaf.region == RegionKind::Spandrel && leaf.regionOf == spandrel.id) continue;
@@ -120,7 +121,7 @@ struct Field {
   std::vector<Patch> without;
 };
 
-void checkAgainst(const Field& field, const Field& earlier, Areas& areas, base::Problems& problems) {
+void checkAgainst(const Field& field, const Field& earlier, Effort& effort, base::Problems& problems) {
   if (field.leaf->region == RegionKind::Bevel || earlier.leaf->region == RegionKind::Bevel) {
     const bool same = field.leaf->region == earlier.leaf->region && field.leaf->regionOf == earlier.leaf->regionOf;
     if (!same) return;
@@ -135,7 +136,7 @@ void checkAgainst(const Field& field, const Field& earlier, Areas& areas, base::
   std::copy_if(earlier.without.begin(), earlier.without.end(), std::back_inserter(without), [&](const Patch& patch) {
     return std::find(field.without.begin(), field.without.end(), patch) == field.without.end();
   });
-  const double both = areas.of(inside, without, field.leaf->place.pointer + "/region");
+  const double both = areaOf(inside, without, field.leaf->place.pointer + "/region", effort, problems);
   if (both <= kNothing) return;
   conflict(
       problems, field.leaf->place.pointer + "/region",
@@ -144,10 +145,10 @@ void checkAgainst(const Field& field, const Field& earlier, Areas& areas, base::
 
 }  // namespace
 
-void placeLeaf(const Job& job, Layout& layout, Areas& areas, base::Problems& problems) {
+void placeLeaf(const Job& job, Layout& layout, Effort& effort, base::Problems& problems) {
   std::vector<Field> fields;
   for (const Leaf& leaf : job.leaf) {
-    if (areas.spent()) return;
+    if (effort.spent()) return;
     LeafLayout placed;
     placed.id = leaf.id;
     Field field{&leaf, {}, {}};
@@ -160,19 +161,19 @@ void placeLeaf(const Job& job, Layout& layout, Areas& areas, base::Problems& pro
     } else {
       placed.ring = regionRing(leaf, layout);
       placeBounds(leaf, layout, placed);
-      auto without = leftOut(leaf, layout, problems);
+      auto without = leftOut(leaf, layout, effort, problems);
       if (!without) continue;
       field.within = within(leaf, placed, layout);
       field.without = std::move(*without);
-      placed.area = areas.of(field.within, field.without, leaf.place.pointer);
-      if (areas.spent()) return;
+      placed.area = areaOf(field.within, field.without, leaf.place.pointer, effort, problems);
+      if (effort.spent()) return;
     }
     if (placed.area <= kNothing) {
       conflict(problems, leaf.place.pointer + "/region", Message("job.leaf-nowhere").with("leaf", leaf.id));
     }
     placed.sheets = sheetsFor(leaf, placed.area);
     placed.size = placed.area * 1e-6 * leaf.spread * (1 + leaf.potLoss);
-    for (const Field& earlier : fields) checkAgainst(field, earlier, areas, problems);
+    for (const Field& earlier : fields) checkAgainst(field, earlier, effort, problems);
     fields.push_back(std::move(field));
     layout.leaf.push_back(std::move(placed));
   }

@@ -58,14 +58,14 @@ void checkOverlaps(const Job& job, const Layout& layout, std::size_t index, base
 }
 
 // The path in a shaped window: the face outline moved out to both edges and to the centre. False where it cannot be.
-bool placeCurved(const Line& line, const Layout& layout, LineLayout& placed, base::Problems& problems) {
+bool placeCurved(const Line& line, const Layout& layout, LineLayout& placed, Effort& effort, base::Problems& problems) {
   const std::string pointer = line.place.pointer + "/gap";
   const double gap = line.gap.inMillimetres();
-  auto inner = roundWindow(layout, gap, pointer, line.id, problems);
+  auto inner = roundWindow(layout, gap, pointer, line.id, effort, problems);
   if (!inner) return false;
-  auto centre = roundWindow(layout, gap + placed.width / 2, pointer, line.id, problems);
+  auto centre = roundWindow(layout, gap + placed.width / 2, pointer, line.id, effort, problems);
   if (!centre) return false;
-  auto outer = roundWindow(layout, (line.gap + line.width).inMillimetres(), pointer, line.id, problems);
+  auto outer = roundWindow(layout, (line.gap + line.width).inMillimetres(), pointer, line.id, effort, problems);
   if (!outer) return false;
   placed.inner = std::move(*inner);
   placed.centre = std::move(*centre);
@@ -155,8 +155,9 @@ void checkReach(const Job& job, const Layout& layout, const Rectangle& reach, co
            base::Severity::Notice);
 }
 
-void placeLines(const Job& job, Layout& layout, base::Problems& problems) {
+void placeLines(const Job& job, Layout& layout, Effort& effort, base::Problems& problems) {
   for (std::size_t i = 0; i < job.lines.size(); ++i) {
+    if (effort.spent()) return;
     const Line& line = job.lines[i];
     LineLayout placed;
     placed.id = line.id;
@@ -167,7 +168,7 @@ void placeLines(const Job& job, Layout& layout, base::Problems& problems) {
     placed.curved = layout.shaped && line.along == Edge::Window;
     placed.corners = !placed.curved || hasSquareCorners(job.window.form.shape);
     if (!placed.curved) placeRectangular(layout, placed);
-    const bool good = !placed.curved || placeCurved(line, layout, placed, problems);
+    const bool good = !placed.curved || placeCurved(line, layout, placed, effort, problems);
     layout.lines.push_back(std::move(placed));
     if (!good) continue;
     checkOverWindow(line, layout.lines.back(), problems);

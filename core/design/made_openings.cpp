@@ -124,7 +124,7 @@ struct Grown {
   double springing = 0;
 };
 std::optional<Grown> grownOutline(const Job& job, const Box& visible, double wider, double higher, double movedBy,
-                                  base::Problems& problems) {
+                                  Effort& effort, base::Problems& problems) {
   geometry::ShapeEntry form = job.window.form;
   // A circle that came out wider than high is an oval.
   if (form.shape == Shape::Round && wider != higher) form.shape = Shape::Oval;
@@ -135,6 +135,7 @@ std::optional<Grown> grownOutline(const Job& job, const Box& visible, double wid
   }
   Grown grown{std::move(made.value().outline), made.value().springing};
   if (movedBy == 0) return grown;
+  if (!mayMove(grown.outline, job.window.place.pointer, effort, problems)) return std::nullopt;
   auto moved = geometry::moved(grown.outline, movedBy);
   if (!moved) {
     conflict(problems, job.window.place.pointer, Message("made.no-such-outline").with("by", Millimetres{movedBy}));
@@ -151,8 +152,8 @@ Outline placedAt(const Outline& outline, const Rectangle& at) {
 
 class Placer {
  public:
-  Placer(const Job& job, const AsMade& made, Layout& layout, base::Problems& problems)
-      : m_job(job), m_made(made), m_layout(layout), m_problems(problems) {}
+  Placer(const Job& job, const AsMade& made, Layout& layout, Effort& effort, base::Problems& problems)
+      : m_job(job), m_made(made), m_layout(layout), m_effort(effort), m_problems(problems) {}
 
   bool place() {
     const Outer across = outer("outer.width", m_layout.outerWidth);
@@ -229,7 +230,7 @@ class Placer {
         board.sightOutline = placedAt(board.sightOutline, board.sightAt);
       } else {
         const auto grown = grownOutline(m_job, visible, board.sight.width - planned.width,
-                                        board.sight.height - planned.height, beyond, m_problems);
+                                        board.sight.height - planned.height, beyond, m_effort, m_problems);
         if (!grown) return false;
         const double top = grown->outline.bounds().top;
         board.sightOutline = placedAt(grown->outline, board.sightAt);
@@ -238,8 +239,9 @@ class Placer {
       if (board.face == plannedFace) {
         board.faceOutline = placedAt(board.faceOutline, board.faceAt);
       } else {
-        const auto grown = grownOutline(m_job, visible, board.face.width - plannedFace.width,
-                                        board.face.height - plannedFace.height, beyond + board.bevelPlan, m_problems);
+        const auto grown =
+            grownOutline(m_job, visible, board.face.width - plannedFace.width, board.face.height - plannedFace.height,
+                         beyond + board.bevelPlan, m_effort, m_problems);
         if (!grown) return false;
         board.faceOutline = placedAt(grown->outline, board.faceAt);
       }
@@ -304,13 +306,14 @@ class Placer {
   const Job& m_job;
   const AsMade& m_made;
   Layout& m_layout;
+  Effort& m_effort;
   base::Problems& m_problems;
 };
 
 }  // namespace
 
-bool openAsMade(const Job& job, const AsMade& made, Layout& layout, base::Problems& problems) {
-  return Placer(job, made, layout, problems).place();
+bool openAsMade(const Job& job, const AsMade& made, Layout& layout, Effort& effort, base::Problems& problems) {
+  return Placer(job, made, layout, effort, problems).place();
 }
 
 void checkCover(const Job& job, const Layout& layout, base::Problems& problems) {

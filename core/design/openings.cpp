@@ -35,16 +35,18 @@ std::string_view followerMessage(geometry::MoveProblem::Kind kind) {
   return "shape.follower-nothing";
 }
 
-std::optional<Outline> movedFor(const Outline& outline, double by, const std::string& board, std::string pointer,
-                                base::Problems& problems) {
+std::optional<Outline> movedFor(const Outline& outline, double by, const std::string& board, const std::string& pointer,
+                                Effort& effort, base::Problems& problems) {
+  if (!mayMove(outline, pointer, effort, problems)) return std::nullopt;
   auto result = geometry::moved(outline, by);
   if (result) return std::move(result).value();
-  conflict(problems, std::move(pointer),
-           Message(boardMessage(result.error().kind))
+  const geometry::MoveProblem& problem = result.error();
+  conflict(problems, pointer,
+           Message(boardMessage(problem.kind))
                .with("board", board)
                .with("distance", Millimetres{by})
-               .with("radius", Millimetres{result.error().room})
-               .with("by", Millimetres{by - result.error().room}));
+               .with("radius", Millimetres{problem.room})
+               .with("by", Millimetres{by - problem.room}));
   return std::nullopt;
 }
 
@@ -110,7 +112,7 @@ ExactBox visibleOpening(const Job& job, base::Problems& problems) {
   return opening;
 }
 
-bool makeOpenings(const Job& job, ExactBox opening, Layout& layout, base::Problems& problems) {
+bool makeOpenings(const Job& job, ExactBox opening, Layout& layout, Effort& effort, base::Problems& problems) {
   auto form = geometry::construct(job.window.form, layout.visible.width, layout.visible.height);
   if (!form) {
     conflict(problems, job.window.place.pointer + '/' + form.error().key, form.error().message);
@@ -125,14 +127,15 @@ bool makeOpenings(const Job& job, ExactBox opening, Layout& layout, base::Proble
     BoardLayout& placed = layout.boards[i];
     setBevel(board, placed);
     if (i > 0) checkReveal(board, placed, problems);
-    auto face = movedFor(sight, placed.bevelPlan, board.id, board.place.pointer + "/thickness", problems);
+    auto face = movedFor(sight, placed.bevelPlan, board.id, board.place.pointer + "/thickness", effort, problems);
     if (!face) return false;
     placed.sight = boxOf(sight, opening.box());
     placed.face = boxOf(*face, placed.sight.movedOut(placed.bevelPlan));
     placed.sightOutline = sight;
     placed.faceOutline = std::move(*face);
     if (i == 0) break;
-    auto above = movedFor(sight, placed.reveal, job.boards[i - 1].id, board.place.pointer + "/reveal", problems);
+    auto above =
+        movedFor(sight, placed.reveal, job.boards[i - 1].id, board.place.pointer + "/reveal", effort, problems);
     if (!above) return false;
     sight = std::move(*above);
     opening = {opening.width + 2 * board.reveal, opening.height + 2 * board.reveal};
@@ -182,8 +185,10 @@ void settleOpenings(Layout& layout) {
 }
 
 std::optional<Outline> roundWindow(const Layout& layout, double by, const std::string& pointer, const std::string& id,
-                                   base::Problems& problems) {
-  auto result = geometry::moved(layout.boards.front().faceOutline, by);
+                                   Effort& effort, base::Problems& problems) {
+  const Outline& window = layout.boards.front().faceOutline;
+  if (!mayMove(window, pointer, effort, problems)) return std::nullopt;
+  auto result = geometry::moved(window, by);
   if (result) return std::move(result).value();
   conflict(problems, pointer,
            Message(followerMessage(result.error().kind))

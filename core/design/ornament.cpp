@@ -32,9 +32,9 @@ std::vector<Neighbour> neighbours(const Layout& layout) {
 }
 
 void checkOverlaps(const Layout& layout, const std::string& id, const Patch& patch, const std::string& pointer,
-                   Areas& areas, base::Problems& problems) {
+                   Effort& effort, base::Problems& problems) {
   for (const Neighbour& other : neighbours(layout)) {
-    const double both = areas.of({patch, other.patch}, {}, pointer);
+    const double both = areaOf({patch, other.patch}, {}, pointer, effort, problems);
     if (both <= kNothing) continue;
     conflict(problems, pointer,
              Message("job.overlap-area").with("first", id).with("second", other.id).with("area", both));
@@ -47,13 +47,13 @@ Reach frameReach(const Spandrel& spandrel, const Layout& layout) {
   return layout.band(spandrel.frameBand)->ring.from;
 }
 
-void placeSpandrel(const Job& job, const Spandrel& spandrel, Layout& layout, Areas& areas, base::Problems& problems) {
+void placeSpandrel(const Job& job, const Spandrel& spandrel, Layout& layout, Effort& effort, base::Problems& problems) {
   const std::string& pointer = spandrel.place.pointer;
   SpandrelLayout placed;
   placed.id = spandrel.id;
   placed.ring = {Reach(), frameReach(spandrel, layout)};
   placed.frame = geometry::outside(faceRectangle(layout), placed.ring.to);
-  const auto hole = roundWindow(layout, spandrel.shy.inMillimetres(), pointer + "/shy", spandrel.id, problems);
+  const auto hole = roundWindow(layout, spandrel.shy.inMillimetres(), pointer + "/shy", spandrel.id, effort, problems);
   if (!hole) return;
   const Rectangle box = hole->bounds();
   const double over =
@@ -80,7 +80,7 @@ void placeSpandrel(const Job& job, const Spandrel& spandrel, Layout& layout, Are
       std::max(placed.paper.right - placed.paper.left, placed.paper.bottom - placed.paper.top) + trim;
   checkCuttable(longest, pointer + "/trim", Message("job.spandrel-too-long").with("id", spandrel.id), problems);
   checkReach(job, layout, placed.paper, spandrel.id, pointer + (under > 0 ? "/under" : "/frame"), problems);
-  checkOverlaps(layout, spandrel.id, {placed.seen, {}}, pointer, areas, problems);
+  checkOverlaps(layout, spandrel.id, {placed.seen, {}}, pointer, effort, problems);
   layout.spandrels.push_back(std::move(placed));
 }
 
@@ -109,7 +109,8 @@ bool placeBetween(const Wash& wash, const Layout& layout, WashLayout& placed) {
   return placed.width > 0;
 }
 
-bool placeFollowing(const Wash& wash, const Layout& layout, WashLayout& placed, base::Problems& problems) {
+bool placeFollowing(const Wash& wash, const Layout& layout, WashLayout& placed, Effort& effort,
+                    base::Problems& problems) {
   placed.width = wash.width.inMillimetres();
   placed.ring = ringOf({wash.along, wash.band, wash.gap, wash.width}, layout);
   if (!layout.shaped || wash.along != Edge::Window) {
@@ -120,15 +121,15 @@ bool placeFollowing(const Wash& wash, const Layout& layout, WashLayout& placed, 
   }
   const std::string pointer = wash.place.pointer + "/gap";
   const double gap = wash.gap.inMillimetres();
-  auto inner = roundWindow(layout, gap, pointer, wash.id, problems);
-  auto outer = roundWindow(layout, (wash.gap + wash.width).inMillimetres(), pointer, wash.id, problems);
+  auto inner = roundWindow(layout, gap, pointer, wash.id, effort, problems);
+  auto outer = roundWindow(layout, (wash.gap + wash.width).inMillimetres(), pointer, wash.id, effort, problems);
   if (!inner || !outer) return false;
   placed.inner = std::move(*inner);
   placed.outer = std::move(*outer);
   return true;
 }
 
-void placeWash(const Job& job, const Wash& wash, Layout& layout, Areas& areas, base::Problems& problems) {
+void placeWash(const Job& job, const Wash& wash, Layout& layout, Effort& effort, base::Problems& problems) {
   WashLayout placed;
   placed.id = wash.id;
   const std::string& pointer = wash.place.pointer;
@@ -142,7 +143,7 @@ void placeWash(const Job& job, const Wash& wash, Layout& layout, Areas& areas, b
                    .with("by", Millimetres{-placed.width}));
       return;
     }
-  } else if (!placeFollowing(wash, layout, placed, problems)) {
+  } else if (!placeFollowing(wash, layout, placed, effort, problems)) {
     return;
   }
   const Length over = -std::min(placed.ring.from.sides, placed.ring.from.topBottom);
@@ -150,21 +151,21 @@ void placeWash(const Job& job, const Wash& wash, Layout& layout, Areas& areas, b
     conflict(problems, pointer + "/gap", Message("job.wash-over-window").with("id", wash.id).with("by", mm(over)));
     return;
   }
-  placed.area = areas.of({{placed.outer, placed.inner}}, {}, pointer);
+  placed.area = areaOf({{placed.outer, placed.inner}}, {}, pointer, effort, problems);
   checkReach(job, layout, placed.outer.bounds(), wash.id, pointer + (wash.between ? "/between" : "/width"), problems);
-  checkOverlaps(layout, wash.id, {placed.outer, placed.inner}, pointer, areas, problems);
+  checkOverlaps(layout, wash.id, {placed.outer, placed.inner}, pointer, effort, problems);
   layout.washes.push_back(std::move(placed));
 }
 
 }  // namespace
 
-void placeSpandrels(const Job& job, Layout& layout, Areas& areas, base::Problems& problems) {
-  for (const Spandrel& spandrel : job.spandrels) placeSpandrel(job, spandrel, layout, areas, problems);
+void placeSpandrels(const Job& job, Layout& layout, Effort& effort, base::Problems& problems) {
+  for (const Spandrel& spandrel : job.spandrels) placeSpandrel(job, spandrel, layout, effort, problems);
 }
 
-void placeWashes(const Job& job, Layout& layout, Areas& areas, base::Problems& problems) {
+void placeWashes(const Job& job, Layout& layout, Effort& effort, base::Problems& problems) {
   for (const Wash& wash : job.washes) {
-    if (!areas.spent()) placeWash(job, wash, layout, areas, problems);
+    if (!effort.spent()) placeWash(job, wash, layout, effort, problems);
   }
 }
 

@@ -39,8 +39,8 @@ struct LaidOut {
   std::vector<base::Message> newNotices;
 };
 
-// Lays changed jobs out beside the one they come from, as long as its budget lasts: counted by what lies on the piece,
-// so that it ends at the same trial on every machine. Half of it is for finding changes, half for telling of them.
+// Lays changed jobs out beside the one they come from, as long as its effort lasts. Half of it is for finding changes,
+// half for telling of them.
 class Trial {
  public:
   Trial(const design::Job& job, const design::Layout& layout);
@@ -50,20 +50,18 @@ class Trial {
   bool allows(const Change& change, bool strict) const;
   const design::Job& job() const { return m_job; }
   const design::Layout& layout() const { return m_layout; }
-  // Whether something was not tried for want of budget.
-  bool spent() const { return m_spent; }
+  // Whether something was not tried for want of effort.
+  bool spent() const { return m_finding.spent() || m_telling.spent(); }
   // Corner mismatch of a band whose corners can meet.
   std::optional<double> mismatch(std::size_t band) const;
 
  private:
-  std::optional<LaidOut> laidOut(const Change& change, std::int64_t& budget) const;
+  std::optional<LaidOut> laidOut(const Change& change, design::Effort& effort) const;
 
   const design::Job& m_job;
   const design::Layout& m_layout;
   std::set<std::pair<std::string, std::string>> m_notices;  // place and message
-  std::int64_t m_cost = 0;  // of one layout
-  mutable std::int64_t m_finding = 0, m_telling = 0;
-  mutable bool m_spent = false;
+  mutable design::Effort m_finding, m_telling;
 };
 
 struct Candidate {

@@ -32,18 +32,11 @@ Change moved(Change change, const Ground& ground, Nm by) {
   return change;
 }
 
-// Of all the bands of a job. The corners of a piece as makers make them take some hundreds of trials; this is thousands
-// of those, and about a second on a piece with as much on it as a file may have.
-constexpr std::int64_t kMostWork = 1'400'000;
+// For all the bands of a job: about a second. The corners of a piece as makers make them take some hundreds of trials
+// of a hundredth of a millisecond to two.
+constexpr std::int64_t kEffort = 600'000'000;
 
-// Everything is laid out beside everything else, and a leaf field's area is cut along whatever crosses it.
-std::int64_t costOf(const design::Job& job) {
-  constexpr std::int64_t kOfAnArea = 20;
-  const auto count = [](const auto& list) { return static_cast<std::int64_t>(list.size()); };
-  const std::int64_t edges = count(job.bands) + count(job.lines);
-  const std::int64_t all = edges + count(job.washes) + count(job.spandrels) + count(job.leaf) + count(job.boards);
-  return all * all + kOfAnArea * count(job.leaf) * edges * edges;
-}
+std::int64_t share(const design::Job& job) { return kEffort / 2 / static_cast<std::int64_t>(job.bands.size()); }
 
 class Search {
  public:
@@ -172,26 +165,20 @@ class Search {
 
 }  // namespace
 
-Trial::Trial(const design::Job& job, const design::Layout& layout) : m_job(job), m_layout(layout), m_cost(costOf(job)) {
-  m_finding = m_telling = kMostWork / 2 / static_cast<std::int64_t>(job.bands.size());
-  m_spent = m_cost > m_finding;
-  if (m_spent) return;
+Trial::Trial(const design::Job& job, const design::Layout& layout)
+    : m_job(job), m_layout(layout), m_finding(share(job)), m_telling(share(job)) {
   base::Problems problems;
-  design::layOut(job, problems);
+  design::layOut(job, design::AsMade(), m_finding, problems);
   for (const base::Problem& problem : problems.sorted()) m_notices.insert(keyOf(problem));
 }
 
-std::optional<LaidOut> Trial::laidOut(const Change& change, std::int64_t& budget) const {
-  if (budget < m_cost) {
-    m_spent = true;
-    return std::nullopt;
-  }
-  budget -= m_cost;
+std::optional<LaidOut> Trial::laidOut(const Change& change, design::Effort& effort) const {
+  if (effort.spent()) return std::nullopt;
   auto changed = applied(m_job, m_layout, change);
   if (!changed) return std::nullopt;
   base::Problems problems;
   LaidOut made;
-  made.layout = design::layOut(*changed, problems);
+  made.layout = design::layOut(*changed, design::AsMade(), effort, problems);
   if (problems.hasErrors()) return std::nullopt;
   made.job = *std::move(changed);
   for (const base::Problem& problem : problems.sorted()) {

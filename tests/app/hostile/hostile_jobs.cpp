@@ -22,12 +22,26 @@ Value object(std::initializer_list<std::pair<const char*, Value>> members) {
   return made;
 }
 
+// From what is held against everything else in closed form to what is by sampling, or by the hundred.
+Value window(Dice& dice, std::string& name) {
+  Value made = object({{"shape", Value::text("rectangle")}, {"overlap", Value::text("3 mm")}});
+  if (dice.chance(40)) return made;
+  if (dice.chance(30)) {
+    name += " round an oval";
+    return made.set("shape", Value::text("oval"));
+  }
+  const std::int64_t lobes = dice.chance(50) ? 99 : 2 * dice.number(1, 48) + 1;
+  name += " round " + std::to_string(lobes) + " lobes";
+  made.set("shape", Value::text("arch")).set("head", Value::text("multifoil"));
+  return made.set("lobes", Value::integer(lobes));
+}
+
 // A mount of ten metres with room for everything a list may hold.
-Value roomyJob() {
+Value roomyJob(Dice& dice, std::string& name) {
   Value job = goodJob();
   job.set("artwork", object({{"width", Value::text("300 mm")}, {"height", Value::text("400 mm")}}));
   Value mount = Value::object();
-  mount.set("window", object({{"shape", Value::text("rectangle")}, {"overlap", Value::text("3 mm")}}));
+  mount.set("window", window(dice, name));
   mount.set("boards", Value::array().append(object({{"id", Value::text("top")}, {"thickness", Value::text("2 mm")}})));
   mount.set(
       "borders",
@@ -194,7 +208,7 @@ File hostileJob(std::uint64_t seed) {
       break;
     default:
       file.name = "many";
-      job = roomyJob();
+      job = roomyJob(dice, file.name);
       fill(dice, job, file.name);
       break;
   }

@@ -125,6 +125,25 @@ std::string intricate(int lines, int fields) {
 
 TEST_CASE("a piece on which more meets than can be laid out is told so, once and where it ended", "[limits]") {
   CHECK(problemLines(intricate(6, 1)).empty());
-  const Lines lines = problemLines(intricate(60, 40));
-  CHECK(lines == Lines{"/leaf/0 job.too-much-to-place"});
+  CHECK(problemLines(intricate(60, 40)) == Lines{"/leaf/0 job.too-much-to-place"});
+}
+
+TEST_CASE("several layouts can share one effort, and moving an outline is part of it", "[limits]") {
+  base::Problems problems;
+  const auto read = design::readDesign(intricate(6, 0));
+  REQUIRE(read.design);
+  // Each of the six lines is the window's outline moved thrice.
+  design::Effort effort(60'000'000);
+  CHECK_FALSE(design::layOut(read.design->job, design::AsMade(), effort, problems).lines.empty());
+  CHECK(problems.sorted().empty());
+  CHECK_FALSE(effort.spent());
+  int more = 0;
+  for (; !effort.spent() && more < 10; ++more) design::layOut(read.design->job, design::AsMade(), effort, problems);
+  CHECK(more == 2);
+  REQUIRE(problems.sorted().size() == 1);
+  CHECK(problems.sorted()[0].message.id == "job.too-much-to-place");
+  // What is no layout says so.
+  base::Problems again;
+  CHECK(design::layOut(read.design->job, design::AsMade(), effort, again).boards.empty());
+  CHECK(again.hasErrors());
 }

@@ -150,6 +150,37 @@ TEST_CASE("a plain band between is moved along and counts for nothing") {
   CHECK(match.options.front().cost == tenths(10));
 }
 
+namespace {
+
+// Three bands whose repeats miss, and leaf within the first, round a window with lines round it.
+std::string threeRound(const std::string& shape, int lines) {
+  std::string text = R"({"format": "mountwright-job/1", "artwork": {"width": "1000 mm", "height": "987.3 mm"}, "mount":
+    {"window": {)" + shape +
+                     R"(, "overlap": "3 mm"}, "boards": [{"id": "top", "thickness": "1.5 mm"}], "borders":
+    {"top": "1000 mm", "bottom": "1000 mm", "sides": "1000 mm"}}, "lines": [)";
+  for (int i = 0; i < lines; ++i) {
+    text += std::string(i > 0 ? "," : "") + R"({"id": "l)" + std::to_string(i) + R"(", "along": "window", "gap": ")" +
+            std::to_string(1 + 3 * i) + R"( mm", "width": "1 mm", "colour": "red"})";
+  }
+  text += R"(], "bands": [)";
+  for (int i = 0; i < 3; ++i) {
+    text += std::string(i > 0 ? "," : "") + R"({"id": "b)" + std::to_string(i) + R"(", "paper": "print", "offset": ")" +
+            (i > 0 ? "20" : "100") + R"( mm", "width": "10 mm", "repeat": "24 mm"})";
+  }
+  return text + R"(], "leaf": [{"id": "field", "region": "inside:b0", "method": "scattered", "coverage": 0.2,
+    "size": "methylCellulose"}]})";
+}
+
+}  // namespace
+
+TEST_CASE("on a piece too intricate to try every change, what was tried is offered and the rest told") {
+  const auto usual = matchIn(threeRound(R"("shape": "oval")", 2), 0);
+  CHECK_FALSE(usual.options.empty());
+  CHECK_FALSE(says(usual.notes, "match.not-all-tried"));
+  const auto intricate = matchIn(threeRound(R"("shape": "arch", "head": "multifoil", "lobes": 99)", 8), 0);
+  CHECK(says(intricate.notes, "match.not-all-tried"));
+}
+
 TEST_CASE("where a change of the grounds closes three open bands, one as small is offered") {
   TightJobs jobs(20'260'951, 50'000, 3);
   constexpr double kMost = 14;
