@@ -14,8 +14,6 @@ using core::base::Value;
 
 namespace {
 
-constexpr auto kUnits = core::units::UnitSystem::Millimetres;
-
 // A work of some size where none is entered yet: where things lie to each other can be told without.
 Value sized(const Value& document) {
   Value some = document;
@@ -58,7 +56,7 @@ QString reasonText(const core::workflow::ComposeProblem& problem, core::units::U
 
 Ways::Standing Ways::standing(const Value& document, bool measures) const {
   Standing found;
-  const auto read = readForNow(document);
+  auto read = readForNow(document);
   if (measures) {
     for (const Problem& problem : read.problems.sorted()) {
       if (problem.severity != Severity::Error || standsAside(placeOf(problem))) continue;
@@ -68,7 +66,10 @@ Ways::Standing Ways::standing(const Value& document, bool measures) const {
   }
   if (!read.design) return found;
   auto composed = core::workflow::compose(*read.design, m_catalogue, words::thingWords());
-  if (composed) return found;
+  if (composed) {
+    found.comes.emplace(Way::Comes{*std::move(read.design), std::move(composed).value()});
+    return found;
+  }
   found.against = std::move(composed).error();
   for (const auto& told : found.against) found.reasons.insert(keyOf(told.problem));
   return found;
@@ -88,22 +89,26 @@ Way Ways::taken(const Value& document, const Value& patch, bool measures) {
   for (int turn = 0; turn < kMostTurns; ++turn) {
     const auto patched = core::base::patched(document, way.patch);
     if (!patched) {
-      way.barred = words::text(patched.error(), kUnits);
+      way.barred = words::text(patched.error(), m_units);
       return way;
     }
-    const Standing after = standing(patched.value(), measures);
+    Standing after = standing(patched.value(), measures);
     const auto& known = before(measures).reasons;
     for (const Problem& problem : after.problems.sorted()) {
       if (known.contains(keyOf(problem))) continue;
-      way.barred = sentence(words::text(problem.message, kUnits));
+      way.barred = sentence(words::text(problem.message, m_units));
       return way;
     }
     const auto fresh = std::find_if(after.against.begin(), after.against.end(),
                                     [&](const auto& told) { return !known.contains(keyOf(told.problem)); });
-    if (fresh == after.against.end()) return way;
+    if (fresh == after.against.end()) {
+      way.comes = std::move(after.comes);
+      if (!after.against.empty()) way.wanting = reasonText(after.against.front(), m_units);
+      return way;
+    }
     const std::string& pointer = fresh->problem.pointer;
     if (fresh->instead.empty() || sets(way.patch, pointer)) {
-      way.barred = reasonText(*fresh, kUnits);
+      way.barred = reasonText(*fresh, m_units);
       return way;
     }
     const std::string& instead = fresh->instead.front();

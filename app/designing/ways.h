@@ -16,13 +16,22 @@ struct Way {
   core::base::Value patch;  // with what else has to be chosen for it to be worked
   QString with;             // what that is, as a maker calls it; "" for nothing
   QString barred;           // why it cannot be taken; "" where it can
+  // What it comes to. Nothing where it is barred, or where something else has yet to be put right: then `wanting` says
+  // what, unless the document is not whole.
+  struct Comes {
+    core::design::Design design;
+    core::workflow::Workflow workflow;
+  };
+  std::optional<Comes> comes;
+  QString wanting;
 };
 
 class Ways {
  public:
-  // Both have to outlive it.
-  Ways(const core::base::Value& document, const core::craft::Catalogue& catalogue)
-      : m_document(document), m_catalogue(catalogue) {}
+  // Document and catalogue have to outlive it.
+  Ways(const core::base::Value& document, const core::craft::Catalogue& catalogue,
+       core::units::UnitSystem units = core::units::UnitSystem::Millimetres)
+      : m_document(document), m_catalogue(catalogue), m_units(units) {}
 
   // A choice: barred where it brings a reason why the piece could not be worked. Where another value than the one
   // chosen has to be another for that, the first that will do goes with it. Measures that do not hold are told at their
@@ -38,6 +47,7 @@ class Ways {
     std::set<std::string> reasons;
     core::workflow::ComposeProblems against;
     core::base::Problems problems;
+    std::optional<Way::Comes> comes;
   };
   Standing standing(const core::base::Value& document, bool measures) const;
   const Standing& before(bool measures);
@@ -45,6 +55,7 @@ class Ways {
 
   const core::base::Value& m_document;
   const core::craft::Catalogue& m_catalogue;
+  core::units::UnitSystem m_units;
   std::optional<Standing> m_before;
   std::optional<Standing> m_beforeMeasured;
 };

@@ -128,7 +128,7 @@ void DesignViewModel::refresh() {
   m_held.reset();
   m_dragged.clear();
   m_read = designing::readForNow(drafted()->document);
-  m_ways.emplace(drafted()->document, m_workbench.library().catalogue);
+  m_ways.emplace(drafted()->document, m_workbench.library().catalogue, units());
   reckon();
   auto sections = designing::sectionsOf(drafted()->document, m_read);
   sections.push_back(designing::techniqueSection(drafted()->document, m_workbench.library().catalogue,
@@ -149,7 +149,7 @@ FormViewModel::Answer DesignViewModel::answerOf(const designing::Option& option)
   const designing::Way way = m_ways->of(option.patch);
   if (!way.barred.isEmpty()) return {way.patch, {}, way.barred};
   // Of a technique what the piece comes to with it.
-  if (section() + 1 == shown().size()) return {way.patch, tollText(way.patch), {}};
+  if (section() + 1 == shown().size()) return {way.patch, tollText(way), {}};
   if (way.with.isEmpty()) return {way.patch, option.why, {}};
   return {
       way.patch, option.why.isEmpty() ? tr("with %1").arg(way.with) : tr("%1 · with %2").arg(option.why, way.with), {}};
@@ -293,16 +293,11 @@ void DesignViewModel::weighStock() {
   emit changed();
 }
 
-// What the piece comes to with a patch, or why it cannot be made so.
-QString DesignViewModel::tollText(const Value& patch) const {
-  const auto patched = core::base::patched(drafted()->document, patch);
-  if (!patched) return words::text(patched.error(), units());
-  const auto read = designing::readForNow(patched.value());
-  if (!read.design) return {};
-  const auto workflow = core::workflow::compose(*read.design, m_workbench.library().catalogue, words::thingWords());
-  if (!workflow) return designing::reasonText(workflow.error().front(), units());
-  const core::workflow::Bench bench = benchFor(*read.design);
-  return tollText(workflow.value(), bench, core::workflow::Expected(workflow.value(), bench));
+// What the piece comes to that way, or what it still wants.
+QString DesignViewModel::tollText(const designing::Way& way) const {
+  if (!way.comes) return way.wanting;
+  const core::workflow::Bench bench = benchFor(way.comes->design);
+  return tollText(way.comes->workflow, bench, core::workflow::Expected(way.comes->workflow, bench));
 }
 
 // Steps of one technique that follow each other are one line.

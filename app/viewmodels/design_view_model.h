@@ -101,7 +101,7 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   void reckon();
   void weighStock();
   void showSteps();
-  QString tollText(const core::base::Value& patch) const;
+  QString tollText(const designing::Way& way) const;
   QString tollText(const core::workflow::Workflow& workflow, const core::workflow::Bench& bench,
                    const core::workflow::Expected& expected) const;
   core::workflow::Bench benchFor(const core::design::Design& design) const;
@@ -112,8 +112,8 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   core::design::ReadDesign m_read;
   std::optional<core::workflow::Workflow> m_composed;
   std::optional<core::workflow::Expected> m_expected;  // of what is composed
-  core::workflow::ComposeProblems m_against;  // why it is not composed
-  std::optional<designing::Ways> m_ways;      // of the document as it is
+  core::workflow::ComposeProblems m_against;           // why it is not composed
+  std::optional<designing::Ways> m_ways;               // of the document as it is
   View m_view = View::Face;
   PieceDrawing m_drawing;
   QString m_comesTo, m_lacks, m_dragged;

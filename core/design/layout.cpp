@@ -178,8 +178,8 @@ void conflict(base::Problems& problems, std::string pointer, Message message, ba
 bool checkCuttable(double length, std::string pointer, Message message, base::Problems& problems) {
   const double most = units::kLongestLength.inMillimetres();
   if (length <= most) return true;
-  Message told = std::move(message).with("length", Millimetres{length});
-  conflict(problems, std::move(pointer), std::move(told).with("most", Millimetres{most}));
+  conflict(problems, std::move(pointer),
+           std::move(message).with("length", Millimetres{length}).with("most", Millimetres{most}));
   return false;
 }
 

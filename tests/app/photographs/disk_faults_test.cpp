@@ -8,7 +8,7 @@
 #include <functional>
 
 #include "app/photographs/photographs.h"
-#include "tests/app/photographs/in_child.h"
+#include "tests/support/in_child.h"
 #include "tests/app/photographs/pictures.h"
 #include "tests/support/catch.h"
 #include "tests/support/folders.h"

@@ -7,7 +7,7 @@
 #include <QElapsedTimer>
 #include <QTemporaryDir>
 
-#include "tests/app/stores/answer_of_child.h"
+#include "tests/support/in_child.h"
 #include "tests/app/stores/database_support.h"
 
 using app::stores::SqliteEventStore;

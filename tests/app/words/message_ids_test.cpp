@@ -82,7 +82,7 @@ struct Sources {
 Sources readSources() {
   Sources found;
   static const std::regex kMake(R"(\bMessage\()");
-  static const std::regex kLater(R"raw(move\(\w+\)\s*\.with\("(\w+)")raw");
+  static const std::regex kLater(R"(move\(\w+\)(?=\s*\.with\())");
   std::map<std::string, std::string> texts;
   for (const std::string& path : sources()) texts[path] = tests::readWholeFile(path).value();
   for (const auto& [path, text] : texts) {
@@ -95,7 +95,7 @@ Sources readSources() {
       }
     }
     for (auto it = std::sregex_iterator(text.begin(), text.end(), kLater); it != std::sregex_iterator(); ++it) {
-      found.addedLater.insert((*it)[1]);
+      found.addedLater.merge(argumentsFrom(text, static_cast<std::size_t>(it->position() + it->length())));
     }
   }
   std::set<std::string> groups;
