@@ -27,7 +27,7 @@ WakeAlarm::WakeAlarm(QObject* parent, QString clocks) : QObject(parent), m_clock
 
 WakeAlarm::~WakeAlarm() {
   delete m_notifier;
-  if (m_file >= 0) close(m_file);
+  if (m_file >= 0) ::close(m_file);
 }
 
 bool WakeAlarm::set(std::optional<std::int64_t> boottimeNanoseconds) {
@@ -47,7 +47,7 @@ bool WakeAlarm::arm(std::int64_t boottimeNanoseconds) {
     m_notifier = new QSocketNotifier(m_file, QSocketNotifier::Read, this);
     connect(m_notifier, &QSocketNotifier::activated, this, [this] {
       std::uint64_t times = 0;
-      if (read(m_file, &times, sizeof times) == sizeof times) emit rang();
+      if (::read(m_file, &times, sizeof times) == sizeof times) emit rang();
     });
   }
   itimerspec spec{};

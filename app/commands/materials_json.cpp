@@ -26,9 +26,9 @@ std::string_view grainName(PieceGrain grain) {
   return grain == PieceGrain::Any ? "any" : grain == PieceGrain::Width ? "width" : "height";
 }
 
-class Writer {
+class MaterialsWriter {
  public:
-  explicit Writer(const Materials& materials) : m_materials(materials) {}
+  explicit MaterialsWriter(const Materials& materials) : m_materials(materials) {}
 
   Value run() const {
     Value pieces = Value::array();
@@ -232,6 +232,6 @@ class Writer {
 
 }  // namespace
 
-Value materialsJson(const Materials& materials) { return Writer(materials).run(); }
+Value materialsJson(const Materials& materials) { return MaterialsWriter(materials).run(); }
 
 }  // namespace app::commands

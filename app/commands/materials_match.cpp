@@ -39,9 +39,9 @@ std::string_view sideName(StripSide side) {
   return kNames[static_cast<std::size_t>(side)];
 }
 
-class Writer {
+class MatchWriter {
  public:
-  explicit Writer(const Materials& materials) : m_materials(materials) {}
+  explicit MatchWriter(const Materials& materials) : m_materials(materials) {}
 
   Value band(const BandMatch& one) const {
     Value options = Value::array();
@@ -224,7 +224,7 @@ class Speaker {
 
 }  // namespace
 
-Value matchJson(const Materials& materials, const BandMatch& band) { return Writer(materials).band(band); }
+Value matchJson(const Materials& materials, const BandMatch& band) { return MatchWriter(materials).band(band); }
 
 void sayMatch(std::ostream& out, const Materials& materials, const BandMatch& band) {
   Speaker(out, materials).band(band);

@@ -19,9 +19,9 @@ using core::materials::PieceUse;
 using core::materials::StockGroup;
 using core::materials::StockMatch;
 
-class Speaker {
+class MaterialsSpeaker {
  public:
-  Speaker(std::ostream& out, const Materials& materials) : m_out(out), m_materials(materials) {}
+  MaterialsSpeaker(std::ostream& out, const Materials& materials) : m_out(out), m_materials(materials) {}
 
   void run() {
     heading(Message("materials.pieces"));
@@ -232,6 +232,6 @@ class Speaker {
 
 }  // namespace
 
-void sayMaterials(std::ostream& out, const Materials& materials) { Speaker(out, materials).run(); }
+void sayMaterials(std::ostream& out, const Materials& materials) { MaterialsSpeaker(out, materials).run(); }
 
 }  // namespace app::commands

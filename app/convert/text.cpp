@@ -12,6 +12,8 @@ QString toQt(std::string_view text) {
 
 std::string fromQt(const QString& text) { return fromBytes(text.toUtf8()); }
 
+QString lines(const QStringList& texts) { return texts.join(QLatin1Char('\n')); }
+
 QByteArray toBytes(std::string_view text) { return QByteArray(text.data(), static_cast<qsizetype>(text.size())); }
 
 std::string fromBytes(const QByteArray& bytes) {

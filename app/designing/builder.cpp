@@ -1,6 +1,7 @@
 #include "app/designing/builder.h"
 
-#include <QCoreApplication>
+#include "app/designing/tr.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -68,7 +69,7 @@ QString sizeText(const QString& width, const QString& height) {
   const qsizetype space = width.lastIndexOf(QLatin1Char(' '));
   const QString unit = space < 0 ? QString() : width.mid(space);
   const bool same = !unit.isEmpty() && height.endsWith(unit);
-  return QCoreApplication::translate("design", "%1 × %2").arg(same ? width.left(space) : width, height);
+  return tr("%1 × %2").arg(same ? width.left(space) : width, height);
 }
 
 QString counted(std::size_t count) { return count == 0 ? QString::fromUtf8("–") : QString::number(count); }
@@ -159,9 +160,7 @@ Field& Builder::act(const QString& label, Value patch) { return act(label, std::
 Field& Builder::date(const QString& label, const std::string& pointer) {
   Field& field = add(Field::Kind::Date, label, pointer, {});
   const QDate day = QDate::fromString(field.value, Qt::ISODate);
-  field.note = day.isValid() ? dayText(day)
-                             : QCoreApplication::translate(
-                                   "design", "11 December, 11.12. or 2026-12-11: the day before the month");
+  field.note = day.isValid() ? dayText(day) : tr("11 December, 11.12. or 2026-12-11: the day before the month");
   return field;
 }
 

@@ -1,9 +1,9 @@
 // The corners of a band where its pattern has to meet, and the least changes that make it meet.
-#include <QCoreApplication>
 #include <cmath>
 
 #include "app/convert/text.h"
 #include "app/designing/ornament.h"
+#include "app/designing/tr.h"
 #include "app/words/words.h"
 #include "core/materials/repeat_match.h"
 
@@ -15,12 +15,10 @@ using core::materials::MatchOption;
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("design", text); }
-
 // More than these nobody weighs against each other.
 constexpr std::size_t kMostOffers = 5;
 
-Value patchOf(const Value& document, const std::vector<JobEdit>& edits) {
+Value patchOfEdits(const Value& document, const std::vector<JobEdit>& edits) {
   Value patch = Value::array();
   for (const JobEdit& edit : edits) {
     const auto parsed = core::base::parseJson(edit.value);
@@ -43,7 +41,7 @@ std::vector<Option> offersFor(const Value& document, const core::design::Design&
     // On the steps of a rule where what that leaves does not show.
     const auto& edits = option.onSteps ? option.onSteps->edits : option.edits;
     offers.push_back(
-        {changes.join(QStringLiteral("; ")), why.join(QStringLiteral(" · ")), patchOf(document, edits), false});
+        {changes.join(QStringLiteral("; ")), why.join(QStringLiteral(" · ")), patchOfEdits(document, edits), false});
   }
   return offers;
 }

@@ -1,9 +1,9 @@
 #include "app/designing/drag.h"
 
-#include <QCoreApplication>
 #include <cmath>
 #include <numeric>
 
+#include "app/designing/tr.h"
 #include "core/base/text.h"
 
 namespace app::designing {
@@ -11,8 +11,6 @@ namespace app::designing {
 using core::base::Value;
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("design", text); }
 
 struct Rect {
   double left = 0, top = 0, right = 0, bottom = 0;

@@ -1,9 +1,9 @@
 #include "app/designing/entries.h"
 
-#include <QCoreApplication>
 #include <set>
 
 #include "app/convert/text.h"
+#include "app/designing/tr.h"
 #include "app/words/words.h"
 #include "core/workflow/fill.h"
 
@@ -14,8 +14,6 @@ using core::base::pointerTo;
 using core::base::Value;
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("design", text); }
 
 // The first of "inner", "inner-2" ... that nothing on the piece is called.
 std::string freeId(const Builder& build, const std::string& wanted) {

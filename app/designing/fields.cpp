@@ -1,11 +1,10 @@
 // The piece from the work outwards: what it is, what shows, boards, window, borders, frame.
 #include "app/designing/fields.h"
 
-#include <QCoreApplication>
-
 #include "app/convert/text.h"
 #include "app/designing/builder.h"
 #include "app/designing/ornament.h"
+#include "app/designing/tr.h"
 #include "core/units/length_display.h"
 
 namespace app::designing {
@@ -13,8 +12,6 @@ namespace app::designing {
 using core::base::Value;
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("design", text); }
 
 QString proposed(const char* value) { return QString::fromUtf8(value); }
 

@@ -1,21 +1,15 @@
 // What is laid on last: leaf, and the colours of the bevels.
-#include <QCoreApplication>
 #include <algorithm>
 
 #include "app/convert/text.h"
 #include "app/designing/entries.h"
 #include "app/designing/ornament.h"
+#include "app/designing/tr.h"
 
 namespace app::designing {
 
 using convert::toQt;
 using core::base::Value;
-
-namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("design", text); }
-
-}  // namespace
 
 void theLeaf(Builder& build) {
   build.section(tr("Leaf"), counted(build.countAt("/leaf")));

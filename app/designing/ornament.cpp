@@ -1,10 +1,9 @@
 // What lies on the mount: bands, lines, wash, spandrel.
 #include "app/designing/ornament.h"
 
-#include <QCoreApplication>
-
 #include "app/convert/text.h"
 #include "app/designing/entries.h"
+#include "app/designing/tr.h"
 
 namespace app::designing {
 
@@ -12,8 +11,6 @@ using convert::toQt;
 using core::base::Value;
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("design", text); }
 
 // Edges a line may follow, as the file writes them.
 Field& along(Builder& build, const std::string& pointer) {

@@ -1,16 +1,14 @@
 // How the bottom border stands against the top: the usual ways, each with its reason and what it comes to here.
-#include <QCoreApplication>
 #include <cmath>
 
 #include "app/convert/text.h"
 #include "app/designing/ornament.h"
+#include "app/designing/tr.h"
 #include "core/base/text.h"
 
 namespace app::designing {
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("design", text); }
 
 struct Usual {
   const char* written;

@@ -1,12 +1,12 @@
 #include "app/designing/stock_form.h"
 
-#include <QCoreApplication>
 #include <QDateTime>
 #include <QTimeZone>
 #include <cmath>
 
 #include "app/convert/text.h"
 #include "app/designing/builder.h"
+#include "app/designing/tr.h"
 #include "core/base/text.h"
 
 namespace app::designing {
@@ -22,8 +22,6 @@ using core::intents::StockKind;
 using core::units::Length;
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("stock", text); }
 
 // Of the record's measure in what a maker keys in: pieces, millilitres, grams.
 double scaleOf(Measure measure) {

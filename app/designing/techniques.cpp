@@ -1,12 +1,12 @@
 #include "app/designing/techniques.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <map>
 #include <set>
 
 #include "app/convert/text.h"
 #include "app/designing/builder.h"
+#include "app/designing/tr.h"
 #include "core/workflow/rehearse.h"
 
 namespace app::designing {
@@ -17,10 +17,8 @@ using core::craft::Technique;
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("design", text); }
-
 // Roles are named by the technique files; hyphens part their words.
-QString called(const std::string& role) {
+QString roleCalled(const std::string& role) {
   QString name = toQt(role);
   return name.replace(QLatin1Char('-'), QLatin1Char(' '));
 }
@@ -57,7 +55,7 @@ Section techniqueSection(const Value& document, const core::craft::Catalogue& ca
     if (alternatives.size() < 2 && !named.contains(role)) continue;
     Field field;
     field.kind = Field::Kind::Choice;
-    field.label = called(role);
+    field.label = roleCalled(role);
     field.pointer = pointerOf(role);
     field.entered = named.contains(role);
     const Technique* now = catalogue.find(id);

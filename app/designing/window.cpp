@@ -1,16 +1,14 @@
 // The window's shape: a choice of forms, each begun in proportion to what shows, and the measures of the one chosen.
-#include <QCoreApplication>
 #include <cmath>
 
 #include "app/designing/ornament.h"
+#include "app/designing/tr.h"
 
 namespace app::designing {
 
 using core::base::Value;
 
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("design", text); }
 
 struct Parameter {
   const char* key;

@@ -26,8 +26,6 @@ using designing::Field;
 
 namespace {
 
-QString joined(const QStringList& texts) { return texts.join(QLatin1Char('\n')); }
-
 // What another piece of the same design does not share: the work and its papers.
 Value withoutTheWork(const Value& document) {
   Value rest = Value::object();
@@ -118,7 +116,7 @@ bool DesignViewModel::toBench() {
   QStringList why;
   for (const Message& refusal : taken.refusals) why << words::text(refusal, units());
   if (why.isEmpty()) why << state();
-  m_refusal = joined(why);
+  m_refusal = convert::lines(why);
   emit changed();
   return false;
 }

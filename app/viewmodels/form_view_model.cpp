@@ -14,16 +14,10 @@ using core::base::Message;
 using core::base::Value;
 using designing::Field;
 
-namespace {
-
-QString joined(const QStringList& texts) { return texts.join(QLatin1Char('\n')); }
-
-}  // namespace
-
 QString FormViewModel::sectionName() const { return m_sections.empty() ? QString() : m_sections[m_section].name; }
 
 QString FormViewModel::sectionProblem() const {
-  return m_sections.empty() ? QString() : joined(m_sections[m_section].problems);
+  return m_sections.empty() ? QString() : convert::lines(m_sections[m_section].problems);
 }
 
 const designing::Field* FormViewModel::field() const {
@@ -55,7 +49,9 @@ QString FormViewModel::fieldValue() const { return field() == nullptr ? QString(
 
 QString FormViewModel::fieldNote() const { return field() == nullptr ? QString() : field()->note; }
 
-QString FormViewModel::fieldProblem() const { return field() == nullptr ? QString() : joined(field()->problems); }
+QString FormViewModel::fieldProblem() const {
+  return field() == nullptr ? QString() : convert::lines(field()->problems);
+}
 
 QString FormViewModel::unit() const {
   if (entering() != Entering::Number) return m_entry.unit();
@@ -231,7 +227,7 @@ void FormViewModel::showFields() {
                     one.of == above ? QString() : one.of,
                     one.value,
                     one.note,
-                    joined(one.problems),
+                    convert::lines(one.problems),
                     static_cast<int>(i) == m_field,
                     one.kind == Field::Kind::Act,
                     {},

@@ -1,5 +1,6 @@
 #include "app/words/catalogue.h"
 
+#include <QCoreApplication>
 #include <map>
 
 namespace app::words {
@@ -13,6 +14,8 @@ std::vector<Entry> allEntries() {
   }
   return all;
 }
+
+QString translated(const char* source) { return QCoreApplication::translate("words", source); }
 
 const char* sourceOf(std::string_view id) {
   static const std::map<std::string_view, const char*> kById = [] {

@@ -1,5 +1,6 @@
 #pragma once
 // Which words stand for which id. Kept apart by what speaks, so that each list can be read in one go.
+#include <QString>
 #include <optional>
 #include <string_view>
 #include <vector>
@@ -36,6 +37,8 @@ struct FigureWords {
 
 const std::vector<FigureWords>& figureEntries();
 
+// A source text in the language shown.
+QString translated(const char* source);
 // The source text of a message id; null where there is none.
 const char* sourceOf(std::string_view id);
 const FigureWords* figureWordsOf(std::string_view kind);

@@ -1,18 +1,17 @@
 // What a maker calls what a job file chooses among.
-#include <QCoreApplication>
-
+#include "app/words/catalogue.h"
 #include "app/words/words.h"
 
 namespace app::words {
 namespace {
 
-struct Entry {
+struct PropertyWord {
   const char* property;
   const char* value;
   const char* words;
 };
 
-const Entry kEntries[] = {
+const PropertyWord kPropertyWords[] = {
     {"size", "methylCellulose", QT_TRANSLATE_NOOP("words", "methyl cellulose")},
     {"size", "starch", QT_TRANSLATE_NOOP("words", "starch")},
     {"size", "water", QT_TRANSLATE_NOOP("words", "water size")},
@@ -33,9 +32,9 @@ const Entry kEntries[] = {
 }  // namespace
 
 QString property(const QString& name, const QString& value) {
-  for (const Entry& entry : kEntries) {
+  for (const PropertyWord& entry : kPropertyWords) {
     if (name == QLatin1String(entry.property) && value == QLatin1String(entry.value)) {
-      return QCoreApplication::translate("words", entry.words);
+      return translated(entry.words);
     }
   }
   return value;

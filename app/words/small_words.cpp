@@ -4,12 +4,6 @@
 #include "app/words/words.h"
 
 namespace app::words {
-namespace {
-
-QString translated(const char* source) { return QCoreApplication::translate("words", source); }
-
-}  // namespace
-
 QString waitKind(core::craft::WaitKind kind) {
   using core::craft::WaitKind;
   switch (kind) {

@@ -18,8 +18,6 @@ using core::base::Millimetres;
 using core::base::Stretch;
 using core::units::UnitSystem;
 
-QString translated(const char* source) { return QCoreApplication::translate("words", source); }
-
 // Numbers longer than this were computed; three decimals of them are enough in a sentence.
 constexpr std::size_t kLongestNumber = 9;
 

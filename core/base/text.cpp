@@ -36,9 +36,6 @@ std::optional<double> parseDecimal(std::string_view text) {
   if (!rest.empty() && rest.front() == '-') rest.remove_prefix(1);
   const auto point = rest.find('.');
   const auto whole = rest.substr(0, point);
-  const auto isDigits = [](std::string_view part) {
-    return !part.empty() && std::all_of(part.begin(), part.end(), [](char c) { return c >= '0' && c <= '9'; });
-  };
   if (!isDigits(whole) || whole.size() > 15) return std::nullopt;
   if (point != std::string_view::npos && (!isDigits(rest.substr(point + 1)) || rest.size() - point > 30)) {
     return std::nullopt;
@@ -185,6 +182,10 @@ std::string replaceAll(std::string text, std::string_view from, std::string_view
     text.replace(at, from.size(), to);
   }
   return text;
+}
+
+bool isDigits(std::string_view text) {
+  return !text.empty() && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
 }
 
 std::size_t countWords(std::string_view text) {

@@ -41,6 +41,8 @@ std::string join(const std::vector<std::string>& parts, std::string_view separat
 bool startsWith(std::string_view text, std::string_view prefix);
 bool endsWith(std::string_view text, std::string_view suffix);
 std::string replaceAll(std::string text, std::string_view from, std::string_view to);
+// Whether it is a row of the digits 0 to 9, at least one.
+bool isDigits(std::string_view text);
 // Words separated by spaces.
 std::size_t countWords(std::string_view text);
 

@@ -66,6 +66,13 @@ std::optional<Word> valueOf(const WordTable<Word, kCount>& table, std::string_vi
   return std::nullopt;
 }
 
+template <typename Word, std::size_t kCount>
+std::vector<Word> valuesOf(const WordTable<Word, kCount>& table) {
+  std::vector<Word> values;
+  for (const auto& [entry, word] : table) values.push_back(entry);
+  return values;
+}
+
 std::string_view factKind(ThingKind kind) {
   if (kind == ThingKind::Once) return "job";
   return name(kind == ThingKind::Bevel ? ThingKind::Board : kind);
@@ -84,6 +91,8 @@ std::string_view name(Relation relation) { return wordOf(kRelations, relation); 
 std::optional<Relation> relation(std::string_view word) { return valueOf(kRelations, word); }
 std::string_view name(WaitKind kind) { return wordOf(kWaitKinds, kind); }
 std::string_view name(Hands hands) { return wordOf(kHands, hands); }
+std::vector<Relation> allRelations() { return valuesOf(kRelations); }
+std::vector<Hands> allHands() { return valuesOf(kHands); }
 std::string_view name(SignalWord word) { return wordOf(kSignalWords, word); }
 
 ThingKind ownerKind(ThingKind kind, ThingKind outer) {

@@ -17,6 +17,9 @@ std::string_view name(Relation relation);
 std::optional<Relation> relation(std::string_view word);
 std::string_view name(WaitKind kind);
 std::string_view name(Hands hands);
+// Each once, in the order in which a message names them.
+std::vector<Relation> allRelations();
+std::vector<Hands> allHands();
 std::string_view name(SignalWord word);
 
 // The kind of thing that owns a thing of `kind` within a technique done for each `outer`: a strip's or

@@ -99,9 +99,7 @@ std::optional<FactPattern> readQuantified(const Node& node, const Scope& scope, 
   static const std::vector<ThingKind> kKinds = {
       ThingKind::Board, ThingKind::Bevel,    ThingKind::Band, ThingKind::Strip, ThingKind::Corner,
       ThingKind::Line,  ThingKind::Spandrel, ThingKind::Wash, ThingKind::Leaf,  ThingKind::Part};
-  static const std::vector<Relation> kRelations = {Relation::Job,      Relation::This,      Relation::Owner,
-                                                   Relation::Reach,    Relation::Adjoining, Relation::Outermost,
-                                                   Relation::Innermost};
+  static const std::vector<Relation> relations = allRelations();
   const auto words = [](const auto& values) {
     std::vector<std::string> texts;
     for (const auto value : values) texts.emplace_back(name(value));
@@ -110,7 +108,7 @@ std::optional<FactPattern> readQuantified(const Node& node, const Scope& scope, 
   ObjectReader object(node, problems);
   const auto every = base::readChoice(object.required("every"), words(kKinds), problems);
   const Node ofNode = object.optional("of");
-  const auto of = base::readChoice(ofNode, words(kRelations), problems);
+  const auto of = base::readChoice(ofNode, words(relations), problems);
   const Node whereNode = object.optional("where");
   const Node isNode = object.required("is");
   const auto is = base::readText(isNode, problems);
@@ -122,7 +120,7 @@ std::optional<FactPattern> readQuantified(const Node& node, const Scope& scope, 
   if (!every || !is || (ofNode && !of)) return std::nullopt;
   FactPattern pattern;
   pattern.every = kKinds[*every];
-  pattern.of = of ? kRelations[*of] : Relation::Job;
+  pattern.of = of ? relations[*of] : Relation::Job;
   pattern.where = readWhere(whereNode, pattern.every, problems);
   pattern.is = *is;
   pattern.pointer = node.pointer;

@@ -56,11 +56,11 @@ void readWork(const Node& node, Step& step, Problems& problems) {
 }
 
 Hands readHands(const Node& node, Problems& problems) {
-  static constexpr Hands kHands[] = {Hands::Clean, Hands::Paste, Hands::Paint, Hands::Leaf, Hands::Blade};
+  static const std::vector<Hands> every = allHands();
   std::vector<std::string> words;
-  for (const Hands hands : kHands) words.emplace_back(name(hands));
+  for (const Hands hands : every) words.emplace_back(name(hands));
   const auto index = base::readChoice(node, words, problems);
-  return index ? kHands[*index] : Hands::Clean;
+  return index ? every[*index] : Hands::Clean;
 }
 
 // The words are too many to list in a message.

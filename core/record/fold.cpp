@@ -272,15 +272,15 @@ class Folder {
     if (!nanometres || *nanometres <= 0 || *nanometres > units::kLongestLength.inNanometres()) return;
     if (!design::isPinnable(figure) || m_state.plan->design.figures.find(figure) == nullptr) return;
     if (const std::string overruled = textOf(event.payload, "overrules"); !overruled.empty()) forgetMeasure(overruled);
-    std::vector<Measure>& found = m_measuredAt[figure];
-    std::erase_if(found, [&](const Measure& one) { return one.step == stepId; });
+    std::vector<MadeMeasure>& found = m_measuredAt[figure];
+    std::erase_if(found, [&](const MadeMeasure& one) { return one.step == stepId; });
     found.push_back({units::Length::nanometres(*nanometres), stepId, event.intentId});
     settleMeasure(figure);
   }
 
   // The measure that came last stands.
   void settleMeasure(const std::string& figure) {
-    const std::vector<Measure>& found = m_measuredAt[figure];
+    const std::vector<MadeMeasure>& found = m_measuredAt[figure];
     if (found.empty()) {
       m_state.measures.erase(figure);
     } else {
@@ -299,11 +299,11 @@ class Folder {
     for (const std::string& figure : step.asMade) {
       const auto found = m_measuredAt.find(figure);
       if (found == m_measuredAt.end() || found->second.empty()) continue;
-      std::vector<Measure>& measures = found->second;
+      std::vector<MadeMeasure>& measures = found->second;
       const bool own =
-          std::any_of(measures.begin(), measures.end(), [&](const Measure& one) { return one.step == step.id; });
+          std::any_of(measures.begin(), measures.end(), [&](const MadeMeasure& one) { return one.step == step.id; });
       if (own) continue;
-      Measure taken = measures.back();
+      MadeMeasure taken = measures.back();
       taken.step = step.id;
       measures.insert(measures.end() - 1, std::move(taken));
     }
@@ -325,7 +325,7 @@ class Folder {
   // A step that is done again measures another piece.
   void forgetMeasuredAt(const std::string& stepId) {
     for (auto& [figure, found] : m_measuredAt) {
-      if (std::erase_if(found, [&](const Measure& one) { return one.step == stepId; }) > 0) settleMeasure(figure);
+      if (std::erase_if(found, [&](const MadeMeasure& one) { return one.step == stepId; }) > 0) settleMeasure(figure);
     }
   }
 
@@ -342,7 +342,7 @@ class Folder {
   const Counting& m_counting;
   std::set<std::string> m_undos;
   // By figure, the newest last; one for each step it was measured at.
-  std::map<std::string, std::vector<Measure>> m_measuredAt;
+  std::map<std::string, std::vector<MadeMeasure>> m_measuredAt;
   std::size_t m_act = 0;
 };
 

@@ -63,7 +63,7 @@ struct PreparedElsewhere {
 };
 
 // A figure as it was measured.
-struct Measure {
+struct MadeMeasure {
   units::Length value;
   std::string step;
   std::string intentId;
@@ -86,7 +86,7 @@ struct JobState {
   std::map<std::string, bool> facts;              // facts made directly by steps; true or ended
   std::map<std::string, RunningWait> waits;       // by wait id: the newest run of each
   std::vector<RunningWait> earlierWaits;          // runs that ended and had been looked at, for learning
-  std::map<std::string, Measure> measures;        // by figure
+  std::map<std::string, MadeMeasure> measures;    // by figure
   std::map<std::string, design::Follow> follows;  // by board
   BesideWork beside;
   // The plan's design, with what was measured. Never null.

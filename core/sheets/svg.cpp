@@ -10,7 +10,7 @@ namespace {
 constexpr double kTextHeight = 5;
 constexpr double kCapShare = 0.7;
 
-std::string number(double value) { return base::fixedNumber(value, 3); }
+std::string millimetres(double value) { return base::fixedNumber(value, 3); }
 
 std::string escaped(std::string text) {
   text = base::replaceAll(std::move(text), "&", "&amp;");
@@ -19,8 +19,8 @@ std::string escaped(std::string text) {
   return base::replaceAll(std::move(text), "\"", "&quot;");
 }
 
-std::string moveTo(const Point& point) { return "M" + number(point.x) + ' ' + number(point.y); }
-std::string lineTo(const Point& point) { return "L" + number(point.x) + ' ' + number(point.y); }
+std::string moveTo(const Point& point) { return "M" + millimetres(point.x) + ' ' + millimetres(point.y); }
+std::string lineTo(const Point& point) { return "L" + millimetres(point.x) + ' ' + millimetres(point.y); }
 
 std::string box(const Point& from, const Point& to) {
   return moveTo(from) + lineTo({to.x, from.y}) + lineTo(to) + lineTo({from.x, to.y}) + 'Z';
@@ -45,9 +45,10 @@ struct SegmentData {
 
  private:
   static std::string half(const geometry::Arc& arc, const Point& to) {
-    const std::string radius = number(arc.radius);
+    const std::string radius = millimetres(arc.radius);
     // Half of what is at most a whole turn is never the larger arc.
-    return "A" + radius + ' ' + radius + " 0 0 " + (arc.sweep > 0 ? "1 " : "0 ") + number(to.x) + ' ' + number(to.y);
+    return "A" + radius + ' ' + radius + " 0 0 " + (arc.sweep > 0 ? "1 " : "0 ") + millimetres(to.x) + ' ' +
+           millimetres(to.y);
   }
 };
 
@@ -142,8 +143,8 @@ struct ShapeSvg {
   }
   std::string operator()(const Text& text) const {
     const double height = text.height > 0 ? text.height : kTextHeight;
-    return "<text class=\"" + std::string(name(primitive.role)) + "\" x=\"" + number(text.at.x) + "\" y=\"" +
-           number(text.at.y + height / 2) + "\" font-size=\"" + number(height / kCapShare) +
+    return "<text class=\"" + std::string(name(primitive.role)) + "\" x=\"" + millimetres(text.at.x) + "\" y=\"" +
+           millimetres(text.at.y + height / 2) + "\" font-size=\"" + millimetres(height / kCapShare) +
            "\" text-anchor=\"middle\" " + std::string(ink(primitive.role)) + ">" + escaped(text.text) + "</text>\n";
   }
 };
@@ -151,8 +152,8 @@ struct ShapeSvg {
 }  // namespace
 
 std::string svg(const Drawing& drawing) {
-  const std::string width = number(drawing.width);
-  const std::string height = number(drawing.height);
+  const std::string width = millimetres(drawing.width);
+  const std::string height = millimetres(drawing.height);
   std::string text =
       "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" "
       "version=\"1.1\" width=\"" +

@@ -9,19 +9,11 @@ namespace {
 
 using base::Message;
 
-bool isDigits(std::string_view text) {
-  if (text.empty()) return false;
-  for (const char c : text) {
-    if (c < '0' || c > '9') return false;
-  }
-  return true;
-}
-
 // Ten metres are 1e10 nm, so anything longer than this many digits is beyond range whatever its unit.
 constexpr std::size_t kMostWholeDigits = 9;
 
 std::optional<std::int64_t> wholeNumber(std::string_view digits) {
-  if (!isDigits(digits)) return std::nullopt;
+  if (!base::isDigits(digits)) return std::nullopt;
   std::int64_t number = 0;
   for (const char c : digits) {
     number = number * 10 + (c - '0');
@@ -50,7 +42,8 @@ base::Result<std::int64_t, Message> parseDecimalNanometres(std::string_view text
   const auto point = text.find('.');
   const std::string_view whole = text.substr(0, point);
   std::string_view decimals = point == std::string_view::npos ? std::string_view() : text.substr(point + 1);
-  if (!isDigits(whole) || (point != std::string_view::npos && !isDigits(decimals))) return Message("length.malformed");
+  if (!base::isDigits(whole) || (point != std::string_view::npos && !base::isDigits(decimals)))
+    return Message("length.malformed");
   std::string_view significant = whole;
   while (significant.size() > 1 && significant.front() == '0') significant.remove_prefix(1);
   if (significant.size() > kMostWholeDigits) return Message("length.too-long");

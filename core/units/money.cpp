@@ -18,10 +18,6 @@ constexpr std::size_t kMostDigits = 9;  // before the point: as many as kDearest
 std::int64_t sum(std::int64_t a, std::int64_t b) { return a > kMost - b ? kMost : a + b; }
 std::int64_t product(std::int64_t a, std::int64_t b) { return b != 0 && a > kMost / b ? kMost : a * b; }
 
-bool isDigits(std::string_view text) {
-  return !text.empty() && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
-}
-
 std::int64_t numberOf(std::string_view digits) {
   std::int64_t number = 0;
   for (const char c : digits) number = number * 10 + (c - '0');
@@ -60,7 +56,8 @@ std::optional<Money> parseMoney(std::string_view text) {
   const std::size_t point = text.find('.');
   const std::string_view whole = text.substr(0, point);
   const std::string_view decimals = point == std::string_view::npos ? "0" : text.substr(point + 1);
-  if (!isDigits(whole) || !isDigits(decimals) || decimals.size() > kDecimals || whole.size() > kMostDigits) {
+  if (!base::isDigits(whole) || !base::isDigits(decimals) || decimals.size() > kDecimals ||
+      whole.size() > kMostDigits) {
     return std::nullopt;
   }
   std::string parts(decimals);

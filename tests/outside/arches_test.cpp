@@ -12,10 +12,7 @@ using tests::checkArea;
 using tests::checkLength;
 using tests::checkPoint;
 using tests::headOf;
-
-namespace {
-constexpr double kDegree = std::numbers::pi / 180;
-}
+using tests::kDegree;
 
 TEST_CASE("round heads are half circles") {
   // Closed form: r = S / 2, length pi r, area pi r^2 / 2.

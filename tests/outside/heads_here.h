@@ -1,11 +1,14 @@
 #pragma once
 // A head on jambs, and its own length and area: the whole window's less what the jambs and the sill give.
+#include <numbers>
 #include <vector>
 
 #include "tests/support/catch.h"
 #include "tests/support/forms.h"
 
 namespace tests {
+
+inline constexpr double kDegree = std::numbers::pi / 180;
 
 struct HeadFigures {
   double length = 0, area = 0;

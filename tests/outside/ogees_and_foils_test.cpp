@@ -12,10 +12,7 @@ using tests::checkArea;
 using tests::checkLength;
 using tests::checkPoint;
 using tests::headOf;
-
-namespace {
-constexpr double kDegree = std::numbers::pi / 180;
-}
+using tests::kDegree;
 
 TEST_CASE("ogees with their upper centres at the height of the apex") {
   // Closed form: r + R = h^2 / S + S / 4; both sweeps a = atan2(h, R - S / 2 + r); length 2 (r + R) a. Equilateral:

@@ -37,8 +37,8 @@ constexpr std::int64_t kTimes = 28'800;
 constexpr std::array<std::int64_t, core::record::kTones> kLengths = {250'000'000, 600'000'000, 1'000'000'000,
                                                                      3'400'000'000};
 
-// From the first life in that folder on: counted from the machine's boot, a few hours of uptime would be more years than
-// a clock is believed to run.
+// From the first life in that folder on: counted from the machine's boot, a few hours of uptime would be more years
+// than a clock is believed to run.
 class HurriedClock : public app::clocks::Clock {
  public:
   explicit HurriedClock(const QString& folder) {

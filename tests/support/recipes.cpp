@@ -60,13 +60,6 @@ std::vector<std::string> problemLines(const std::string& jobText) {
   return lines;
 }
 
-core::design::Design designOf(const std::string& jobText) {
-  auto read = core::design::readDesign(jobText);
-  for (const auto& problem : read.problems.sorted()) UNSCOPED_INFO(core::base::dump(problem));
-  REQUIRE(read.design);
-  return *std::move(read.design);
-}
-
 core::workflow::Workflow composed(const core::design::Design& design, const core::craft::Catalogue& catalogue) {
   auto result = core::workflow::compose(design, catalogue);
   if (!result) {

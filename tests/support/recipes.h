@@ -6,6 +6,7 @@
 #include "core/craft/catalogue.h"
 #include "core/design/design.h"
 #include "core/workflow/workflow.h"
+#include "tests/support/design_of.h"
 
 namespace tests {
 
@@ -19,7 +20,6 @@ std::string demoJobText();
 std::string demoJobWith(const std::string& from, const std::string& to);
 // Every problem and notice of a job, in order, a line each.
 std::vector<std::string> problemLines(const std::string& jobText);
-core::design::Design designOf(const std::string& jobText);
 // Composed or the test fails with the reasons.
 core::workflow::Workflow composed(const core::design::Design& design, const core::craft::Catalogue& catalogue);
 // One line for each reason why the job cannot be composed.

@@ -9,20 +9,20 @@
 namespace tests {
 namespace {
 
-constexpr std::int64_t kSecond = 1'000'000'000;
+constexpr std::int64_t kNanoseconds = 1'000'000'000;
 // Above the rounding of silence, below the first millisecond of the quietest tone.
-constexpr float kSilence = 3.0F / 32768.0F;
+constexpr float kQuiet = 3.0F / 32768.0F;
 
 }  // namespace
 
 std::int64_t boottimeNow() {
   timespec now{};
   clock_gettime(CLOCK_BOOTTIME, &now);
-  return now.tv_sec * kSecond + now.tv_nsec;
+  return now.tv_sec * kNanoseconds + now.tv_nsec;
 }
 
 void sleepUntil(std::int64_t boottime) {
-  const timespec until{static_cast<time_t>(boottime / kSecond), static_cast<long>(boottime % kSecond)};
+  const timespec until{static_cast<time_t>(boottime / kNanoseconds), static_cast<long>(boottime % kNanoseconds)};
   while (clock_nanosleep(CLOCK_BOOTTIME, TIMER_ABSTIME, &until, nullptr) != 0) {
   }
 }
@@ -51,7 +51,7 @@ void SoundRecording::listen() {
     for (std::size_t i = 0; i < total / 2; ++i) m_samples.push_back(static_cast<float>(chunk[i]) / 32768.0F);
     left = total % 2;
     if (left) bytes[0] = bytes[total - 1];
-    const auto length = static_cast<std::int64_t>(m_samples.size()) * kSecond / kRecordingRate;
+    const auto length = static_cast<std::int64_t>(m_samples.size()) * kNanoseconds / kRecordingRate;
     m_chunks.push_back({m_samples.size(), now - length});
   }
 }
@@ -63,7 +63,7 @@ bool SoundRecording::waitForSamples(std::int64_t nanoseconds) const {
       const std::lock_guard lock(m_mutex);
       if (!m_samples.empty()) return true;
     }
-    sleepUntil(boottimeNow() + kSecond / 50);
+    sleepUntil(boottimeNow() + kNanoseconds / 50);
   }
   return false;
 }
@@ -75,7 +75,7 @@ std::vector<float> SoundRecording::samples() const {
 
 std::int64_t SoundRecording::instantOf(std::size_t sample) const {
   const std::lock_guard lock(m_mutex);
-  return startNear(sample) + static_cast<std::int64_t>(sample) * kSecond / kRecordingRate;
+  return startNear(sample) + static_cast<std::int64_t>(sample) * kNanoseconds / kRecordingRate;
 }
 
 std::size_t SoundRecording::sampleAt(std::int64_t instant) const {
@@ -103,7 +103,7 @@ std::optional<std::size_t> SoundRecording::onset(std::int64_t from, std::int64_t
   const std::size_t last = sampleAt(until);
   const std::lock_guard lock(m_mutex);
   for (std::size_t i = first; i < last; ++i) {
-    if (std::abs(m_samples[i]) > kSilence) return i;
+    if (std::abs(m_samples[i]) > kQuiet) return i;
   }
   return std::nullopt;
 }

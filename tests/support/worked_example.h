@@ -3,8 +3,8 @@
 #include <string>
 
 #include "core/base/text.h"
-#include "core/design/design.h"
 #include "tests/support/catch.h"
+#include "tests/support/design_of.h"
 
 namespace tests {
 
@@ -61,14 +61,6 @@ inline std::string changed(const std::string& text, const std::string& from, con
   INFO("not in the text: " << from);
   REQUIRE(text.find(from) != std::string::npos);
   return core::base::replaceAll(text, from, to);
-}
-
-// Requires a text without errors.
-inline core::design::Design designOf(const std::string& text) {
-  core::design::ReadDesign read = core::design::readDesign(text);
-  for (const auto& problem : read.problems.sorted()) UNSCOPED_INFO(core::base::dump(problem));
-  REQUIRE(read.design.has_value());
-  return *read.design;
 }
 
 }  // namespace tests

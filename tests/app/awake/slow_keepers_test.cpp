@@ -28,8 +28,8 @@ namespace {
 constexpr std::int64_t kHour = 3'600'000'000'000;
 
 // An alert is due in an hour, from the start. Notes the longest time this thread's events had to wait.
-struct Bench {
-  explicit Bench(Buses buses = app::awake::machineBuses())
+struct WaitingBench {
+  explicit WaitingBench(Buses buses = app::awake::machineBuses())
       : awake([] { return 100 * kHour; }, {std::move(buses), power.path(), QStringLiteral("/nowhere")}, nullptr, 500ms,
               100ms) {
     QObject::connect(&awake, &Awake::changed, &awake, [this](const Wakefulness& now) {
@@ -84,7 +84,7 @@ std::string saidWith(const QString& system, const QString& session) {
 TEST_CASE("where every keeper refuses it is said that the machine may sleep, and one that grants later is taken") {
   auto login = tests::loginThat(tests::kRefuse);
   const auto saver = tests::screenSaverThat(tests::kRefuse);
-  Bench bench;
+  WaitingBench bench;
   CHECK(bench.saysItMaySleep());
   tests::letPass(400);
   CHECK(bench.told == std::vector<std::string>{"", "awake.may-sleep"});
@@ -96,7 +96,7 @@ TEST_CASE("where every keeper refuses it is said that the machine may sleep, and
 TEST_CASE("where sleep may not be blocked idling is, and not both once sleep may") {
   const QString grant = QStringLiteral("ret = dbus.types.UnixFd(os.open('/dev/null', os.O_RDONLY))");
   const auto login = tests::loginThat(QStringLiteral("if args[0] == 'sleep:idle': %1\n%2").arg(tests::kRefuse, grant));
-  Bench bench;
+  WaitingBench bench;
   CHECK(bench.keptBy(Keeper::Idle));
   CHECK(bench.awake.wakefulness().sleepTrouble().id.empty());
   login->give("Inhibit", "ssss", "h", grant);
@@ -106,9 +106,9 @@ TEST_CASE("where sleep may not be blocked idling is, and not both once sleep may
 TEST_CASE("no bus at all is no keeper, told at once, and one that comes later is found") {
   QTemporaryDir folder;
   const QString address = QStringLiteral("unix:path=") + folder.filePath("bus");
-  Bench bench({address, address});
+  WaitingBench bench({address, address});
   CHECK(bench.saysItMaySleep());
-  Bench without(Buses{});
+  WaitingBench without(Buses{});
   CHECK(without.saysItMaySleep());
   tests::ChildProcess daemon(
       {"dbus-daemon", "--session", "--nofork", "--nopidfile", "--address=" + address.toStdString()},
@@ -123,7 +123,7 @@ TEST_CASE("services that never answer are said not to keep the machine awake aft
   const auto login = tests::loginThat(tests::kNeverAnswer);
   const auto saver = tests::screenSaverThat(tests::kNeverAnswer);
   {
-    Bench bench;
+    WaitingBench bench;
     tests::letPass(200);
     CHECK(bench.awake.wakefulness().sleepTrouble().id.empty());
     CHECK(bench.saysItMaySleep());
@@ -136,7 +136,7 @@ TEST_CASE("services that never answer are said not to keep the machine awake aft
 
 TEST_CASE("a slow service's word is taken when it comes, and given back where nobody wants it any more") {
   const auto saver = tests::screenSaverThat("import time\ntime.sleep(0.8)\nret = 5");
-  Bench bench;
+  WaitingBench bench;
   CHECK(bench.saysItMaySleep());
   SECTION("taken") {
     CHECK(bench.keptBy(Keeper::ScreenSaver));
@@ -156,7 +156,7 @@ TEST_CASE("a bus that takes callers and never answers is no bus, and holds up ne
   QElapsedTimer passed;
   passed.start();
   {
-    Bench bench({bus.address, bus.address});
+    WaitingBench bench({bus.address, bus.address});
     CHECK(bench.saysItMaySleep());
     CHECK(bench.longestWait < 1000);
   }
@@ -171,7 +171,7 @@ TEST_CASE("a bus that stops answering in mid-work holds nothing up, and one that
   QElapsedTimer passed;
   SECTION("stops") {
     {
-      Bench bench({bus->address, bus->address});
+      WaitingBench bench({bus->address, bus->address});
       tests::letPass(300);
       bus->daemon.send(SIGSTOP);
       tests::letPass(300);
@@ -186,7 +186,7 @@ TEST_CASE("a bus that stops answering in mid-work holds nothing up, and one that
   SECTION("ends") {
     const QByteArray session = qgetenv("DBUS_SESSION_BUS_ADDRESS");
     const auto login = tests::loginThat("ret = dbus.types.UnixFd(os.open('/dev/null', os.O_RDONLY))");
-    Bench bench({QString::fromLocal8Bit(session), bus->address});
+    WaitingBench bench({QString::fromLocal8Bit(session), bus->address});
     CHECK(bench.keptBy(Keeper::Sleep));
     bus.reset();
     tests::letPass(300);
@@ -197,7 +197,7 @@ TEST_CASE("a bus that stops answering in mid-work holds nothing up, and one that
 
 TEST_CASE("a service that leaves the bus with its word and comes back is asked again") {
   auto saver = tests::screenSaverThat("ret = 1");
-  Bench bench;
+  WaitingBench bench;
   REQUIRE(bench.keptBy(Keeper::ScreenSaver));
   saver.reset();
   CHECK(bench.saysItMaySleep());

@@ -2,6 +2,7 @@
 #include "app/designing/drag.h"
 #include "app/designing/fields.h"
 #include "core/record/drafted.h"
+#include "tests/app/designing/document.h"
 #include "tests/support/catch.h"
 #include "tests/support/files.h"
 
@@ -11,6 +12,8 @@ using app::designing::handleAt;
 using core::base::Value;
 using core::units::UnitSystem;
 
+using tests::demo;
+
 namespace {
 
 core::design::Design designOf(const Value& document) {
@@ -19,12 +22,6 @@ core::design::Design designOf(const Value& document) {
   auto read = core::design::readDesign(drafted.text());
   REQUIRE(read.design.has_value());
   return *std::move(read.design);
-}
-
-Value demo(const char* name) {
-  const auto text = tests::readWholeFile(std::string(PROJECT_ROOT "/recipes/jobs/") + name + ".job.json");
-  REQUIRE(text.has_value());
-  return core::base::parseJson(*text).root;
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include "app/designing/fields.h"
 #include "core/materials/repeat_match.h"
 #include "core/record/drafted.h"
+#include "tests/app/designing/document.h"
 #include "tests/support/catch.h"
 #include "tests/support/files.h"
 
@@ -13,32 +14,16 @@ using app::designing::Field;
 using app::designing::Section;
 using core::base::Value;
 
-namespace {
+using tests::demo;
+using tests::fileOf;
+using tests::put;
 
-std::string fileOf(const Value& document) {
-  core::record::Drafted drafted;
-  drafted.document = document;
-  return drafted.text();
-}
+namespace {
 
 core::design::ReadDesign readOf(const Value& document) { return core::design::readDesign(fileOf(document)); }
 
 std::vector<Section> sectionsOf(const Value& document) {
   return app::designing::sectionsOf(document, readOf(document));
-}
-
-Value demo(const std::string& name) {
-  const auto text = tests::readWholeFile(PROJECT_ROOT "/recipes/jobs/" + name + ".job.json");
-  REQUIRE(text.has_value());
-  auto json = core::base::parseJson(*text);
-  REQUIRE(json.readable);
-  return std::move(json.root);
-}
-
-Value put(const Value& document, const std::string& pointer, Value value) {
-  auto patched = core::base::patched(document, app::designing::putAt(document, pointer, std::move(value)));
-  REQUIRE(patched.ok());
-  return std::move(patched).value();
 }
 
 }  // namespace

@@ -14,6 +14,7 @@
 #include "app/workbench/library_loader.h"
 #include "app/workbench/taking_in.h"
 #include "core/record/drafted.h"
+#include "tests/app/designing/document.h"
 #include "tests/support/catch.h"
 
 using app::designing::Field;
@@ -23,24 +24,15 @@ using app::designing::Way;
 using app::designing::Ways;
 using core::base::Value;
 
+using tests::fileOf;
+using tests::put;
+
 namespace {
 
 const app::workbench::Library& library() {
   static const app::workbench::Library kLibrary =
       app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), QString()).library;
   return kLibrary;
-}
-
-std::string fileOf(const Value& document) {
-  core::record::Drafted drafted;
-  drafted.document = document;
-  return drafted.text();
-}
-
-Value put(const Value& document, const std::string& pointer, Value value) {
-  auto patched = core::base::patched(document, app::designing::putAt(document, pointer, std::move(value)));
-  REQUIRE(patched.ok());
-  return std::move(patched).value();
 }
 
 Value patchedWith(const Value& document, const Value& patch) {
@@ -56,7 +48,7 @@ Value begun() {
   return put(document, "/title", Value::text("Tide gate at dusk"));
 }
 
-std::vector<Section> sectionsOf(const Value& document) {
+std::vector<Section> wholeForm(const Value& document) {
   const auto read = app::designing::readForNow(document);
   auto sections = app::designing::sectionsOf(document, read);
   std::optional<core::workflow::Workflow> composed;
@@ -127,7 +119,7 @@ TEST_CASE("a walk through whatever the desk offers never comes to a design that 
   for (int walk = 0; walk < kWalks; ++walk) {
     Value document = begun();
     for (int step = 0; step < kSteps; ++step) {
-      const auto sections = sectionsOf(document);
+      const auto sections = wholeForm(document);
       const auto answers = answersOf(sections);
       const Answer& answer = answers[random() % answers.size()];
       Ways ways(document, library().catalogue);
@@ -167,7 +159,7 @@ TEST_CASE("a walk through whatever the desk offers never comes to a design that 
 TEST_CASE("every pair of answers to a piece with everything on it can be worked or is barred with its reason") {
   Value document = begun();
   for (const char* act : {"Add a band", "One more board beneath", "Add a line", "Add a wash panel", "Add leaf"}) {
-    for (const Section& section : sectionsOf(document)) {
+    for (const Section& section : wholeForm(document)) {
       for (const Field& field : section.fields) {
         if (field.label != QLatin1String(act)) continue;
         const Way way = Ways(document, library().catalogue).ofAct(field);
@@ -180,14 +172,14 @@ TEST_CASE("every pair of answers to a piece with everything on it can be worked 
   }
   int pairs = 0;
   int barred = 0;
-  const auto sections = sectionsOf(document);
+  const auto sections = wholeForm(document);
   Ways ways(document, library().catalogue);
   for (const Answer& one : answersOf(sections)) {
     const Way first = wayOf(ways, one);
     if (!first.barred.isEmpty()) continue;
     const Value changed = patchedWith(document, first.patch);
     if (!reads(changed)) continue;
-    const auto thenSections = sectionsOf(changed);
+    const auto thenSections = wholeForm(changed);
     Ways then(changed, library().catalogue);
     // Of each field one answer in turn, so that all pairs of fields meet, with answers that change from pair to pair.
     std::map<const Field*, std::vector<Answer>> byField;
@@ -221,7 +213,7 @@ TEST_CASE("every pair of answers to a piece with everything on it can be worked 
 TEST_CASE("leaf that is scattered goes on a size that is scattered on, and a size nobody lays on says so") {
   Value document = begun();
   const auto answer = [&](const char* label, const char* option) {
-    const auto sections = sectionsOf(document);
+    const auto sections = wholeForm(document);
     Ways ways(document, library().catalogue);
     for (const Answer& one : answersOf(sections)) {
       const bool act = one.option == nullptr;
@@ -283,7 +275,7 @@ TEST_CASE("each new line, wash, band and field of leaf lies clear of what is the
                           "One more band outside", "Add a wash panel", "Add a line", "Add leaf", "Add leaf"}) {
     INFO(act);
     bool found = false;
-    for (const Section& section : sectionsOf(document)) {
+    for (const Section& section : wholeForm(document)) {
       for (const Field& field : section.fields) {
         if (found || field.label != QLatin1String(act)) continue;
         found = true;
@@ -300,7 +292,7 @@ TEST_CASE("each new line, wash, band and field of leaf lies clear of what is the
     ++added;
   }
   CHECK(added == 11);
-  for (const Section& section : sectionsOf(document)) {
+  for (const Section& section : wholeForm(document)) {
     for (const Field& field : section.fields) {
       const QStringList words = field.of.split(u' ');
       INFO(field.of.toStdString());

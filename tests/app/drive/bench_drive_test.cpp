@@ -8,9 +8,10 @@ using core::base::Value;
 using tests::DrivenBench;
 using tests::textOf;
 
+using tests::kJob;
+
 namespace {
 
-const char* const kJob = PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json";
 constexpr int kStep = 1;  // BenchViewModel::Kind
 
 int numberOf(const Value& state, const char* key) { return static_cast<int>(state.find(key)->asInteger()); }

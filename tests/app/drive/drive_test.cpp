@@ -12,12 +12,12 @@ using core::base::Value;
 using tests::DrivenBench;
 using tests::textOf;
 
+using tests::kJob;
+
 namespace {
 
 // BenchViewModel::Kind
 enum Kind { NoJob, Step, Waiting, Missed, Finished };
-
-const char* const kJob = PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json";
 
 int kindOf(const Value& state) { return static_cast<int>(state.find("kind")->asInteger()); }
 

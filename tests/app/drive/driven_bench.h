@@ -11,6 +11,8 @@
 
 namespace tests {
 
+inline const char* const kJob = PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json";
+
 class DrivenBench {
  public:
   // Starts the bench on one job, or on none (""); fails the test where it does not come up.

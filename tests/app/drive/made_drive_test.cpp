@@ -9,9 +9,9 @@ using core::base::Value;
 using tests::DrivenBench;
 using tests::textOf;
 
-namespace {
+using tests::kJob;
 
-const char* const kJob = PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json";
+namespace {
 
 bool onThePad(const Value& state) {
   return textOf(state, "screen") == "made" && textOf(state, "step").find("measure-window@top") != std::string::npos;

@@ -9,9 +9,9 @@ using core::base::Value;
 using tests::DrivenBench;
 using tests::textOf;
 
-namespace {
+using tests::kJob;
 
-const char* const kJob = PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json";
+namespace {
 
 void click(DrivenBench& bench, const char* legend) {
   bench.letGuardPass();

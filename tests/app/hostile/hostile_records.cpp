@@ -12,9 +12,9 @@ namespace type = core::record::type;
 
 constexpr std::int64_t kStart = 1'764'000'000'000;
 
-class Maker {
+class RecordMaker {
  public:
-  explicit Maker(Dice& dice) : m_dice(dice) {}
+  explicit RecordMaker(Dice& dice) : m_dice(dice) {}
 
   record::Event event(const char* what, Value payload, bool bench = false) {
     ++m_count;
@@ -84,7 +84,7 @@ File hostileRecord(std::uint64_t seed, const std::vector<std::string>& technique
     const File technique = hostileTechnique(seed + 2);
     chosen.set(technique.id, take("technique", technique.id, technique.text));
   }
-  Maker maker(dice);
+  RecordMaker maker(dice);
   made.events.push_back(maker.event(type::kJobTakenIn, Value::object()
                                                            .set("job", jobHash)
                                                            .set("title", Value::text(hostileText(dice)))

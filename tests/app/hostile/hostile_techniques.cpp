@@ -24,9 +24,9 @@ Value listOf(std::int64_t count, Item item) {
   return list;
 }
 
-class Maker {
+class TechniqueMaker {
  public:
-  Maker(Dice& dice, File& file) : m_dice(dice), m_file(file) {}
+  TechniqueMaker(Dice& dice, File& file) : m_dice(dice), m_file(file) {}
 
   Value technique() {
     const bool job = m_dice.chance(30);
@@ -140,7 +140,7 @@ File hostileTechnique(std::uint64_t seed) {
   file.kind = Kind::Technique;
   file.id = "hostile";
   file.name = "technique";
-  file.text = core::base::writeJson(Maker(dice, file).technique(), 0);
+  file.text = core::base::writeJson(TechniqueMaker(dice, file).technique(), 0);
   file.text.resize(std::min(file.text.size(), core::base::kMaximumJsonBytes));
   return file;
 }

@@ -8,10 +8,10 @@
 #include <functional>
 
 #include "app/photographs/photographs.h"
-#include "tests/support/in_child.h"
 #include "tests/app/photographs/pictures.h"
 #include "tests/support/catch.h"
 #include "tests/support/folders.h"
+#include "tests/support/in_child.h"
 
 using namespace tests;
 using app::files::Disk;

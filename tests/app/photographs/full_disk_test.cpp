@@ -2,10 +2,10 @@
 #include <QDir>
 
 #include "app/photographs/photographs.h"
-#include "tests/support/in_child.h"
 #include "tests/app/photographs/pictures.h"
 #include "tests/support/catch.h"
 #include "tests/support/folders.h"
+#include "tests/support/in_child.h"
 #include "tests/support/mounts_apart.h"
 
 using namespace tests;

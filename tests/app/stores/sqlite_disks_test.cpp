@@ -1,8 +1,8 @@
 // A read-only disk and a full one, real and in a name space of their own so that nothing else sees them.
 #include <QTemporaryDir>
 
-#include "tests/support/in_child.h"
 #include "tests/app/stores/database_support.h"
+#include "tests/support/in_child.h"
 #include "tests/support/mounts_apart.h"
 
 using app::stores::SqliteEventStore;

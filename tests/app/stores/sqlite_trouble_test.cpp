@@ -7,8 +7,8 @@
 #include <QElapsedTimer>
 #include <QTemporaryDir>
 
-#include "tests/support/in_child.h"
 #include "tests/app/stores/database_support.h"
+#include "tests/support/in_child.h"
 
 using app::stores::SqliteEventStore;
 using namespace tests;

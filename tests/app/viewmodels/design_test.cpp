@@ -1,6 +1,7 @@
 // A design at the desk: what its form offers, what a day is taken for, and what stays where a value does not read.
 #include "app/viewmodels/design_view_model.h"
 
+#include "tests/app/viewmodels/rows.h"
 #include "tests/app/workbench/bench.h"
 #include "tests/support/catch.h"
 
@@ -9,23 +10,17 @@ using app::viewmodels::FormViewModel;
 using app::viewmodels::RowsModel;
 using core::base::Value;
 
+using tests::cell;
+using tests::rowOf;
+
 namespace {
 
-QString cell(RowsModel& rows, int row, int role) { return rows.data(rows.index(row), role).toString(); }
-
-int rowOf(RowsModel& rows, const QString& title) {
-  for (int row = 0; row < rows.count(); ++row) {
-    if (cell(rows, row, RowsModel::Title) == title) return row;
-  }
-  return -1;
-}
-
-struct Desk {
+struct DesignDesk {
   tests::MemoryEventStore store;
   tests::Bench bench{store};
   DesignViewModel design{bench.work, bench.clock};
 
-  Desk() {
+  DesignDesk() {
     REQUIRE(design.beginFresh());
     enter("The work", "width", {3, 1, 0});
     enter("The work", "height", {2, 4, 0});
@@ -68,12 +63,12 @@ struct Desk {
 
 namespace {
 
-Value documentOf(const Desk& desk) { return desk.bench.work.designs().find(desk.design.id())->document; }
+Value documentOf(const DesignDesk& desk) { return desk.bench.work.designs().find(desk.design.id())->document; }
 
 }  // namespace
 
 TEST_CASE("scattered leaf comes with a size it is scattered on, and goes to the bench") {
-  Desk desk;
+  DesignDesk desk;
   desk.open("Leaf", "Add leaf");
   desk.open("Leaf", "laid or scattered");
   const int scattered = desk.option("scattered");
@@ -94,7 +89,7 @@ TEST_CASE("scattered leaf comes with a size it is scattered on, and goes to the 
 }
 
 TEST_CASE("how much scattered leaf covers is said and keyed in in per cent, and kept as the share it is") {
-  Desk desk;
+  DesignDesk desk;
   desk.open("Leaf", "Add leaf");
   desk.open("Leaf", "laid or scattered");
   desk.design.chooseOption(desk.option("scattered"));
@@ -120,7 +115,7 @@ TEST_CASE("how much scattered leaf covers is said and keyed in in per cent, and 
 }
 
 TEST_CASE("a design no technique works is not offered to the bench as finished, and says what to settle") {
-  Desk desk;
+  DesignDesk desk;
   Value document = documentOf(desk);
   Value leaf = Value::object();
   leaf.set("id", Value::text("one")).set("region", Value::text("face")).set("method", Value::text("scattered"));
@@ -140,7 +135,7 @@ TEST_CASE("a design no technique works is not offered to the bench as finished, 
 }
 
 TEST_CASE("a day is taken as it is written, said back, and never greys the drawing") {
-  Desk desk;
+  DesignDesk desk;
   const QString before = desk.design.comesTo();
   REQUIRE(desk.write("The piece", "due", "12 December 2026"));
   CHECK(desk.at("/due") == "2026-12-12");
@@ -165,7 +160,7 @@ TEST_CASE("a day is taken as it is written, said back, and never greys the drawi
 }
 
 TEST_CASE("what a piece comes to is reckoned for its own room, and says where nothing can be") {
-  Desk desk;
+  DesignDesk desk;
   const QString plain = desk.design.comesTo();
   desk.open("Leaf", "Add leaf");
   const auto in = [&](const char* temperature, const char* humidity) {

@@ -9,21 +9,16 @@
 
 #include "app/photographs/at_hand.h"
 #include "tests/app/gallery/states.h"
+#include "tests/app/viewmodels/rows.h"
 #include "tests/support/catch.h"
 
 using app::viewmodels::RecordViewModel;
 using app::viewmodels::RowsModel;
 
+using tests::cell;
+using tests::rowOf;
+
 namespace {
-
-QString cell(RowsModel& rows, int row, int role) { return rows.data(rows.index(row), role).toString(); }
-
-int rowOf(RowsModel& rows, const QString& part) {
-  for (int row = 0; row < rows.count(); ++row) {
-    if (cell(rows, row, RowsModel::Title).contains(part)) return row;
-  }
-  return -1;
-}
 
 void settle(const RecordViewModel& record) {
   QElapsedTimer clock;

@@ -5,15 +5,16 @@
 #include <QElapsedTimer>
 
 #include "tests/app/gallery/states.h"
+#include "tests/app/viewmodels/rows.h"
 #include "tests/support/catch.h"
 
 using app::viewmodels::FormViewModel;
 using app::viewmodels::RowsModel;
 using app::viewmodels::StockViewModel;
 
-namespace {
+using tests::cell;
 
-QString cell(RowsModel& rows, int row, int role) { return rows.data(rows.index(row), role).toString(); }
+namespace {
 
 // Opens the field of that label in the form.
 bool openField(FormViewModel& form, const QString& label) {

@@ -77,4 +77,14 @@ struct Bench {
   app::workbench::Workbench work;
 };
 
+inline std::string stateOf(Bench& bench, const std::string& job) { return core::record::dump(*bench.work.job(job)); }
+
+// What an import says, a line each.
+inline std::string said(const app::workbench::Workbench::Imported& imported) {
+  std::string text;
+  for (const auto& problem : imported.problems) text += core::base::dump(problem) + '\n';
+  for (const auto& refusal : imported.refusals) text += core::base::dump(refusal) + '\n';
+  return text;
+}
+
 }  // namespace tests

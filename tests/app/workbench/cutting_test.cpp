@@ -5,6 +5,7 @@
 
 #include "app/stores/sqlite_event_store.h"
 #include "tests/app/workbench/bench.h"
+#include "tests/app/workbench/own_store.h"
 
 using namespace tests;
 using app::workbench::cutOf;
@@ -12,12 +13,6 @@ using app::workbench::Cutting;
 using app::workbench::cuttingOf;
 
 namespace {
-
-std::unique_ptr<app::stores::SqliteEventStore> openIn(const QTemporaryDir& folder) {
-  auto opened = app::stores::SqliteEventStore::open(folder.filePath("record.sqlite"));
-  REQUIRE(opened.ok());
-  return std::move(opened).value();
-}
 
 Cutting cuttingAt(const Bench& bench, const std::string& job) {
   return cuttingOf(job, *bench.work.job(job)->design, bench.work.shop());

@@ -3,17 +3,12 @@
 
 #include "app/stores/sqlite_event_store.h"
 #include "tests/app/workbench/bench.h"
+#include "tests/app/workbench/own_store.h"
 
 using namespace tests;
 using core::base::Value;
 
 namespace {
-
-std::unique_ptr<app::stores::SqliteEventStore> openIn(const QTemporaryDir& folder) {
-  auto opened = app::stores::SqliteEventStore::open(folder.filePath("record.sqlite"));
-  REQUIRE(opened.ok());
-  return std::move(opened).value();
-}
 
 Value replaced(const std::string& pointer, const std::string& text) {
   Value patch = Value::array();

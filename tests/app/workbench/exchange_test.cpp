@@ -28,15 +28,6 @@ std::string workedJob(Bench& bench, const std::string& name, int acts) {
   return job;
 }
 
-std::string said(const app::workbench::Workbench::Imported& imported) {
-  std::string text;
-  for (const auto& problem : imported.problems) text += core::base::dump(problem) + '\n';
-  for (const auto& refusal : imported.refusals) text += core::base::dump(refusal) + '\n';
-  return text;
-}
-
-std::string stateOf(Bench& bench, const std::string& job) { return core::record::dump(*bench.work.job(job)); }
-
 }  // namespace
 
 TEST_CASE("a job handed on is the same job there, and handed on again the same bytes") {
@@ -130,7 +121,8 @@ TEST_CASE("a file that is not what it says it is takes nothing up and says where
   const std::string hash = app::convert::contentHash(demoJob());
   CHECK(refused(replaceAll(file, hash, std::string(64, '0'))).find("import.wrong-hash") != std::string::npos);
   CHECK(refused(file.substr(0, file.size() / 2)).find("json.syntax") != std::string::npos);
-  CHECK(refused(std::string(core::record::kMaximumRecordBytes, ' ') + file).find("json.too-large") != std::string::npos);
+  CHECK(refused(std::string(core::record::kMaximumRecordBytes, ' ') + file).find("json.too-large") !=
+        std::string::npos);
   CHECK(refused(demoJob()).find("import.no-record") != std::string::npos);
   auto read = core::record::readRecord(file);
   REQUIRE(read.record.has_value());

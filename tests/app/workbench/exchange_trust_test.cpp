@@ -38,13 +38,6 @@ struct TinyBench : Bench {
       : Bench(store, device, tinyLibrary()) {}
 };
 
-std::string said(const app::workbench::Workbench::Imported& imported) {
-  std::string text;
-  for (const auto& problem : imported.problems) text += core::base::dump(problem) + '\n';
-  for (const auto& refusal : imported.refusals) text += core::base::dump(refusal) + '\n';
-  return text;
-}
-
 RecordFile recordOf(const Bench& bench, const std::string& job) {
   const auto read = core::record::readRecord(bench.work.exportJob(job));
   REQUIRE(read.record.has_value());

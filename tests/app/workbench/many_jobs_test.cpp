@@ -367,7 +367,8 @@ TEST_CASE("no text crashes the reader of summaries") {
   app::workbench::JobSummary summary;
   summary.entry.title = "tab\t, line\n and \\ stroke";
   summary.sharedSteps = {"a", "b\t"};
-  summary.lessons.opening[{"kind", core::waits::Cause::Film}] = {{{1, "boot", 2, true}, 0.5, std::numeric_limits<double>::infinity()}};
+  summary.lessons.opening[{"kind", core::waits::Cause::Film}] = {
+      {{1, "boot", 2, true}, 0.5, std::numeric_limits<double>::infinity()}};
   const std::string text = app::workbench::summaryText(summary);
   const auto back = app::workbench::readSummary("", text);
   REQUIRE(back.has_value());

@@ -5,17 +5,12 @@
 #include "app/stores/sqlite_event_store.h"
 #include "tests/app/photographs/pictures.h"
 #include "tests/app/workbench/bench.h"
+#include "tests/app/workbench/own_store.h"
 
 using namespace tests;
 using app::photographs::Photographs;
 
 namespace {
-
-std::unique_ptr<app::stores::SqliteEventStore> openIn(const QTemporaryDir& folder) {
-  auto opened = app::stores::SqliteEventStore::open(folder.filePath("record.sqlite"));
-  REQUIRE(opened.ok());
-  return std::move(opened).value();
-}
 
 QString fileIn(const QTemporaryDir& folder, const QString& name, const QByteArray& bytes) {
   QFile file(folder.filePath(name));

@@ -51,8 +51,6 @@ app::workbench::Library wipedBlanks() {
       "needs": ["this.sheet.wiped"],)");
 }
 
-std::string stateOf(Bench& bench, const std::string& job) { return core::record::dump(*bench.work.job(job)); }
-
 std::string begunJob(core::record::EventStore& store, int acts) {
   Bench bench(store);
   const std::string job = bench.takeIn(demoJob());

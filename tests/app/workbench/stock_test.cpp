@@ -7,18 +7,9 @@
 #include "app/workbench/cutting.h"
 #include "app/workbench/shortage.h"
 #include "tests/app/workbench/bench.h"
+#include "tests/app/workbench/own_store.h"
 
 using namespace tests;
-
-namespace {
-
-std::unique_ptr<app::stores::SqliteEventStore> openIn(const QTemporaryDir& folder) {
-  auto opened = app::stores::SqliteEventStore::open(folder.filePath("record.sqlite"));
-  REQUIRE(opened.ok());
-  return std::move(opened).value();
-}
-
-}  // namespace
 
 TEST_CASE("stock entered at the bench is what a design is told it lacks of, through a restart") {
   QTemporaryDir folder;

@@ -3,18 +3,9 @@
 
 #include "app/stores/sqlite_event_store.h"
 #include "tests/app/workbench/bench.h"
+#include "tests/app/workbench/own_store.h"
 
 using namespace tests;
-
-namespace {
-
-std::unique_ptr<app::stores::SqliteEventStore> openIn(const QTemporaryDir& folder) {
-  auto opened = app::stores::SqliteEventStore::open(folder.filePath("record.sqlite"));
-  REQUIRE(opened.ok());
-  return std::move(opened).value();
-}
-
-}  // namespace
 
 TEST_CASE("done, undone, redone, undone, reopened: as if never done, and the act is still in the log") {
   QTemporaryDir folder;

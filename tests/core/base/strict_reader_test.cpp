@@ -12,7 +12,7 @@ std::vector<std::string> lines(const Problems& problems) {
   return all;
 }
 
-using Lines = std::vector<std::string>;
+using Told = std::vector<std::string>;
 
 }  // namespace
 
@@ -24,8 +24,8 @@ TEST_CASE("what nobody asked for is a problem, what is missing stands at the par
   CHECK_FALSE(reader.required("absent"));
   CHECK_FALSE(reader.optional("maybe"));
   reader.finish();
-  CHECK(lines(problems) == Lines{"/thing read.missing-key key=absent", "/thing/extra read.unknown-key key=extra",
-                                 "/thing/more read.unknown-key key=more"});
+  CHECK(lines(problems) == Told{"/thing read.missing-key key=absent", "/thing/extra read.unknown-key key=extra",
+                                "/thing/more read.unknown-key key=more"});
 }
 
 TEST_CASE("no object, no further problems", "[reader]") {
@@ -35,7 +35,7 @@ TEST_CASE("no object, no further problems", "[reader]") {
   CHECK_FALSE(reader.valid());
   (void)reader.required("a");
   reader.finish();
-  CHECK(lines(problems) == Lines{" read.expected-object"});
+  CHECK(lines(problems) == Told{" read.expected-object"});
 }
 
 TEST_CASE("each kind of value is read as itself or refused", "[reader]") {
@@ -86,9 +86,9 @@ TEST_CASE("a text too long, a list too long and a control character are told wit
   CHECK_FALSE(readItems(node("list"), problems, 2));
   CHECK_FALSE(readText(node("turned"), problems));
   CHECK_FALSE(readText(node("nothing"), problems));
-  CHECK(lines(problems) == Lines{"/name read.text-too-long count=4 most=3", "/list read.too-many-items count=3 most=2",
-                                 "/turned read.control-character code=U+202E",
-                                 "/nothing read.control-character code=U+0000"});
+  CHECK(lines(problems) == Told{"/name read.text-too-long count=4 most=3", "/list read.too-many-items count=3 most=2",
+                                "/turned read.control-character code=U+202E",
+                                "/nothing read.control-character code=U+0000"});
 }
 
 TEST_CASE("what is kept already is read with its long and turned texts made fit to be shown", "[reader]") {

@@ -3,6 +3,7 @@
 #include <random>
 
 #include "core/design/design.h"
+#include "tests/core/design/figure_of.h"
 #include "tests/support/catch.h"
 #include "tests/support/random_mounts.h"
 #include "tests/support/recipes.h"
@@ -11,18 +12,12 @@
 using namespace core;
 using design::AsMade;
 using design::Design;
+using tests::figureOf;
 using units::Length;
 
 namespace {
 
 Length tenths(int count) { return Length::nanometres(count * 100'000LL); }
-
-double get(const Design& design, const std::string& id) {
-  const auto* figure = design.figures.find(id);
-  INFO(id);
-  REQUIRE(figure != nullptr);
-  return figure->value;
-}
 
 Design made(const Design& planned, const AsMade& asMade) {
   auto read = design::remeasured(planned, asMade);
@@ -46,58 +41,61 @@ void checkEquations(const Design& d, const AsMade& pins) {
   const auto near = [](double value) { return Approx(value).margin(1e-9).epsilon(0); };
   for (std::size_t i = 0; i < d.job.boards.size(); ++i) {
     const std::string b = "board." + d.job.boards[i].id + '.';
-    const double plan = get(d, b + "bevel.plan");
-    const double t = get(d, b + "thickness");
+    const double plan = figureOf(d, b + "bevel.plan");
+    const double t = figureOf(d, b + "thickness");
     const auto angle = d.job.boards[i].bevelAngle;
     CHECK(plan == near(angle.inDegrees() == 90 ? 0 : t / angle.tangent()));
     const char* ways[][3] = {{"width", "left", "right"}, {"height", "top", "bottom"}};
     for (const auto& way : ways) {
       const std::string border = b + "border.";
-      const double outer = get(d, std::string("outer.") + way[0]);
+      const double outer = figureOf(d, std::string("outer.") + way[0]);
       const bool closed = pinned(border + way[1]) && pinned(border + way[2]) &&
                           (pinned(b + "sight." + way[0]) || pinned(b + "face." + way[0]));
-      const double sum = get(d, border + way[1]) + get(d, b + "sight." + way[0]) + get(d, border + way[2]);
+      const double sum =
+          figureOf(d, border + way[1]) + figureOf(d, b + "sight." + way[0]) + figureOf(d, border + way[2]);
       CHECK(sum == Approx(outer).margin(closed ? 0.5 + 1e-9 : 1e-9).epsilon(0));
       const bool both = pinned(b + "sight." + way[0]) && pinned(b + "face." + way[0]);
-      CHECK(get(d, b + "face." + way[0]) ==
-            Approx(get(d, b + "sight." + way[0]) + 2 * plan).margin(both ? 0.3 + 1e-9 : 1e-9).epsilon(0));
+      CHECK(figureOf(d, b + "face." + way[0]) ==
+            Approx(figureOf(d, b + "sight." + way[0]) + 2 * plan).margin(both ? 0.3 + 1e-9 : 1e-9).epsilon(0));
     }
     if (i == 0) continue;
     const std::string above = "board." + d.job.boards[i - 1].id + ".border.";
     const auto* left = d.figures.find(b + "reveal.left");
     double least = 1e9;
     for (const char* side : {"left", "right", "top", "bottom"}) {
-      const double reveal = get(d, b + "border." + side) - get(d, above + side);
-      CHECK((left == nullptr ? get(d, b + "reveal") : get(d, b + "reveal." + side)) == near(reveal));
+      const double reveal = figureOf(d, b + "border." + side) - figureOf(d, above + side);
+      CHECK((left == nullptr ? figureOf(d, b + "reveal") : figureOf(d, b + "reveal." + side)) == near(reveal));
       least = std::min(least, reveal);
     }
-    CHECK(get(d, b + "reveal") == near(least));
-    CHECK(get(d, b + "reveal.flat") == near(least - plan));
+    CHECK(figureOf(d, b + "reveal") == near(least));
+    CHECK(figureOf(d, b + "reveal.flat") == near(least - plan));
   }
   const std::string top = "board." + d.job.boards[0].id + '.';
   for (const char* side : {"left", "right", "top", "bottom"}) {
-    CHECK(get(d, std::string("border.seen.") + side) ==
-          near(get(d, top + "border." + side) - get(d, top + "bevel.plan")));
+    CHECK(figureOf(d, std::string("border.seen.") + side) ==
+          near(figureOf(d, top + "border." + side) - figureOf(d, top + "bevel.plan")));
   }
   const std::string inmost = "board." + d.job.boards.back().id + '.';
-  CHECK(get(d, "visible.width") == get(d, inmost + "sight.width"));
-  CHECK(get(d, "visible.height") == get(d, inmost + "sight.height"));
-  const double cover = (d.job.artwork.width.inMillimetres() - get(d, "visible.width")) / 2;
-  CHECK(get(d, "art.left") == near(get(d, inmost + "border.left") - cover - d.job.artwork.sheet.left.inMillimetres()));
-  double width = get(d, top + "face.width");
+  CHECK(figureOf(d, "visible.width") == figureOf(d, inmost + "sight.width"));
+  CHECK(figureOf(d, "visible.height") == figureOf(d, inmost + "sight.height"));
+  const double cover = (d.job.artwork.width.inMillimetres() - figureOf(d, "visible.width")) / 2;
+  CHECK(figureOf(d, "art.left") ==
+        near(figureOf(d, inmost + "border.left") - cover - d.job.artwork.sheet.left.inMillimetres()));
+  double width = figureOf(d, top + "face.width");
   for (const auto& band : d.job.bands) {
     const std::string b = "band." + band.id + '.';
     if (!pinned(b + "inner.width")) {
-      CHECK(get(d, b + "inner.width") == near(width + 2 * band.offsetSides.inMillimetres()));
+      CHECK(figureOf(d, b + "inner.width") == near(width + 2 * band.offsetSides.inMillimetres()));
     }
-    CHECK(get(d, b + "outer.width") == near(get(d, b + "inner.width") + 2 * get(d, b + "strip.width")));
+    CHECK(figureOf(d, b + "outer.width") == near(figureOf(d, b + "inner.width") + 2 * figureOf(d, b + "strip.width")));
     if (!pinned(b + "strip.horizontal")) {
-      CHECK(get(d, b + "strip.horizontal") == near(get(d, b + "outer.width") + 2 * band.trim.inMillimetres()));
+      CHECK(figureOf(d, b + "strip.horizontal") ==
+            near(figureOf(d, b + "outer.width") + 2 * band.trim.inMillimetres()));
     }
-    CHECK(get(d, b + "mitre") == near(get(d, b + "strip.width") * std::sqrt(2.0)));
-    width = get(d, b + "outer.width");
+    CHECK(figureOf(d, b + "mitre") == near(figureOf(d, b + "strip.width") * std::sqrt(2.0)));
+    width = figureOf(d, b + "outer.width");
   }
-  CHECK(get(d, "rebate.width") == near(get(d, "outer.width") + d.job.rebate.allowanceTotal.inMillimetres()));
+  CHECK(figureOf(d, "rebate.width") == near(figureOf(d, "outer.width") + d.job.rebate.allowanceTotal.inMillimetres()));
 }
 
 // Board figures that a measure of a board further in, or of a band, comes after.
@@ -105,7 +103,7 @@ void checkSame(const Design& before, const Design& after, const std::string& pre
   for (const auto& figure : before.figures.all()) {
     if (figure.id.rfind(prefix, 0) != 0) continue;
     INFO(figure.id);
-    CHECK(get(after, figure.id) == figure.value);
+    CHECK(figureOf(after, figure.id) == figure.value);
   }
 }
 
@@ -123,7 +121,7 @@ TEST_CASE("a thousand random mounts as made: pins stand, what came before is the
     const Design planned = tests::designOf(text);
     AsMade pins;
     const auto pin = [&](const std::string& id, int most) {
-      const double tenth = std::round(get(planned, id) * 10);
+      const double tenth = std::round(figureOf(planned, id) * 10);
       pins.pins[id] = tenths(static_cast<int>(tenth) + off(most));
     };
     std::size_t outermostPinned = planned.job.boards.size();
@@ -156,14 +154,14 @@ TEST_CASE("a thousand random mounts as made: pins stand, what came before is the
     }
     ++laid;
     for (const auto& [id, value] : pins.pins) {
-      CHECK(get(*read.design, id) == value.inMillimetres());
+      CHECK(figureOf(*read.design, id) == value.inMillimetres());
       CHECK(read.design->figures.find(id)->made);
     }
     checkEquations(*read.design, pins);
     for (std::size_t i = 0; i < outermostPinned; ++i) {
       checkSame(planned, *read.design, "board." + planned.job.boards[i].id + '.');
     }
-    CHECK(get(*read.design, "outer.width") == get(planned, "outer.width"));
+    CHECK(figureOf(*read.design, "outer.width") == figureOf(planned, "outer.width"));
     // Unpinned, everything is as it was.
     const Design back = made(*read.design, AsMade());
     REQUIRE(back.figures.all().size() == planned.figures.all().size());
@@ -184,12 +182,12 @@ TEST_CASE("each measure alone: nothing outside it and what follows it moves", "[
   checkSame(planned, d, "board.top.");
   checkSame(planned, d, "band.");
   checkSame(planned, d, "line.");
-  CHECK(get(d, "visible.width") == 305);
+  CHECK(figureOf(d, "visible.width") == 305);
   // 1 mm wider, even in the opening above: half a millimetre less to each side.
-  CHECK(get(d, "board.under.border.left") == Approx(75.5));
-  CHECK(get(d, "board.under.reveal") == Approx(5.5));
-  CHECK(get(d, "board.under.reveal.top") == Approx(6));
-  CHECK(get(d, "art.left") == Approx(63));
+  CHECK(figureOf(d, "board.under.border.left") == Approx(75.5));
+  CHECK(figureOf(d, "board.under.reveal") == Approx(5.5));
+  CHECK(figureOf(d, "board.under.reveal.top") == Approx(6));
+  CHECK(figureOf(d, "art.left") == Approx(63));
 }
 
 TEST_CASE("the top window 1 mm wide: cover or reveal is kept, and bands follow the face edge", "[as-made]") {
@@ -197,28 +195,28 @@ TEST_CASE("the top window 1 mm wide: cover or reveal is kept, and bands follow t
   AsMade wide;
   wide.pins["board.top.sight.width"] = Length::wholeMillimetres(317);
   const Design cover = made(planned, wide);
-  CHECK(get(cover, "outer.width") == 456);
-  CHECK(get(cover, "board.top.border.left") == 70);
-  CHECK(get(cover, "board.top.border.right") == 69);
-  CHECK(get(cover, "board.top.face.width") == 320);
-  CHECK(get(cover, "visible.width") == get(planned, "visible.width"));
-  CHECK(get(cover, "board.under.reveal.left") == Approx(6.5));
-  CHECK(get(cover, "board.under.reveal.right") == Approx(6.5));
-  CHECK(get(cover, "board.under.reveal.top") == Approx(6));
-  CHECK(get(cover, "board.under.reveal.flat") == Approx(4));
-  CHECK(get(cover, "band.inner.inner.width") == 340);
-  CHECK(get(cover, "band.inner.strip.horizontal") == 380);
-  CHECK(get(cover, "band.inner.strip.vertical") == get(planned, "band.inner.strip.vertical"));
+  CHECK(figureOf(cover, "outer.width") == 456);
+  CHECK(figureOf(cover, "board.top.border.left") == 70);
+  CHECK(figureOf(cover, "board.top.border.right") == 69);
+  CHECK(figureOf(cover, "board.top.face.width") == 320);
+  CHECK(figureOf(cover, "visible.width") == figureOf(planned, "visible.width"));
+  CHECK(figureOf(cover, "board.under.reveal.left") == Approx(6.5));
+  CHECK(figureOf(cover, "board.under.reveal.right") == Approx(6.5));
+  CHECK(figureOf(cover, "board.under.reveal.top") == Approx(6));
+  CHECK(figureOf(cover, "board.under.reveal.flat") == Approx(4));
+  CHECK(figureOf(cover, "band.inner.inner.width") == 340);
+  CHECK(figureOf(cover, "band.inner.strip.horizontal") == 380);
+  CHECK(figureOf(cover, "band.inner.strip.vertical") == figureOf(planned, "band.inner.strip.vertical"));
   // The corners meet as the outer edge says: (368 - 297) / 2 = 35.5, 11.5 beyond a repeat of 24.
-  CHECK(get(cover, "band.inner.corner.phase") == Approx(11.5));
+  CHECK(figureOf(cover, "band.inner.corner.phase") == Approx(11.5));
 
   wide.follows["under"] = design::Follow::Reveal;
   const Design reveal = made(planned, wide);
-  CHECK(get(reveal, "visible.width") == 305);
-  CHECK(get(reveal, "board.under.reveal") == 6);
+  CHECK(figureOf(reveal, "visible.width") == 305);
+  CHECK(figureOf(reveal, "board.under.reveal") == 6);
   CHECK(reveal.figures.find("board.under.reveal.left") == nullptr);
-  CHECK(get(reveal, "board.under.border.left") == Approx(76));
-  CHECK(get(reveal, "art.left") == Approx(63.5));
+  CHECK(figureOf(reveal, "board.under.border.left") == Approx(76));
+  CHECK(figureOf(reveal, "art.left") == Approx(63.5));
 }
 
 TEST_CASE("a band marked elsewhere, strips cut narrower and shorter", "[as-made]") {
@@ -228,12 +226,12 @@ TEST_CASE("a band marked elsewhere, strips cut narrower and shorter", "[as-made]
   pins.pins["band.inner.strip.width"] = tenths(138);
   pins.pins["band.inner.strip.vertical"] = tenths(3080);
   const Design d = made(planned, pins);
-  CHECK(get(d, "band.inner.outer.width") == Approx(367.2));
-  CHECK(get(d, "band.inner.strip.horizontal") == Approx(379.2));
-  CHECK(get(d, "band.inner.outer.height") == Approx(296.6));
+  CHECK(figureOf(d, "band.inner.outer.width") == Approx(367.2));
+  CHECK(figureOf(d, "band.inner.strip.horizontal") == Approx(379.2));
+  CHECK(figureOf(d, "band.inner.outer.height") == Approx(296.6));
   // 308.0 reaches 5.7 beyond each outer corner, less than the trim of the others: glue from the longer.
-  CHECK(get(d, "band.inner.glueFrom") == Approx(26));
-  CHECK(get(d, "line.inside.horizontal") == Approx(338.6));
+  CHECK(figureOf(d, "band.inner.glueFrom") == Approx(26));
+  CHECK(figureOf(d, "line.inside.horizontal") == Approx(338.6));
   pins.pins["band.inner.strip.vertical"] = tenths(2960);
   CHECK(refusals(planned, pins) == std::vector<std::string>{"made.strip-too-short"});
 }
@@ -295,8 +293,8 @@ TEST_CASE("a shaped window as made keeps its form", "[as-made][shaped]") {
     if (!read.design) continue;  // the form's own entries may be other ones
     ++tried;
     AsMade pins;
-    const double width = get(*read.design, "board.top.sight.width");
-    const double height = get(*read.design, "board.top.sight.height");
+    const double width = figureOf(*read.design, "board.top.sight.width");
+    const double height = figureOf(*read.design, "board.top.sight.height");
     pins.pins["board.top.sight.width"] = Length::nanometres(std::llround(width * 1e6) + 1'000'000);
     pins.pins["board.top.sight.height"] = Length::nanometres(std::llround(height * 1e6) + 500'000);
     const Design d = made(*read.design, pins);

@@ -3,6 +3,7 @@
 #include <map>
 
 #include "core/base/text.h"
+#include "tests/core/design/figure_of.h"
 #include "tests/support/catch.h"
 #include "tests/support/recipes.h"
 
@@ -10,13 +11,6 @@ using namespace core;
 using namespace tests;
 
 namespace {
-
-double value(const design::Design& design, const std::string& id) {
-  const auto* figure = design.figures.find(id);
-  INFO(id);
-  REQUIRE(figure != nullptr);
-  return figure->value;
-}
 
 std::string display(const design::Design& design, const std::string& id) {
   const auto* figure = design.figures.find(id);
@@ -87,16 +81,16 @@ TEST_CASE("every figure of the pilot's chart is as worked by hand", "[figures]")
       {"border.framed.bottom", 85 + 5.0 / 6}};
   for (const auto& [id, expected] : worked) {
     INFO(id);
-    CHECK(value(chart, id) == Approx(expected).epsilon(1e-9));
+    CHECK(figureOf(chart, id) == Approx(expected).epsilon(1e-9));
   }
 }
 
 TEST_CASE("whole lengths come out whole, to the last bit", "[figures]") {
   const auto chart = designOf(demoJobText());
-  CHECK(value(chart, "board.top.face.width") == 319.0);
-  CHECK(value(chart, "band.inner.strip.horizontal") == 379.0);
-  CHECK(base::shortestNumber(value(chart, "package.depth")) == "11.2");
-  CHECK(base::shortestNumber(value(chart, "outer.height")) == "409.3333333333333");
+  CHECK(figureOf(chart, "board.top.face.width") == 319.0);
+  CHECK(figureOf(chart, "band.inner.strip.horizontal") == 379.0);
+  CHECK(base::shortestNumber(figureOf(chart, "package.depth")) == "11.2");
+  CHECK(base::shortestNumber(figureOf(chart, "outer.height")) == "409.3333333333333");
 }
 
 TEST_CASE("inch jobs are exact to the fraction", "[figures]") {
@@ -104,7 +98,7 @@ TEST_CASE("inch jobs are exact to the fraction", "[figures]") {
                                    R"("overlap": "1/8 in"}, "boards": [{"id": "top", "thickness": "1/16 in"},
         {"id": "under", "thickness": "1/16 in", "reveal": "1/4 in"}], "borders": {"sides": "2 3/4 in", "weighting": "+1/2 in"})"));
   CHECK(design.job.units == units::UnitSystem::Inches);
-  CHECK(value(design, "visible.width") == 307.975);
+  CHECK(figureOf(design, "visible.width") == 307.975);
   CHECK(display(design, "visible.width") == "12 1/8 in");
   CHECK(display(design, "board.top.sight.width") == "12 5/8 in");
   CHECK(display(design, "outer.width") == "18 1/8 in");
@@ -120,7 +114,7 @@ TEST_CASE("sights are shown down, and a far mark is the near mark and the openin
   CHECK(display(design, "board.top.sight.width") == "200.1 mm");
   CHECK(display(design, "board.top.mark.left") == "50.0 mm");
   CHECK(display(design, "board.top.mark.right") == "250.1 mm");
-  CHECK(value(design, "board.top.mark.right") == Approx(250.21));
+  CHECK(figureOf(design, "board.top.mark.right") == Approx(250.21));
   CHECK(display(design, "board.top.mark.top") == "50.1 mm");
   CHECK(display(design, "board.top.mark.bottom") == "200.2 mm");
 }
@@ -129,8 +123,8 @@ TEST_CASE("from the back left and right change places", "[figures]") {
   const auto design = designOf(job(R"({"width": "200 mm", "height": "150 mm"})",
                                    R"("overlap": "2 mm"}, "boards": [{"id": "top", "thickness": "1.5 mm"}],
         "borders": {"top": "50 mm", "bottom": "60 mm", "left": "40 mm", "right": "55 mm"})"));
-  CHECK(value(design, "board.top.back.left") == 55);
-  CHECK(value(design, "board.top.back.right") == 40);
+  CHECK(figureOf(design, "board.top.back.left") == 55);
+  CHECK(figureOf(design, "board.top.back.right") == 40);
 }
 
 TEST_CASE("a float shows the whole sheet and air round it", "[figures]") {
@@ -139,14 +133,14 @@ TEST_CASE("a float shows the whole sheet and air round it", "[figures]") {
       "sheet": {"width": "120 mm", "height": "90 mm", "left": "10 mm", "top": "5 mm"}})",
                    R"("margin": "8 mm"}, "boards": [{"id": "top", "thickness": "2 mm", "bevel": {"angle": 90}}],
         "borders": {"outer": {"width": "236 mm", "height": "226 mm"}, "weighting": "3:2"})"));
-  CHECK(value(design, "visible.width") == 136);
-  CHECK(value(design, "visible.height") == 106);
-  CHECK(value(design, "art.left") == 58);
-  CHECK(value(design, "board.top.border.top") == 48);
-  CHECK(value(design, "board.top.border.bottom") == Approx(72));
-  CHECK(value(design, "board.top.bevel.plan") == 0);
-  CHECK(value(design, "board.top.bevel.slope") == 2);
-  CHECK(value(design, "outer.height") == 226);
+  CHECK(figureOf(design, "visible.width") == 136);
+  CHECK(figureOf(design, "visible.height") == 106);
+  CHECK(figureOf(design, "art.left") == 58);
+  CHECK(figureOf(design, "board.top.border.top") == 48);
+  CHECK(figureOf(design, "board.top.border.bottom") == Approx(72));
+  CHECK(figureOf(design, "board.top.bevel.plan") == 0);
+  CHECK(figureOf(design, "board.top.bevel.slope") == 2);
+  CHECK(figureOf(design, "outer.height") == 226);
 }
 
 TEST_CASE("motif centring moves the first motif and the corner by half a repeat", "[figures]") {
@@ -155,7 +149,7 @@ TEST_CASE("motif centring moves the first motif and the corner by half a repeat"
   REQUIRE(text.find(motif) != std::string::npos);
   text = base::replaceAll(text, motif, motif + R"(, "centre": {"horizontal": "ground"})");
   const auto chart = designOf(text);
-  CHECK(value(chart, "band.inner.firstMotif.horizontal") == Approx(9.5));
-  CHECK(value(chart, "band.inner.firstMotif.vertical") == Approx(10.5));
-  CHECK(value(chart, "band.inner.corner.phase") == Approx(-1));
+  CHECK(figureOf(chart, "band.inner.firstMotif.horizontal") == Approx(9.5));
+  CHECK(figureOf(chart, "band.inner.firstMotif.vertical") == Approx(10.5));
+  CHECK(figureOf(chart, "band.inner.corner.phase") == Approx(-1));
 }

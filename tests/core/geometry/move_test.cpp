@@ -14,7 +14,6 @@ using tests::plain;
 
 namespace {
 
-constexpr double kPi = std::numbers::pi;
 using Kind = MoveProblem::Kind;
 
 // Through the points in order and back to the first.
@@ -42,7 +41,7 @@ MoveProblem refused(const Outline& outline, double d) {
 
 // A triangle with its sharp corner of the given degrees at the origin, 100 long.
 Outline wedge(double degrees) {
-  const double half = degrees * kPi / 360;
+  const double half = degrees * std::numbers::pi / 360;
   return polygon({{0, 0}, {100, -100 * std::tan(half)}, {100, 100 * std::tan(half)}});
 }
 
@@ -72,13 +71,13 @@ TEST_CASE("a corner moves along its diagonal until its sides meet", "[geometry]"
   for (const double degrees : {30.0, 60.0, 90.0, 120.0, 170.0}) {
     INFO(degrees);
     const Outline outline = movedBy(wedge(degrees), 5);
-    CHECK(outline.bounds().left == Approx(-5 / std::sin(degrees * kPi / 360)).epsilon(1e-12));
+    CHECK(outline.bounds().left == Approx(-5 / std::sin(degrees * std::numbers::pi / 360)).epsilon(1e-12));
   }
 }
 
 TEST_CASE("a corner whose sides meet within four times the distance is extended, one just sharper gets an arc",
           "[geometry]") {
-  const double limit = 2 * std::asin(0.25) * 180 / kPi;
+  const double limit = 2 * std::asin(0.25) * 180 / std::numbers::pi;
   const Outline extended = movedBy(wedge(limit + 0.001), 5);
   CHECK(allOf<Arc>(extended).empty());
   CHECK(extended.bounds().left == Approx(-20).margin(1e-3));
@@ -92,10 +91,10 @@ TEST_CASE("a corner whose sides meet within four times the distance is extended,
 TEST_CASE("a re-entrant corner opens inwards under the same limit", "[geometry]") {
   // A spike of the frame points into the opening from the left.
   const auto spiked = [](double degrees) {
-    const double half = 30 * std::tan(degrees * kPi / 360);
+    const double half = 30 * std::tan(degrees * std::numbers::pi / 360);
     return polygon({{0, -100}, {200, -100}, {200, 100}, {0, 100}, {0, half}, {30, 0}, {0, -half}});
   };
-  const double limit = 2 * std::asin(0.25) * 180 / kPi;
+  const double limit = 2 * std::asin(0.25) * 180 / std::numbers::pi;
   const Outline extended = movedBy(spiked(limit + 0.001), -5);
   CHECK(allOf<Arc>(extended).empty());
   CHECK(extended.distanceTo({50, 0}) == Approx(0).margin(2e-3));
@@ -119,7 +118,7 @@ TEST_CASE("an ogee's apex, whose sides never meet outside, is closed by an arc a
   REQUIRE(arcs.size() == 5);
   CHECK(arcs[2].radius == Approx(6));
   CHECK(distance(arcs[2].centre, {0, -180}) < 1e-9);
-  CHECK(arcs[2].sweep == Approx(kPi).margin(1e-6));
+  CHECK(arcs[2].sweep == Approx(std::numbers::pi).margin(1e-6));
   CHECK(outline.bounds().top == Approx(-186));
 }
 
@@ -138,7 +137,7 @@ TEST_CASE("cusps are trimmed outwards", "[geometry]") {
   // The joint lies on both grown circles.
   CHECK(distance(arcs[1].to, {0, -80}) == Approx(76).margin(1e-9));
   CHECK(distance(arcs[1].to, {70, 0}) == Approx(56).margin(1e-9));
-  for (const Arc& arc : arcs) CHECK(std::fabs(arc.sweep) < 2 * kPi);
+  for (const Arc& arc : arcs) CHECK(std::fabs(arc.sweep) < 2 * std::numbers::pi);
 }
 
 TEST_CASE("cusps are extended inwards while their circles still meet, and rounded about the cusp when they do not",
@@ -172,7 +171,7 @@ TEST_CASE("an arc that would shrink to nothing is refused with what it has room 
 TEST_CASE("chamfers are swallowed inwards once their neighbours meet", "[geometry]") {
   const Outline before = made(cornered(Shape::Chamfered, 20), 300, 200).outline;
   // A side of 20 root 2 loses 2 d tan 22.5 degrees.
-  const double swallowed = 20 * std::sqrt(2.0) / (2 * std::tan(kPi / 8));
+  const double swallowed = 20 * std::sqrt(2.0) / (2 * std::tan(std::numbers::pi / 8));
   CHECK(movedBy(before, -(swallowed - 0.01)).segments().size() == 8);
   const Outline after = movedBy(before, -(swallowed + 0.01));
   CHECK(after.segments().size() == 4);

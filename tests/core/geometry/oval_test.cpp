@@ -7,14 +7,12 @@ using namespace core::geometry;
 
 namespace {
 
-constexpr double kPi = std::numbers::pi;
-
 OvalArc ovalOf(double semiX, double semiY, double out = 0) {
   OvalArc oval;
   oval.semiX = semiX;
   oval.semiY = semiY;
   oval.out = out;
-  oval.sweep = 2 * kPi;
+  oval.sweep = 2 * std::numbers::pi;
   return oval;
 }
 
@@ -32,8 +30,8 @@ TEST_CASE("every point of a parallel curve lies its distance from the ellipse", 
 
 TEST_CASE("an oval with equal axes is a circle", "[geometry]") {
   const Segment round = ovalOf(80, 80, 5);
-  CHECK(lengthOf(round) == Approx(170 * kPi).epsilon(1e-14));
-  CHECK(areaUnder(round) == Approx(85 * 85 * kPi).epsilon(1e-14));
+  CHECK(lengthOf(round) == Approx(170 * std::numbers::pi).epsilon(1e-14));
+  CHECK(areaUnder(round) == Approx(85 * 85 * std::numbers::pi).epsilon(1e-14));
   CHECK(oval::leastCurvatureRadius(80, 80) == 80);
 }
 
@@ -44,8 +42,8 @@ TEST_CASE("a whole oval is the sum of its quarters", "[geometry]") {
     double area = 0;
     for (int quarter = 0; quarter < 4; ++quarter) {
       OvalArc one = whole;
-      one.start = quarter * kPi / 2;
-      one.sweep = kPi / 2;
+      one.start = quarter * std::numbers::pi / 2;
+      one.sweep = std::numbers::pi / 2;
       length += lengthOf(one);
       area += areaUnder(one);
     }
@@ -57,20 +55,21 @@ TEST_CASE("a whole oval is the sum of its quarters", "[geometry]") {
 TEST_CASE("long thin ovals keep their places", "[geometry]") {
   // A quarter by quadrature beside the whole by the arithmetic-geometric mean.
   OvalArc quarter = ovalOf(1000, 50);
-  quarter.sweep = kPi / 2;
+  quarter.sweep = std::numbers::pi / 2;
   CHECK(4 * lengthOf(quarter) == Approx(oval::perimeter(1000, 50)).epsilon(1e-12));
   CHECK(oval::perimeter(50, 1000) == oval::perimeter(1000, 50));
 }
 
 TEST_CASE("the parameter at a height leads back to the height", "[geometry]") {
   const OvalArc moved = ovalOf(150, 100, 8);
-  for (double t = -kPi / 2 + 0.01; t < kPi / 2; t += 0.07) {
+  for (double t = -std::numbers::pi / 2 + 0.01; t < std::numbers::pi / 2; t += 0.07) {
     const double y = oval::pointAt(moved, t).y;
-    CHECK(oval::parameterAtY(moved, y, -kPi / 2, kPi / 2) == Approx(t).margin(1e-12));
+    CHECK(oval::parameterAtY(moved, y, -std::numbers::pi / 2, std::numbers::pi / 2) == Approx(t).margin(1e-12));
     // The left half, where y falls as the parameter grows.
-    CHECK(oval::parameterAtY(moved, y, kPi / 2, 3 * kPi / 2) == Approx(kPi - t).margin(1e-12));
+    CHECK(oval::parameterAtY(moved, y, std::numbers::pi / 2, 3 * std::numbers::pi / 2) ==
+          Approx(std::numbers::pi - t).margin(1e-12));
   }
-  CHECK(oval::pointAt(moved, oval::parameterAtY(moved, 107.999999, -kPi / 2, kPi / 2)).y ==
+  CHECK(oval::pointAt(moved, oval::parameterAtY(moved, 107.999999, -std::numbers::pi / 2, std::numbers::pi / 2)).y ==
         Approx(107.999999).epsilon(1e-13));
 }
 

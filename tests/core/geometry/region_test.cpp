@@ -12,8 +12,6 @@ using tests::plain;
 
 namespace {
 
-constexpr double kPi = std::numbers::pi;
-
 Outline circle(Point centre, double radius) {
   const Point left{centre.x - radius, centre.y};
   return Outline({arcAbout(centre, left, left, true)});
@@ -52,10 +50,10 @@ TEST_CASE("two circles share a lens of known area", "[geometry]") {
     const double r = 40;
     const double lens = 2 * r * r * std::acos(apart / 2 / r) - apart / 2 * std::sqrt(4 * r * r - apart * apart);
     const Outline a = circle({0, 0}, r);
-    for (const double turn : {0.0, 0.3, kPi / 2, 2.0}) {
+    for (const double turn : {0.0, 0.3, std::numbers::pi / 2, 2.0}) {
       const Outline b = circle({apart * std::cos(turn), apart * std::sin(turn)}, r);
       CHECK(area({{a, {}}, {b, {}}}, {}) == Approx(lens).margin(1e-8));
-      CHECK(area({{a, {}}}, {{b, {}}}) == Approx(kPi * r * r - lens).margin(1e-8));
+      CHECK(area({{a, {}}}, {{b, {}}}) == Approx(std::numbers::pi * r * r - lens).margin(1e-8));
     }
   }
 }
@@ -64,7 +62,8 @@ TEST_CASE("circles that touch share nothing", "[geometry]") {
   CHECK(area({{circle({0, 0}, 40), {}}, {circle({80, 0}, 40), {}}}, {}) == Approx(0).margin(1e-9));
   CHECK(area({{circle({0, 0}, 40), {}}, {circle({0, 60}, 20), {}}}, {}) == Approx(0).margin(1e-9));
   // One within the other, touching from inside.
-  CHECK(area({{circle({0, 0}, 40), circle({20, 0}, 20)}}, {}) == Approx(kPi * (1600 - 400)).epsilon(1e-11));
+  CHECK(area({{circle({0, 0}, 40), circle({20, 0}, 20)}}, {}) ==
+        Approx(std::numbers::pi * (1600 - 400)).epsilon(1e-11));
 }
 
 TEST_CASE("a rectangle cuts a segment off an oval, however thin", "[geometry]") {
@@ -116,7 +115,8 @@ TEST_CASE("ovals that cross share what counting finds", "[geometry]") {
 
 TEST_CASE("a spandrel with a round corner of the opening is the square less the quarter", "[geometry]") {
   const Outline window = made(tests::arched(Head::Round), 200, 350).outline;
-  CHECK(area({{rectangle(-100, -100, 100, 0), window}}, {}) == Approx(200 * 100 - kPi * 5000).epsilon(1e-12));
+  CHECK(area({{rectangle(-100, -100, 100, 0), window}}, {}) ==
+        Approx(200 * 100 - std::numbers::pi * 5000).epsilon(1e-12));
 }
 
 TEST_CASE("a field with bands, lines and washes left out is what is left of it", "[geometry]") {

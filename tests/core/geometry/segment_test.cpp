@@ -9,8 +9,6 @@ using namespace core::geometry;
 
 namespace {
 
-constexpr double kPi = std::numbers::pi;
-
 bool near(Point a, Point b, double within = 1e-12) { return distance(a, b) <= within; }
 
 std::vector<Segment> oneOfEachKind() {
@@ -53,9 +51,9 @@ Chords chords(const Segment& segment, int count) {
 TEST_CASE("an arc turns clockwise as seen where its sweep is positive", "[geometry]") {
   // y is downwards: from the right to below is clockwise.
   const Arc quarter = arcAbout({0, 0}, {10, 0}, {0, 10}, true);
-  CHECK(quarter.sweep == Approx(kPi / 2).epsilon(1e-15));
+  CHECK(quarter.sweep == Approx(std::numbers::pi / 2).epsilon(1e-15));
   CHECK(quarter.radius == 10);
-  CHECK(arcAbout({0, 0}, {10, 0}, {0, 10}, false).sweep == Approx(-3 * kPi / 2).epsilon(1e-15));
+  CHECK(arcAbout({0, 0}, {10, 0}, {0, 10}, false).sweep == Approx(-3 * std::numbers::pi / 2).epsilon(1e-15));
   CHECK(near(directionAtStart(quarter), {0, 1}));
   CHECK(near(directionAtEnd(quarter), {-1, 0}));
   CHECK(near(pointAt(quarter, 0.5), {10 * std::sqrt(0.5), 10 * std::sqrt(0.5)}));
@@ -63,8 +61,8 @@ TEST_CASE("an arc turns clockwise as seen where its sweep is positive", "[geomet
 
 TEST_CASE("an arc from a point to itself is the whole circle", "[geometry]") {
   const Segment circle = arcAbout({1, 1}, {4, 5}, {4, 5}, true);
-  CHECK(lengthOf(circle) == Approx(10 * kPi).epsilon(1e-15));
-  CHECK(areaUnder(circle) == Approx(25 * kPi).epsilon(1e-14));
+  CHECK(lengthOf(circle) == Approx(10 * std::numbers::pi).epsilon(1e-15));
+  CHECK(areaUnder(circle) == Approx(25 * std::numbers::pi).epsilon(1e-14));
   const Rectangle box = boundsOf(circle);
   CHECK(box.left == -4);
   CHECK(box.bottom == 6);
@@ -152,9 +150,9 @@ TEST_CASE("a shifted segment keeps its length, and a part is what lies between",
 
 TEST_CASE("the angle along an arc is counted its own way round", "[geometry]") {
   const Arc clockwise = arcAbout({0, 0}, {10, 0}, {-10, 0}, true);
-  CHECK(angleAlong(clockwise, {0, 10}) == Approx(kPi / 2));
-  CHECK(angleAlong(clockwise, {0, -3}) == Approx(3 * kPi / 2));
+  CHECK(angleAlong(clockwise, {0, 10}) == Approx(std::numbers::pi / 2));
+  CHECK(angleAlong(clockwise, {0, -3}) == Approx(3 * std::numbers::pi / 2));
   const Arc other = arcAbout({0, 0}, {10, 0}, {-10, 0}, false);
-  CHECK(angleAlong(other, {0, -10}) == Approx(kPi / 2));
+  CHECK(angleAlong(other, {0, -10}) == Approx(std::numbers::pi / 2));
   CHECK(angleAlong(other, {10, 0}) == 0);
 }

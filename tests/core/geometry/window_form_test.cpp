@@ -13,8 +13,6 @@ using tests::plain;
 
 namespace {
 
-constexpr double kPi = std::numbers::pi;
-
 void checkPoint(Point got, double x, double y) {
   CHECK(got.x == Approx(x).margin(1e-9));
   CHECK(got.y == Approx(y).margin(1e-9));
@@ -33,8 +31,8 @@ TEST_CASE("rounded corners bulge out, scalloped ones cut in about the corner, ch
   const auto scalloped = allOf<Arc>(made(cornered(Shape::Scalloped, 20), 300, 200).outline);
   REQUIRE(rounded.size() == 4);
   REQUIRE(scalloped.size() == 4);
-  for (const Arc& arc : rounded) CHECK(arc.sweep == Approx(kPi / 2));
-  for (const Arc& arc : scalloped) CHECK(arc.sweep == Approx(-kPi / 2));
+  for (const Arc& arc : rounded) CHECK(arc.sweep == Approx(std::numbers::pi / 2));
+  for (const Arc& arc : scalloped) CHECK(arc.sweep == Approx(-std::numbers::pi / 2));
   checkPoint(rounded[0].centre, -130, -80);
   checkPoint(scalloped[0].centre, -150, -100);
   checkPoint(scalloped[1].centre, 150, -100);
@@ -92,7 +90,7 @@ TEST_CASE("each head joins its pieces smoothly but at its apex and its cusps", "
       } else if (form.entry.head != Head::Ogee) {
         CHECK(turn > 0.1);
       } else {
-        CHECK(std::fabs(turn) == Approx(kPi).margin(1e-6));
+        CHECK(std::fabs(turn) == Approx(std::numbers::pi).margin(1e-6));
       }
     }
   }

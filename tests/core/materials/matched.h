@@ -7,6 +7,8 @@
 
 namespace tests {
 
+inline core::units::Length tenths(int count) { return core::units::Length::nanometres(count * std::int64_t{100'000}); }
+
 inline core::materials::RepeatMatch matchIn(const std::string& text, std::size_t band = 0) {
   const auto design = designOf(text);
   return core::materials::matchOf(design.job, design.layout, band);

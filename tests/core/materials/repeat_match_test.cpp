@@ -13,8 +13,6 @@ using units::Length;
 
 namespace {
 
-Length tenths(int count) { return Length::nanometres(count * std::int64_t{100'000}); }
-
 double reread(const std::string& text, const std::string& figure) {
   const auto design = designOf(text);
   const auto* found = design.figures.find(figure);

@@ -14,8 +14,6 @@ using units::Length;
 
 namespace {
 
-Length tenths(int count) { return Length::nanometres(count * std::int64_t{100'000}); }
-
 // The example's band, and another outside it.
 std::string twoBands(const std::string& outer) {
   std::string text = changed(workedExample(), R"("grain": "along" } ])", R"("grain": "along" },

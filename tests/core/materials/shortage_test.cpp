@@ -12,7 +12,7 @@ using core::units::Length;
 
 namespace {
 
-Design design() {
+Design pricedDesign() {
   auto read = core::design::readDesign(tests::workedExample());
   REQUIRE(read.design);
   return *read.design;
@@ -66,7 +66,7 @@ Having plenty() {
 }  // namespace
 
 TEST_CASE("where nobody has listed any stock nothing is said to lack") {
-  const Shortage shortage = shortageWith(design(), {});
+  const Shortage shortage = shortageWith(pricedDesign(), {});
   CHECK_FALSE(shortage.isShort());
   for (const ShortLine& one : shortage.lines) {
     CHECK(one.from == ShortFrom::Unlisted);
@@ -78,7 +78,7 @@ TEST_CASE("where nobody has listed any stock nothing is said to lack") {
 }
 
 TEST_CASE("the shop's stock serves what the job's file lists nothing for") {
-  const Shortage shortage = shortageWith(design(), plenty());
+  const Shortage shortage = shortageWith(pricedDesign(), plenty());
   CHECK_FALSE(shortage.isShort());
   CHECK(line(shortage, "board.top").from == ShortFrom::Shop);
   CHECK(line(shortage, "board.top").stock == std::vector<std::string>{"thin"});
@@ -91,7 +91,7 @@ TEST_CASE("the shop's stock serves what the job's file lists nothing for") {
 }
 
 TEST_CASE("the needs are those of the amounts, and what lacks is the rest") {
-  const Design job = design();
+  const Design job = pricedDesign();
   Having having = plenty();
   having.others[1].amount = 1.0;
   having.others[3].amount = 0.0;
@@ -109,7 +109,7 @@ TEST_CASE("a sheet too small is told, and of another thickness serves nothing") 
   Having having = plenty();
   having.sheets[0] = sheets("small", StockKind::Board, 200, 200, 1.5, "cotton", 50);
   having.sheets.erase(having.sheets.begin() + 1);
-  const Shortage shortage = shortageWith(design(), having);
+  const Shortage shortage = shortageWith(pricedDesign(), having);
   CHECK(*line(shortage, "board.top").lack == 1);
   REQUIRE_FALSE(line(shortage, "board.top").notes.empty());
   CHECK(line(shortage, "board.top").notes.back().id == "shortage.too-large");
@@ -120,7 +120,7 @@ TEST_CASE("a sheet too small is told, and of another thickness serves nothing") 
 TEST_CASE("grams are never turned into millilitres") {
   Having having = plenty();
   having.others[2].amount.reset();
-  const ShortLine paste = line(shortageWith(design(), having), "paste");
+  const ShortLine paste = line(shortageWith(pricedDesign(), having), "paste");
   CHECK(paste.from == ShortFrom::Shop);
   CHECK_FALSE(paste.have.has_value());
   CHECK_FALSE(paste.lack.has_value());
@@ -129,7 +129,7 @@ TEST_CASE("grams are never turned into millilitres") {
 }
 
 TEST_CASE("what the file lists counts first, and that the shop has more of it is said") {
-  Design job = design();
+  Design job = pricedDesign();
   job.job.stock = {sheets("end", StockKind::Paper, 480, 30, 0, "wave-block print", 1)};
   job.job.stock[0].usableMargin = {};
   const Shortage shortage = shortageWith(job, plenty());
@@ -151,7 +151,7 @@ TEST_CASE("an offcut of the shop serves once") {
   end.usableMargin = {};
   end.offcut = true;
   having.offcuts = {end};
-  const Shortage shortage = shortageWith(design(), having);
+  const Shortage shortage = shortageWith(pricedDesign(), having);
   const double lacking = *line(shortage, "band.inner.horizontal").lack + *line(shortage, "band.inner.vertical").lack;
   CHECK(lacking == 3);
 }

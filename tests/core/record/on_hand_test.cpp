@@ -24,7 +24,7 @@ intents::Offcut board(int width, int height) {
 }
 
 // A shop that keeps what it is asked.
-class TinyShop {
+class CountedShop {
  public:
   std::string ask(const intents::ShopIntent& intent) {
     const auto decided = decide(m_shop, m_now, intent);
@@ -68,7 +68,7 @@ intents::CutSheet sheet(std::vector<intents::Offcut> kept) {
 }  // namespace
 
 TEST_CASE("a sheet that is cut up is counted with its pieces, and what is kept of it lies in stock with a mark") {
-  TinyShop shop;
+  CountedShop shop;
   REQUIRE(shop.ask(sheet({board(300, 800), board(200, 150)})) == "");
   REQUIRE(shop.ask(sheet({board(400, 500)})) == "");
   const CutSoFar& cut = shop.onHand().cut.at("chart");
@@ -88,7 +88,7 @@ TEST_CASE("a sheet that is cut up is counted with its pieces, and what is kept o
 }
 
 TEST_CASE("a mark that no pencil ever wrote is none") {
-  TinyShop shop;
+  CountedShop shop;
   REQUIRE(shop.ask(sheet({board(300, 800)})) == "");
   for (const std::int64_t mark : {std::numeric_limits<std::int64_t>::min(), std::numeric_limits<std::int64_t>::max()}) {
     Event event = shop.events.back();
@@ -105,7 +105,7 @@ TEST_CASE("a mark that no pencil ever wrote is none") {
 }
 
 TEST_CASE("an offcut is cut up or dropped once, and its mark is never given again") {
-  TinyShop shop;
+  CountedShop shop;
   REQUIRE(shop.ask(sheet({board(300, 800), board(200, 150)})) == "");
   intents::CutSheet small = sheet({});
   small.stock.clear();
@@ -122,7 +122,7 @@ TEST_CASE("an offcut is cut up or dropped once, and its mark is never given agai
 }
 
 TEST_CASE("a cutting taken back never was, unless what it kept has been used") {
-  TinyShop shop;
+  CountedShop shop;
   REQUIRE(shop.ask(sheet({board(300, 800)})) == "");
   const std::string first = shop.last();
   intents::CutSheet small = sheet({});
@@ -139,7 +139,7 @@ TEST_CASE("a cutting taken back never was, unless what it kept has been used") {
 }
 
 TEST_CASE("what cannot have been cut is refused") {
-  TinyShop shop;
+  CountedShop shop;
   intents::CutSheet cut = sheet({});
   cut.pieces.clear();
   CHECK(shop.ask(cut) == "shop.nothing-cut");
@@ -155,7 +155,7 @@ TEST_CASE("what cannot have been cut is refused") {
 }
 
 TEST_CASE("events read in either order, twice, or spoilt, give the same shop") {
-  TinyShop shop;
+  CountedShop shop;
   REQUIRE(shop.ask(sheet({board(300, 800), board(200, 150)})) == "");
   REQUIRE(shop.ask(intents::DropOffcut{shop.onHand().offcuts[1].id}) == "");
   std::vector<Event> events(shop.events.rbegin(), shop.events.rend());

@@ -48,7 +48,7 @@ struct Heard {
 };
 
 // Lives through time as the alert thread does: asks at each wake and never in between.
-class Bench {
+class SoundingBench {
  public:
   Sounding sounding{kLengths};
   std::int64_t now = kStart;
@@ -119,7 +119,7 @@ void checkNeverTwoAtOnce(const std::vector<Heard>& heard) {
 }  // namespace
 
 TEST_CASE("a medium alert sounds when due, three times at 15 s, then every minute") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("paint", AlertClass::Over, 2)}));
   CHECK(bench.heard.empty());
   CHECK(bench.sounding.due().alerts.empty());
@@ -130,14 +130,14 @@ TEST_CASE("a medium alert sounds when due, three times at 15 s, then every minut
 }
 
 TEST_CASE("a closing window sounds every five seconds") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("size", AlertClass::Closing, 1)}));
   bench.runUntil(21.5);
   CHECK(times(bench.heard, Tone::High) == std::vector<double>{1, 6, 11, 16, 21});
 }
 
 TEST_CASE("the first two bursts are drawn back by 12 and 6 dB") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("size", AlertClass::Closing, 0)}));
   bench.runUntil(16);
   REQUIRE(bench.heard.size() == 4);
@@ -148,7 +148,7 @@ TEST_CASE("the first two bursts are drawn back by 12 and 6 dB") {
 }
 
 TEST_CASE("an alert that leaves the schedule stops in mid-burst and never comes again") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("size", AlertClass::Closing, 0)}));
   bench.runUntil(1);
   REQUIRE(bench.heard.size() == 1);
@@ -161,7 +161,7 @@ TEST_CASE("an alert that leaves the schedule stops in mid-burst and never comes 
 }
 
 TEST_CASE("publishing the same schedule again repeats nothing") {
-  Bench bench;
+  SoundingBench bench;
   const auto same = schedule({alert("size", AlertClass::Open, 0)});
   bench.publish(same);
   for (int i = 1; i < 10; ++i) {
@@ -173,7 +173,7 @@ TEST_CASE("publishing the same schedule again repeats nothing") {
 }
 
 TEST_CASE("an alert whose time is moved ahead falls silent and sounds anew at the new time") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("size", AlertClass::Open, 0)}));
   bench.runUntil(40);
   bench.publish(schedule({alert("size", AlertClass::Open, 100)}));
@@ -184,14 +184,14 @@ TEST_CASE("an alert whose time is moved ahead falls silent and sounds anew at th
 }
 
 TEST_CASE("an alert already late when the program starts sounds at once") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("size", AlertClass::Over, -3600)}));
   REQUIRE(bench.heard.size() == 1);
   CHECK(bench.heard[0].at == 0);
 }
 
 TEST_CASE("high comes before medium and nothing ever overlaps") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("a", AlertClass::Open, 1), alert("b", AlertClass::Closing, 1)}));
   bench.runUntil(60);
   REQUIRE(bench.heard.size() >= 2);
@@ -203,7 +203,7 @@ TEST_CASE("high comes before medium and nothing ever overlaps") {
 }
 
 TEST_CASE("a closing window cuts a medium burst short, which is given again") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("a", AlertClass::Open, 1), alert("b", AlertClass::Closing, 1.4)}));
   bench.runUntil(6);
   REQUIRE(bench.heard.size() >= 3);
@@ -215,7 +215,7 @@ TEST_CASE("a closing window cuts a medium burst short, which is given again") {
 }
 
 TEST_CASE("what falls due within fifteen seconds is listed at once and shares the next burst") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("a", AlertClass::Open, 1), alert("b", AlertClass::Over, 12)}));
   bench.runUntil(13);
   CHECK(bench.sounding.due().alerts.size() == 2);
@@ -225,7 +225,7 @@ TEST_CASE("what falls due within fifteen seconds is listed at once and shares th
 }
 
 TEST_CASE("what falls due after the first was heard has a sound of its own") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("a", AlertClass::Open, 1), alert("b", AlertClass::Over, 8)}));
   bench.runUntil(5);
   bench.publish(schedule({alert("b", AlertClass::Over, 8)}));
@@ -234,7 +234,7 @@ TEST_CASE("what falls due after the first was heard has a sound of its own") {
 }
 
 TEST_CASE("with a blade in the hand there is one soft tone, a softer one after a minute, and nothing listed") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("size", AlertClass::Closing, 3)}, true));
   bench.runUntil(400);
   REQUIRE(bench.heard.size() == 2);
@@ -247,7 +247,7 @@ TEST_CASE("with a blade in the hand there is one soft tone, a softer one after a
 }
 
 TEST_CASE("each alert that falls due under the blade has its own soft tone") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("a", AlertClass::Closing, 3), alert("b", AlertClass::Open, 3)}, true));
   bench.runUntil(20);
   CHECK(times(bench.heard, Tone::Soft).size() == 2);
@@ -256,7 +256,7 @@ TEST_CASE("each alert that falls due under the blade has its own soft tone") {
 }
 
 TEST_CASE("putting the blade down brings the full alert at once") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("size", AlertClass::Open, 3)}, true));
   bench.runUntil(20);
   bench.publish(schedule({alert("size", AlertClass::Open, 3)}, false));
@@ -267,7 +267,7 @@ TEST_CASE("putting the blade down brings the full alert at once") {
 }
 
 TEST_CASE("the pedal releases what is due and holds back what falls due later") {
-  Bench bench;
+  SoundingBench bench;
   const auto both = schedule({alert("a", AlertClass::Open, 3), alert("b", AlertClass::Over, 30)}, true);
   bench.publish(both);
   bench.runUntil(20);
@@ -282,7 +282,7 @@ TEST_CASE("the pedal releases what is due and holds back what falls due later") 
 }
 
 TEST_CASE("taking up a blade silences and hides what was sounding, and tells nothing new") {
-  Bench bench;
+  SoundingBench bench;
   const std::vector<ScheduledAlert> alerts{alert("a", AlertClass::Closing, 0)};
   bench.publish(schedule(alerts));
   bench.runUntil(1);
@@ -297,7 +297,7 @@ TEST_CASE("taking up a blade silences and hides what was sounding, and tells not
 }
 
 TEST_CASE("without a loudspeaker the list still comes, and the sound as soon as there is one") {
-  Bench bench;
+  SoundingBench bench;
   bench.audible = false;
   bench.publish(schedule({alert("size", AlertClass::Open, 2)}));
   bench.runUntil(50);
@@ -310,7 +310,7 @@ TEST_CASE("without a loudspeaker the list still comes, and the sound as soon as 
 }
 
 TEST_CASE("a burst during which the loudspeaker went is given again when it is back") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("size", AlertClass::Open, 2)}));
   bench.runUntil(2.2);
   bench.audible = false;
@@ -321,7 +321,7 @@ TEST_CASE("a burst during which the loudspeaker went is given again when it is b
 }
 
 TEST_CASE("a low alert is told once and then only listed") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("size", AlertClass::Look, 2)}));
   bench.runUntil(600);
   REQUIRE(bench.heard.size() == 1);
@@ -330,7 +330,7 @@ TEST_CASE("a low alert is told once and then only listed") {
 }
 
 TEST_CASE("a missed window has one soft tone") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("size", AlertClass::Missed, 2)}));
   bench.runUntil(600);
   REQUIRE(bench.heard.size() == 1);
@@ -338,7 +338,7 @@ TEST_CASE("a missed window has one soft tone") {
 }
 
 TEST_CASE("after six alerts in an hour low ones are listed without a sound; others still sound") {
-  Bench bench;
+  SoundingBench bench;
   std::vector<ScheduledAlert> alerts;
   for (int i = 0; i < 8; ++i) alerts.push_back(alert("low" + std::to_string(i), AlertClass::Look, 60.0 * i + 1));
   alerts.push_back(alert("late", AlertClass::Over, 700));
@@ -354,14 +354,14 @@ TEST_CASE("after six alerts in an hour low ones are listed without a sound; othe
 }
 
 TEST_CASE("an open window unheard for a minute is called as one that closes") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("size", AlertClass::Open, 0), alert("paint", AlertClass::Over, 0)}));
   bench.runUntil(71);
   CHECK(times(bench.heard, Tone::High) == std::vector<double>{60, 65, 70});
 }
 
 TEST_CASE("unheard for twenty seconds an alert is spoken, and every minute from then on") {
-  Bench bench;
+  SoundingBench bench;
   bench.voice = Voice::Idle;
   bench.publish(schedule({alert("paint", AlertClass::Over, 1)}));
   bench.runUntil(150);
@@ -373,7 +373,7 @@ TEST_CASE("unheard for twenty seconds an alert is spoken, and every minute from 
 }
 
 TEST_CASE("without a voice nothing is spoken and the tones are the same") {
-  Bench bench;
+  SoundingBench bench;
   bench.publish(schedule({alert("paint", AlertClass::Over, 1)}));
   bench.runUntil(100);
   CHECK(bench.spoken.empty());
@@ -381,7 +381,7 @@ TEST_CASE("without a voice nothing is spoken and the tones are the same") {
 }
 
 TEST_CASE("a window that closes stops the words about another, and its tone comes at once") {
-  Bench bench;
+  SoundingBench bench;
   bench.voice = Voice::Idle;
   bench.wordsLast = 6;
   bench.publish(schedule({alert("paint", AlertClass::Over, 1), alert("size", AlertClass::Closing, 24)}));
@@ -392,7 +392,7 @@ TEST_CASE("a window that closes stops the words about another, and its tone come
 }
 
 TEST_CASE("heard while it is spoken, the words stop") {
-  Bench bench;
+  SoundingBench bench;
   bench.voice = Voice::Idle;
   bench.wordsLast = 6;
   bench.publish(schedule({alert("paint", AlertClass::Over, 1)}));
@@ -403,7 +403,7 @@ TEST_CASE("heard while it is spoken, the words stop") {
 }
 
 TEST_CASE("under the blade one word, after a minute, and no other") {
-  Bench bench;
+  SoundingBench bench;
   bench.voice = Voice::Idle;
   bench.publish(schedule({alert("size", AlertClass::Closing, 3)}, true));
   bench.runUntil(400);
@@ -414,7 +414,7 @@ TEST_CASE("under the blade one word, after a minute, and no other") {
 }
 
 TEST_CASE("what is left of an open time is spoken once, at its moment or not at all") {
-  Bench bench;
+  SoundingBench bench;
   bench.voice = Voice::Idle;
   AlertSchedule open;
   open.cues.push_back({"job-1", "open", kStart + 10 * kSecond, core::base::Message("say.half-left")});

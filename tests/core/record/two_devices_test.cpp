@@ -19,7 +19,7 @@ using record::Event;
 
 namespace {
 
-constexpr std::int64_t kStart = 1'764'000'000'000;
+constexpr std::int64_t kMorning = 1'764'000'000'000;
 
 std::shared_ptr<const record::JobPlan> plan() {
   static const auto made = [] {
@@ -47,7 +47,7 @@ std::string idOf(const std::string& end) {
 class Record {
  public:
   Event& write(const std::string& device, const char* type, int minute, const std::string& step, bool ofBench = false) {
-    const std::int64_t utc = kStart + std::int64_t{minute} * 60'000;
+    const std::int64_t utc = kMorning + std::int64_t{minute} * 60'000;
     Event event = tests::event(device, ++m_counts[device], utc, ofBench ? "bench/" + device : "job/one");
     event.type = type;
     event.bootId = "boot of " + device;
@@ -114,7 +114,7 @@ TEST_CASE("taken back or brought back, a step is done by the next word of it", "
   SECTION("nothing rests on it, so that it can be taken back at all") {
     const auto state = record.state();
     const record::Shop shop;
-    const waits::ClockReading now{kStart + 5'000'000, "boot of tablet", 200 * 60'000'000'000, true};
+    const waits::ClockReading now{kMorning + 5'000'000, "boot of tablet", 200 * 60'000'000'000, true};
     CHECK(record::decide(record::JobAt(state, shop, now), intents::Undo{first}));
   }
   SECTION("brought back by a fault") {
@@ -123,7 +123,7 @@ TEST_CASE("taken back or brought back, a step is done by the next word of it", "
     record.done("phone", 90, brush);
     const auto state = record.state();
     CHECK(stepOf(state, brush).status == record::StepStatus::Done);
-    CHECK(stepOf(state, brush).doneAt.utcMilliseconds == kStart + 90 * 60'000);
+    CHECK(stepOf(state, brush).doneAt.utcMilliseconds == kMorning + 90 * 60'000);
   }
 }
 
@@ -171,7 +171,7 @@ TEST_CASE("every word about a wait says of which run it is", "[devices]") {
   const auto state = record.state();
   const std::string tack = state.waits.begin()->first;
   const record::Shop shop;
-  const waits::ClockReading now{kStart + 3000 * 60'000LL, "boot of tablet", 3100 * 60'000'000'000LL, true};
+  const waits::ClockReading now{kMorning + 3000 * 60'000LL, "boot of tablet", 3100 * 60'000'000'000LL, true};
   const record::JobAt at(state, shop, now);
   const intents::Intent said[] = {intents::LookAt{tack, intents::Verdict::NotYet},
                                   intents::Hear{tack, intents::AlertClass::Missed}, intents::MendMissed{tack},
@@ -193,11 +193,11 @@ TEST_CASE("a preparation is made anew by its own bench, or when it was too old, 
   record.done("tablet", 10, soak, true);
   SECTION("its own bench") {
     record.done("tablet", 70, soak, true);
-    CHECK(stepOf(record.state(), soak).doneAt.utcMilliseconds == kStart + 70 * 60'000);
+    CHECK(stepOf(record.state(), soak).doneAt.utcMilliseconds == kMorning + 70 * 60'000);
   }
   SECTION("another bench, while it keeps") {
     record.done("phone", 70, soak, true);
-    CHECK(stepOf(record.state(), soak).doneAt.utcMilliseconds == kStart + 10 * 60'000);
+    CHECK(stepOf(record.state(), soak).doneAt.utcMilliseconds == kMorning + 10 * 60'000);
   }
   SECTION("another bench, when it is over by the clock") {
     record.done("phone", 8 * 24 * 60, soak, true);
@@ -217,7 +217,7 @@ TEST_CASE("what is made ready too old is made anew, and says so", "[devices]") {
   const auto state = record.state();
   record::Shop shop;
   const std::int64_t later = 9LL * 24 * 60 * 60'000;
-  const waits::ClockReading now{kStart + later, "boot of tablet", 6'000'000'000'000 + later * 1'000'000, true};
+  const waits::ClockReading now{kMorning + later, "boot of tablet", 6'000'000'000'000 + later * 1'000'000, true};
   const auto decided = record::decide(record::JobAt(state, shop, now), intents::FinishStep{soak, {}, false});
   REQUIRE(decided);
   const auto& done = decided.value().back();
@@ -242,7 +242,7 @@ TEST_CASE("another shop's preparation moves nothing on until the maker uses it, 
   CHECK(state.elsewhere[0].deviceId == "stranger");
 
   record::Shop shop;
-  const waits::ClockReading now{kStart + 100 * 60'000, "boot of tablet", 200 * 60'000'000'000, true};
+  const waits::ClockReading now{kMorning + 100 * 60'000, "boot of tablet", 200 * 60'000'000'000, true};
   const auto timeline = record::timelineOf(state, shop, record.events, record::Order::OldestFirst);
   CHECK(std::count_if(timeline.begin(), timeline.end(),
                       [](const auto& entry) { return entry.kind == record::TimelineKind::Elsewhere; }) == 2);
@@ -320,11 +320,11 @@ TEST_CASE("what was done last is the last act, though the wall clock went back b
   later.occurredUtc -= 86'400'000;
   const auto state = record.state();
   const record::Shop shop;
-  const waits::ClockReading now{kStart, "boot of tablet", 300 * 60'000'000'000, true};
+  const waits::ClockReading now{kMorning, "boot of tablet", 300 * 60'000'000'000, true};
   const auto place = record::benchPlace(record::JobAt(state, shop, now));
   REQUIRE(place.lastDone);
   CHECK(state.plan->workflow.steps[*place.lastDone].id == idOf("cook"));
-  CHECK(place.lastDoneAt.utcMilliseconds == kStart + 100 * 60'000 - 86'400'000);
+  CHECK(place.lastDoneAt.utcMilliseconds == kMorning + 100 * 60'000 - 86'400'000);
 }
 
 TEST_CASE("an event whose clock cannot be believed comes after what its device wrote before it, and is told so",
@@ -341,7 +341,7 @@ TEST_CASE("an event whose clock cannot be believed comes after what its device w
   lost.hlc = wrong[GENERATE(0, 1)];
   record.done("tablet", 30, brush);
   const auto state = record.state();
-  CHECK(stepOf(state, brush).doneAt.utcMilliseconds == kStart + 30 * 60'000);
+  CHECK(stepOf(state, brush).doneAt.utcMilliseconds == kMorning + 30 * 60'000);
   const record::Shop shop;
   const auto timeline = record::timelineOf(state, shop, record.events, record::Order::OldestFirst);
   REQUIRE(timeline.size() == 4);

@@ -15,7 +15,7 @@ namespace {
 
 constexpr WayUp kWays[] = {WayUp::None, WayUp::Face, WayUp::Back};
 
-std::vector<Point> pointsOf(const Primitive& primitive) {
+std::vector<Point> cornersOf(const Primitive& primitive) {
   if (const auto* frame = std::get_if<Frame>(&primitive.shape)) {
     return {frame->outerFrom, frame->outerTo, frame->innerFrom, frame->innerTo};
   }
@@ -58,7 +58,7 @@ TEST_CASE("every act is drawn within its frame, without a word") {
       CHECK(drawing.primitives.size() >= 4);
       for (const Primitive& primitive : drawing.primitives) {
         CHECK_FALSE(std::holds_alternative<Text>(primitive.shape));
-        for (const Point& point : pointsOf(primitive)) {
+        for (const Point& point : cornersOf(primitive)) {
           INFO(point.x << ", " << point.y);
           const bool hole = std::holds_alternative<Frame>(primitive.shape) && point == Point{};
           // A pen's width inside the edge.

@@ -3,16 +3,14 @@
 #include <limits>
 
 #include "core/waits/psychrometrics.h"
+#include "tests/core/waits/made_of.h"
 #include "tests/support/catch.h"
 
 using namespace core;
+using namespace tests;
 using waits::DryingModel;
 
 namespace {
-
-waits::Room room(double celsius, double percent) {
-  return {units::Temperature::celsius(celsius), units::Humidity::percent(percent)};
-}
 
 const waits::Room kReference = room(23, 50);
 

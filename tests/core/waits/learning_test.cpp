@@ -5,9 +5,11 @@
 #include <limits>
 #include <random>
 
+#include "tests/core/waits/made_of.h"
 #include "tests/support/catch.h"
 
 using namespace core;
+using namespace tests;
 using units::Duration;
 using waits::Belief;
 using waits::Observation;
@@ -39,10 +41,6 @@ class Beliefs {
 Observation exactly(double ratio, double age = 0) { return {ratio, ratio, age}; }
 
 Belief alone(std::vector<Observation> observations) { return Beliefs({{"size", std::move(observations)}}).of("size"); }
-
-units::Span minutes(int early, int likely, int late) {
-  return {Duration::minutes(early), Duration::minutes(likely), Duration::minutes(late)};
-}
 
 bool same(const Belief& a, const Belief& b) {
   return a.mean == b.mean && a.variance == b.variance && a.resolved == b.resolved && a.count == b.count &&

@@ -1,17 +1,15 @@
 #include "core/waits/wait_state.h"
 
+#include "tests/core/waits/made_of.h"
 #include "tests/support/catch.h"
 
 using namespace core;
+using namespace tests;
 using units::Duration;
 using waits::Phase;
 using waits::Verdict;
 
 namespace {
-
-units::Span minutes(int early, int likely, int late) {
-  return {Duration::minutes(early), Duration::minutes(likely), Duration::minutes(late)};
-}
 
 waits::WaitTerms terms(units::Span opens, std::optional<units::Span> closes = {}, int act = 0) {
   waits::WaitTerms made;
@@ -28,10 +26,6 @@ waits::ClockReading minute(double minutes) { return {0, "boot", static_cast<std:
 waits::WaitState after(const waits::WaitTerms& stated, double elapsed, const waits::RoomTrack& rooms = {},
                        const waits::Learned& learned = {}) {
   return waits::waitState(stated, learned, kStart, rooms, {}, minute(elapsed));
-}
-
-units::Room room(double celsius, double percent) {
-  return {units::Temperature::celsius(celsius), units::Humidity::percent(percent)};
 }
 
 }  // namespace

@@ -1,0 +1,10 @@
+#pragma once
+// The words of the desk's forms. Only this room uses it.
+#include <QCoreApplication>
+
+namespace app::designing {
+
+// A source text in the language shown.
+inline QString tr(const char* text) { return QCoreApplication::translate("design", text); }
+
+}  // namespace app::designing
