@@ -11,9 +11,14 @@ Item {
     property int tightest: 3
     readonly property bool fits: column.implicitHeight <= height + 0.5
 
+    // A column knows its height only once it has laid itself out: by itself it does so before the next frame, and a level
+    // too many would be taken meanwhile.
     function settle() {
-        if (!fits && level < tightest && height > 0)
+        column.forceLayout();
+        while (!fits && level < tightest && height > 0) {
             level += 1;
+            column.forceLayout();
+        }
     }
     function again() {
         level = 0;
@@ -23,7 +28,6 @@ Item {
     onKeyChanged: again()
     onHeightChanged: again()
     onWidthChanged: again()
-    onLevelChanged: Later.call(settle)
 
     Column {
         id: column

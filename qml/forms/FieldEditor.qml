@@ -33,6 +33,10 @@ Item {
     }
 
     onWritesChanged: writes ? line.begin(form.fieldValue) : line.leave()
+    Component.onCompleted: {
+        if (writes)
+            line.begin(form.fieldValue);
+    }
 
     Column {
         id: said
