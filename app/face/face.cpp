@@ -40,9 +40,8 @@ Face::Face(viewmodels::Desk& desk, QObject* parent) : QObject(parent), m_desk(de
 }
 
 bool Face::load(double dots) {
-  QVariantMap properties = m_desk.initialProperties();
-  properties.insert(QStringLiteral("dotsPerMm"), dots);
-  m_engine.setInitialProperties(properties);
+  m_engine.setInitialProperties(
+      {{QStringLiteral("desk"), QVariant::fromValue(&m_desk)}, {QStringLiteral("dotsPerMm"), dots}});
   m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Mountwright/Program/Main.qml")));
   if (m_engine.rootObjects().isEmpty()) return false;
   m_window = qobject_cast<QQuickWindow*>(m_engine.rootObjects().front());
@@ -69,6 +68,8 @@ bool Face::load(double dots) {
   connect(&m_pedal, &pedal::PedalFilter::pressed, &alert, &viewmodels::AlertViewModel::releaseHeld);
   return m_warnings.isEmpty();
 }
+
+void Face::open(const QString& screen) { QMetaObject::invokeMethod(m_window, "open", Q_ARG(QString, screen)); }
 
 void Face::call(const char* function) { QMetaObject::invokeMethod(m_window, function); }
 

@@ -21,6 +21,8 @@ class Face : public QObject {
   // Whether the screens loaded without a word from the QML engine.
   bool load(double dotsPerMillimetre);
   QQuickWindow* window() const { return m_window; }
+  // To the screen of that name, one of qml/Screens.qml.
+  void open(const QString& screen);
   const QStringList& warnings() const { return m_warnings; }
 
  signals:

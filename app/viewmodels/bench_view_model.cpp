@@ -376,26 +376,24 @@ bool BenchViewModel::wasBegunInTime() {
   return ask(intent);
 }
 
-QString BenchViewModel::report(int fault) {
-  if (fault < 0 || fault >= static_cast<int>(m_faults.size())) return {};
+void BenchViewModel::report(int fault) {
+  if (fault < 0 || fault >= static_cast<int>(m_faults.size())) return;
   const FaultShown seen = m_faults[static_cast<std::size_t>(fault)];
+  m_mend.clear();
   m_considered = seen.ways.isEmpty() ? FaultShown() : seen;
-  if (!seen.ways.isEmpty()) {
-    emit changed();
-    return {};
-  }
-  return ask(seen.report) ? seen.mend : QString();
+  if (seen.ways.isEmpty() && ask(seen.report)) m_mend = seen.mend;
+  emit changed();
 }
 
-QString BenchViewModel::takeWay(int way) {
-  if (way < 0 || way >= m_considered.ways.size()) return {};
+void BenchViewModel::takeWay(int way) {
+  if (way < 0 || way >= m_considered.ways.size()) return;
   const FaultShown seen = m_considered;
   core::intents::ReportFault intent = seen.report;
   intent.way = convert::fromQt(seen.ways[way]);
-  if (!ask(intent)) return {};
+  if (!ask(intent)) return;
   m_considered = {};
+  m_mend = seen.wayMends[way];
   emit changed();
-  return seen.wayMends[way];
 }
 
 void BenchViewModel::forgetRefusal() {

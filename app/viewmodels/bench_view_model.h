@@ -44,6 +44,8 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(QStringList checks READ checks NOTIFY changed FINAL)
   Q_PROPERTY(QStringList faults READ faults NOTIFY changed FINAL)
   // The fault being considered, which leaves a choice: what was seen, the keys of its ways, what each means.
+  // How the fault reported last is mended; "" while its way is to be chosen.
+  Q_PROPERTY(QString mend READ mend NOTIFY changed FINAL)
   Q_PROPERTY(QString considered READ considered NOTIFY changed FINAL)
   Q_PROPERTY(QStringList wayKeys READ wayKeys NOTIFY changed FINAL)
   Q_PROPERTY(QStringList wayMends READ wayMends NOTIFY changed FINAL)
@@ -95,6 +97,7 @@ class BenchViewModel : public QObject {
   QStringList tools() const;
   QStringList checks() const;
   QStringList faults() const;
+  QString mend() const { return m_mend; }
   QString considered() const { return m_considered.seen; }
   QStringList wayKeys() const { return m_considered.wayKeys; }
   QStringList wayMends() const { return m_considered.wayMends; }
@@ -123,8 +126,8 @@ class BenchViewModel : public QObject {
   Q_INVOKABLE bool wasBegunInTime();
   // A fault of the step shown or of the last one done, as `faults` lists them. One that leaves a choice is only
   // considered, until a way is taken. Returns how it is mended; "" where it was refused or is to be chosen.
-  Q_INVOKABLE QString report(int fault);
-  Q_INVOKABLE QString takeWay(int way);
+  Q_INVOKABLE void report(int fault);
+  Q_INVOKABLE void takeWay(int way);
   Q_INVOKABLE void forgetRefusal();
 
  signals:
@@ -167,6 +170,7 @@ class BenchViewModel : public QObject {
   };
   std::vector<FaultShown> m_faults;
   FaultShown m_considered;
+  QString m_mend;
   bool m_canBegin = false;
   bool m_begun = false;
   DrawnOnce m_drawn;

@@ -62,23 +62,4 @@ void Desk::refresh() {
   m_made.show(m_bench.jobId(), m_bench.step());
 }
 
-QVariantMap Desk::initialProperties() {
-  return {{QStringLiteral("bench"), QVariant::fromValue(&m_bench)},
-          {QStringLiteral("shelf"), QVariant::fromValue(&m_shelf)},
-          {QStringLiteral("alert"), QVariant::fromValue(&m_alert)},
-          {QStringLiteral("jobs"), QVariant::fromValue(&m_jobs)},
-          {QStringLiteral("watch"), QVariant::fromValue(&m_watch)},
-          {QStringLiteral("room"), QVariant::fromValue(&m_room)},
-          {QStringLiteral("off"), QVariant::fromValue(&m_off)},
-          {QStringLiteral("made"), QVariant::fromValue(&m_made)},
-          {QStringLiteral("cutting"), QVariant::fromValue(&m_cutting)},
-          {QStringLiteral("design"), QVariant::fromValue(&m_design)},
-          {QStringLiteral("pieces"), QVariant::fromValue(&m_pieces)},
-          {QStringLiteral("settings"), QVariant::fromValue(&m_settings)},
-          {QStringLiteral("stock"), QVariant::fromValue(&m_stock)},
-          {QStringLiteral("record"), QVariant::fromValue(&m_record)},
-          {QStringLiteral("renewal"), QVariant::fromValue(&m_renewal)},
-          {QStringLiteral("camera"), QVariant::fromValue(&m_camera)}};
-}
-
 }  // namespace app::viewmodels

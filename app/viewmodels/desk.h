@@ -1,8 +1,8 @@
 #pragma once
 // Everything the screens are shown, made once over a workbench and kept up to date together.
+#include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QTimer>
-#include <QVariantMap>
 
 #include "app/viewmodels/alert_view_model.h"
 #include "app/viewmodels/bench_view_model.h"
@@ -25,6 +25,24 @@ namespace app::viewmodels {
 
 class Desk : public QObject {
   Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("handed down by the program")
+  Q_PROPERTY(app::viewmodels::BenchViewModel* bench READ benchPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::ShelfModel* shelf READ shelfPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::AlertViewModel* alert READ alertPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::JobsModel* jobs READ jobsPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::WatchViewModel* watch READ watchPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::RoomViewModel* room READ roomPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::OffTimeViewModel* off READ offPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::MadeViewModel* made READ madePointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::CuttingViewModel* cutting READ cuttingPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::DesignViewModel* design READ designPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::PiecesModel* pieces READ piecesPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::SettingsViewModel* settings READ settingsPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::StockViewModel* stock READ stockPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::RecordViewModel* record READ recordPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::RenewalViewModel* renewal READ renewalPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::CameraViewModel* camera READ cameraPointer CONSTANT)
 
  public:
   Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
@@ -52,9 +70,22 @@ class Desk : public QObject {
   void setTrouble(const QString& trouble);
   // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
-  // What Main.qml asks to be given: bench, shelf, alert, jobs, watch, room, off, made, cutting,
-  // design, pieces, settings, stock, record, renewal, camera.
-  QVariantMap initialProperties();
+  BenchViewModel* benchPointer() { return &m_bench; }
+  ShelfModel* shelfPointer() { return &m_shelf; }
+  AlertViewModel* alertPointer() { return &m_alert; }
+  JobsModel* jobsPointer() { return &m_jobs; }
+  WatchViewModel* watchPointer() { return &m_watch; }
+  RoomViewModel* roomPointer() { return &m_room; }
+  OffTimeViewModel* offPointer() { return &m_off; }
+  MadeViewModel* madePointer() { return &m_made; }
+  CuttingViewModel* cuttingPointer() { return &m_cutting; }
+  DesignViewModel* designPointer() { return &m_design; }
+  PiecesModel* piecesPointer() { return &m_pieces; }
+  SettingsViewModel* settingsPointer() { return &m_settings; }
+  StockViewModel* stockPointer() { return &m_stock; }
+  RecordViewModel* recordPointer() { return &m_record; }
+  RenewalViewModel* renewalPointer() { return &m_renewal; }
+  CameraViewModel* cameraPointer() { return &m_camera; }
 
  private:
   workbench::Workbench& m_workbench;

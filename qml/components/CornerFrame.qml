@@ -5,7 +5,7 @@ import Mountwright.ViewModels
 
 // The bench's fixed frame: Back and Done in their corners, further keys above Done, the shelf between them. On a tablet
 // that stands upright there is no room between the corners: the shelf lies above them.
-Item {
+ScreenBase {
     id: root
 
     required property ShelfModel shelf
@@ -16,9 +16,6 @@ Item {
     // Whether the shelf lies there; an act that needs its room upright does without for as long as it takes.
     property bool shelfShown: true
     readonly property bool upright: height > width
-
-    signal back
-    signal done
 
     Item {
         id: room

@@ -5,15 +5,13 @@ import Mountwright.Controls
 import Mountwright.Theme
 
 // The desk's fixed frame, for clean hands: where one is and where one can go along the top, the room beneath.
-Item {
+ScreenBase {
     id: root
 
     required property string place  // "pieces", "stock", "settings"
     default property alias content: room.data
     readonly property double margin: Metrics.mm(3)
     readonly property double distance: Metrics.deskDistance
-
-    signal asked(screen: string)
 
     Row {
         id: head

@@ -12,14 +12,6 @@ CornerFrame {
     required property WatchViewModel watch
     required property OffTimeViewModel off
 
-    signal moreAsked
-    signal numberAsked
-    signal lookAsked
-    signal jobsAsked
-    signal deskAsked
-    signal roomAsked
-    signal offTimeAsked
-
     readonly property bool isStep: bench.kind === BenchViewModel.Step
     readonly property bool isWaiting: bench.kind === BenchViewModel.Waiting
     readonly property bool isMissed: bench.kind === BenchViewModel.Missed
@@ -28,7 +20,39 @@ CornerFrame {
     readonly property bool timeOff: isWaiting && (off.asked || (off.offered && !bench.look.present)) && !bench.canPutBack
     // Above the caution.
     readonly property double paneRoom: caution.y - (caution.visible ? Metrics.mm(2) : 0)
+    idle: true
     doneFilled: isStep
+
+    function done() {
+        bench.forgetRefusal();
+        stepDone();
+    }
+    function back() {
+        if (bench.refusal !== "")
+            bench.forgetRefusal();
+        else
+            bench.takeBack();
+    }
+    // What holds a blade or cannot wait is taken up by the first press; refused, the next press goes on.
+    function pedalForward() {
+        if (isMissed)
+            bench.takeUpMissed();
+        else if (bench.canBegin && bench.refusal === "")
+            bench.begin();
+        else
+            done();
+    }
+    function noticed() {
+        if (leftAlone.running)
+            leftAlone.restart();
+    }
+
+    Timer {
+        id: leftAlone
+        interval: Touch.farAfter
+        running: root.visible && root.bench.stepId !== ""
+        onTriggered: root.asked("far")
+    }
 
     keys: [
         TouchKey {
@@ -63,7 +87,7 @@ CornerFrame {
             width: Metrics.corner
             height: Metrics.benchKey
             legend: qsTr("Test")
-            onActed: root.lookAsked()
+            onActed: root.asked("look")
         },
         TouchKey {
             objectName: "takeUp"
@@ -82,7 +106,7 @@ CornerFrame {
             legendSize: Metrics.label
             legend: qsTr("Number")
             hint: root.bench.figure.place
-            onActed: root.numberAsked()
+            onActed: root.asked("number")
         },
         TouchKey {
             objectName: "room"
@@ -90,7 +114,7 @@ CornerFrame {
             width: Metrics.corner
             height: Metrics.benchKey
             legend: qsTr("Room")
-            onActed: root.roomAsked()
+            onActed: root.asked("room")
         },
         TouchKey {
             objectName: "offTime"
@@ -99,7 +123,7 @@ CornerFrame {
             height: Metrics.benchKey
             legendSize: Metrics.label
             legend: qsTr("Time off")
-            onActed: root.offTimeAsked()
+            onActed: root.asked("off")
         },
         TouchKey {
             objectName: "more"
@@ -107,7 +131,7 @@ CornerFrame {
             width: Metrics.corner
             height: Metrics.benchKey
             legend: qsTr("More")
-            onActed: root.moreAsked()
+            onActed: root.asked("more")
         },
         TouchKey {
             objectName: "jobs"
@@ -115,7 +139,7 @@ CornerFrame {
             width: Metrics.corner
             height: Metrics.benchKey
             legend: qsTr("Jobs")
-            onActed: root.jobsAsked()
+            onActed: root.asked("jobs")
         },
         TouchKey {
             objectName: "desk"
@@ -123,7 +147,7 @@ CornerFrame {
             width: Metrics.corner
             height: Metrics.benchKey
             legend: qsTr("Desk")
-            onActed: root.deskAsked()
+            onActed: root.asked("pieces")
         }
     ]
 

@@ -12,6 +12,12 @@ CornerFrame {
     // Done answers only once every check has been seen.
     readonly property bool allSeen: text.page + 1 >= text.pages
 
+    function done() {
+        if (allSeen)
+            stepDone();
+        else
+            turn();
+    }
     function turn() {
         text.page = Math.min(text.page + 1, text.pages - 1);
     }

@@ -14,9 +14,9 @@ CornerFrame {
     property int first: 0
     readonly property int atOnce: 3
 
-    // How it is mended; or that there is a choice to make first.
-    signal chosen(string mend)
-    signal choiceLeft
+    function done() {
+        stepDone();
+    }
 
     doneFilled: false
     keys: TouchKey {
@@ -51,11 +51,9 @@ CornerFrame {
                 legend: root.bench.faults[root.first + index] ?? ""
                 legendSize: Metrics.text
                 onActed: {
-                    const mend = root.bench.report(root.first + index);
-                    if (root.bench.wayKeys.length > 0)
-                        root.choiceLeft();
-                    else if (mend !== "")
-                        root.chosen(mend);
+                    root.bench.report(root.first + index);
+                    if (root.bench.mend !== "" || root.bench.wayKeys.length > 0)
+                        root.asked("mend");
                 }
             }
         }

@@ -10,7 +10,18 @@ CornerFrame {
 
     required property LookViewModel look
 
-    signal answered
+    // What was found is asked about at once where it is far from what was expected.
+    function answered() {
+        if (!look.doubted)
+            over();
+    }
+    function done() {
+        look.leave();
+        over();
+    }
+    function back() {
+        done();
+    }
 
     doneFilled: false
     keys: [

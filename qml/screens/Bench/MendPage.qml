@@ -12,8 +12,11 @@ CornerFrame {
     id: root
 
     required property BenchViewModel bench
-    property string mend: ""
-    readonly property bool asks: mend === "" && bench.wayKeys.length > 0
+    readonly property bool asks: bench.mend === "" && bench.wayKeys.length > 0
+
+    function done() {
+        over();
+    }
 
     doneFilled: false
     keys: Repeater {
@@ -27,7 +30,7 @@ CornerFrame {
             height: Metrics.benchKey
             legendSize: Metrics.keyText(legend)
             legend: root.bench.wayKeys[index] ?? ""
-            onActed: root.mend = root.bench.takeWay(index)
+            onActed: root.bench.takeWay(index)
         }
     }
 
@@ -44,7 +47,7 @@ CornerFrame {
         Words {
             width: parent.width
             visible: !root.asks
-            text: root.mend
+            text: root.bench.mend
         }
         Repeater {
             model: root.asks ? root.bench.wayKeys.length : 0

@@ -10,10 +10,9 @@ CornerFrame {
 
     required property BenchViewModel bench
 
-    signal faultsAsked
-    signal jobsAsked
-    signal farAsked
-
+    function done() {
+        stepDone();
+    }
     function paragraphs(): var {
         const all = [];
         for (const sentence of bench.sentences)
@@ -42,14 +41,14 @@ CornerFrame {
             height: Metrics.benchKey
             legendSize: Metrics.label
             legend: qsTr("Went wrong")
-            onActed: root.faultsAsked()
+            onActed: root.asked("faults")
         },
         TouchKey {
             objectName: "jobs"
             width: Metrics.corner
             height: Metrics.benchKey
             legend: qsTr("Jobs")
-            onActed: root.jobsAsked()
+            onActed: root.asked("jobs")
         },
         TouchKey {
             objectName: "turn"
@@ -67,7 +66,7 @@ CornerFrame {
             height: Metrics.benchKey
             legendSize: Metrics.label
             legend: qsTr("From afar")
-            onActed: root.farAsked()
+            onActed: root.asked("far")
         }
     ]
 

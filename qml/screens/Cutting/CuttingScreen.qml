@@ -13,6 +13,15 @@ CornerFrame {
     required property CuttingViewModel cutting
     readonly property bool fetching: cutting.page === CuttingViewModel.Fetch
 
+    function done() {
+        if (!cutting.forward())
+            leave();
+    }
+    function back() {
+        if (!cutting.back())
+            leave();
+    }
+
     keys: [
         TouchKey {
             objectName: "takeBack"

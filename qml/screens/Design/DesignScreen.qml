@@ -1,19 +1,17 @@
 import QtQuick
+import Mountwright.Components
 import Mountwright.Controls
 import Mountwright.Forms
 import Mountwright.Theme
 import Mountwright.ViewModels
 
 // A design at the desk, with clean hands: what is decided on the left, the piece to scale on the right.
-Item {
+ScreenBase {
     id: root
 
     required property DesignViewModel design
     readonly property double margin: Metrics.mm(3)
     readonly property double distance: Metrics.deskDistance
-
-    signal jobsAsked
-    signal benchAsked
 
     TouchKey {
         id: back
@@ -24,7 +22,7 @@ Item {
         height: Metrics.mm(11)
         legendSize: Metrics.deskText
         legend: qsTr("Pieces")
-        onActed: root.jobsAsked()
+        onActed: root.leave()
     }
     Words {
         id: title
@@ -134,7 +132,7 @@ Item {
             filled: root.design.complete
             onActed: {
                 if (root.design.toBench())
-                    root.benchAsked();
+                    root.over();
             }
         }
     }
@@ -144,10 +142,10 @@ Item {
         if (editor.visible)
             editor.keepAndGoOn();
     }
-    function goBack() {
+    function back() {
         if (editor.visible)
             editor.stepBack();
         else
-            jobsAsked();
+            leave();
     }
 }

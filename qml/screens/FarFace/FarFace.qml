@@ -5,7 +5,7 @@ import Mountwright.Theme
 import Mountwright.ViewModels
 
 // The act, the number, the next thing to happen, for two metres. Any touch goes back to the bench.
-Item {
+ScreenBase {
     id: root
 
     required property BenchViewModel bench
@@ -13,7 +13,11 @@ Item {
     readonly property double distance: Metrics.farDistance
     readonly property bool upright: height > width
 
-    signal touched
+    idle: true
+
+    function done() {
+        over();
+    }
 
     FitPane {
         id: pane
@@ -111,7 +115,7 @@ Item {
         onPressed: counts = !Touch.guarded()
         onReleased: {
             if (counts)
-                root.touched();
+                root.over();
         }
     }
 }

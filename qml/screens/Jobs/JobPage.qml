@@ -10,7 +10,9 @@ CornerFrame {
 
     required property JobsModel jobs
 
-    signal cuttingAsked
+    function done() {
+        over();
+    }
 
     keys: TouchKey {
         objectName: "cutting"
@@ -18,7 +20,7 @@ CornerFrame {
         height: Metrics.benchKey
         legendSize: Metrics.label
         legend: qsTr("Cut sheets")
-        onActed: root.cuttingAsked()
+        onActed: root.asked("cutting")
     }
 
     Column {

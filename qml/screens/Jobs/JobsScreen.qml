@@ -1,20 +1,21 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Mountwright.Components
 import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
 // The jobs on this bench, two at a time.
-Item {
+ScreenBase {
     id: root
 
     required property JobsModel jobs
+    required property SettingsViewModel settings
 
-    signal back
-    signal lightAsked
-    signal deskAsked
-    signal chosen
+    function done() {
+        over();
+    }
 
     // Upright there is no room beside Back: the keys stand above it.
     readonly property bool upright: height > width
@@ -38,7 +39,7 @@ Item {
             height: root.rowHeight
             onActed: {
                 root.jobs.choose(index);
-                root.chosen();
+                root.asked("job");
             }
         }
     }
@@ -81,7 +82,7 @@ Item {
             width: Metrics.corner
             height: Metrics.benchKey
             legend: qsTr("Desk")
-            onActed: root.deskAsked()
+            onActed: root.asked("pieces")
         }
         TouchKey {
             objectName: "lamp"
@@ -89,7 +90,7 @@ Item {
             height: Metrics.benchKey
             legendSize: Metrics.label
             legend: Theme.lamp ? qsTr("By day") : qsTr("By lamp")
-            onActed: root.lightAsked()
+            onActed: root.settings.turnLamp()
         }
     }
 }

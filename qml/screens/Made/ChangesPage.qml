@@ -9,10 +9,18 @@ CornerFrame {
     id: root
 
     required property MadeViewModel made
+    required property ScreenBase area
     readonly property bool allSeen: text.page + 1 >= text.pages
 
     function turn() {
         text.page = Math.min(text.page + 1, text.pages - 1);
+    }
+
+    function done() {
+        area.done();
+    }
+    function back() {
+        area.back();
     }
 
     keys: TouchKey {

@@ -9,6 +9,14 @@ CornerFrame {
     id: root
 
     required property MadeViewModel made
+    required property ScreenBase area
+
+    function done() {
+        area.done();
+    }
+    function back() {
+        area.back();
+    }
 
     Words {
         id: heading

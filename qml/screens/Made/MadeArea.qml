@@ -1,29 +1,24 @@
 import QtQuick
+import Mountwright.Components
 import Mountwright.ViewModels
 
 // Measuring from the first figure to what follows from it: the pad, what changed, what the next board shall keep.
-Item {
+ScreenBase {
     id: root
 
     required property MadeViewModel made
     required property ShelfModel shelf
     property string page: "pad"
 
-    // Everything is keyed in or passed over; or the maker went back before the first figure.
-    signal over
-    signal leave
+    Component.onCompleted: made.open()
 
-    function open() {
-        made.open();
-        page = "pad";
-    }
     function onwards() {
         if (page === "pad" && made.changes.length + made.contradicted.length > 0)
             page = "changes";
         else if (page !== "follow" && made.followBoard !== "")
             page = "follow";
         else
-            over();
+            stepDone();
     }
     function pass() {
         if (!made.forward())
@@ -61,8 +56,7 @@ Item {
         visible: root.page === "pad"
         made: root.made
         shelf: root.shelf
-        onBack: root.back()
-        onDone: root.done()
+        area: root
         onPassed: root.pass()
     }
     ChangesPage {
@@ -71,15 +65,13 @@ Item {
         visible: root.page === "changes"
         made: root.made
         shelf: root.shelf
-        onBack: root.back()
-        onDone: root.done()
+        area: root
     }
     FollowPage {
         anchors.fill: parent
         visible: root.page === "follow"
         made: root.made
         shelf: root.shelf
-        onBack: root.back()
-        onDone: root.done()
+        area: root
     }
 }

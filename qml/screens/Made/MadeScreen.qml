@@ -9,8 +9,16 @@ CornerFrame {
     id: root
 
     required property MadeViewModel made
+    required property ScreenBase area
     readonly property bool asks: made.question !== ""
     shelfShown: !upright
+
+    function done() {
+        area.done();
+    }
+    function back() {
+        area.back();
+    }
 
     keys: [
         TouchKey {

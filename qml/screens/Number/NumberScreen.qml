@@ -5,16 +5,28 @@ import Mountwright.Theme
 import Mountwright.ViewModels
 
 // One figure alone, for two metres; the pedal goes through the step's figures in the order of use.
-Item {
+ScreenBase {
     id: root
 
     required property FigureViewModel figure
     readonly property double distance: Metrics.farDistance
     readonly property bool upright: height > width
 
-    signal back
-    signal done
-    signal stepAsked
+    function done() {
+        stepDone();
+    }
+    function pedalForward() {
+        if (!figure.forward())
+            over();
+    }
+    function pedalBack() {
+        if (!figure.back())
+            root.back();
+    }
+    // Beside a step's title stands its first number.
+    function closed() {
+        figure.begin();
+    }
 
     FitPane {
         id: pane
@@ -119,7 +131,7 @@ Item {
         width: Metrics.benchKey
         height: Metrics.benchKey
         legend: qsTr("Step")
-        onActed: root.stepAsked()
+        onActed: root.over()
     }
     TouchKey {
         id: done

@@ -10,6 +10,27 @@ CornerFrame {
 
     required property OffTimeViewModel off
 
+    function done() {
+        if (off.tell())
+            over();
+    }
+    function back() {
+        off.later();
+        over();
+    }
+    function pedalBack() {
+        off.nextAnswer();
+    }
+
+    // Told elsewhere, or no longer asked.
+    Connections {
+        target: root.off
+        function onChanged() {
+            if (!root.off.offered)
+                root.over();
+        }
+    }
+
     keys: [
         TouchKey {
             objectName: "less"

@@ -10,13 +10,7 @@ DeskFrame {
 
     required property PiecesModel pieces
     required property RenewalViewModel renewal
-
-    signal benchAsked
-    signal designAsked
-    signal againAsked
-    signal cuttingAsked
-    signal recordAsked
-    signal renewalAsked
+    required property DesignViewModel design
 
     place: ""
 
@@ -90,30 +84,38 @@ DeskFrame {
             objectName: "goOn"
             legend: root.pieces.chosenDesign ? qsTr("Go on designing") : qsTr("To the bench")
             filled: true
-            onActed: root.pieces.chosenDesign ? root.designAsked() : root.benchAsked()
+            onActed: {
+                if (!root.pieces.chosenDesign)
+                    root.over();
+                else if (root.design.openDesign(root.pieces.chosenId))
+                    root.asked("design");
+            }
         }
         Act {
             objectName: "again"
             legend: qsTr("For another picture")
-            onActed: root.againAsked()
+            onActed: {
+                if (root.design.beginAgain(root.pieces.chosenId))
+                    root.asked("design");
+            }
         }
         Act {
             objectName: "record"
             visible: !root.pieces.chosenDesign
             legend: qsTr("Record and care")
-            onActed: root.recordAsked()
+            onActed: root.asked("record")
         }
         Act {
             objectName: "cutting"
             visible: !root.pieces.chosenDesign
             legend: qsTr("Cut sheets")
-            onActed: root.cuttingAsked()
+            onActed: root.asked("cutting")
         }
         Act {
             objectName: "renewal"
             visible: !root.pieces.chosenDesign && root.renewal.offered
             legend: qsTr("New techniques")
-            onActed: root.renewalAsked()
+            onActed: root.asked("renewal")
         }
         Act {
             objectName: "onceMore"

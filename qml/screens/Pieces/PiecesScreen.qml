@@ -11,10 +11,9 @@ DeskFrame {
     id: root
 
     required property PiecesModel pieces
+    required property DesignViewModel design
     readonly property int columns: width > Metrics.mm(240) ? 3 : 2
 
-    signal freshAsked
-    signal chosen
     property bool choosesFile: false
 
     place: "pieces"
@@ -31,7 +30,10 @@ DeskFrame {
         legendSize: Metrics.deskText
         legend: qsTr("New piece")
         filled: root.pieces.all === 0
-        onActed: root.freshAsked()
+        onActed: {
+            if (root.design.beginFresh())
+                root.asked("design");
+        }
     }
     TouchKey {
         id: take
@@ -121,7 +123,7 @@ DeskFrame {
                     root.pieces.takeIn(index);
                     if (!root.pieces.refused) {
                         root.choosesFile = false;
-                        root.chosen();
+                        root.asked("piece");
                     }
                 }
             }
@@ -148,7 +150,7 @@ DeskFrame {
             height: board.cellHeight - Metrics.deskGap
             onActed: {
                 root.pieces.choose(index);
-                root.chosen();
+                root.asked("piece");
             }
         }
     }

@@ -94,7 +94,7 @@ DeskFrame {
             Act {
                 objectName: "leaveRenewal"
                 legend: root.renewal.takeable ? qsTr("Keep as begun") : qsTr("To the piece")
-                onActed: root.asked("piece")
+                onActed: root.leave()
             }
             Act {
                 objectName: "takeRenewal"

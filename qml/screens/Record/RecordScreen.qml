@@ -17,21 +17,29 @@ DeskFrame {
 
     place: ""
 
+    // Nobody looks through it from another screen.
+    onVisibleChanged: {
+        if (!visible && camera.up)
+            camera.close();
+    }
+    function closed() {
+        if (camera.up)
+            camera.close();
+    }
+
     component Act: TouchKey {
         width: Metrics.mm(40)
         height: Metrics.mm(13)
         legendSize: Metrics.deskText
     }
 
-    function goBack(): bool {
-        if (camera.up) {
+    function back() {
+        if (camera.up)
             camera.close();
-            return true;
-        }
-        if (!choosesPicture)
-            return false;
-        choosesPicture = false;
-        return true;
+        else if (choosesPicture)
+            choosesPicture = false;
+        else
+            leave();
     }
     function done() {
         if (camera.up)

@@ -10,6 +10,18 @@ CornerFrame {
 
     required property RoomViewModel room
 
+    function done() {
+        if (room.keep())
+            leave();
+    }
+    function pedalForward() {
+        room.more();
+    }
+    function pedalBack() {
+        room.less();
+    }
+    Component.onCompleted: room.open()
+
     keys: [
         TouchKey {
             objectName: "less"

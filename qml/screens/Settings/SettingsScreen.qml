@@ -14,11 +14,10 @@ DeskFrame {
     place: "settings"
 
     // Not bound: what is being written stays whatever else changes.
-    onVisibleChanged: {
-        if (visible) {
-            name.text = settings.maker;
-            contact.text = settings.contact;
-        }
+    Component.onCompleted: {
+        settings.open();
+        name.text = settings.maker;
+        contact.text = settings.contact;
     }
 
     component DeskKey: TouchKey {

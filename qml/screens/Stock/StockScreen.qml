@@ -25,14 +25,13 @@ DeskFrame {
         if (stock.entering !== FormViewModel.Nothing)
             editor.keepAndGoOn();
     }
-    function goBack(): bool {
+    function back() {
         if (stock.entering !== FormViewModel.Nothing)
             editor.stepBack();
         else if (stock.formOpen)
             stock.closeForm();
         else
-            return false;
-        return true;
+            leave();
     }
 
     Row {

@@ -1,19 +1,17 @@
 import QtQuick
+import Mountwright.Components
 import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
 // The first questions: units, distance, sound, where to begin. Each can be passed over and set again later.
-Item {
+ScreenBase {
     id: root
 
     required property SettingsViewModel settings
+    required property DesignViewModel design
     property int page: 0
     readonly property int pages: 4
-
-    signal demoTaken
-    signal pieceAsked
-    signal over
 
     // What is asked here, with the answers it takes.
     component Page: Column {
@@ -144,7 +142,7 @@ Item {
                 onActed: {
                     if (root.settings.takeDemo()) {
                         root.settings.endIntroduction();
-                        root.demoTaken();
+                        root.over();
                     }
                 }
             }
@@ -154,7 +152,8 @@ Item {
                 filled: !root.settings.hasDemo
                 onActed: {
                     root.settings.endIntroduction();
-                    root.pieceAsked();
+                    if (root.design.beginFresh())
+                        root.asked("design");
                 }
             }
         }
@@ -178,10 +177,10 @@ Item {
         height: Metrics.corner
         legendSize: Metrics.label
         legend: root.page === 0 ? qsTr("Pass over") : qsTr("Back")
-        onActed: root.goBack()
+        onActed: root.back()
     }
 
-    function goBack() {
+    function back() {
         if (page > 0) {
             page -= 1;
         } else {

@@ -29,7 +29,7 @@ bool paint(const tests::State& state, const QSize& size, bool lamp, const QDir& 
   face.window()->resize(size);
   // An alert that is due as well would stand in front of what is to be seen.
   while (state.screen != "alert" && stage.desk().alert().up()) stage.desk().alert().hear();
-  if (state.screen != "alert") face.window()->setProperty("screen", QString::fromStdString(state.screen));
+  if (state.screen != "alert") face.open(QString::fromStdString(state.screen));
   face.window()->setProperty("lamp", lamp);
   face.window()->show();
   const QString name = QStringLiteral("%1-%2-%3.png")

@@ -48,7 +48,7 @@ const std::vector<Visit>& visits() {
         const double dots = std::max(size.width(), size.height()) / kTabletWidth;
         REQUIRE(face.load(dots));
         face.window()->resize(size);
-        if (state.screen != "alert") face.window()->setProperty("screen", QString::fromStdString(state.screen));
+        if (state.screen != "alert") face.open(QString::fromStdString(state.screen));
         face.window()->show();
         const auto* figure = stage.desk().bench().figure();
         for (const bool lamp : {false, true}) {
@@ -288,7 +288,7 @@ TEST_CASE("beside the drawing of its act the second page of every step has room 
     app::face::Face face(stage.desk());
     REQUIRE(face.load(size.width() / kTabletWidth));
     face.window()->resize(size);
-    face.window()->setProperty("screen", QStringLiteral("more"));
+    face.open(QStringLiteral("more"));
     face.window()->show();
     tests::settledPicture(*face.window());
     const auto* act = face.window()->findChild<QQuickItem*>(QStringLiteral("act"));
