@@ -44,18 +44,6 @@ long memory(const char* name) {
   return 0;
 }
 
-// The demo job without its leaf: worked to its end in less than two hundred events.
-std::string plainJob() {
-  const auto text = tests::readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
-  if (!text) return "";
-  const core::base::ParsedJson whole = core::base::parseJson(*text);
-  core::base::Value plain = core::base::Value::object();
-  for (const auto& [key, value] : whole.root.members()) {
-    if (key != "leaf") plain.set(key, value);
-  }
-  return core::base::writeJson(plain, 2) + "\n";
-}
-
 template <typename Act>
 double timed(Act act) {
   QElapsedTimer timer;
@@ -183,7 +171,7 @@ int main(int count, char** arguments) {
   }
   const QString full = app::stores::recordFile(withMany);
   const QString empty = app::stores::recordFile(withNone);
-  const std::string text = plainJob();
+  const std::string text = tests::plainJob();
   const auto library = app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), QString()).library;
   double building = 0;
   std::size_t events = 0;

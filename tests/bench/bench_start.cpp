@@ -17,7 +17,6 @@
 #include "app/stores/data_dir.h"
 #include "app/stores/sqlite_event_store.h"
 #include "app/workbench/library_loader.h"
-#include "tests/support/files.h"
 #include "tests/support/many_jobs.h"
 
 namespace {
@@ -68,12 +67,12 @@ Start startOf(const QString& program, const QStringList& arguments) {
   return start;
 }
 
-bool prepare(const QString& data, int jobs, const std::string& text) {
+bool prepare(const QString& data, int jobs) {
   auto store = app::stores::SqliteEventStore::open(app::stores::recordFile(data));
   if (!store) return false;
   const app::clocks::SystemClock clock;
   const auto library = app::workbench::loadLibrary(PROJECT_ROOT "/recipes", QString()).library;
-  return tests::makeManyJobs({jobs, 200, std::min(jobs, 12)}, *store.value(), clock, library, text) > 0;
+  return tests::makeManyJobs({jobs, 200, std::min(jobs, 12)}, *store.value(), clock, library, tests::plainJob()) > 0;
 }
 
 }  // namespace
@@ -84,9 +83,8 @@ int main(int count, char** arguments) {
   if (given.size() < 3) return 2;
   const int rounds = given.size() > 3 ? given[3].toInt() : 9;
   const QString job = QStringLiteral(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
-  const auto text = tests::readWholeFile(job.toStdString());
   QTemporaryDir one, many;
-  if (!text || !prepare(many.path(), 500, *text)) {
+  if (!prepare(many.path(), 500)) {
     std::fprintf(stderr, "the jobs could not be made\n");
     return 1;
   }

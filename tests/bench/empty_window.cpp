@@ -7,6 +7,8 @@ int main(int count, char** arguments) {
   QGuiApplication application(count, arguments);
   QQuickWindow window;
   window.setColor(Qt::white);
-  window.showMaximized();
+  // Where nothing manages windows none is made larger than it asks to be.
+  window.resize(1280, 800);
+  window.show();
   return QGuiApplication::exec();
 }

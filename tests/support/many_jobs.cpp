@@ -6,8 +6,10 @@
 #include "app/convert/content_hash.h"
 #include "app/convert/uuid.h"
 #include "app/workbench/workbench.h"
+#include "core/base/json.h"
 #include "core/base/text.h"
 #include "core/record/bench_place.h"
+#include "tests/support/files.h"
 #include "tests/support/memory_event_store.h"
 
 namespace tests {
@@ -82,6 +84,17 @@ Worked workedTo(std::size_t events, const app::clocks::Clock& clock, const app::
 }
 
 }  // namespace
+
+std::string plainJob() {
+  const auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
+  if (!text) return "";
+  const core::base::ParsedJson whole = core::base::parseJson(*text);
+  core::base::Value plain = core::base::Value::object();
+  for (const auto& [key, value] : whole.root.members()) {
+    if (key != "leaf") plain.set(key, value);
+  }
+  return core::base::writeJson(plain, 2) + "\n";
+}
 
 core::intents::Intent nextAct(const core::record::JobAt& job) {
   const BenchPlace place = core::record::benchPlace(job);
