@@ -11,13 +11,19 @@ Item {
     property int tightest: 3
     readonly property bool fits: column.implicitHeight <= height + 0.5
 
-    // A column knows its height only once it has laid itself out: by itself it does so before the next frame, and a level
-    // too many would be taken meanwhile.
+    // A column knows its height only once it and what lies in it have laid themselves out: by themselves they do so
+    // before the next frame, and a level too many would be taken meanwhile.
+    function layOut(item: var) {
+        for (let i = 0; i < item.children.length; ++i)
+            layOut(item.children[i]);
+        if (item.forceLayout)
+            item.forceLayout();
+    }
     function settle() {
-        column.forceLayout();
+        layOut(column);
         while (!fits && level < tightest && height > 0) {
             level += 1;
-            column.forceLayout();
+            layOut(column);
         }
     }
     function again() {
