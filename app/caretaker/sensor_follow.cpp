@@ -41,7 +41,7 @@ void SensorFollow::enter(const room::SensorReading& reading) {
   if (holdsAlready(reading)) return tell({});
   const core::units::Room room{Temperature::celsius(toATenth(reading.celsius)),
                                Humidity::percent(toATenth(reading.percent))};
-  tell(m_workbench.askShop(core::intents::EnterRoom{room, true}));
+  tell(m_workbench.submit(core::intents::OfShop{core::intents::EnterRoom{room, true}}));
 }
 
 // After a restart of the program the first reading is often the one entered last.

@@ -111,19 +111,19 @@ void AlertViewModel::show(const core::record::JobAt& job) {
 
 void AlertViewModel::hear() {
   if (!m_up) return;
-  m_workbench.ask(m_alert.job, core::intents::Hear{m_alert.wait, m_alert.alert});
+  m_workbench.submit(core::intents::OfJob{m_alert.job, core::intents::Hear{m_alert.wait, m_alert.alert}});
   refresh();
 }
 
 void AlertViewModel::answer(core::intents::Verdict verdict) {
   if (!m_up || !m_canLook) return;
-  m_workbench.ask(m_alert.job, core::intents::LookAt{m_alert.wait, verdict});
+  m_workbench.submit(core::intents::OfJob{m_alert.job, core::intents::LookAt{m_alert.wait, verdict}});
   refresh();
 }
 
 void AlertViewModel::putOff(int minutes) {
   if (!m_up) return;
-  m_workbench.ask(m_alert.job, core::intents::Snooze{m_alert.wait, m_alert.alert, minutes});
+  m_workbench.submit(core::intents::OfJob{m_alert.job, core::intents::Snooze{m_alert.wait, m_alert.alert, minutes}});
   refresh();
 }
 

@@ -194,15 +194,18 @@ void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
   if (!job.state().lastUndo.empty()) {
     const auto& log = job.state().log;
     const auto taken = std::find_if(log.rbegin(), log.rend(), [](const core::record::LogLine& line) {
-      return line.voided && line.type != core::record::type::kUndone && line.type != core::record::type::kStepBegun;
+      return line.voided && !line.is<core::record::Undone>() && !line.is<core::record::StepBegun>();
     });
     if (taken != log.rend()) {
-      const core::workflow::WorkflowStep* step = workflow.find(taken->step);
-      const auto wait = workflow.findWait(taken->step);
-      const std::string what = step != nullptr ? step->title : wait.wait != nullptr ? wait.wait->title : taken->type;
-      const auto* figure = job.state().design->figures.find(taken->figure);
-      if (taken->type == core::record::type::kFollowChosen) {
-        m_above = tr("Taken back: what the %1 board keeps").arg(toQt(taken->step));
+      const core::workflow::WorkflowStep* step = workflow.find(taken->about);
+      const auto wait = workflow.findWait(taken->about);
+      const std::string what = step != nullptr ? step->title : wait.wait != nullptr ? wait.wait->title : "";
+      const auto* measured = taken->as<core::record::Measured>();
+      const auto* figure = measured == nullptr ? nullptr : job.state().design->figures.find(measured->figure);
+      if (taken->is<core::record::FollowChosen>()) {
+        m_above = tr("Taken back: what the %1 board keeps").arg(toQt(taken->about));
+      } else if (figure == nullptr && what.empty()) {
+        m_above = tr("Taken back");
       } else {
         m_above = tr("Taken back: %1")
                       .arg(figure != nullptr ? tr("measure of %1").arg(words::figureLabel(*figure)) : toQt(what));
@@ -252,7 +255,7 @@ void BenchViewModel::showFault(const core::workflow::WorkflowStep& step, const c
 }
 
 bool BenchViewModel::ask(const core::intents::Intent& intent) {
-  const core::base::Message refused = m_workbench.ask(m_jobId, intent);
+  const core::base::Message refused = m_workbench.submit(core::intents::OfJob{m_jobId, intent});
   const core::record::JobState* state = m_workbench.job(m_jobId);
   const auto units = state == nullptr ? core::units::UnitSystem::Millimetres : state->plan->design.job.units;
   m_refusal = refused.id.empty() ? QString() : words::text(refused, units);

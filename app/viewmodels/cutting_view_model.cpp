@@ -219,7 +219,7 @@ bool CuttingViewModel::forward() {
     show();
     return true;
   }
-  const auto refused = m_workbench.askShop(workbench::cutOf(m_cutting, sheet(), m_keeping));
+  const auto refused = m_workbench.submit(core::intents::OfShop{workbench::cutOf(m_cutting, sheet(), m_keeping)});
   if (!refused.id.empty()) {
     m_refusal = words::text(refused, m_design->job.units);
     emit changed();
@@ -250,7 +250,8 @@ void CuttingViewModel::turnKeeping() {
 
 void CuttingViewModel::takeBack() {
   if (!canTakeBack()) return;
-  const auto refused = m_workbench.askShop(core::intents::UndoInShop{m_onHand.acts.back().intentId});
+  const auto refused =
+      m_workbench.submit(core::intents::OfShop{core::intents::UndoInShop{m_onHand.acts.back().intentId}});
   if (refused.id.empty()) return;
   m_refusal = words::text(refused, core::units::UnitSystem::Millimetres);
   emit changed();

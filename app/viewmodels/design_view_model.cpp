@@ -60,12 +60,13 @@ bool DesignViewModel::beginAgain(const QString& pieceId) {
 bool DesignViewModel::sameAgain() { return drafted() != nullptr && begun(withoutTheWork(drafted()->document), m_id); }
 
 bool DesignViewModel::begun(const Value& document, const std::string& from) {
-  const auto id = m_workbench.beginDesign(document, from);
-  if (!id) {
-    told(id.error());
+  const std::string id = m_workbench.newId();
+  const Message refused = m_workbench.submit(core::intents::OfDesign{id, core::intents::BeginDesign{document, from}});
+  if (!refused.id.empty()) {
+    told(refused);
     return false;
   }
-  return open(id.value());
+  return open(id);
 }
 
 bool DesignViewModel::open(const std::string& designId) {
@@ -96,9 +97,9 @@ QString DesignViewModel::state() const {
   return wrong == 1 ? tr("one thing to settle") : tr("%1 things to settle").arg(wrong);
 }
 
-void DesignViewModel::undo() { told(m_workbench.undoDesign(m_id)); }
+void DesignViewModel::undo() { told(m_workbench.submit(core::intents::OfDesign{m_id, core::intents::UndoChange{}})); }
 
-void DesignViewModel::redo() { told(m_workbench.redoDesign(m_id)); }
+void DesignViewModel::redo() { told(m_workbench.submit(core::intents::OfDesign{m_id, core::intents::RedoChange{}})); }
 
 void DesignViewModel::look(View view) {
   m_view = view;
@@ -141,7 +142,9 @@ void DesignViewModel::refresh() {
   emit changed();
 }
 
-Message DesignViewModel::put(const Value& patch) { return m_workbench.changeDesign(m_id, patch); }
+Message DesignViewModel::put(const Value& patch) {
+  return m_workbench.submit(core::intents::OfDesign{m_id, core::intents::ChangeDesign{patch}});
+}
 
 FormViewModel::Answer DesignViewModel::answerOf(const designing::Option& option) {
   const designing::Way way = m_ways->of(option.patch);

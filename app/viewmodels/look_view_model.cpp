@@ -35,7 +35,7 @@ bool LookViewModel::showDoubt(const core::record::JobAt& job) {
     m_doubt = look;
     m_looked.clear();
     for (const core::record::LogLine& line : job.state().log) {
-      if (line.type == core::record::type::kLooked && line.step == look.wait && !line.voided) m_looked = line.intentId;
+      if (line.is<core::record::Looked>() && line.about == look.wait && !line.voided) m_looked = line.intentId;
     }
     m_wait = run.id;
     m_title = waitName(run);

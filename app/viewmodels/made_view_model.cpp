@@ -271,14 +271,15 @@ bool MadeViewModel::agrees() {
 
 bool MadeViewModel::forget() {
   if (figure() == nullptr || !figure()->made) return false;
-  const auto refused = m_workbench.ask(m_jobId, core::intents::ForgetAsMade{figureId()});
+  const auto refused = m_workbench.submit(core::intents::OfJob{m_jobId, core::intents::ForgetAsMade{figureId()}});
   m_refusal = refused.id.empty() ? QString() : words::text(refused, jobUnits());
   refresh();
   return refused.id.empty();
 }
 
 bool MadeViewModel::enter(Length value, const std::string& overrules) {
-  const auto refused = m_workbench.ask(m_jobId, core::intents::EnterAsMade{m_step, figureId(), value, overrules});
+  const auto refused = m_workbench.submit(
+      core::intents::OfJob{m_jobId, core::intents::EnterAsMade{m_step, figureId(), value, overrules}});
   if (!refused.id.empty()) {
     ask(refused, value);
     return false;
@@ -317,7 +318,8 @@ void MadeViewModel::answer(bool newerIsRight) {
 bool MadeViewModel::follow(bool keepReveal) {
   const std::string board = m_followBoard.toStdString();
   if (board.empty()) return false;
-  const auto refused = m_workbench.ask(m_jobId, core::intents::ChooseFollow{board, keepReveal});
+  const auto refused =
+      m_workbench.submit(core::intents::OfJob{m_jobId, core::intents::ChooseFollow{board, keepReveal}});
   m_refusal = refused.id.empty() ? QString() : words::text(refused, jobUnits());
   refresh();
   return refused.id.empty();

@@ -109,7 +109,7 @@ void OffTimeViewModel::nextAnswer() {
 
 bool OffTimeViewModel::tell() {
   if (m_boot.empty()) return false;
-  const auto refused = m_workbench.askShop(core::intents::TellOffTime{m_boot, m_answer});
+  const auto refused = m_workbench.submit(core::intents::OfShop{core::intents::TellOffTime{m_boot, m_answer}});
   m_refusal = refused.id.empty() ? QString() : words::text(refused, core::units::UnitSystem::Millimetres);
   refresh();
   return refused.id.empty();

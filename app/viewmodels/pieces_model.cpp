@@ -245,13 +245,15 @@ void PiecesModel::tell(const Message& refused, const QString& done) {
 
 void PiecesModel::putAway() {
   const bool design = chosenDesign();
-  tell(design ? m_workbench.putDesignAway(m_chosen) : m_workbench.ask(m_chosen, core::intents::PutAway{}),
+  tell(design ? m_workbench.submit(core::intents::OfDesign{m_chosen, core::intents::PutDesignAway{}})
+              : m_workbench.submit(core::intents::OfJob{m_chosen, core::intents::PutAway{}}),
        tr("Put away. It is found under Put away."));
 }
 
 void PiecesModel::bringBack() {
   const bool design = chosenDesign();
-  tell(design ? m_workbench.bringDesignBack(m_chosen) : m_workbench.ask(m_chosen, core::intents::BringBack{}),
+  tell(design ? m_workbench.submit(core::intents::OfDesign{m_chosen, core::intents::BringDesignBack{}})
+              : m_workbench.submit(core::intents::OfJob{m_chosen, core::intents::BringBack{}}),
        design ? tr("Back among the pieces.") : tr("On the bench again."));
 }
 

@@ -173,7 +173,8 @@ bool RecordViewModel::chosenElsewhere() const {
 
 void RecordViewModel::useFromElsewhere() {
   if (!chosenElsewhere()) return;
-  told(m_workbench.ask(m_job, core::intents::AcceptPreparation{chosen()->step, chosen()->deviceId}));
+  told(m_workbench.submit(
+      core::intents::OfJob{m_job, core::intents::AcceptPreparation{chosen()->step, chosen()->deviceId}}));
 }
 
 void RecordViewModel::look(Page page) {
@@ -195,7 +196,7 @@ bool RecordViewModel::addNote(const QString& text) {
   if (text.trimmed().isEmpty()) return false;
   // Of the step that is chosen, or else of the piece as a whole.
   const std::string step = chosenStep() ? chosen()->step : "";
-  const Message refused = m_workbench.ask(m_job, core::intents::AddNote{fromQt(text), step});
+  const Message refused = m_workbench.submit(core::intents::OfJob{m_job, core::intents::AddNote{fromQt(text), step}});
   told(refused);
   return refused.id.empty();
 }
@@ -263,16 +264,16 @@ void RecordViewModel::turnBatch(int row) {
       linked == state->beside.batches.end() ? std::vector<std::string>() : linked->second;
   const std::string& batch = m_batchIds[static_cast<std::size_t>(row)];
   if (std::erase(batches, batch) == 0) batches.push_back(batch);
-  told(m_workbench.ask(m_job, core::intents::LinkBatches{step, batches}));
+  told(m_workbench.submit(core::intents::OfJob{m_job, core::intents::LinkBatches{step, batches}}));
 }
 
 void RecordViewModel::remove() {
   const auto* state = m_workbench.job(m_job);
   if (!chosenRemovable()) return;
   if (state->beside.note(chosen()->note) != nullptr) {
-    told(m_workbench.ask(m_job, core::intents::RemoveNote{chosen()->note}));
+    told(m_workbench.submit(core::intents::OfJob{m_job, core::intents::RemoveNote{chosen()->note}}));
   } else {
-    told(m_workbench.ask(m_job, core::intents::RemovePhotograph{chosen()->photograph}));
+    told(m_workbench.submit(core::intents::OfJob{m_job, core::intents::RemovePhotograph{chosen()->photograph}}));
   }
 }
 

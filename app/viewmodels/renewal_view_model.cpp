@@ -77,7 +77,7 @@ void RenewalViewModel::take() {
 }
 
 void RenewalViewModel::takeBack() {
-  const Message refused = m_workbench.ask(m_job, core::intents::Undo{m_intent});
+  const Message refused = m_workbench.submit(core::intents::OfJob{m_job, core::intents::Undo{m_intent}});
   if (refused.id.empty()) m_intent.clear();
   read();
   if (!refused.id.empty()) m_refused = refused;

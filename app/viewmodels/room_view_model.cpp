@@ -102,13 +102,13 @@ void RoomViewModel::other() {
 void RoomViewModel::nextSensor() {
   const auto at = m_found.indexOf(m_sensor);
   const QString next = at + 1 < m_found.size() ? m_found[at + 1] : QString();
-  const auto refused = m_workbench.askShop(core::intents::ChooseSensor{convert::fromQt(next)});
+  const auto refused = m_workbench.submit(core::intents::OfShop{core::intents::ChooseSensor{convert::fromQt(next)}});
   m_refusal = refused.id.empty() ? QString() : words::text(refused, core::units::UnitSystem::Millimetres);
   refresh();
 }
 
 bool RoomViewModel::keep() {
-  const auto refused = m_workbench.askShop(core::intents::EnterRoom{m_room, false});
+  const auto refused = m_workbench.submit(core::intents::OfShop{core::intents::EnterRoom{m_room, false}});
   m_refusal = refused.id.empty() ? QString() : words::text(refused, core::units::UnitSystem::Millimetres);
   m_touched = !refused.id.empty();
   refresh();

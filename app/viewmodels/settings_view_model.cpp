@@ -67,7 +67,7 @@ void SettingsViewModel::choose(const char* what, const std::string& value) {
 }
 
 void SettingsViewModel::ask(const core::intents::ShopIntent& intent) {
-  const auto refused = m_workbench.askShop(intent);
+  const auto refused = m_workbench.submit(core::intents::OfShop{intent});
   m_refusal = refused.id.empty() ? QString() : words::text(refused, m_workbench.settings().units);
   emit changed();
 }

@@ -245,7 +245,7 @@ bool StockViewModel::keepForm() {
 }
 
 void StockViewModel::ask(const core::intents::ShopIntent& intent) {
-  const Message refused = m_workbench.askShop(intent);
+  const Message refused = m_workbench.submit(core::intents::OfShop{intent});
   if (refused.id.empty()) m_lastAct = m_workbench.lastIntentId();
   told(refused);
 }
@@ -269,7 +269,7 @@ void StockViewModel::gone() {
 
 void StockViewModel::takeBack() {
   if (m_lastAct.empty()) return;
-  const Message refused = m_workbench.askShop(core::intents::UndoInShop{m_lastAct});
+  const Message refused = m_workbench.submit(core::intents::OfShop{core::intents::UndoInShop{m_lastAct}});
   if (refused.id.empty()) m_lastAct.clear();
   told(refused);
 }

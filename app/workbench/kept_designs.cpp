@@ -7,7 +7,6 @@
 namespace app::workbench {
 
 using core::base::Message;
-using core::base::Value;
 using core::record::Drafted;
 
 namespace {
@@ -44,49 +43,22 @@ const Drafted* KeptDesigns::find(const std::string& id) const {
   return found == m_designs.end() ? nullptr : &found->second.drafted;
 }
 
-Message KeptDesigns::keep(const std::string& id, const Decision& decided) {
+Message KeptDesigns::ask(const std::string& id, const core::intents::DesignIntent& intent) {
+  const auto decided = core::record::decide(find(id), intent);
   if (!decided) return decided.error();
+  if (decided.value().empty()) return {};
   auto kept = m_keep(id, decided.value());
   if (!kept) return kept.error();
   Kept& design = m_designs[id];
   // What takes something back changes what was before it: only then is all of it folded anew.
   bool anew = design.events.empty();
   for (core::record::Event& event : std::move(kept).value()) {
-    anew = anew || event.type == core::record::type::kUndone;
+    anew = anew || core::record::isA<core::record::Undone>(event);
     if (!anew) core::record::follow(design.drafted, event);
     design.events.push_back(std::move(event));
   }
   if (anew) design.drafted = core::record::foldDrafted(id, design.events);
   return {};
-}
-
-Message KeptDesigns::begin(const std::string& id, const Value& document, const std::string& from) {
-  return keep(id, core::record::beginDraft(document, from));
-}
-
-Message KeptDesigns::change(const std::string& id, const Value& patch) {
-  const Drafted* drafted = find(id);
-  return drafted == nullptr ? Message("design.no-such-design") : keep(id, core::record::changeDraft(*drafted, patch));
-}
-
-Message KeptDesigns::undo(const std::string& id) {
-  const Drafted* drafted = find(id);
-  return drafted == nullptr ? Message("design.no-such-design") : keep(id, core::record::undoDraft(*drafted));
-}
-
-Message KeptDesigns::redo(const std::string& id) {
-  const Drafted* drafted = find(id);
-  return drafted == nullptr ? Message("design.no-such-design") : keep(id, core::record::redoDraft(*drafted));
-}
-
-Message KeptDesigns::move(const std::string& id, bool away) {
-  const Drafted* drafted = find(id);
-  if (drafted == nullptr) return Message("design.no-such-design");
-  return drafted->putAway == away ? Message() : keep(id, core::record::movedDraft(away));
-}
-
-Message KeptDesigns::taken(const std::string& id, const std::string& jobId) {
-  return find(id) == nullptr ? Message("design.no-such-design") : keep(id, core::record::takenDraft(jobId));
 }
 
 }  // namespace app::workbench

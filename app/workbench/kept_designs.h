@@ -15,9 +15,9 @@ namespace app::workbench {
 
 class KeptDesigns {
  public:
-  // Stamps and keeps drafts on the stream of that id.
+  // Stamps and keeps drafts on the stream of that id, as one act.
   using Keep = std::function<core::base::Result<std::vector<core::record::Event>, core::base::Message>(
-      const std::string& id, const core::record::EventDraft& draft)>;
+      const std::string& id, const std::vector<core::record::EventDraft>& drafts)>;
 
   KeptDesigns(core::record::EventStore& store, Keep keep) : m_store(store), m_keep(std::move(keep)) {}
 
@@ -30,22 +30,14 @@ class KeptDesigns {
   // Null where there is none; stays where it is until `load`.
   const core::record::Drafted* find(const std::string& id) const;
 
-  // Refusals: the store's, core::record's of drafted.h, and design.no-such-design.
-  core::base::Message begin(const std::string& id, const core::base::Value& document, const std::string& from);
-  core::base::Message change(const std::string& id, const core::base::Value& patch);
-  core::base::Message undo(const std::string& id);
-  core::base::Message redo(const std::string& id);
-  // Away, or back; nothing is written where it is there.
-  core::base::Message move(const std::string& id, bool away);
-  core::base::Message taken(const std::string& id, const std::string& jobId);
+  // Refusals: the store's, and those of core::record::decide.
+  core::base::Message ask(const std::string& id, const core::intents::DesignIntent& intent);
 
  private:
   struct Kept {
     std::vector<core::record::Event> events;
     core::record::Drafted drafted;
   };
-  using Decision = core::base::Result<core::record::EventDraft, core::base::Message>;
-  core::base::Message keep(const std::string& id, const Decision& decided);
 
   core::record::EventStore& m_store;
   Keep m_keep;

@@ -26,7 +26,7 @@ bool ofBench(const Event& event) { return startsWith(event.stream, kBenchPrefix)
 // What comes to a job that was ever renewed may leave it with another plan.
 bool isRenewed(const std::vector<Event>& events) {
   return std::any_of(events.begin(), events.end(),
-                     [](const Event& event) { return event.type == core::record::type::kTechniquesRenewed; });
+                     [](const Event& event) { return core::record::isA<core::record::TechniquesRenewed>(event); });
 }
 
 // The waits a maker looks for in a list: what still matters and is not over, the next to open first.
@@ -239,7 +239,7 @@ std::vector<std::string> KeptJobs::add(const std::string& jobId, const std::vect
     }
     m_benchEvents.push_back(event);
     touched = touched || core::record::touchesJobs(event);
-    shops = shops || !core::record::touchesJobs(event) || event.type == core::record::type::kUndone;
+    shops = shops || !core::record::touchesJobs(event) || core::record::isA<core::record::Undone>(event);
   }
   if (touched) m_print = core::record::ShopPrint(m_benchEvents);
   if (shops) core::record::foldShop(shop, m_benchEvents);
@@ -314,13 +314,13 @@ void KeptJobs::foldWhatMayRestOn(const std::string& intentId, const JobState& as
   std::optional<core::record::Hlc> at;
   for (const Event& event : ordered) {
     if (event.intentId != intentId) continue;
-    steps.insert(core::record::textOf(event.payload, "step"));
+    steps.insert(core::record::stepOf(event));
     if (!at || event.hlc < *at) at = event.hlc;
   }
   if (!at) return;
   std::set<std::string> later;  // steps of the bench since, which the asking job does not see
   for (const Event& event : ordered) {
-    const std::string step = core::record::textOf(event.payload, "step");
+    const std::string step = core::record::stepOf(event);
     if (event.hlc > *at && !step.empty() && asked.plan->workflow.find(step) == nullptr) later.insert(step);
   }
   const auto shares = [](const std::set<std::string>& all, const std::set<std::string>& some) {

@@ -96,7 +96,7 @@ class Import {
       return;
     }
     const bool another = std::any_of(before.begin(), before.end(), [&](const Event& event) {
-      return event.deviceId == m_deviceId || PlanReader(m_store).read(m_record.job, *readTakenIn(event.payload));
+      return event.deviceId == m_deviceId || PlanReader(m_store).read(m_record.job, *takenInBy(event));
     });
     if (another) error("/job", Message("import.other-job").with("job", m_record.job));
   }
@@ -182,11 +182,11 @@ std::vector<std::string> hashesOf(const std::vector<Event>& events) {
     if (seen.insert(hash).second) hashes.push_back(hash);
   };
   for (const Event& event : events) {
-    if (!core::base::startsWith(event.stream, "job/")) continue;
-    const bool takenIn = event.type == core::record::type::kJobTakenIn;
-    if (event.version != 1 || !(takenIn || event.type == core::record::type::kTechniquesRenewed)) continue;
-    if (takenIn) take(core::record::textOf(event.payload, "job"));
-    for (const auto& technique : readTechniques(event.payload).value_or(Techniques())) take(technique.hash);
+    const auto takenIn = core::record::as<core::record::JobTakenIn>(event);
+    const auto renewed = core::record::as<core::record::TechniquesRenewed>(event);
+    if (takenIn) take(takenIn->job);
+    const auto techniques = takenIn ? takenIn->techniques : renewed ? renewed->techniques : std::nullopt;
+    for (const auto& technique : techniques.value_or(core::record::TechniqueHashes())) take(technique.hash);
   }
   return hashes;
 }
@@ -202,7 +202,8 @@ std::vector<StoredText> textsOf(core::record::EventStore& store, const std::vect
 
 std::vector<Event> handedOn(std::vector<Event> events, const std::string& jobHash) {
   std::erase_if(events, [&](const Event& event) {
-    return event.type == core::record::type::kJobTakenIn && core::record::textOf(event.payload, "job") != jobHash;
+    const auto takenIn = core::record::as<core::record::JobTakenIn>(event);
+    return takenIn && takenIn->job != jobHash;
   });
   return events;
 }

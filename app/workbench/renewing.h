@@ -21,7 +21,7 @@ struct Renewal {
   // Why it cannot be taken; an empty message where it can. See core::record::refusedRenewal; or why the job does not
   // compose with the techniques as they are now.
   core::base::Message refused;
-  Techniques techniques;
+  core::record::TechniqueHashes techniques;
   std::vector<core::record::StoredText> texts;
 };
 

@@ -22,16 +22,10 @@ using core::base::Value;
 using core::intents::TakeIn;
 using core::record::JobPlan;
 
-std::optional<std::string> textOf(const Value& object, std::string_view key) {
-  const Value* value = object.find(key);
-  if (value == nullptr || value->kind() != Value::Kind::Text) return std::nullopt;
-  return value->asText();
-}
-
 // What names a job may be from before names had a length.
-std::string shownOf(const Value& payload, std::string_view key) {
+std::string shown(const std::string& name) {
   using namespace core::base;
-  return shownText(textOf(payload, key).value_or(""), Lines::One, kLongestName);
+  return shownText(name, Lines::One, kLongestName);
 }
 
 bool isOfJob(const core::record::Event& event) { return core::base::startsWith(event.stream, "job/"); }
@@ -60,68 +54,50 @@ Message because(Message outer, const core::base::Problems& problems) {
 
 }  // namespace
 
-std::optional<Techniques> readTechniques(const Value& payload) {
-  const Value* techniques = payload.find("techniques");
-  if (techniques == nullptr || techniques->kind() != Value::Kind::Object) return std::nullopt;
-  Techniques read;
-  for (const auto& [id, hash] : techniques->members()) {
-    if (hash.kind() != Value::Kind::Text) return std::nullopt;
-    read.push_back({id, hash.asText()});
-  }
-  return read;
-}
-
-std::optional<TakeIn> readTakenIn(const Value& payload) {
-  TakeIn takenIn;
-  const auto jobHash = textOf(payload, "job");
-  auto techniques = readTechniques(payload);
-  if (!jobHash || !techniques) return std::nullopt;
-  takenIn.jobHash = *jobHash;
-  takenIn.title = shownOf(payload, "title");
-  takenIn.reference = shownOf(payload, "reference");
-  takenIn.techniques = *std::move(techniques);
-  return takenIn;
+std::optional<TakeIn> takenInBy(const core::record::Event& event) {
+  const auto takenIn = core::record::as<core::record::JobTakenIn>(event);
+  if (!takenIn || takenIn->job.empty() || !takenIn->techniques) return std::nullopt;
+  return TakeIn{takenIn->job, shown(takenIn->title), shown(takenIn->reference), *takenIn->techniques};
 }
 
 std::vector<core::record::Event> takingsIn(const std::vector<core::record::Event>& events) {
   std::vector<core::record::Event> found = ofJob(events);
-  std::erase_if(found, [](const core::record::Event& event) {
-    return event.type != core::record::type::kJobTakenIn || event.version != 1 || !readTakenIn(event.payload);
-  });
+  std::erase_if(found, [](const core::record::Event& event) { return !takenInBy(event); });
   return found;
 }
 
 std::vector<TakeIn> plannedFrom(const std::vector<core::record::Event>& events) {
   const std::vector<core::record::Event> own = ofJob(events);
   const core::record::Event* renewal = core::record::newestRenewal(own);
-  const auto techniques = renewal == nullptr ? std::nullopt : readTechniques(renewal->payload);
+  const auto renewed = renewal == nullptr ? std::nullopt : core::record::as<core::record::TechniquesRenewed>(*renewal);
   std::vector<TakeIn> plans;
-  if (renewal != nullptr && !techniques) return plans;
+  if (renewed && !renewed->techniques) return plans;
   for (const core::record::Event& event : takingsIn(own)) {
-    plans.push_back(*readTakenIn(event.payload));
-    if (techniques) plans.back().techniques = *techniques;
+    plans.push_back(*takenInBy(event));
+    if (renewed) plans.back().techniques = *renewed->techniques;
   }
   return plans;
 }
 
 std::optional<std::vector<TakeIn>> everPlannedFrom(const core::record::Event& takingIn,
                                                    const std::vector<core::record::Event>& events, std::size_t most) {
-  std::vector<TakeIn> plans{readTakenIn(takingIn.payload).value_or(TakeIn())};
-  const auto same = [](const Techniques& a, const Techniques& b) {
+  std::vector<TakeIn> plans{takenInBy(takingIn).value_or(TakeIn())};
+  const auto same = [](const core::record::TechniqueHashes& a, const core::record::TechniqueHashes& b) {
     return std::equal(a.begin(), a.end(), b.begin(), b.end(),
                       [](const auto& one, const auto& other) { return one.id == other.id && one.hash == other.hash; });
   };
   for (const core::record::Event& event : ofJob(events)) {
-    if (event.type != core::record::type::kTechniquesRenewed || event.version != 1) continue;
-    auto techniques = readTechniques(event.payload);
-    if (!techniques) return std::nullopt;
+    auto renewed = core::record::as<core::record::TechniquesRenewed>(event);
+    if (!renewed) continue;
+    if (!renewed->techniques) return std::nullopt;
+    core::record::TechniqueHashes& techniques = *renewed->techniques;
     if (std::any_of(plans.begin(), plans.end(),
-                    [&](const TakeIn& plan) { return same(plan.techniques, *techniques); })) {
+                    [&](const TakeIn& plan) { return same(plan.techniques, techniques); })) {
       continue;
     }
     if (plans.size() == most) break;
     plans.push_back(plans.front());
-    plans.back().techniques = *std::move(techniques);
+    plans.back().techniques = std::move(techniques);
   }
   return plans;
 }

@@ -16,11 +16,9 @@
 
 namespace app::workbench {
 
-// What the event that took a job in says, and of it, or of a renewal, the techniques; nothing where its payload cannot
+// What the event that took a job in says, with names as they may be shown; nothing where it is no such event or cannot
 // be read.
-using Techniques = std::vector<core::intents::TakeIn::Technique>;
-std::optional<Techniques> readTechniques(const core::base::Value& payload);
-std::optional<core::intents::TakeIn> readTakenIn(const core::base::Value& payload);
+std::optional<core::intents::TakeIn> takenInBy(const core::record::Event& event);
 
 // The events that say they took a job in, and read: among events in any order the job's own alone, since a bench's
 // stream takes no job in. In fold order; there is one, unless a file once brought one that took nothing in.

@@ -44,9 +44,8 @@ bool jumped(const ClockReading& before, const ClockReading& now) {
 void takeBackOnBenchToo(std::vector<EventDraft>& drafts, const KeptJobs& jobs) {
   std::vector<EventDraft> copies;
   for (const EventDraft& draft : drafts) {
-    const core::base::Value* intent = draft.payload.find("intent");
-    if (draft.type != core::record::type::kUndone || draft.stream == EventDraft::Stream::Bench || !intent) continue;
-    if (!jobs.touchedBench(intent->asText())) continue;
+    if (draft.type != core::record::Undone::kType || draft.stream == EventDraft::Stream::Bench) continue;
+    if (!jobs.touchedBench(core::record::textOf(draft.payload, "intent"))) continue;
     copies.push_back(draft);
     copies.back().stream = EventDraft::Stream::Bench;
   }
@@ -63,8 +62,9 @@ struct Workbench::Private {
         library(std::move(techniques)),
         stamps(std::move(deviceId)),
         jobs(eventStore),
-        designs(eventStore,
-                [this](const std::string& id, const EventDraft& draft) { return keepOfDesign(id, draft); }) {}
+        designs(eventStore, [this](const std::string& id, const std::vector<EventDraft>& drafts) {
+          return keepOfDesign(id, drafts);
+        }) {}
 
   core::record::EventStore& store;
   const clocks::Clock& clock;
@@ -94,8 +94,8 @@ struct Workbench::Private {
   }
 
   core::base::Result<std::vector<core::record::Event>, Message> keepOfDesign(const std::string& id,
-                                                                             const EventDraft& draft) {
-    auto act = keep(id, {draft}, {}, clock.now());
+                                                                             const std::vector<EventDraft>& drafts) {
+    auto act = keep(id, drafts, {}, clock.now());
     if (!act) return act.error();
     return std::move(act).value().events;
   }
@@ -289,33 +289,7 @@ const core::record::Settings& Workbench::settings() const { return d->settings; 
 
 const Library& Workbench::library() const { return d->library; }
 
-core::base::Result<std::string, Message> Workbench::beginDesign(const core::base::Value& document,
-                                                                const std::string& from) {
-  const std::string id = convert::newUuid(d->clock.now().utcMilliseconds);
-  if (Message refused = d->designs.begin(id, document, from); !refused.id.empty()) return refused;
-  emit designsChanged();
-  if (onCommitted) onCommitted(d->lastIntentId);
-  return id;
-}
-
-Message Workbench::changeDesign(const std::string& id, const core::base::Value& patch) {
-  return told(d->designs.change(id, patch));
-}
-
-Message Workbench::undoDesign(const std::string& id) { return told(d->designs.undo(id)); }
-
-Message Workbench::redoDesign(const std::string& id) { return told(d->designs.redo(id)); }
-
-Message Workbench::putDesignAway(const std::string& id) { return told(d->designs.move(id, true)); }
-
-Message Workbench::bringDesignBack(const std::string& id) { return told(d->designs.move(id, false)); }
-
-Message Workbench::told(Message refused) {
-  if (!refused.id.empty()) return refused;
-  emit designsChanged();
-  if (onCommitted) onCommitted(d->lastIntentId);
-  return refused;
-}
+std::string Workbench::newId() const { return convert::newUuid(d->clock.now().utcMilliseconds); }
 
 Workbench::TakenIn Workbench::takeDesign(const std::string& id) {
   const core::record::Drafted* drafted = d->designs.find(id);
@@ -326,7 +300,8 @@ Workbench::TakenIn Workbench::takeDesign(const std::string& id) {
   }
   TakenIn taken = takeIn(drafted->text());
   if (taken.jobId.empty() || taken.already) return taken;
-  if (Message refused = told(d->designs.taken(id, taken.jobId)); !refused.id.empty()) taken.refusals.push_back(refused);
+  if (Message refused = ask({id, core::intents::TakeDesign{taken.jobId}}); !refused.id.empty())
+    taken.refusals.push_back(refused);
   return taken;
 }
 
@@ -373,7 +348,19 @@ JobAt Workbench::at(const std::string& jobId) const {
   return JobAt(*state, d->shop, d->clock.now());
 }
 
-Message Workbench::ask(const std::string& jobId, const core::intents::Intent& intent) {
+Message Workbench::submit(const core::intents::Request& request) {
+  return std::visit([this](const auto& one) { return ask(one); }, request);
+}
+
+Message Workbench::ask(const core::intents::OfDesign& request) {
+  if (Message refused = d->designs.ask(request.design, request.intent); !refused.id.empty()) return refused;
+  emit designsChanged();
+  if (onCommitted) onCommitted(d->lastIntentId);
+  return {};
+}
+
+Message Workbench::ask(const core::intents::OfJob& request) {
+  const auto& [jobId, intent] = request;
   d->settle();
   const JobEntry* entry = d->jobs.entry(jobId);
   if (entry == nullptr) return Message("bench.no-such-job");
@@ -393,10 +380,10 @@ Message Workbench::ask(const std::string& jobId, const core::intents::Intent& in
   return {};
 }
 
-Message Workbench::askShop(const core::intents::ShopIntent& intent) {
+Message Workbench::ask(const core::intents::OfShop& request) {
   d->settle();
   const ClockReading now = d->clock.now();
-  auto decided = core::record::decide(d->shop, now, intent);
+  auto decided = core::record::decide(d->shop, now, request.intent);
   if (!decided) return decided.error();
   const auto act = d->keep("", decided.value(), {}, now);
   if (!act) return act.error();
@@ -429,8 +416,8 @@ Message Workbench::photograph(const std::string& jobId, const QString& path, con
 
 Message Workbench::photograph(const std::string& jobId, const photographs::Kept& kept, const std::string& caption,
                               const std::string& step) {
-  return ask(jobId,
-             core::intents::KeepPhotograph{kept.hash, kept.bytes, kept.type, kept.width, kept.height, caption, step});
+  return submit(core::intents::OfJob{
+      jobId, core::intents::KeepPhotograph{kept.hash, kept.bytes, kept.type, kept.width, kept.height, caption, step}});
 }
 
 std::set<std::string> Workbench::photographsNamed() const {
@@ -439,7 +426,7 @@ std::set<std::string> Workbench::photographsNamed() const {
     const auto events = d->jobs.eventsOf(entry.id, KeptJobs::Of::Job);
     if (!events) continue;
     for (const auto& event : events.value()) {
-      if (event.type == core::record::type::kPhotographKept) named.insert(core::record::textOf(event.payload, "hash"));
+      if (const auto kept = core::record::as<core::record::PhotographKept>(event)) named.insert(kept->hash);
     }
   }
   return named;

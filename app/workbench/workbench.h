@@ -50,16 +50,10 @@ class Workbench : public QObject {
   };
   TakenIn takeIn(const std::string& text);
 
-  // Designs under way. `begin` gives a new one its id; `from` is the job or design it is begun from, or "".
+  // Designs under way.
   const KeptDesigns& designs() const;
-  core::base::Result<std::string, core::base::Message> beginDesign(const core::base::Value& document,
-                                                                   const std::string& from);
-  // Refusals: see KeptDesigns.
-  core::base::Message changeDesign(const std::string& id, const core::base::Value& patch);
-  core::base::Message undoDesign(const std::string& id);
-  core::base::Message redoDesign(const std::string& id);
-  core::base::Message putDesignAway(const std::string& id);
-  core::base::Message bringDesignBack(const std::string& id);
+  // An id nothing has yet, for a design that is about to be begun.
+  std::string newId() const;
   // Takes the job file a design has become in; design.no-such-design is among the refusals.
   TakenIn takeDesign(const std::string& id);
   // The job file a job was taken in with; "" where it cannot be read.
@@ -86,17 +80,15 @@ class Workbench : public QObject {
   // and the clock log, which the next act changes.
   core::record::JobAt at(const std::string& jobId) const;
 
-  // Decides, commits, folds. Returns the refusal, or an empty message once the events are durably kept. Besides
-  // the core's and the store's: bench.no-such-job, or the job's own trouble.
-  core::base::Message ask(const std::string& jobId, const core::intents::Intent& intent);
-  // The same for what concerns the shop and no job of its own: the room, its sensor, how long the machine was off.
-  core::base::Message askShop(const core::intents::ShopIntent& intent);
+  // The one way in: decides, commits, folds. Returns the refusal, or an empty message once the events are durably kept.
+  // Besides the core's and the store's: bench.no-such-job, or the job's own trouble.
+  core::base::Message submit(const core::intents::Request& request);
 
   // Where photographs are kept; without it none can be. Must outlive the workbench.
   void keepPhotographsIn(const photographs::Photographs& photographs);
   // Null where none can be kept.
   const photographs::Photographs* photographs() const;
-  // Copies the picture in and then records it. Besides the refusals of Photographs::keep and of ask:
+  // Copies the picture in and then records it. Besides the refusals of Photographs::keep and of submit:
   // photograph.no-folder. What stands against the record is told before anything is copied. Takes as long as the copy;
   // screens call Photographs::keep beside their thread and then the second.
   core::base::Message photograph(const std::string& jobId, const QString& path, const std::string& caption,
@@ -161,7 +153,9 @@ class Workbench : public QObject {
   core::base::Message loadAll();
   void mend(std::vector<core::record::StoredText> texts);
   void tellChanged(const std::vector<std::string>& jobs);
-  core::base::Message told(core::base::Message refused);
+  core::base::Message ask(const core::intents::OfJob& request);
+  core::base::Message ask(const core::intents::OfShop& request);
+  core::base::Message ask(const core::intents::OfDesign& request);
   void shown(const std::string& jobId, const std::vector<core::record::Event>& events);
 
   struct Private;

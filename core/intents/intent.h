@@ -8,6 +8,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/intents/design.h"
 #include "core/intents/notes.h"
 #include "core/intents/stock.h"
 #include "core/units/climate.h"
@@ -46,6 +47,7 @@ struct Undo {
 };
 
 enum class Verdict { NotYet, Tacky, PastIt, Dry };
+inline constexpr Verdict kVerdicts[] = {Verdict::NotYet, Verdict::Tacky, Verdict::PastIt, Verdict::Dry};
 
 // A touch test.
 struct LookAt {
@@ -184,6 +186,21 @@ struct UndoInShop {
 using ShopIntent =
     std::variant<EnterRoom, ChooseSensor, ChooseSetting, TellOffTime, CutSheet, DropOffcut, UndoInShop, EnterStock,
                  CorrectStock, CountStock, MoveStock, RemoveStock, EnterBatch, CorrectBatch, UseUpBatch, NameMaker>;
+
+// An intent with what it is asked of. Every act comes in as one of these.
+struct OfJob {
+  std::string job;
+  Intent intent;
+};
+struct OfShop {
+  ShopIntent intent;
+};
+// One that begins a design names an id nothing has yet.
+struct OfDesign {
+  std::string design;
+  DesignIntent intent;
+};
+using Request = std::variant<OfJob, OfShop, OfDesign>;
 
 std::string_view name(const Intent& intent);
 std::string_view name(Verdict verdict);

@@ -2,13 +2,13 @@
 
 #include <algorithm>
 
+#include "core/base/text.h"
 #include "core/record/texts.h"
 
 namespace core::record {
 namespace {
 
 using base::Message;
-using base::Value;
 
 constexpr std::size_t kHashDigits = 64;
 constexpr int kLongestSide = 1'000'000;
@@ -24,49 +24,49 @@ bool isHash(const std::string& text) {
          std::all_of(text.begin(), text.end(), [](char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); });
 }
 
-int sideOf(const Value& payload, const char* key) {
-  const auto side = integerOf(payload, key);
-  return side && *side > 0 && *side <= kLongestSide ? static_cast<int>(*side) : 0;
-}
+int sideOf(std::int64_t side) { return side > 0 && side <= kLongestSide ? static_cast<int>(side) : 0; }
 
-void addNote(BesideWork& beside, const Event& event) {
-  const std::string text = shownTextOf(event.payload, "text");
+std::string shownLines(const std::string& text) { return base::shownText(text, base::Lines::Several); }
+
+void add(BesideWork& beside, const Event& event, const NoteAdded& added) {
+  const std::string text = shownLines(added.text);
   if (!refusedText(text, true).id.empty()) return;
-  beside.notes.push_back({event.eventId, text, textOf(event.payload, "step"), event.occurredUtc, std::nullopt});
+  beside.notes.push_back({event.eventId, text, added.step, event.occurredUtc, std::nullopt});
 }
 
-void addPhotograph(BesideWork& beside, const Event& event) {
-  Photograph photograph;
-  photograph.id = event.eventId;
-  photograph.hash = textOf(event.payload, "hash");
-  photograph.bytes = integerOf(event.payload, "bytes").value_or(0);
-  photograph.type = textOf(event.payload, "type");
-  photograph.width = sideOf(event.payload, "width");
-  photograph.height = sideOf(event.payload, "height");
-  photograph.caption = shownTextOf(event.payload, "caption");
-  photograph.step = textOf(event.payload, "step");
-  photograph.keptUtc = event.occurredUtc;
+void add(BesideWork& beside, const Event& event, const PhotographKept& kept) {
+  Photograph photograph{event.eventId,
+                        kept.hash,
+                        kept.bytes,
+                        kept.type,
+                        sideOf(kept.width),
+                        sideOf(kept.height),
+                        shownLines(kept.caption),
+                        kept.step,
+                        event.occurredUtc};
   if (refusedPhotograph(photograph).id.empty()) beside.photographs.push_back(std::move(photograph));
 }
 
-void change(BesideWork& beside, const Event& event) {
-  const std::string noteId = textOf(event.payload, "note");
-  const std::string photographId = textOf(event.payload, "photograph");
-  if (event.type == type::kNoteChanged) {
-    Note* note = withId(beside.notes, noteId);
-    const std::string text = shownTextOf(event.payload, "text");
-    if (note == nullptr || !refusedText(text, true).id.empty()) return;
-    note->text = text;
-    note->changedUtc = event.occurredUtc;
-  } else if (event.type == type::kNoteRemoved) {
-    std::erase_if(beside.notes, [&](const Note& one) { return one.id == noteId; });
-  } else if (event.type == type::kPhotographCaptioned) {
-    Photograph* photograph = withId(beside.photographs, photographId);
-    const std::string caption = shownTextOf(event.payload, "caption");
-    if (photograph != nullptr && refusedText(caption, false).id.empty()) photograph->caption = caption;
-  } else if (event.type == type::kPhotographRemoved) {
-    std::erase_if(beside.photographs, [&](const Photograph& one) { return one.id == photographId; });
-  }
+void change(BesideWork& beside, const Event& event, const NoteChanged& changed) {
+  Note* note = withId(beside.notes, changed.note);
+  const std::string text = shownLines(changed.text);
+  if (note == nullptr || !refusedText(text, true).id.empty()) return;
+  note->text = text;
+  note->changedUtc = event.occurredUtc;
+}
+
+void change(BesideWork& beside, const Event&, const NoteRemoved& removed) {
+  std::erase_if(beside.notes, [&](const Note& one) { return one.id == removed.note; });
+}
+
+void change(BesideWork& beside, const Event&, const PhotographCaptioned& captioned) {
+  Photograph* photograph = withId(beside.photographs, captioned.photograph);
+  const std::string caption = shownLines(captioned.caption);
+  if (photograph != nullptr && refusedText(caption, false).id.empty()) photograph->caption = caption;
+}
+
+void change(BesideWork& beside, const Event&, const PhotographRemoved& removed) {
+  std::erase_if(beside.photographs, [&](const Photograph& one) { return one.id == removed.photograph; });
 }
 
 }  // namespace
@@ -75,16 +75,21 @@ const Note* BesideWork::note(const std::string& id) const { return withId(notes,
 const Photograph* BesideWork::photograph(const std::string& id) const { return withId(photographs, id); }
 
 void foldBeside(BesideWork& beside, const std::vector<const Event*>& ofJob, const std::set<std::string>& voided) {
-  const auto each = [&](auto apply) {
-    for (const Event* event : ofJob) {
-      if (event->version == 1 && !voided.contains(event->intentId)) apply(*event);
-    }
-  };
-  each([&](const Event& event) {
-    if (event.type == type::kNoteAdded) addNote(beside, event);
-    if (event.type == type::kPhotographKept) addPhotograph(beside, event);
-  });
-  each([&](const Event& event) { change(beside, event); });
+  std::vector<std::pair<const Event*, Happening>> live;
+  for (const Event* event : ofJob) {
+    if (!voided.contains(event->intentId)) live.emplace_back(event, happeningOf(*event));
+  }
+  for (const auto& [event, happening] : live) {
+    if (const auto* note = std::get_if<NoteAdded>(&happening)) add(beside, *event, *note);
+    if (const auto* photograph = std::get_if<PhotographKept>(&happening)) add(beside, *event, *photograph);
+  }
+  for (const auto& [event, happening] : live) {
+    std::visit(
+        [&beside, at = event]<typename One>(const One& one) {
+          if constexpr (requires { change(beside, *at, one); }) change(beside, *at, one);
+        },
+        happening);
+  }
 }
 
 Message refusedPhotograph(const Photograph& photograph) {
@@ -103,15 +108,9 @@ Message refusedPhotograph(const Photograph& photograph) {
   return refusedText(photograph.caption, false);
 }
 
-std::optional<std::vector<std::string>> linkedBatches(const Event& event) {
-  const Value* batches = event.payload.find("batches");
-  if (batches == nullptr || batches->kind() != Value::Kind::Array) return std::nullopt;
-  std::vector<std::string> linked;
-  for (const Value& batch : batches->items()) {
-    if (batch.kind() != Value::Kind::Text || linked.size() == kMostBatchesOfAStep) return std::nullopt;
-    linked.push_back(batch.asText());
-  }
-  return linked;
+std::optional<std::vector<std::string>> linkedBatches(const BatchesLinked& linked) {
+  const bool few = linked.batches && linked.batches->size() <= kMostBatchesOfAStep;
+  return few ? linked.batches : std::nullopt;
 }
 
 }  // namespace core::record

@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "core/base/message.h"
-#include "core/record/event.h"
+#include "core/record/happening.h"
 
 namespace core::record {
 
@@ -56,7 +56,7 @@ void foldBeside(BesideWork& beside, const std::vector<const Event*>& ofJob, cons
 // refusals of a text for its caption. An empty message where it can be kept.
 base::Message refusedPhotograph(const Photograph& photograph);
 
-// The batches an event links; nothing where it does not read.
-std::optional<std::vector<std::string>> linkedBatches(const Event& event);
+// The batches that are linked; nothing where they cannot be read or are too many.
+std::optional<std::vector<std::string>> linkedBatches(const BatchesLinked& linked);
 
 }  // namespace core::record

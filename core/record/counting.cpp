@@ -3,18 +3,24 @@
 #include <algorithm>
 #include <map>
 
+#include "core/record/happening.h"
+
 namespace core::record {
 namespace {
 
-bool isStep(const Event& event) {
-  return event.version == 1 && (event.type == type::kStepBegun || event.type == type::kStepDone);
-}
+bool isStep(const Event& event) { return isA<StepBegun>(event) || isA<StepDone>(event); }
 
-bool isTakingBack(const Event& event) { return event.version == 1 && event.type == type::kUndone; }
+bool isTakingBack(const Event& event) { return isA<Undone>(event); }
 
 }  // namespace
 
 bool touchesJobs(const Event& event) { return isStep(event) || isTakingBack(event); }
+
+std::string stepOf(const Event& event) {
+  if (const auto begun = as<StepBegun>(event)) return begun->step;
+  if (const auto done = as<StepDone>(event)) return done->step;
+  return "";
+}
 
 Counting::Counting(std::vector<Event> own) {
   arrange(own);
@@ -22,12 +28,8 @@ Counting::Counting(std::vector<Event> own) {
   for (const Event& event : own) {
     m_devices.insert(event.deviceId);
     m_intents.insert(event.intentId);
-    if (event.type != type::kPreparationAccepted || event.version != 1 || voided.contains(event.intentId)) continue;
-    const base::Value* intents = event.payload.find("intents");
-    if (intents == nullptr || intents->kind() != base::Value::Kind::Array) continue;
-    for (const base::Value& intent : intents->items()) {
-      if (intent.kind() == base::Value::Kind::Text) m_accepted.insert(intent.asText());
-    }
+    const auto accepted = voided.contains(event.intentId) ? std::nullopt : as<PreparationAccepted>(event);
+    if (accepted) m_accepted.insert(accepted->intents.begin(), accepted->intents.end());
   }
 }
 
@@ -40,7 +42,7 @@ std::vector<Event> Counting::of(const std::vector<Event>& bench) const {
   for (const Event& event : bench) writers[event.intentId].insert(event.deviceId);
   // Under an intent somebody else has written too, nobody takes back more than his own.
   const auto isItsOwn = [&](const Event& event) {
-    const auto found = writers.find(textOf(event.payload, "intent"));
+    const auto found = writers.find(as<Undone>(event)->intent);
     return found != writers.end() && !m_intents.contains(found->first) && found->second.size() == 1 &&
            found->second.contains(event.deviceId);
   };
@@ -61,9 +63,9 @@ std::vector<Event> benchEventsOf(const std::vector<Event>& bench, const std::vec
   std::vector<Event> found;
   std::multimap<std::string, const Event*> takenBackBy;  // by the intent that is taken back
   for (const Event& event : counting) {
-    if (isTakingBack(event)) {
-      takenBackBy.emplace(textOf(event.payload, "intent"), &event);
-    } else if (sharedSteps.contains(textOf(event.payload, "step"))) {
+    if (const auto undone = as<Undone>(event)) {
+      takenBackBy.emplace(undone->intent, &event);
+    } else if (sharedSteps.contains(stepOf(event))) {
       intents.push_back(event.intentId);
       found.push_back(event);
     }

@@ -12,6 +12,9 @@ namespace core::record {
 // Whether an event of a bench stream can make any difference to a job's state: a step done or begun, or a taking back.
 bool touchesJobs(const Event& event);
 
+// The step an event of a step is of; "" of any other event.
+std::string stepOf(const Event& event);
+
 // Which events of benches count in a job, from the job's own events (any order): those of every device that wrote any
 // of these, those the job's record takes into use (PreparationAccepted), and whatever takes one of these back. A device
 // that never worked the job takes back in it only what is its own.

@@ -8,30 +8,14 @@
 #include "core/record/decide_beside.h"
 #include "core/record/decide_made.h"
 #include "core/record/dependents.h"
+#include "core/record/happening.h"
 
 namespace core::record {
 namespace {
 
 using base::Message;
-using base::Value;
 using Drafts = std::vector<EventDraft>;
 using Decision = base::Result<Drafts, Refusal>;
-
-EventDraft draft(const char* type, std::string_view key, const std::string& id, bool ofShop = false) {
-  EventDraft made;
-  made.stream = ofShop ? EventDraft::Stream::Bench : EventDraft::Stream::Job;
-  made.type = type;
-  made.payload = Value::object();
-  made.payload.set(key, Value::text(id));
-  return made;
-}
-
-// What is said of a wait is said of that run of it: another device may have begun it anew by then.
-EventDraft draft(const char* type, const RunningWait& run) {
-  EventDraft made = draft(type, "wait", run.id);
-  made.payload.set("of", Value::text(run.startedBy));
-  return made;
-}
 
 // What goes on with a job. Hearing, looking and taking back stay open in one that was put away: a wait of it may
 // still call, when another device began it meanwhile.
@@ -58,7 +42,7 @@ class Decider {
       return Message("record.already-begun").with("step", title(*index));
     if (!m_job.canStart(*index)) return notReady(*index);
     if (const auto reason = wouldMissWindow(*index)) return *reason;
-    return Drafts{draft(type::kStepBegun, "step", intent.step)};
+    return Drafts{draftOf(StepBegun{intent.step})};
   }
 
   Decision operator()(const intents::FinishStep& intent) const {
@@ -74,13 +58,11 @@ class Decider {
     }
     Drafts drafts;
     // A preparation belongs to the shop; having begun it is this job's own affair.
-    if (m_state.steps[*index].status != StepStatus::Begun) drafts.push_back(draft(type::kStepBegun, "step", step.id));
-    EventDraft done = draft(type::kStepDone, "step", step.id, step.ofShop);
-    if (!intent.checkAnswers.empty()) done.payload.set("checks", Value::texts(intent.checkAnswers));
-    if (intent.begunInTime) done.payload.set("begunInTime", Value::boolean(true));
+    if (m_state.steps[*index].status != StepStatus::Begun) drafts.push_back(draftOf(StepBegun{step.id}));
     // Made ready again because what there was is too old: not a second word of the same act.
-    if (m_state.steps[*index].status == StepStatus::Done) done.payload.set("anew", Value::boolean(true));
-    drafts.push_back(std::move(done));
+    const bool anew = m_state.steps[*index].status == StepStatus::Done;
+    drafts.push_back(draftOf(StepDone{step.id, intent.checkAnswers, intent.begunInTime, anew},
+                             step.ofShop ? EventDraft::Stream::Bench : EventDraft::Stream::Job));
     return drafts;
   }
 
@@ -97,30 +79,26 @@ class Decider {
     if (!newest.contains(intent.step)) return Message("record.not-prepared-elsewhere").with("step", title(*index));
     std::vector<std::string> acts;
     for (const auto& [step, act] : newest) acts.push_back(act);
-    EventDraft accepted = draft(type::kPreparationAccepted, "step", intent.step);
-    accepted.payload.set("device", Value::text(intent.deviceId));
-    accepted.payload.set("intents", Value::texts(acts));
-    return Drafts{accepted};
+    return Drafts{draftOf(PreparationAccepted{intent.step, intent.deviceId, acts})};
   }
 
   Decision operator()(const intents::LookAt& intent) const {
     const auto run = m_state.waits.find(intent.wait);
     if (run == m_state.waits.end()) return Message("record.no-such-wait").with("wait", intent.wait);
-    EventDraft looked = draft(type::kLooked, run->second);
-    looked.payload.set("verdict", Value::text(intents::name(intent.verdict)));
+    Looked looked{run->second.id, run->second.startedBy, intent.verdict, std::nullopt};
     if (intent.sure) {
       if (!m_job.asksWhetherSo(run->second))
         return Message("record.nothing-doubted").with("wait", run->second.wait->title);
-      looked.payload.set("sure", Value::boolean(true));
-      return Drafts{looked};
+      looked.sure = true;
+      return Drafts{draftOf(looked)};
     }
     if (!m_job.matters(run->second)) return Message("record.wait-over").with("wait", run->second.wait->title);
-    Drafts drafts{looked};
+    Drafts drafts{draftOf(looked)};
     // A window found open by touch is taken up at once: the gated step begins with the verdict.
     const auto gated = m_job.gatedStep(run->second);
     if (intent.verdict == intents::Verdict::Tacky && run->second.wait->closes && gated &&
         readyButFor(*gated, run->second)) {
-      drafts.push_back(draft(type::kStepBegun, "step", m_workflow.steps[*gated].id));
+      drafts.push_back(draftOf(StepBegun{m_workflow.steps[*gated].id}));
     }
     return drafts;
   }
@@ -129,9 +107,7 @@ class Decider {
     const auto run = m_state.waits.find(intent.wait);
     if (run == m_state.waits.end()) return Message("record.no-such-wait").with("wait", intent.wait);
     if (run->second.heard.contains(intent.alert)) return Message("record.already-heard");
-    EventDraft heard = draft(type::kHeard, run->second);
-    heard.payload.set("alert", Value::text(intents::name(intent.alert)));
-    return Drafts{heard};
+    return Drafts{draftOf(Heard{run->second.id, run->second.startedBy, intent.alert})};
   }
 
   Decision operator()(const intents::Snooze& intent) const {
@@ -147,10 +123,7 @@ class Decider {
     if (!offered || !mayBePutOff(m_job, *due, units::Duration::minutes(intent.minutes))) {
       return Message("record.not-put-off").with("wait", run->second.wait->title);
     }
-    EventDraft snoozed = draft(type::kSnoozed, run->second);
-    snoozed.payload.set("alert", Value::text(intents::name(intent.alert)));
-    snoozed.payload.set("minutes", Value::integer(intent.minutes));
-    return Drafts{snoozed};
+    return Drafts{draftOf(Snoozed{run->second.id, run->second.startedBy, intent.alert, intent.minutes})};
   }
 
   Decision operator()(const intents::ReportFault& intent) const {
@@ -164,12 +137,10 @@ class Decider {
     if (leavesChoice && intent.way.empty()) return Message("record.way-not-chosen").with("fault", fault->seen);
     if (!intent.way.empty() && fault->way(intent.way) == nullptr)
       return Message("record.no-such-way").with("fault", fault->seen).with("way", intent.way);
-    EventDraft reported = draft(type::kFaultReported, "step", intent.step);
-    reported.payload.set("fault", Value::text(intent.fault));
-    if (leavesChoice) reported.payload.set("way", Value::text(intent.way));
+    FaultReported reported{intent.step, intent.fault, leavesChoice ? intent.way : std::string(), ""};
     const StepState& state = m_state.steps[*m_workflow.indexOf(intent.step)];
-    if (state.status == StepStatus::Done) reported.payload.set("of", Value::text(state.intentId));
-    return Drafts{reported};
+    if (state.status == StepStatus::Done) reported.of = state.intentId;
+    return Drafts{draftOf(reported)};
   }
 
   Decision operator()(const intents::MendMissed& intent) const {
@@ -180,7 +151,7 @@ class Decider {
     if (m_job.waitState(run->second).phase != waits::Phase::Closed || !m_job.matters(run->second)) {
       return Message("record.not-missed").with("wait", run->second.wait->title);
     }
-    return Drafts{draft(type::kMissedMended, run->second)};
+    return Drafts{draftOf(MissedMended{run->second.id, run->second.startedBy})};
   }
 
   Decision operator()(const intents::EnterAsMade& intent) const { return decideMeasure(m_job, intent); }
@@ -200,12 +171,12 @@ class Decider {
       if (!m_job.matters(run) || m_job.waitState(run).phase == waits::Phase::Over) continue;
       return Message("record.put-away-waits").with("wait", run.wait->title);
     }
-    return Drafts{bare(type::kJobPutAway)};
+    return Drafts{draftOf(JobPutAway())};
   }
 
   Decision operator()(const intents::BringBack&) const {
     if (!m_state.putAway) return Message("record.not-put-away");
-    return Drafts{bare(type::kJobBroughtBack)};
+    return Drafts{draftOf(JobBroughtBack())};
   }
 
   Decision operator()(const intents::Undo& intent) const {
@@ -214,25 +185,17 @@ class Decider {
         std::find_if(log.begin(), log.end(), [&](const LogLine& line) { return line.intentId == intent.intentId; });
     if (first == log.end()) return Message("record.nothing-to-undo");
     if (first->voided) return Message("record.already-undone");
-    if (first->type == type::kUndone) {
+    if (first->is<Undone>()) {
       if (m_state.lastUndo != intent.intentId) return Message("record.redo-too-late");
-    } else if (first->type == type::kJobTakenIn) {
+    } else if (first->is<JobTakenIn>()) {
       return Message("record.cannot-undo-taking-in");
     } else if (const std::string dependents = restingOn(m_state, intent.intentId); !dependents.empty()) {
       return Message("record.others-rest-on-it").with("steps", dependents);
     }
-    EventDraft undone = draft(type::kUndone, "intent", intent.intentId);
-    return Drafts{undone};
+    return Drafts{draftOf(Undone{intent.intentId})};
   }
 
  private:
-  static EventDraft bare(const char* type) {
-    EventDraft made;
-    made.type = type;
-    made.payload = Value::object();
-    return made;
-  }
-
   const std::string& title(std::size_t index) const { return m_workflow.steps[index].title; }
 
   static Message noSuchStep(const std::string& step) { return Message("record.no-such-step").with("step", step); }
@@ -306,13 +269,7 @@ base::Result<std::vector<EventDraft>, Refusal> decide(const JobAt& job, const in
 }
 
 EventDraft takeInDraft(const intents::TakeIn& intent) {
-  EventDraft made = draft(type::kJobTakenIn, "job", intent.jobHash);
-  made.payload.set("title", Value::text(intent.title));
-  made.payload.set("reference", Value::text(intent.reference));
-  Value techniques = Value::object();
-  for (const auto& technique : intent.techniques) techniques.set(technique.id, Value::text(technique.hash));
-  made.payload.set("techniques", std::move(techniques));
-  return made;
+  return draftOf(JobTakenIn{intent.jobHash, intent.title, intent.reference, intent.techniques});
 }
 
 }  // namespace core::record

@@ -3,20 +3,13 @@
 #include <algorithm>
 
 #include "core/base/text.h"
+#include "core/record/happening.h"
 #include "core/record/made_changes.h"
 
 namespace core::record {
 namespace {
 
 using base::Message;
-using base::Value;
-
-EventDraft draftOf(const char* type) {
-  EventDraft made;
-  made.type = type;
-  made.payload = Value::object();
-  return made;
-}
 
 std::optional<Message> firstError(const base::Problems& problems) {
   for (const base::Problem& problem : problems.sorted()) {
@@ -72,12 +65,7 @@ MadeDecision decideMeasure(const JobAt& job, const intents::EnterAsMade& intent)
   if (auto slip = design::implausible(intent.figure, intent.value, computed->value)) return *slip;
   const design::ReadDesign with = designWith(state, intent.figure, intent.value, intent.overrules);
   if (const auto error = firstError(with.problems)) return *error;
-  EventDraft measured = draftOf(type::kMeasured);
-  measured.payload.set("step", Value::text(intent.step));
-  measured.payload.set("figure", Value::text(intent.figure));
-  measured.payload.set("nanometres", Value::integer(intent.value.inNanometres()));
-  if (!intent.overrules.empty()) measured.payload.set("overrules", Value::text(intent.overrules));
-  return std::vector<EventDraft>{measured};
+  return std::vector{draftOf(Measured{intent.step, intent.figure, intent.value.inNanometres(), intent.overrules})};
 }
 
 MadeDecision decideForget(const JobAt& job, const intents::ForgetAsMade& intent) {
@@ -86,10 +74,7 @@ MadeDecision decideForget(const JobAt& job, const intents::ForgetAsMade& intent)
   }
   const design::ReadDesign without = designWithout(job.state(), intent.figure);
   if (const auto error = firstError(without.problems)) return *error;
-  EventDraft forgotten = draftOf(type::kMeasureForgotten);
-  forgotten.payload.set("step", Value::text(job.state().measures.at(intent.figure).step));
-  forgotten.payload.set("figure", Value::text(intent.figure));
-  return std::vector<EventDraft>{forgotten};
+  return std::vector{draftOf(MeasureForgotten{job.state().measures.at(intent.figure).step, intent.figure})};
 }
 
 MadeDecision decideFollow(const JobAt& job, const intents::ChooseFollow& intent) {
@@ -101,10 +86,7 @@ MadeDecision decideFollow(const JobAt& job, const intents::ChooseFollow& intent)
   const auto follow = intent.keepReveal ? design::Follow::Reveal : design::Follow::Cover;
   const design::ReadDesign with = designWith(job.state(), intent.board, follow);
   if (const auto error = firstError(with.problems)) return *error;
-  EventDraft chosen = draftOf(type::kFollowChosen);
-  chosen.payload.set("board", Value::text(intent.board));
-  chosen.payload.set("keep", Value::text(intent.keepReveal ? "reveal" : "cover"));
-  return std::vector<EventDraft>{chosen};
+  return std::vector{draftOf(FollowChosen{intent.board, follow})};
 }
 
 }  // namespace core::record

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/record/happening.h"
 #include "core/record/stock_payload.h"
 #include "core/record/texts.h"
 
@@ -9,14 +10,7 @@ namespace core::record {
 namespace {
 
 using base::Message;
-using base::Value;
 using Drafts = std::vector<EventDraft>;
-
-EventDraft about(const char* type, const char* key, const std::string& id) {
-  EventDraft draft = benchDraft(type);
-  draft.payload.set(key, Value::text(id));
-  return draft;
-}
 
 Message noSuchItem() { return Message("stock.no-such-item"); }
 Message noSuchBatch() { return Message("stock.no-such-batch"); }
@@ -41,27 +35,21 @@ Message refusedAt(const intents::BatchEntry& entry, std::int64_t nowUtc) {
 StockDecision decideStock(const ShopStock&, const intents::EnterStock& intent) {
   const intents::StockEntry entry = tidied(intent.entry);
   if (Message refused = refusedStock(entry); !refused.id.empty()) return refused;
-  EventDraft draft = benchDraft(type::kStockEntered);
-  write(draft.payload, entry);
-  return Drafts{draft};
+  return Drafts{draftOf(StockEntered{entry})};
 }
 
 StockDecision decideStock(const ShopStock& stock, const intents::CorrectStock& intent) {
   if (stock.item(intent.item) == nullptr) return noSuchItem();
   const intents::StockEntry entry = tidied(intent.entry);
   if (Message refused = refusedStock(entry); !refused.id.empty()) return refused;
-  EventDraft draft = about(type::kStockCorrected, "item", intent.item);
-  write(draft.payload, entry);
-  return Drafts{draft};
+  return Drafts{draftOf(StockCorrected{intent.item, entry})};
 }
 
 StockDecision decideStock(const ShopStock& stock, const intents::CountStock& intent) {
   const StockItem* item = stock.item(intent.item);
   if (item == nullptr) return noSuchItem();
   if (!isQuantity(item->entry.measure, intent.quantity)) return Message("stock.quantity-out-of-range");
-  EventDraft draft = about(type::kStockCounted, "item", intent.item);
-  draft.payload.set("quantity", Value::integer(intent.quantity));
-  return Drafts{draft};
+  return Drafts{draftOf(StockCounted{intent.item, intent.quantity})};
 }
 
 StockDecision decideStock(const ShopStock& stock, const intents::MoveStock& intent) {
@@ -72,48 +60,39 @@ StockDecision decideStock(const ShopStock& stock, const intents::MoveStock& inte
   if (intent.change < 0 && item->there() + intent.change < 0) return Message("stock.not-so-much");
   if (intent.change > 0 && !isQuantity(item->entry.measure, item->there() + intent.change))
     return Message("stock.quantity-out-of-range");
-  EventDraft draft = about(type::kStockMoved, "item", intent.item);
-  draft.payload.set("change", Value::integer(intent.change));
-  return Drafts{draft};
+  return Drafts{draftOf(StockMoved{intent.item, intent.change})};
 }
 
 StockDecision decideStock(const ShopStock& stock, const intents::RemoveStock& intent) {
   if (stock.item(intent.item) == nullptr) return noSuchItem();
-  return Drafts{about(type::kStockRemoved, "item", intent.item)};
+  return Drafts{draftOf(StockRemoved{intent.item})};
 }
 
 StockDecision decideStock(const ShopStock& stock, const intents::EnterBatch& intent, std::int64_t nowUtc) {
   const intents::BatchEntry entry = tidied(intent.entry);
   if (Message refused = refusedAt(entry, nowUtc); !refused.id.empty()) return refused;
-  EventDraft draft = benchDraft(type::kBatchEntered);
-  draft.payload.set("mark", Value::integer(stock.lastMark + 1));
-  write(draft.payload, entry);
-  return Drafts{draft};
+  return Drafts{draftOf(BatchEntered{stock.lastMark + 1, entry})};
 }
 
 StockDecision decideStock(const ShopStock& stock, const intents::CorrectBatch& intent, std::int64_t nowUtc) {
   if (stock.batch(intent.batch) == nullptr) return noSuchBatch();
   const intents::BatchEntry entry = tidied(intent.entry);
   if (Message refused = refusedAt(entry, nowUtc); !refused.id.empty()) return refused;
-  EventDraft draft = about(type::kBatchCorrected, "batch", intent.batch);
-  write(draft.payload, entry);
-  return Drafts{draft};
+  return Drafts{draftOf(BatchCorrected{intent.batch, entry})};
 }
 
 StockDecision decideStock(const ShopStock& stock, const intents::UseUpBatch& intent) {
   const Batch* batch = stock.batch(intent.batch);
   if (batch == nullptr) return noSuchBatch();
   if (batch->usedUpUtc) return Message("batch.used-up-already");
-  return Drafts{about(type::kBatchUsedUp, "batch", intent.batch)};
+  return Drafts{draftOf(BatchUsedUp{intent.batch})};
 }
 
 StockDecision decideStock(const ShopStock&, const intents::NameMaker& intent) {
   const std::string contact = lines(intent.contact);
   if (Message refused = refusedLine(intent.maker, true); !refused.id.empty()) return refused;
   if (Message refused = refusedText(contact, false); !refused.id.empty()) return refused;
-  EventDraft draft = about(type::kMakerNamed, "maker", intent.maker);
-  if (!contact.empty()) draft.payload.set("contact", Value::text(contact));
-  return Drafts{draft};
+  return Drafts{draftOf(MakerNamed{intent.maker, contact})};
 }
 
 bool isStockAct(const ShopStock& stock, const std::string& intentId) {
@@ -131,8 +110,7 @@ StockDecision decideUndoStock(const ShopStock& stock, const std::string& intentI
   const auto later =
       std::find_if(act + 1, stock.acts.end(), [&](const ShopStock::Act& one) { return one.about == act->about; });
   if (!act->about.empty() && first == act && later != stock.acts.end()) return Message("stock.changed-since");
-  EventDraft draft = about(type::kUndone, "intent", intentId);
-  return Drafts{draft};
+  return Drafts{draftOf(Undone{intentId}, EventDraft::Stream::Bench)};
 }
 
 }  // namespace core::record

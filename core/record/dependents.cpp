@@ -1,11 +1,20 @@
 #include "core/record/dependents.h"
 
 #include <algorithm>
+#include <type_traits>
 
 #include "core/base/text.h"
 
 namespace core::record {
 namespace {
+
+template <typename One>
+concept GivesNothingToRestOn =
+    StandsOutside<One, kOfJob> || std::is_same_v<One, JobTakenIn> || std::is_same_v<One, StepBegun> ||
+        std::is_same_v<One, Undone> || std::is_same_v<One, MeasureForgotten> || std::is_same_v<One, BatchesLinked> ||
+        One::kTraits.kind == TimelineKind::Heard ||
+    One::kTraits.kind == TimelineKind::Noted || One::kTraits.kind == TimelineKind::Photographed ||
+    One::kTraits.kind == TimelineKind::Moved;
 
 class Dependents {
  public:
@@ -32,72 +41,84 @@ class Dependents {
 
  private:
   // What is worked later with a figure that a measure or a choice changed rests on it.
-  bool usesChanged(const workflow::WorkflowStep& step, const LogLine& target) const {
-    design::AsMade without = m_state.made();
-    if (target.type == type::kFollowChosen) {
-      without.follows.erase(target.step);
-    } else {
-      const auto measure = m_state.measures.find(target.figure);
-      // Measured again since, or forgotten: nothing rests on the old one.
-      if (measure == m_state.measures.end() || measure->second.intentId != target.intentId) return false;
-      without.pins.erase(target.figure);
-    }
-    const auto read = design::remeasured(m_state.plan->design, std::move(without));
+  bool usesWhat(const LogLine& target, const design::AsMade& without, const LogLine& later) const {
+    const auto* step = later.is<StepDone>() ? m_workflow.find(later.about) : nullptr;
+    // The step it was measured at shows it and does not rest on it.
+    if (step == nullptr || later.about == target.about) return false;
+    const auto read = design::remeasured(m_state.plan->design, without);
     if (!read.design) return true;
-    return std::any_of(step.figures.begin(), step.figures.end(), [&](const workflow::WorkflowFigure& used) {
+    return std::any_of(step->figures.begin(), step->figures.end(), [&](const workflow::WorkflowFigure& used) {
       const auto* with = m_state.design->figures.find(used.id);
       const auto* less = read.design->figures.find(used.id);
       return with != nullptr && less != nullptr && with->display != less->display;
     });
   }
 
+  bool restsOnMeasure(const LogLine& target, const std::string& figure, const LogLine& later) const {
+    const auto measure = m_state.measures.find(figure);
+    // Measured again since, or forgotten: nothing rests on the old one.
+    if (measure == m_state.measures.end() || measure->second.intentId != target.intentId) return false;
+    design::AsMade without = m_state.made();
+    without.pins.erase(figure);
+    return usesWhat(target, without, later);
+  }
+
+  bool comesBefore(std::size_t earlier, std::size_t later) const {
+    const auto& before = m_workflow.steps[later].before;
+    return std::count(before.begin(), before.end(), earlier) > 0;
+  }
+
+  bool restsOnStep(const std::string& stepId, const LogLine& later) const {
+    const auto step = m_workflow.indexOf(stepId);
+    const auto laterStep = m_workflow.indexOf(later.about);
+    if (!step) return false;
+    if (later.is<Measured>() && laterStep) return comesBefore(*step, *laterStep);
+    if (later.is<StepDone>() && laterStep) return *laterStep == *step || comesBefore(*step, *laterStep);
+    const auto wait = m_workflow.findWait(later.about);
+    return (later.is<Looked>() || later.is<MissedMended>()) && wait.step != nullptr && wait.step->id == stepId;
+  }
+
+  bool restsOnLook(const std::string& waitId, const LogLine& later) const {
+    const auto laterStep = later.is<StepDone>() ? m_workflow.find(later.about) : nullptr;
+    const auto wait = m_workflow.findWait(waitId);
+    return laterStep != nullptr && wait.wait != nullptr &&
+           std::count(laterStep->needs.begin(), laterStep->needs.end(), wait.wait->makes) > 0;
+  }
+
+  // A fault or a missed window brought steps back: what was worked again rests on it.
+  bool isWorkedAgain(const LogLine& later) const {
+    if (!later.is<StepDone>() || m_workflow.find(later.about) == nullptr) return false;
+    return std::any_of(m_state.log.begin(), m_state.log.end(), [&](const LogLine& line) {
+      return line.is<StepDone>() && line.about == later.about && &line != &later && !line.voided && !line.repeated;
+    });
+  }
+
+  static bool isWork(const LogLine& line) {
+    return line.is<StepBegun>() || line.is<StepDone>() || line.is<Looked>() || line.is<Measured>() ||
+           line.is<FaultReported>() || line.is<MissedMended>();
+  }
+
   bool restsOn(const LogLine& later, const LogLine& target) const {
-    // Whatever was worked after techniques were taken anew was worked by them.
-    if (target.type == type::kTechniquesRenewed) {
-      return later.type == type::kStepBegun || later.type == type::kStepDone || later.type == type::kLooked ||
-             later.type == type::kMeasured || later.type == type::kFaultReported || later.type == type::kMissedMended;
-    }
-    if (target.type == type::kMeasured || target.type == type::kFollowChosen) {
-      const auto* step = later.type == type::kStepDone ? m_workflow.find(later.step) : nullptr;
-      // The step it was measured at shows it and does not rest on it.
-      return step != nullptr && later.step != target.step && usesChanged(*step, target);
-    }
-    const auto targetStep = m_workflow.indexOf(target.step);
-    const auto laterStep = m_workflow.indexOf(later.step);
-    const bool laterWorks = later.type == type::kStepDone && laterStep;
-    if ((target.type == type::kStepDone || target.type == type::kPreparationAccepted) && targetStep) {
-      if (later.type == type::kMeasured && laterStep) {
-        const auto& before = m_workflow.steps[*laterStep].before;
-        return std::count(before.begin(), before.end(), *targetStep) > 0;
-      }
-      if (laterWorks) {
-        const auto& before = m_workflow.steps[*laterStep].before;
-        return *laterStep == *targetStep || std::count(before.begin(), before.end(), *targetStep) > 0;
-      }
-      const auto wait = m_workflow.findWait(later.step);
-      return (later.type == type::kLooked || later.type == type::kMissedMended) && wait.step != nullptr &&
-             wait.step->id == target.step;
-    }
-    if (!laterWorks) return false;
-    if (target.type == type::kLooked) {
-      const auto wait = m_workflow.findWait(target.step);
-      const auto& needs = m_workflow.steps[*laterStep].needs;
-      return wait.wait != nullptr && std::count(needs.begin(), needs.end(), wait.wait->makes) > 0;
-    }
-    // A fault or a missed window brought steps back: whatever was worked again rests on it.
-    if (target.type == type::kFaultReported || target.type == type::kMissedMended) {
-      return std::any_of(m_state.log.begin(), m_state.log.end(), [&](const LogLine& line) {
-        return line.type == type::kStepDone && line.step == later.step && &line != &later && !line.voided &&
-               !line.repeated;
-      });
-    }
-    return false;
+    return std::visit(OneOf{[&](const TechniquesRenewed&) { return isWork(later); },
+                            [&](const Measured& measured) { return restsOnMeasure(target, measured.figure, later); },
+                            [&](const FollowChosen& chosen) {
+                              design::AsMade without = m_state.made();
+                              without.follows.erase(chosen.board);
+                              return usesWhat(target, without, later);
+                            },
+                            [&](const StepDone& done) { return restsOnStep(done.step, later); },
+                            [&](const PreparationAccepted& accepted) { return restsOnStep(accepted.step, later); },
+                            [&](const Looked& looked) { return restsOnLook(looked.wait, later); },
+                            [&](const FaultReported&) { return isWorkedAgain(later); },
+                            [&](const MissedMended&) { return isWorkedAgain(later); },
+                            [](const GivesNothingToRestOn auto&) { return false; }},
+                      *target.what);
   }
 
   std::string nameOf(const LogLine& line) const {
-    if (const auto* step = m_workflow.find(line.step)) return step->title;
-    const auto wait = m_workflow.findWait(line.step);
-    return wait.wait != nullptr ? wait.wait->title : line.step;
+    if (const auto* step = m_workflow.find(line.about)) return step->title;
+    const auto wait = m_workflow.findWait(line.about);
+    return wait.wait != nullptr ? wait.wait->title : line.about;
   }
 
   const JobState& m_state;

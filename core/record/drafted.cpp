@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <set>
 
+#include "core/record/happening.h"
+
 namespace core::record {
 
 using base::Message;
@@ -10,64 +12,45 @@ using base::Value;
 
 namespace {
 
-EventDraft designDraft(const char* type) {
-  EventDraft draft;
-  draft.stream = EventDraft::Stream::Design;
-  draft.type = type;
-  draft.payload = Value::object();
-  return draft;
-}
-
-EventDraft undone(const std::string& intent) {
-  EventDraft draft = designDraft(type::kUndone);
-  draft.payload.set("intent", Value::text(intent));
-  return draft;
-}
-
 class Folder {
  public:
   explicit Folder(Drafted& drafted) : m_drafted(drafted) {}
 
   void apply(const Event& event, bool live) {
     m_drafted.changedUtc = std::max(m_drafted.changedUtc, event.occurredUtc);
-    if (event.version != 1) {
-      m_drafted.spoilt = true;
-    } else if (event.type == type::kDesignBegun) {
-      begin(event);
-    } else if (event.type == type::kDesignChanged) {
-      m_changes.insert(event.intentId);
-      m_drafted.putAway = false;
-      if (live) change(event);
-    } else if (event.type == type::kUndone) {
-      m_drafted.putAway = false;
-      if (live && m_changes.contains(textOf(event.payload, "intent"))) m_drafted.lastUndo = event.intentId;
-    } else if (event.type == type::kDesignTaken) {
-      m_drafted.jobs.push_back(textOf(event.payload, "job"));
-    } else if (event.type == type::kDesignPutAway || event.type == type::kDesignBroughtBack) {
-      m_drafted.putAway = event.type == type::kDesignPutAway;
-    } else {
-      m_drafted.spoilt = true;
-    }
+    std::visit(OneOf{[&](const DesignBegun& begun) { begin(begun, event.occurredUtc); },
+                     [&](const DesignChanged& changed) {
+                       m_changes.insert(event.intentId);
+                       m_drafted.putAway = false;
+                       if (live) change(changed, event.intentId);
+                     },
+                     [&](const Undone& undone) {
+                       m_drafted.putAway = false;
+                       if (live && m_changes.contains(undone.intent)) m_drafted.lastUndo = event.intentId;
+                     },
+                     [&](const DesignTaken& taken) { m_drafted.jobs.push_back(taken.job); },
+                     [&](const DesignPutAway&) { m_drafted.putAway = true; },
+                     [&](const DesignBroughtBack&) { m_drafted.putAway = false; },
+                     [&](const StandsOutside<kOfDesign> auto&) { m_drafted.spoilt = true; }},
+               happeningOf(event));
   }
 
  private:
-  void begin(const Event& event) {
-    m_drafted.begunUtc = event.occurredUtc;
-    m_drafted.from = textOf(event.payload, "from");
-    const Value* document = event.payload.find("document");
-    m_drafted.spoilt = m_drafted.spoilt || document == nullptr;
-    if (document != nullptr) m_drafted.document = *document;
+  void begin(const DesignBegun& begun, std::int64_t utc) {
+    m_drafted.begunUtc = utc;
+    m_drafted.from = begun.from;
+    m_drafted.spoilt = m_drafted.spoilt || !begun.document;
+    if (begun.document) m_drafted.document = *begun.document;
   }
 
-  void change(const Event& event) {
-    const Value* patch = event.payload.find("patch");
-    auto changed = base::patched(m_drafted.document, patch == nullptr ? Value() : *patch);
+  void change(const DesignChanged& change, const std::string& intentId) {
+    auto changed = base::patched(m_drafted.document, change.patch.value_or(Value()));
     if (!changed) {
       m_drafted.spoilt = true;
       return;
     }
     m_drafted.document = std::move(changed).value();
-    m_drafted.lastChange = event.intentId;
+    m_drafted.lastChange = intentId;
     m_drafted.lastUndo.clear();
   }
 
@@ -94,39 +77,51 @@ Drafted foldDrafted(const std::string& id, std::vector<Event> events) {
 
 void follow(Drafted& drafted, const Event& event) { Folder(drafted).apply(event, true); }
 
-EventDraft beginDraft(const Value& document, const std::string& from) {
-  EventDraft draft = designDraft(type::kDesignBegun);
-  draft.payload.set("document", document);
-  if (!from.empty()) draft.payload.set("from", Value::text(from));
-  return draft;
-}
+namespace {
 
-base::Result<EventDraft, Message> changeDraft(const Drafted& drafted, const Value& patch) {
-  if (drafted.spoilt) return Message("design.spoilt");
-  if (const auto changed = base::patched(drafted.document, patch); !changed) return changed.error();
-  EventDraft draft = designDraft(type::kDesignChanged);
-  draft.payload.set("patch", patch);
-  return draft;
-}
+using Decision = base::Result<std::vector<EventDraft>, Message>;
 
-base::Result<EventDraft, Message> undoDraft(const Drafted& drafted) {
-  if (drafted.spoilt) return Message("design.spoilt");
-  if (drafted.lastChange.empty()) return Message("design.nothing-to-undo");
-  return undone(drafted.lastChange);
-}
+struct DesignDecider {
+  const Drafted& drafted;
 
-base::Result<EventDraft, Message> redoDraft(const Drafted& drafted) {
-  if (drafted.spoilt) return Message("design.spoilt");
-  if (drafted.lastUndo.empty()) return Message("design.nothing-to-redo");
-  return undone(drafted.lastUndo);
-}
+  Decision operator()(const intents::BeginDesign& intent) const {
+    return std::vector{draftOf(DesignBegun{intent.document, intent.from})};
+  }
+  Decision operator()(const intents::ChangeDesign& intent) const {
+    if (drafted.spoilt) return Message("design.spoilt");
+    if (const auto changed = base::patched(drafted.document, intent.patch); !changed) return changed.error();
+    return std::vector{draftOf(DesignChanged{intent.patch})};
+  }
+  Decision operator()(const intents::UndoChange&) const {
+    if (drafted.spoilt) return Message("design.spoilt");
+    if (drafted.lastChange.empty()) return Message("design.nothing-to-undo");
+    return undone(drafted.lastChange);
+  }
+  Decision operator()(const intents::RedoChange&) const {
+    if (drafted.spoilt) return Message("design.spoilt");
+    if (drafted.lastUndo.empty()) return Message("design.nothing-to-redo");
+    return undone(drafted.lastUndo);
+  }
+  Decision operator()(const intents::PutDesignAway&) const {
+    return drafted.putAway ? std::vector<EventDraft>() : std::vector{draftOf(DesignPutAway())};
+  }
+  Decision operator()(const intents::BringDesignBack&) const {
+    return drafted.putAway ? std::vector{draftOf(DesignBroughtBack())} : std::vector<EventDraft>();
+  }
+  Decision operator()(const intents::TakeDesign& intent) const { return std::vector{draftOf(DesignTaken{intent.job})}; }
 
-EventDraft takenDraft(const std::string& jobId) {
-  EventDraft draft = designDraft(type::kDesignTaken);
-  draft.payload.set("job", Value::text(jobId));
-  return draft;
-}
+  static Decision undone(const std::string& intentId) {
+    return std::vector{draftOf(Undone{intentId}, EventDraft::Stream::Design)};
+  }
+};
 
-EventDraft movedDraft(bool away) { return designDraft(away ? type::kDesignPutAway : type::kDesignBroughtBack); }
+}  // namespace
+
+base::Result<std::vector<EventDraft>, Message> decide(const Drafted* drafted, const intents::DesignIntent& intent) {
+  if (drafted == nullptr && !std::holds_alternative<intents::BeginDesign>(intent))
+    return Message("design.no-such-design");
+  const Drafted none;
+  return std::visit(DesignDecider{drafted == nullptr ? none : *drafted}, intent);
+}
 
 }  // namespace core::record

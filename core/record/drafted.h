@@ -10,6 +10,7 @@
 #include "core/base/json.h"
 #include "core/base/message.h"
 #include "core/base/result.h"
+#include "core/intents/design.h"
 #include "core/record/event.h"
 
 namespace core::record {
@@ -37,14 +38,9 @@ Drafted foldDrafted(const std::string& id, std::vector<Event> events);
 // `drafted` with one more event that is newer than all it was folded from; as folding all of them would give it.
 void follow(Drafted& drafted, const Event& event);
 
-EventDraft beginDraft(const base::Value& document, const std::string& from);
-// Refusals: json.patch, design.spoilt.
-base::Result<EventDraft, base::Message> changeDraft(const Drafted& drafted, const base::Value& patch);
-// Refusals: design.nothing-to-undo, design.nothing-to-redo, design.spoilt.
-base::Result<EventDraft, base::Message> undoDraft(const Drafted& drafted);
-base::Result<EventDraft, base::Message> redoDraft(const Drafted& drafted);
-EventDraft takenDraft(const std::string& jobId);
-// Away, or back.
-EventDraft movedDraft(bool away);
+// Refusals: design.no-such-design where `drafted` is null and none is begun; json.patch, design.spoilt,
+// design.nothing-to-undo, design.nothing-to-redo. No drafts where it is as it was asked to be.
+base::Result<std::vector<EventDraft>, base::Message> decide(const Drafted* drafted,
+                                                            const intents::DesignIntent& intent);
 
 }  // namespace core::record

@@ -4,6 +4,8 @@
 #include <charconv>
 #include <tuple>
 
+#include "core/record/happening.h"
+
 namespace core::record {
 namespace {
 
@@ -95,20 +97,12 @@ void arrange(std::vector<Event>& events) {
   std::erase_if(events, [&](const Event& event) { return !seen.insert(event.eventId).second; });
 }
 
-EventDraft benchDraft(const char* type) {
-  EventDraft draft;
-  draft.stream = EventDraft::Stream::Bench;
-  draft.type = type;
-  draft.payload = base::Value::object();
-  return draft;
-}
-
 std::set<std::string> voidedIntents(const std::vector<Event>& events) {
   std::set<std::string> voided;
   // From the newest: an undo that was itself undone voids nothing.
   for (auto event = events.rbegin(); event != events.rend(); ++event) {
-    if (event->type != type::kUndone || event->version != 1 || voided.contains(event->intentId)) continue;
-    voided.insert(textOf(event->payload, "intent"));
+    if (voided.contains(event->intentId)) continue;
+    if (const auto undone = as<Undone>(*event)) voided.insert(undone->intent);
   }
   return voided;
 }

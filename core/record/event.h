@@ -38,55 +38,6 @@ std::string text(const Hlc& hlc);
 // Returns {0, 0} where the text is not one.
 Hlc parseHlc(std::string_view text);
 
-// The event types this program folds, each at version 1.
-namespace type {
-inline constexpr const char* kJobTakenIn = "JobTakenIn";
-inline constexpr const char* kStepBegun = "StepBegun";
-inline constexpr const char* kStepDone = "StepDone";
-inline constexpr const char* kUndone = "Undone";
-inline constexpr const char* kLooked = "Looked";
-inline constexpr const char* kHeard = "Heard";
-inline constexpr const char* kFaultReported = "FaultReported";
-inline constexpr const char* kMissedMended = "MissedMended";
-inline constexpr const char* kSnoozed = "Snoozed";
-inline constexpr const char* kMeasured = "Measured";
-inline constexpr const char* kMeasureForgotten = "MeasureForgotten";
-inline constexpr const char* kFollowChosen = "FollowChosen";
-inline constexpr const char* kNoteAdded = "NoteAdded";
-inline constexpr const char* kNoteChanged = "NoteChanged";
-inline constexpr const char* kNoteRemoved = "NoteRemoved";
-inline constexpr const char* kPhotographKept = "PhotographKept";
-inline constexpr const char* kPhotographCaptioned = "PhotographCaptioned";
-inline constexpr const char* kPhotographRemoved = "PhotographRemoved";
-inline constexpr const char* kBatchesLinked = "BatchesLinked";
-inline constexpr const char* kJobPutAway = "JobPutAway";
-inline constexpr const char* kJobBroughtBack = "JobBroughtBack";
-inline constexpr const char* kTechniquesRenewed = "TechniquesRenewed";
-inline constexpr const char* kPreparationAccepted = "PreparationAccepted";
-// Of a design that is on no bench yet.
-inline constexpr const char* kDesignBegun = "DesignBegun";
-inline constexpr const char* kDesignChanged = "DesignChanged";
-inline constexpr const char* kDesignTaken = "DesignTaken";
-inline constexpr const char* kDesignPutAway = "DesignPutAway";
-inline constexpr const char* kDesignBroughtBack = "DesignBroughtBack";
-// Of the shop.
-inline constexpr const char* kRoomEntered = "RoomEntered";
-inline constexpr const char* kSensorChosen = "SensorChosen";
-inline constexpr const char* kSettingChosen = "SettingChosen";
-inline constexpr const char* kOffTimeTold = "OffTimeTold";
-inline constexpr const char* kSheetCut = "SheetCut";
-inline constexpr const char* kOffcutDropped = "OffcutDropped";
-inline constexpr const char* kStockEntered = "StockEntered";
-inline constexpr const char* kStockCorrected = "StockCorrected";
-inline constexpr const char* kStockCounted = "StockCounted";
-inline constexpr const char* kStockMoved = "StockMoved";
-inline constexpr const char* kStockRemoved = "StockRemoved";
-inline constexpr const char* kBatchEntered = "BatchEntered";
-inline constexpr const char* kBatchCorrected = "BatchCorrected";
-inline constexpr const char* kBatchUsedUp = "BatchUsedUp";
-inline constexpr const char* kMakerNamed = "MakerNamed";
-}  // namespace type
-
 struct Event {
   std::string eventId;   // UUIDv7
   std::string deviceId;  // UUID of the device that wrote it
@@ -94,7 +45,7 @@ struct Event {
   Hlc hlc;
   std::string intentId;  // UUIDv7; all events of one act share it
   std::string stream;    // "job/<id>", "bench/<id>" or "design/<id>"
-  std::string type;
+  std::string type;      // of one of the structs of happening.h, or one that a newer program knows
   int version = 1;
   std::int64_t occurredUtc = 0;  // when it happened, ms; a maker may say "ten minutes ago"
   std::int64_t recordedUtc = 0;  // when it was written, ms
@@ -127,7 +78,8 @@ void arrange(std::vector<Event>& events);
 // Intents whose events count for nothing: those that a live undo names. Requires fold order.
 std::set<std::string> voidedIntents(const std::vector<Event>& events);
 
-// What `decide` gives: an event without its stamps. The workbench adds ids, sequence and clocks.
+// What `decide` gives: an event without its stamps. The workbench adds ids, sequence and clocks. Made by draftOf
+// (happening.h).
 struct EventDraft {
   enum class Stream { Job, Bench, Design };
   Stream stream = Stream::Job;
@@ -135,9 +87,6 @@ struct EventDraft {
   int version = 1;
   base::Value payload;
 };
-
-// Of that type for the bench's stream, with an empty object to fill.
-EventDraft benchDraft(const char* type);
 
 // All columns as one JSON object with sorted, stable keys: for export and for tests.
 base::Value eventJson(const Event& event);

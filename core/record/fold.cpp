@@ -1,54 +1,36 @@
 #include <algorithm>
+#include <type_traits>
 
 #include "core/record/counting.h"
+#include "core/record/happening.h"
 #include "core/record/job_state.h"
 
 namespace core::record {
 namespace {
 
-using intents::AlertClass;
-
-bool isKnown(const Event& event) {
-  if (event.version != 1) return false;
-  const std::string_view known[] = {type::kJobTakenIn,
-                                    type::kStepBegun,
-                                    type::kStepDone,
-                                    type::kUndone,
-                                    type::kLooked,
-                                    type::kHeard,
-                                    type::kSnoozed,
-                                    type::kFaultReported,
-                                    type::kMissedMended,
-                                    type::kMeasured,
-                                    type::kMeasureForgotten,
-                                    type::kFollowChosen,
-                                    type::kNoteAdded,
-                                    type::kNoteChanged,
-                                    type::kNoteRemoved,
-                                    type::kPhotographKept,
-                                    type::kPhotographCaptioned,
-                                    type::kPhotographRemoved,
-                                    type::kBatchesLinked,
-                                    type::kJobPutAway,
-                                    type::kJobBroughtBack,
-                                    type::kTechniquesRenewed,
-                                    type::kPreparationAccepted};
-  return std::find(std::begin(known), std::end(known), event.type) != std::end(known);
-}
-
 // What decide lets through is far below it.
 constexpr std::int64_t kLongestSnooze = 60;
 
-// Acts of the maker that can be taken back; being heard or having begun is no act of its own.
-bool isAct(const Event& event) {
-  return event.type == type::kStepDone || event.type == type::kLooked || event.type == type::kFaultReported ||
-         event.type == type::kMissedMended || event.type == type::kMeasured || event.type == type::kMeasureForgotten ||
-         event.type == type::kFollowChosen || event.type == type::kNoteAdded || event.type == type::kNoteChanged ||
-         event.type == type::kNoteRemoved || event.type == type::kPhotographKept ||
-         event.type == type::kPhotographCaptioned || event.type == type::kPhotographRemoved ||
-         event.type == type::kBatchesLinked || event.type == type::kJobPutAway || event.type == type::kJobBroughtBack ||
-         event.type == type::kTechniquesRenewed || event.type == type::kPreparationAccepted;
-}
+// The step, the wait or the board an event is about; "" for none.
+struct AboutOf {
+  template <typename One>
+  std::string operator()(const One& one) const {
+    if constexpr (requires { one.wait; })
+      return one.wait;
+    else if constexpr (requires { one.step; })
+      return one.step;
+    else if constexpr (requires { one.board; })
+      return one.board;
+    else
+      return "";
+  }
+};
+
+template <typename One>
+concept SaysNothingOfWork = StandsOutside<One, kOfJob> || std::is_same_v<One, JobTakenIn> ||
+                                std::is_same_v<One, Undone> || std::is_same_v<One, TechniquesRenewed> ||
+                                std::is_same_v<One, PreparationAccepted> || One::kTraits.kind == TimelineKind::Noted ||
+                            One::kTraits.kind == TimelineKind::Photographed;
 
 class Folder {
  public:
@@ -59,48 +41,37 @@ class Folder {
 
   void apply(const Event& event) {
     const bool mine = event.stream == "job/" + m_state.plan->id;
-    if (!isKnown(event)) {
+    auto happening = std::make_shared<const Happening>(happeningOf(event));
+    const Traits& traits = traitsOf(*happening);
+    if ((traits.streams & kOfJob) == 0) {
       // What another program wrote of the shop does not touch this job; what it wrote of the job does.
       if (mine) m_state.unknownEvents.push_back(event.type + '/' + std::to_string(event.version));
       return;
     }
     const bool live = !m_state.voidedIntents.contains(event.intentId);
-    const char* subject = event.payload.find("wait") != nullptr ? "wait" : "step";
-    const std::string about = textOf(event.payload, event.type == type::kFollowChosen ? "board" : subject);
+    const std::string about = std::visit(AboutOf(), *happening);
+    const auto* undone = std::get_if<Undone>(happening.get());
     // Of a bench's stream only its preparations are this job's, never its other work.
-    if (!mine && event.type != type::kUndone && !isOfShop(about)) return;
-    const bool again = live && event.type == type::kStepDone && isRepeated(event, about);
+    if (!mine && undone == nullptr && !isOfShop(about)) return;
+    const auto* done = std::get_if<StepDone>(happening.get());
+    const bool again = live && done != nullptr && isRepeated(event, *done);
     if (again) m_state.repeated.insert(event.eventId);
-    if (mine || event.type != type::kUndone) {
-      m_state.log.push_back(
-          {event.intentId, event.type, about, event.clock(), !live, textOf(event.payload, "figure"), again});
-      if (live && isAct(event) && !again) {
+    if (mine || undone == nullptr) {
+      m_state.log.push_back({event.intentId, happening, about, event.clock(), !live, again});
+      if (live && traits.undo == Undo::Possible && !again) {
         m_state.lastIntent = event.intentId;
         m_state.lastUndo.clear();
       }
-      if (live && event.type == type::kUndone) noteUndo(event);
+      if (live && undone != nullptr) noteUndo(event, *undone);
     }
-    if (event.type == type::kUndone) m_undos.insert(event.intentId);
+    if (undone != nullptr) m_undos.insert(event.intentId);
     if (!live || again) return;
     ++m_act;
-    if (event.type == type::kStepBegun) begin(event, about);
-    if (event.type == type::kStepDone) finish(event, about);
-    if (event.type == type::kLooked) look(event, about);
-    if (event.type == type::kHeard) hear(event, about);
-    if (event.type == type::kSnoozed) snooze(event, about);
-    if (event.type == type::kFaultReported) fault(event, about);
-    if (event.type == type::kMissedMended) mend(event, about);
-    if (event.type == type::kMeasured) measure(event, about);
-    if (event.type == type::kMeasureForgotten) forgetMeasure(textOf(event.payload, "figure"));
-    if (event.type == type::kFollowChosen) follow(about, textOf(event.payload, "keep"));
-    if (event.type == type::kBatchesLinked) link(event, about);
-    if (!mine) return;
-    if (event.type == type::kJobPutAway) m_state.putAway = true;
-    if (event.type == type::kJobBroughtBack) m_state.putAway = false;
+    std::visit([&](const auto& one) { on(event, one); }, *happening);
   }
 
-  void finish(const Event& event, const std::string& stepId) {
-    const auto index = m_workflow.indexOf(stepId);
+  void on(const Event& event, const StepDone& done) {
+    const auto index = m_workflow.indexOf(done.step);
     if (!index) return;
     const workflow::WorkflowStep& source = m_workflow.steps[*index];
     StepState& step = m_state.steps[*index];
@@ -110,7 +81,7 @@ class Folder {
     step.deviceId = event.deviceId;
     step.act = m_act;
     // Done again it was worked with other batches, or with the same, but nobody has said so.
-    m_state.beside.batches.erase(stepId);
+    m_state.beside.batches.erase(done.step);
     takeOverMeasures(source);
     for (const std::string& fact : source.ends) endFact(fact);
     for (const std::string& fact : source.makes) m_state.facts[fact] = true;
@@ -129,8 +100,8 @@ class Folder {
 
  private:
   // An undo of an undo is a redo, after which there is nothing to redo.
-  void noteUndo(const Event& event) {
-    const bool isRedo = m_undos.contains(textOf(event.payload, "intent"));
+  void noteUndo(const Event& event, const Undone& undone) {
+    const bool isRedo = m_undos.contains(undone.intent);
     m_state.lastUndo = isRedo ? std::string() : event.intentId;
   }
 
@@ -141,21 +112,25 @@ class Folder {
 
   // Whether a step that is said to be done was done before, and this word of it is one too many. A preparation is made
   // anew: by the bench that made it, when it was too old, and where the maker takes another bench's into use.
-  bool isRepeated(const Event& event, const std::string& stepId) const {
-    const auto index = m_workflow.indexOf(stepId);
+  bool isRepeated(const Event& event, const StepDone& done) const {
+    const auto index = m_workflow.indexOf(done.step);
     if (!index || m_state.steps[*index].status != StepStatus::Done) return false;
     const workflow::WorkflowStep& source = m_workflow.steps[*index];
     const StepState& step = m_state.steps[*index];
     if (!source.ofShop) return true;
-    const base::Value* anew = event.payload.find("anew");
-    const bool saysAnew = anew != nullptr && anew->kind() == base::Value::Kind::Boolean && anew->asBoolean();
     const bool wasTooOld =
         source.keeps && event.clock().utcMilliseconds - step.doneAt.utcMilliseconds > source.keeps->inMilliseconds();
-    return step.deviceId != event.deviceId && !saysAnew && !wasTooOld && !m_counting.accepted(event.intentId);
+    return step.deviceId != event.deviceId && !done.anew && !wasTooOld && !m_counting.accepted(event.intentId);
   }
 
-  void begin(const Event& event, const std::string& stepId) {
-    const auto index = m_workflow.indexOf(stepId);
+  // What is told of a job and moves none of its work: takings back stand in `voidedIntents`, notes and photographs are
+  // folded in beside_work.h, and which techniques the plan is made with is decided before it is folded.
+  template <typename One>
+  requires SaysNothingOfWork<One>
+  void on(const Event&, const One&) {}
+
+  void on(const Event& event, const StepBegun& begun) {
+    const auto index = m_workflow.indexOf(begun.step);
     if (!index) return;
     StepState& step = m_state.steps[*index];
     if (step.status != StepStatus::Ahead) return;
@@ -197,84 +172,72 @@ class Folder {
 
   // The run an event is about. What a device says of a run that is over by then is no word of the one begun since:
   // null. Older events do not say which run they are about, and are about the one that is there.
-  RunningWait* runOf(const Event& event, const std::string& waitId) {
-    const auto run = m_state.waits.find(waitId);
-    if (run == m_state.waits.end() || !isOf(event, run->second.startedBy)) return nullptr;
+  RunningWait* runOf(const auto& said) {
+    const auto run = m_state.waits.find(said.wait);
+    if (run == m_state.waits.end() || !isOf(said.of, run->second.startedBy)) return nullptr;
     return &run->second;
   }
 
-  static bool isOf(const Event& event, const std::string& act) {
-    const std::string of = textOf(event.payload, "of");
-    return of.empty() || of == act;
+  static bool isOf(const std::string& of, const std::string& act) { return of.empty() || of == act; }
+
+  static waits::Verdict found(intents::Verdict verdict) {
+    switch (verdict) {
+      case intents::Verdict::NotYet: return waits::Verdict::NotYet;
+      case intents::Verdict::Tacky: return waits::Verdict::Tacky;
+      case intents::Verdict::PastIt: return waits::Verdict::PastIt;
+      case intents::Verdict::Dry: return waits::Verdict::Dry;
+    }
+    return waits::Verdict::NotYet;
   }
 
-  void look(const Event& event, const std::string& waitId) {
-    RunningWait* run = runOf(event, waitId);
+  void on(const Event& event, const Looked& looked) {
+    RunningWait* run = runOf(looked);
     if (run == nullptr) return;
-    if (const base::Value* sure = event.payload.find("sure");
-        sure != nullptr && sure->kind() == base::Value::Kind::Boolean) {
-      run->sure = sure->asBoolean();
-      return;
-    }
-    run->sure = false;
-    const std::string verdict = textOf(event.payload, "verdict");
-    waits::Verdict found = waits::Verdict::NotYet;
-    if (verdict == "tacky") found = waits::Verdict::Tacky;
-    if (verdict == "pastIt") found = waits::Verdict::PastIt;
-    if (verdict == "dry") found = waits::Verdict::Dry;
-    run->looks.emplace_back(event.clock(), found);
+    run->sure = looked.sure.value_or(false);
+    if (looked.sure) return;
+    run->looks.emplace_back(event.clock(), found(looked.verdict));
     // The opening moved, so its alert will be a new one.
-    if (found == waits::Verdict::NotYet) {
+    if (looked.verdict == intents::Verdict::NotYet) {
       run->heard.clear();
       run->snoozed.clear();
     }
   }
 
-  void hear(const Event& event, const std::string& waitId) {
-    RunningWait* run = runOf(event, waitId);
-    const auto alert = alertOf(event);
-    if (run != nullptr && alert) run->heard.insert(*alert);
+  void on(const Event&, const Heard& heard) {
+    RunningWait* run = runOf(heard);
+    if (run != nullptr && heard.alert) run->heard.insert(*heard.alert);
   }
 
-  void snooze(const Event& event, const std::string& waitId) {
-    RunningWait* run = runOf(event, waitId);
-    const auto alert = alertOf(event);
-    const auto minutes = integerOf(event.payload, "minutes");
-    if (run == nullptr || !alert || !minutes || *minutes < 0 || *minutes > kLongestSnooze) return;
-    run->snoozed[*alert] = {event.clock(), units::Duration::minutes(*minutes)};
-  }
-
-  static std::optional<AlertClass> alertOf(const Event& event) {
-    const std::string alert = textOf(event.payload, "alert");
-    for (const AlertClass one : intents::kAlertClasses) {
-      if (intents::name(one) == alert) return one;
-    }
-    return std::nullopt;
+  void on(const Event& event, const Snoozed& snoozed) {
+    RunningWait* run = runOf(snoozed);
+    if (run == nullptr || !snoozed.alert || !snoozed.minutes) return;
+    if (*snoozed.minutes < 0 || *snoozed.minutes > kLongestSnooze) return;
+    run->snoozed[*snoozed.alert] = {event.clock(), units::Duration::minutes(*snoozed.minutes)};
   }
 
   // Where the fault leaves a choice and the event names none, nothing is known to have been done over.
-  void fault(const Event& event, const std::string& stepId) {
-    const auto index = m_workflow.indexOf(stepId);
+  void on(const Event& event, const FaultReported& reported) {
+    const auto index = m_workflow.indexOf(reported.step);
     if (!index) return;
     // The step was done again since: this was seen on what is no more.
     const StepState& step = m_state.steps[*index];
-    if (step.status == StepStatus::Done && !isOf(event, step.intentId)) return;
+    if (step.status == StepStatus::Done && !isOf(reported.of, step.intentId)) return;
     for (const workflow::WorkflowFault& entry : m_workflow.steps[*index].faults) {
-      if (entry.id != textOf(event.payload, "fault")) continue;
-      const workflow::WorkflowFaultWay* way = entry.way(textOf(event.payload, "way"));
+      if (entry.id != reported.fault) continue;
+      const workflow::WorkflowFaultWay* way = entry.way(reported.way);
       endAndBringBack(way != nullptr ? way->ends : entry.ends, event.intentId);
     }
   }
 
-  void measure(const Event& event, const std::string& stepId) {
-    const std::string figure = textOf(event.payload, "figure");
-    const auto nanometres = integerOf(event.payload, "nanometres");
+  void on(const Event& event, const Measured& measured) {
+    const std::string& figure = measured.figure;
+    const auto nanometres = measured.nanometres;
     if (!nanometres || *nanometres <= 0 || *nanometres > units::kLongestLength.inNanometres()) return;
     if (!design::isPinnable(figure) || m_state.plan->design.figures.find(figure) == nullptr) return;
-    if (const std::string overruled = textOf(event.payload, "overrules"); !overruled.empty()) forgetMeasure(overruled);
+    if (!measured.overrules.empty()) forgetMeasure(measured.overrules);
     std::vector<MadeMeasure>& found = m_measuredAt[figure];
-    std::erase_if(found, [&](const MadeMeasure& one) { return one.step == stepId; });
-    found.push_back({units::Length::nanometres(*nanometres), stepId, event.intentId});
+    std::erase_if(found, [&](const MadeMeasure& one) { return one.step == measured.step; });
+    found.push_back({units::Length::nanometres(*nanometres), measured.step, event.intentId});
     settleMeasure(figure);
   }
 
@@ -287,6 +250,8 @@ class Folder {
       m_state.measures[figure] = found.back();
     }
   }
+
+  void on(const Event&, const MeasureForgotten& forgotten) { forgetMeasure(forgotten.figure); }
 
   void forgetMeasure(const std::string& figure) {
     m_measuredAt.erase(figure);
@@ -309,18 +274,20 @@ class Folder {
     }
   }
 
-  void link(const Event& event, const std::string& stepId) {
-    const auto index = m_workflow.indexOf(stepId);
-    const auto batches = linkedBatches(event);
+  void on(const Event&, const BatchesLinked& linked) {
+    const auto index = m_workflow.indexOf(linked.step);
+    const auto batches = linkedBatches(linked);
     if (!index || !batches || m_state.steps[*index].status != StepStatus::Done) return;
-    m_state.beside.batches[stepId] = *batches;
-    if (batches->empty()) m_state.beside.batches.erase(stepId);
+    m_state.beside.batches[linked.step] = *batches;
+    if (batches->empty()) m_state.beside.batches.erase(linked.step);
   }
 
-  void follow(const std::string& board, const std::string& keep) {
-    if (keep != "reveal" && keep != "cover") return;
-    m_state.follows[board] = keep == "reveal" ? design::Follow::Reveal : design::Follow::Cover;
+  void on(const Event&, const FollowChosen& chosen) {
+    if (chosen.keep) m_state.follows[chosen.board] = *chosen.keep;
   }
+
+  void on(const Event&, const JobPutAway&) { m_state.putAway = true; }
+  void on(const Event&, const JobBroughtBack&) { m_state.putAway = false; }
 
   // A step that is done again measures another piece.
   void forgetMeasuredAt(const std::string& stepId) {
@@ -329,11 +296,11 @@ class Folder {
     }
   }
 
-  void mend(const Event& event, const std::string& waitId) {
-    const auto found = m_workflow.findWait(waitId);
+  void on(const Event& event, const MissedMended& mended) {
+    const auto found = m_workflow.findWait(mended.wait);
     if (found.wait == nullptr) return;
-    if (event.payload.find("of") != nullptr && runOf(event, waitId) == nullptr) return;
-    lay(waitId);
+    if (!mended.of.empty() && runOf(mended) == nullptr) return;
+    lay(mended.wait);
     endAndBringBack(found.wait->missedEnds, event.intentId);
   }
 
@@ -362,8 +329,9 @@ std::vector<PreparedElsewhere> preparedElsewhere(const workflow::Workflow& workf
   }
   std::vector<PreparedElsewhere> found;
   for (const Event& event : bench) {
-    if (event.type != type::kStepDone || event.version != 1 || counting.counts(event)) continue;
-    const workflow::WorkflowStep* step = workflow.find(textOf(event.payload, "step"));
+    const auto done = counting.counts(event) ? std::nullopt : as<StepDone>(event);
+    if (!done) continue;
+    const workflow::WorkflowStep* step = workflow.find(done->step);
     if (step == nullptr || !step->ofShop || takenBack.contains(event.eventId)) continue;
     found.push_back({step->id, event.deviceId, event.intentId, event.clock()});
   }
@@ -390,13 +358,12 @@ void settleDesign(JobState& state) {
 JobState withDone(const JobState& state, std::size_t step, const waits::ClockReading& at) {
   JobState after = state;
   Event done;
-  done.type = type::kStepDone;
   done.occurredUtc = at.utcMilliseconds;
   done.bootId = at.bootId;
   done.boottimeNanoseconds = at.boottimeNanoseconds;
   done.synced = at.synced;
   const Counting counting({});
-  Folder(after, counting).finish(done, after.plan->workflow.steps[step].id);
+  Folder(after, counting).on(done, StepDone{after.plan->workflow.steps[step].id, {}, false, false});
   return after;
 }
 

@@ -6,12 +6,14 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <variant>
 #include <vector>
 
 #include "core/design/design.h"
 #include "core/intents/intent.h"
 #include "core/record/beside_work.h"
 #include "core/record/event.h"
+#include "core/record/happening.h"
 #include "core/record/shop.h"
 #include "core/waits/wait_state.h"
 #include "core/workflow/workflow.h"
@@ -69,15 +71,23 @@ struct MadeMeasure {
   std::string intentId;
 };
 
-// One line of the record as people read it; undone acts stay in it.
+// One event of the job as the fold met it; undone acts stay in it.
 struct LogLine {
   std::string intentId;
-  std::string type;
-  std::string step;  // or wait, where it is about one; of a choice, the board
+  std::shared_ptr<const Happening> what;  // never null
+  std::string about;                      // the step, the wait or the board it is about; "" for none
   waits::ClockReading at;
   bool voided = false;
-  std::string figure;     // of a measure
   bool repeated = false;  // said once more of what was done: it is kept and does nothing
+
+  template <typename One>
+  bool is() const {
+    return std::holds_alternative<One>(*what);
+  }
+  template <typename One>
+  const One* as() const {
+    return std::get_if<One>(what.get());
+  }
 };
 
 struct JobState {

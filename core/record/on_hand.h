@@ -47,9 +47,6 @@ struct OnHand {
   std::size_t stillThere(const std::string& intentId) const;
 };
 
-// The longest side of anything in stock; longer ones are slips.
-inline constexpr units::Length kLongestOffcut = units::Length::wholeMillimetres(10'000);
-
 // Requires fold order. What cannot be read in an event is left out.
 OnHand foldOnHand(const std::vector<Event>& events, const std::set<std::string>& voided);
 

@@ -5,6 +5,7 @@
 #include "core/base/long_json.h"
 #include "core/base/strict_reader.h"
 #include "core/base/text.h"
+#include "core/record/happening.h"
 #include "core/record/texts.h"
 #include "core/waits/clock.h"
 
@@ -146,7 +147,7 @@ class Reader {
       object.finish();
       const Event& event = record.events.back();
       const bool own = event.stream == "job/" + record.job;
-      if (own && event.type == type::kJobTakenIn) {
+      if (own && event.type == JobTakenIn::kType) {
         if (takenIn) base::report(m_problems, item, Message("import.taken-in-twice"));
         takenIn = true;
       }

@@ -4,18 +4,17 @@
 #include <set>
 
 #include "core/base/text.h"
+#include "core/record/happening.h"
 
 namespace core::record {
 
 using base::Message;
-using base::Value;
 
 const Event* newestRenewal(const std::vector<Event>& events) {
   const std::set<std::string> voided = voidedIntents(events);
   const Event* newest = nullptr;
   for (const Event& event : events) {
-    if (event.type != type::kTechniquesRenewed || event.version != 1 || voided.contains(event.intentId)) continue;
-    newest = &event;
+    if (isA<TechniquesRenewed>(event) && !voided.contains(event.intentId)) newest = &event;
   }
   return newest;
 }
@@ -44,12 +43,7 @@ std::string doneAfter(const JobState& state, const workflow::Workflow& after, co
 }
 
 EventDraft renewalDraft(const std::vector<intents::TakeIn::Technique>& techniques) {
-  EventDraft draft;
-  draft.type = type::kTechniquesRenewed;
-  Value hashes = Value::object();
-  for (const auto& technique : techniques) hashes.set(technique.id, Value::text(technique.hash));
-  draft.payload = Value::object().set("techniques", std::move(hashes));
-  return draft;
+  return draftOf(TechniquesRenewed{techniques});
 }
 
 }  // namespace core::record

@@ -2,11 +2,12 @@
 
 #include <map>
 
+#include "core/record/happening.h"
+
 namespace core::record {
 namespace {
 
 using base::Message;
-using base::Value;
 using units::UnitSystem;
 
 using Take = bool (*)(Settings& settings, const std::string& value);
@@ -45,9 +46,9 @@ Settings foldSettings(std::vector<Event> events, const std::string& stream) {
   arrange(events);
   Settings settings;
   for (const Event& event : events) {
-    if (event.stream != stream || event.type != type::kSettingChosen || event.version != 1) continue;
-    const auto taker = takers().find(textOf(event.payload, "what"));
-    if (taker != takers().end()) static_cast<void>(taker->second(settings, textOf(event.payload, "value")));
+    const auto chosen = event.stream == stream ? as<SettingChosen>(event) : std::nullopt;
+    const auto taker = chosen ? takers().find(chosen->what) : takers().end();
+    if (taker != takers().end()) static_cast<void>(taker->second(settings, chosen->value));
   }
   return settings;
 }
@@ -59,10 +60,7 @@ base::Result<std::vector<EventDraft>, Message> decideSetting(const intents::Choo
   if (!taker->second(tried, intent.value)) {
     return Message("settings.cannot-be").with("what", intent.what).with("value", intent.value);
   }
-  EventDraft draft = benchDraft(type::kSettingChosen);
-  draft.payload.set("what", Value::text(intent.what));
-  draft.payload.set("value", Value::text(intent.value));
-  return std::vector<EventDraft>{draft};
+  return std::vector{draftOf(SettingChosen{intent.what, intent.value})};
 }
 
 }  // namespace core::record

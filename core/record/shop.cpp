@@ -4,6 +4,7 @@
 
 #include "core/base/text.h"
 #include "core/record/decide_stock.h"
+#include "core/record/happening.h"
 #include "core/record/settings.h"
 #include "core/units/climate.h"
 
@@ -11,7 +12,6 @@ namespace core::record {
 namespace {
 
 using base::Message;
-using base::Value;
 
 // Texts as a person writes them, read by the same strict reader as a job's.
 std::string written(units::Temperature temperature) { return base::shortestNumber(temperature.inCelsius()) + " C"; }
@@ -27,17 +27,11 @@ struct ShopDecider {
     const std::string humidity = written(intent.room.humidity);
     if (const auto read = units::parseTemperature(temperature); !read) return read.error();
     if (const auto read = units::parseHumidity(humidity); !read) return read.error();
-    EventDraft draft = benchDraft(type::kRoomEntered);
-    draft.payload.set("temperature", Value::text(temperature));
-    draft.payload.set("humidity", Value::text(humidity));
-    draft.payload.set("by", Value::text(intent.bySensor ? "sensor" : "maker"));
-    return std::vector<EventDraft>{draft};
+    return std::vector{draftOf(RoomEntered{temperature, humidity, intent.bySensor ? "sensor" : "maker"})};
   }
 
   Decision operator()(const intents::ChooseSensor& intent) const {
-    EventDraft draft = benchDraft(type::kSensorChosen);
-    draft.payload.set("folder", Value::text(intent.folder));
-    return std::vector<EventDraft>{draft};
+    return std::vector{draftOf(SensorChosen{intent.folder})};
   }
 
   Decision operator()(const intents::TellOffTime& intent) const {
@@ -49,10 +43,7 @@ struct ShopDecider {
     if (intent.off < units::Duration() || intent.off > waits::kLongestBelievedOff) {
       return Message("shop.off-time-out-of-range");
     }
-    EventDraft draft = benchDraft(type::kOffTimeTold);
-    draft.payload.set("boot", Value::text(intent.bootId));
-    draft.payload.set("milliseconds", Value::integer(intent.off.inMilliseconds()));
-    return std::vector<EventDraft>{draft};
+    return std::vector{draftOf(OffTimeTold{intent.bootId, intent.off.inMilliseconds()})};
   }
 
   Decision operator()(const intents::ChooseSetting& intent) const { return decideSetting(intent); }
@@ -75,20 +66,18 @@ struct ShopDecider {
   }
 };
 
-void enterRoom(Shop& shop, const Event& event) {
-  const auto temperature = units::parseTemperature(textOf(event.payload, "temperature"));
-  const auto humidity = units::parseHumidity(textOf(event.payload, "humidity"));
+void enterRoom(Shop& shop, const RoomEntered& entered, const waits::ClockReading& at) {
+  const auto temperature = units::parseTemperature(entered.temperature);
+  const auto humidity = units::parseHumidity(entered.humidity);
   if (!temperature || !humidity) return;
-  shop.rooms.push_back(
-      {event.clock(), {temperature.value(), humidity.value()}, textOf(event.payload, "by") == "sensor"});
+  shop.rooms.push_back({at, {temperature.value(), humidity.value()}, entered.by == "sensor"});
 }
 
-void takeTold(Shop& shop, const Event& event) {
-  const auto milliseconds = integerOf(event.payload, "milliseconds");
-  if (!milliseconds) return;
-  const auto off = units::Duration::milliseconds(*milliseconds);
+void takeTold(Shop& shop, const OffTimeTold& told) {
+  if (!told.milliseconds) return;
+  const auto off = units::Duration::milliseconds(*told.milliseconds);
   if (off < units::Duration() || off > waits::kLongestBelievedOff) return;
-  shop.clockLog.toldOff[textOf(event.payload, "boot")] = off;
+  shop.clockLog.toldOff[told.boot] = off;
 }
 
 }  // namespace
@@ -102,10 +91,10 @@ void foldShop(Shop& shop, std::vector<Event> events) {
   shop.onHand = foldOnHand(events, voided);
   shop.stock = foldStock(events, voided);
   for (const Event& event : events) {
-    if (event.version != 1 || voided.contains(event.intentId)) continue;
-    if (event.type == type::kRoomEntered) enterRoom(shop, event);
-    if (event.type == type::kSensorChosen) shop.sensor = textOf(event.payload, "folder");
-    if (event.type == type::kOffTimeTold) takeTold(shop, event);
+    if (voided.contains(event.intentId)) continue;
+    if (const auto entered = as<RoomEntered>(event)) enterRoom(shop, *entered, event.clock());
+    if (const auto chosen = as<SensorChosen>(event)) shop.sensor = chosen->folder;
+    if (const auto told = as<OffTimeTold>(event)) takeTold(shop, *told);
   }
 }
 

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "core/record/counting.h"
+#include "core/record/happening.h"
 
 namespace core::record {
 namespace {
@@ -16,8 +17,6 @@ std::uint64_t added(std::uint64_t sum, std::string_view text) {
   return (sum ^ '\n') * 1099511628211U;
 }
 
-bool isStep(const Event& event) { return event.type == type::kStepBegun || event.type == type::kStepDone; }
-
 }  // namespace
 
 ShopPrint::ShopPrint(std::vector<Event> events) : m_odd(kFirst) {
@@ -28,13 +27,12 @@ ShopPrint::ShopPrint(std::vector<Event> events) : m_odd(kFirst) {
   std::uint64_t sum = kFirst;
   for (const Event& event : events) {
     if (!touchesJobs(event)) continue;
-    if (event.type == type::kUndone) {
+    if (const auto undone = as<Undone>(event)) {
       // What it takes back is left out of the sum where it is of the bench; anything else may be of a job.
-      if (!ofBench.contains(textOf(event.payload, "intent"))) m_odd = added(m_odd, event.eventId);
+      if (!ofBench.contains(undone->intent)) m_odd = added(m_odd, event.eventId);
       continue;
     }
     if (voided.contains(event.intentId)) continue;
-    if (!isStep(event)) m_odd = added(m_odd, event.eventId);
     sum = added(sum, event.eventId);
     m_marks.push_back({event.hlc, sum});
   }

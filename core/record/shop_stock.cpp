@@ -1,7 +1,10 @@
 #include "core/record/shop_stock.h"
 
 #include <algorithm>
+#include <type_traits>
 
+#include "core/base/text.h"
+#include "core/record/happening.h"
 #include "core/record/stock_payload.h"
 #include "core/record/texts.h"
 
@@ -11,89 +14,115 @@ namespace {
 // Beyond what any shop comes to: what a record says above is not believed.
 constexpr std::int64_t kMostMarks = 1'000'000'000;
 
+template <typename One>
+concept OfAnItem = requires(const One& one) {
+  one.item;
+};
+template <typename One>
+concept OfABatch = requires(const One& one) {
+  one.batch;
+};
+// Of a job, of a design, or of the shop's other affairs.
+template <typename One>
+concept OfSomethingElse =
+    StandsOutside<One, kOfBench> || !StandsOutside<One, kOfJob | kOfDesign> || std::is_same_v<One, RoomEntered> ||
+    std::is_same_v<One, SensorChosen> || std::is_same_v<One, SettingChosen> || std::is_same_v<One, OffTimeTold> ||
+    std::is_same_v<One, OffcutDropped>;
+
 template <typename Items>
 auto withId(Items& items, const std::string& id) -> decltype(&items.front()) {
   const auto found = std::find_if(items.begin(), items.end(), [&](const auto& one) { return one.id == id; });
   return found == items.end() ? nullptr : &*found;
 }
 
-bool isOfStock(const std::string& type) {
-  const std::string_view known[] = {type::kStockEntered,   type::kStockCorrected, type::kStockCounted,
-                                    type::kStockMoved,     type::kStockRemoved,   type::kBatchEntered,
-                                    type::kBatchCorrected, type::kBatchUsedUp,    type::kMakerNamed};
-  return std::find(std::begin(known), std::end(known), type) != std::end(known);
-}
-
+// What an event says of stock, batches or the maker: first what enters them, then the rest, so that each is found
+// whatever the order in which its own event and those about it came.
 class StockFolder {
  public:
   explicit StockFolder(ShopStock& stock) : m_stock(stock) {}
 
-  void enter(const Event& event) {
-    if (event.type == type::kStockEntered) {
-      if (const auto entry = readStock(event.payload))
-        m_stock.items.push_back({event.eventId, *entry, entry->quantity, event.occurredUtc});
-    } else if (event.type == type::kBatchEntered) {
-      const std::int64_t mark = integerOf(event.payload, "mark").value_or(0);
-      if (const auto entry = readBatch(event.payload))
-        m_stock.batches.push_back({event.eventId, std::clamp<std::int64_t>(mark, 0, kMostMarks), *entry, std::nullopt});
-    }
+  void enter(const Event& event, const Happening& happening) {
+    std::visit(
+        OneOf{[&](const StockEntered& entered) {
+                if (!entered.entry) return;
+                m_stock.items.push_back({event.eventId, *entered.entry, entered.entry->quantity, event.occurredUtc});
+              },
+              [&](const BatchEntered& entered) {
+                if (!entered.entry) return;
+                const std::int64_t mark = std::clamp<std::int64_t>(entered.mark, 0, kMostMarks);
+                m_stock.batches.push_back({event.eventId, mark, *entered.entry, std::nullopt});
+              },
+              [](const auto&) {}},
+        happening);
   }
 
-  void apply(const Event& event) {
-    if (event.type == type::kMakerNamed) return nameMaker(event);
-    if (event.type == type::kSheetCut) {
-      if (StockItem* item = withId(m_stock.items, textOf(event.payload, "stock"))) --item->quantity;
-      return;
-    }
-    if (StockItem* item = withId(m_stock.items, textOf(event.payload, "item"))) return change(*item, event);
-    if (Batch* batch = withId(m_stock.batches, textOf(event.payload, "batch"))) change(*batch, event);
+  void apply(const Event& event, const Happening& happening) {
+    const std::int64_t utc = event.occurredUtc;
+    std::visit(
+        OneOf{[](const StockEntered&) {}, [](const BatchEntered&) {},
+              [&](const StockCorrected& corrected) { correct(corrected, utc); },
+              [&](const StockCounted& counted) { count(counted, utc); }, [&](const StockMoved& moved) { move(moved); },
+              [&](const StockRemoved& removed) {
+                std::erase_if(m_stock.items, [&](const StockItem& one) { return one.id == removed.item; });
+              },
+              [&](const BatchCorrected& corrected) {
+                Batch* batch = withId(m_stock.batches, corrected.batch);
+                if (batch != nullptr && corrected.entry) batch->entry = *corrected.entry;
+              },
+              [&](const BatchUsedUp& usedUp) {
+                if (Batch* batch = withId(m_stock.batches, usedUp.batch)) batch->usedUpUtc = utc;
+              },
+              [&](const MakerNamed& named) { nameMaker(named); },
+              // A sheet cut up is one less, where it came from the shop's stock.
+              [&](const SheetCut& cut) {
+                if (StockItem* item = withId(m_stock.items, cut.stock)) --item->quantity;
+              },
+              [](const OfSomethingElse auto&) {}},
+        happening);
   }
 
  private:
-  void nameMaker(const Event& event) {
-    const std::string maker = shownLineOf(event.payload, "maker");
-    const std::string contact = shownTextOf(event.payload, "contact");
+  void nameMaker(const MakerNamed& named) {
+    const std::string maker = base::shownText(named.maker, base::Lines::One);
+    const std::string contact = base::shownText(named.contact, base::Lines::Several);
     if (!refusedLine(maker, true).id.empty() || !refusedText(contact, false).id.empty()) return;
     m_stock.maker = maker;
     m_stock.contact = contact;
   }
 
-  void change(StockItem& item, const Event& event) {
-    if (event.type == type::kStockCorrected) {
-      const auto entry = readStock(event.payload);
-      if (!entry) return;
-      item = {item.id, *entry, entry->quantity, event.occurredUtc};
-    } else if (event.type == type::kStockCounted) {
-      const auto quantity = integerOf(event.payload, "quantity");
-      if (!quantity || !isQuantity(item.entry.measure, *quantity)) return;
-      item.quantity = *quantity;
-      item.countedUtc = event.occurredUtc;
-    } else if (event.type == type::kStockMoved) {
-      const auto change = integerOf(event.payload, "change");
-      if (!change || *change < -kMostMeasuredInStock || *change > kMostMeasuredInStock) return;
-      item.quantity = std::clamp(item.quantity + *change, -kMostMeasuredInStock, kMostMeasuredInStock);
-    } else if (event.type == type::kStockRemoved) {
-      const std::string id = item.id;
-      std::erase_if(m_stock.items, [&](const StockItem& one) { return one.id == id; });
-    }
+  void correct(const StockCorrected& corrected, std::int64_t utc) {
+    StockItem* item = withId(m_stock.items, corrected.item);
+    if (item == nullptr || !corrected.entry) return;
+    *item = {item->id, *corrected.entry, corrected.entry->quantity, utc};
   }
 
-  static void change(Batch& batch, const Event& event) {
-    if (event.type == type::kBatchCorrected) {
-      if (const auto entry = readBatch(event.payload)) batch.entry = *entry;
-    } else if (event.type == type::kBatchUsedUp) {
-      batch.usedUpUtc = event.occurredUtc;
-    }
+  void count(const StockCounted& counted, std::int64_t utc) {
+    StockItem* item = withId(m_stock.items, counted.item);
+    if (item == nullptr || !counted.quantity || !isQuantity(item->entry.measure, *counted.quantity)) return;
+    item->quantity = *counted.quantity;
+    item->countedUtc = utc;
+  }
+
+  void move(const StockMoved& moved) {
+    StockItem* item = withId(m_stock.items, moved.item);
+    const std::int64_t change = moved.change.value_or(0);
+    if (item == nullptr || change < -kMostMeasuredInStock || change > kMostMeasuredInStock) return;
+    item->quantity = std::clamp(item->quantity + change, -kMostMeasuredInStock, kMostMeasuredInStock);
   }
 
   ShopStock& m_stock;
 };
 
-// The item or batch an event is about.
-std::string aboutOf(const Event& event) {
-  if (event.type == type::kStockEntered || event.type == type::kBatchEntered) return event.eventId;
-  const std::string item = textOf(event.payload, "item");
-  return item.empty() ? textOf(event.payload, "batch") : item;
+// What an act on stock is about: an item or a batch by id, "" where it names the maker. Nothing where it is no such
+// act.
+std::optional<std::string> subjectOf(const Event& event, const Happening& happening) {
+  using Subject = std::optional<std::string>;
+  return std::visit(OneOf{[&](const StockEntered&) { return Subject(event.eventId); },
+                          [&](const BatchEntered&) { return Subject(event.eventId); },
+                          [](const OfAnItem auto& one) { return Subject(one.item); },
+                          [](const OfABatch auto& one) { return Subject(one.batch); },
+                          [](const MakerNamed&) { return Subject(""); }, [](const auto&) { return Subject(); }},
+                    happening);
 }
 
 }  // namespace
@@ -103,24 +132,19 @@ const Batch* ShopStock::batch(const std::string& id) const { return withId(batch
 
 ShopStock foldStock(const std::vector<Event>& events, const std::set<std::string>& voided) {
   ShopStock stock;
-  std::vector<const Event*> live;
+  std::vector<std::pair<const Event*, Happening>> live;
   for (const Event& event : events) {
-    // A sheet cut up is one less, where it came from the shop's stock.
-    const bool cut = event.version == 1 && event.type == type::kSheetCut;
-    if (cut && !voided.contains(event.intentId)) live.push_back(&event);
-    if (event.version != 1 || !isOfStock(event.type)) continue;
+    Happening happening = happeningOf(event);
     // A mark is not given again, so that a jar taken back and its successor are told apart.
-    if (event.type == type::kBatchEntered) {
-      const std::int64_t mark = integerOf(event.payload, "mark").value_or(0);
-      if (mark <= kMostMarks) stock.lastMark = std::max(stock.lastMark, mark);
-    }
+    if (const auto* entered = std::get_if<BatchEntered>(&happening); entered != nullptr && entered->mark <= kMostMarks)
+      stock.lastMark = std::max(stock.lastMark, entered->mark);
     if (voided.contains(event.intentId)) continue;
-    live.push_back(&event);
-    stock.acts.push_back({event.intentId, aboutOf(event)});
+    if (auto about = subjectOf(event, happening)) stock.acts.push_back({event.intentId, *std::move(about)});
+    live.emplace_back(&event, std::move(happening));
   }
   StockFolder folder(stock);
-  for (const Event* event : live) folder.enter(*event);
-  for (const Event* event : live) folder.apply(*event);
+  for (const auto& [event, happening] : live) folder.enter(*event, happening);
+  for (const auto& [event, happening] : live) folder.apply(*event, happening);
   return stock;
 }
 

@@ -51,10 +51,6 @@ struct ShopStock {
   const Batch* batch(const std::string& id) const;
 };
 
-// The most of one thing in stock: pieces; microlitres or micrograms.
-inline constexpr std::int64_t kMostPiecesInStock = 1'000'000;
-inline constexpr std::int64_t kMostMeasuredInStock = 1'000'000'000'000;
-
 // Requires fold order. What cannot be read in an event is left out. An item is found whatever the order in which its
 // own event and those about it came, so that two benches' clocks cannot hide one from the other.
 ShopStock foldStock(const std::vector<Event>& events, const std::set<std::string>& voided);

@@ -4,7 +4,6 @@
 #include <iterator>
 
 #include "core/record/event.h"
-#include "core/record/shop_stock.h"
 #include "core/record/texts.h"
 #include "core/waits/clock.h"
 
@@ -16,6 +15,7 @@ using base::Value;
 using intents::BatchEntry;
 using intents::BatchKind;
 using intents::Measure;
+using intents::Offcut;
 using intents::Runs;
 using intents::StockEntry;
 using intents::StockKind;
@@ -86,6 +86,12 @@ std::optional<Length> lengthOf(const Value& payload, const char* key) {
 
 }  // namespace
 
+bool isOffcut(const Offcut& piece) {
+  const auto isLong = [](Length side) { return side > Length() && side <= kLongestOffcut; };
+  const bool thick = !piece.thickness || isLong(*piece.thickness);
+  return isLong(piece.width) && isLong(piece.height) && thick && piece.kerf >= Length() && piece.kerf <= kLongestOffcut;
+}
+
 bool isQuantity(Measure measure, std::int64_t quantity) {
   return quantity >= 0 && quantity <= (measure == Measure::Pieces ? kMostPiecesInStock : kMostMeasuredInStock);
 }
@@ -145,6 +151,17 @@ void write(Value& payload, const BatchEntry& entry) {
   put(payload, "note", entry.note);
 }
 
+void write(Value& payload, const Offcut& piece) {
+  payload.set("kind", Value::text(piece.paper ? "paper" : "board"));
+  payload.set("width", Value::integer(piece.width.inNanometres()));
+  payload.set("height", Value::integer(piece.height.inNanometres()));
+  put(payload, "thickness", piece.thickness);
+  put(payload, "material", piece.material);
+  put(payload, "fibres", std::string(nameOf(piece.fibres)));
+  put(payload, "pattern", std::string(nameOf(piece.pattern)));
+  payload.set("kerf", Value::integer(piece.kerf.inNanometres()));
+}
+
 std::optional<StockEntry> readStock(const Value& payload) {
   StockEntry entry;
   const auto kind = kindOf(intents::kStockKinds, textOf(payload, "kind"));
@@ -184,6 +201,22 @@ std::optional<BatchEntry> readBatch(const Value& payload) {
   entry.keepsSource = shownLineOf(payload, "keepsSource");
   entry.note = shownTextOf(payload, "note");
   return refusedBatch(entry).id.empty() ? std::optional(entry) : std::nullopt;
+}
+
+std::optional<Offcut> readOffcut(const Value& payload) {
+  const auto width = lengthOf(payload, "width");
+  const auto height = lengthOf(payload, "height");
+  if (!width || !height) return std::nullopt;
+  Offcut piece;
+  piece.paper = textOf(payload, "kind") == "paper";
+  piece.width = *width;
+  piece.height = *height;
+  piece.thickness = lengthOf(payload, "thickness");
+  piece.material = shownLineOf(payload, "material");
+  piece.fibres = runsOf(textOf(payload, "fibres"));
+  piece.pattern = runsOf(textOf(payload, "pattern"));
+  piece.kerf = lengthOf(payload, "kerf").value_or(Length());
+  return isOffcut(piece) ? std::optional(piece) : std::nullopt;
 }
 
 }  // namespace core::record

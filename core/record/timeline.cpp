@@ -2,27 +2,49 @@
 
 #include <algorithm>
 #include <map>
-#include <tuple>
+#include <type_traits>
 
 #include "core/base/text.h"
 #include "core/record/counting.h"
+#include "core/record/happening.h"
 #include "core/record/timeline_words.h"
 
 namespace core::record {
 namespace {
 
-// What a later event of the same kind and subject corrects; "" where an event stands for itself.
-std::string subjectOf(const Event& event) {
-  const base::Value& payload = event.payload;
-  if (event.type == type::kNoteAdded) return "note " + event.eventId;
-  if (event.type == type::kNoteChanged || event.type == type::kNoteRemoved) return "note " + textOf(payload, "note");
-  if (event.type == type::kPhotographKept) return "photograph " + event.eventId;
-  if (event.type == type::kPhotographCaptioned || event.type == type::kPhotographRemoved)
-    return "photograph " + textOf(payload, "photograph");
-  if (event.type == type::kMeasured || event.type == type::kMeasureForgotten)
-    return "figure " + textOf(payload, "figure");
-  if (event.type == type::kFollowChosen) return "board " + textOf(payload, "board");
-  if (event.type == type::kBatchesLinked) return "batches " + textOf(payload, "step");
+// The ids an event names, each under the name its member has in every type.
+struct Named {
+  std::string step, wait, figure, board, note, photograph, hash;
+};
+
+Named named(const Event& event, const Happening& happening) {
+  Named ids;
+  std::visit(
+      [&]<typename One>(const One& one) {
+        if constexpr (requires { one.step; }) ids.step = one.step;
+        if constexpr (requires { one.wait; }) ids.wait = one.wait;
+        if constexpr (requires { one.figure; }) ids.figure = one.figure;
+        if constexpr (requires { one.board; }) ids.board = one.board;
+        if constexpr (requires { one.note; }) ids.note = one.note;
+        if constexpr (requires { one.photograph; }) ids.photograph = one.photograph;
+        if constexpr (std::is_same_v<One, PhotographKept>) ids.hash = one.hash;
+        if constexpr (std::is_same_v<One, PhotographKept>) ids.photograph = event.eventId;
+        if constexpr (std::is_same_v<One, NoteAdded>) ids.note = event.eventId;
+      },
+      happening);
+  return ids;
+}
+
+// What a later event of the same subject corrects; "" where an event stands for itself.
+std::string subjectOf(const Happening& happening, const Named& ids) {
+  switch (traitsOf(happening).corrects) {
+    case Corrects::Nothing: return "";
+    case Corrects::Note: return "note " + ids.note;
+    case Corrects::Photograph: return "photograph " + ids.photograph;
+    case Corrects::Figure: return "figure " + ids.figure;
+    case Corrects::Board: return "board " + ids.board;
+    case Corrects::Batches: return "batches " + ids.step;
+  }
   return "";
 }
 
@@ -39,9 +61,10 @@ class Timeline {
     arrange(counting);
     m_voided = voidedIntents(counting);
     for (const Event& event : counting) {
-      if (event.type != type::kUndone || event.version != 1) continue;
+      const auto undone = as<Undone>(event);
+      if (!undone) continue;
       m_undoing.insert(event.intentId);
-      if (!m_voided.contains(event.intentId)) m_takenBackBy[textOf(event.payload, "intent")] = event.eventId;
+      if (!m_voided.contains(event.intentId)) m_takenBackBy[undone->intent] = event.eventId;
     }
   }
 
@@ -57,23 +80,25 @@ class Timeline {
 
   bool concernsJob(const Event& event) const {
     if (isOwn(event)) return true;
-    if (event.type == type::kSheetCut) return textOf(event.payload, "job") == m_state.plan->id;
-    if (!touchesJobs(event) || event.type == type::kUndone) return false;
-    const workflow::WorkflowStep* step = m_state.plan->workflow.find(textOf(event.payload, "step"));
+    if (const auto cut = as<SheetCut>(event)) return cut->job == m_state.plan->id;
+    if (!touchesJobs(event) || isA<Undone>(event)) return false;
+    const workflow::WorkflowStep* step = m_state.plan->workflow.find(named(event, happeningOf(event)).step);
     if (step == nullptr || !step->ofShop) return false;
     return m_counting.contains(event.eventId) || isElsewhere(event);
   }
 
   bool isElsewhere(const Event& event) const {
     const auto& there = m_state.elsewhere;
-    return event.type == type::kStepDone && std::any_of(there.begin(), there.end(), [&](const PreparedElsewhere& one) {
+    return isA<StepDone>(event) && std::any_of(there.begin(), there.end(), [&](const PreparedElsewhere& one) {
              return one.intentId == event.intentId && one.deviceId == event.deviceId;
            });
   }
 
   void enter(const Event& event) {
     TimelineEntry entry;
-    const TimelineSaying saying = sayingOf(event, m_state, m_shop, m_undoing, m_words);
+    const Happening happening = happeningOf(event);
+    const Named ids = named(event, happening);
+    const TimelineSaying saying = sayingOf(event, happening, m_state, m_shop, m_undoing, m_words);
     entry.kind = saying.kind;
     entry.what = saying.what;
     entry.eventId = event.eventId;
@@ -83,15 +108,15 @@ class Timeline {
     entry.recordedUtc = event.recordedUtc;
     entry.zone = event.zone;
     entry.timeKnown = waits::isBelievable(event.occurredUtc);
-    entry.step = textOf(event.payload, "step");
-    entry.wait = textOf(event.payload, "wait");
-    entry.figure = textOf(event.payload, "figure");
-    entry.note = event.type == type::kNoteAdded ? event.eventId : textOf(event.payload, "note");
-    entry.photograph = event.type == type::kPhotographKept ? event.eventId : textOf(event.payload, "photograph");
-    entry.hash = textOf(event.payload, "hash");
+    entry.step = ids.step;
+    entry.wait = ids.wait;
+    entry.figure = ids.figure;
+    entry.note = ids.note;
+    entry.photograph = ids.photograph;
+    entry.hash = ids.hash;
     entry.room = roomAt(m_shop.rooms, m_state.plan->design.job.room, event.occurredUtc);
     if (const auto by = m_takenBackBy.find(event.intentId); by != m_takenBackBy.end()) entry.takenBackBy = by->second;
-    if (event.type == type::kBatchesLinked) entry.batches = batchesOf(event);
+    if (const auto* linked = std::get_if<BatchesLinked>(&happening)) entry.batches = batchesOf(event, *linked);
     const bool elsewhere = !isOwn(event) && isElsewhere(event) && !m_counting.contains(event.eventId);
     if (elsewhere) {
       entry.kind = TimelineKind::Elsewhere;
@@ -99,30 +124,30 @@ class Timeline {
     }
     const bool live = !elsewhere && !m_voided.contains(event.intentId) && !m_state.repeated.contains(event.eventId);
     m_entries.push_back(std::move(entry));
-    if (live && event.version == 1) relate(event, m_entries.size() - 1);
+    if (live) relate(event, happening, subjectOf(happening, ids));
   }
 
   // What stands now corrects what stood of the same subject; batches belong to the last time the step was done.
-  void relate(const Event& event, std::size_t index) {
+  void relate(const Event& event, const Happening& happening, const std::string& subject) {
+    const std::size_t index = m_entries.size() - 1;
     const std::string& step = m_entries[index].step;
-    if (event.type == type::kStepDone) {
+    if (std::holds_alternative<StepDone>(happening)) {
       m_lastDone[step] = index;
       m_lastOf.erase("batches " + step);
     }
-    if (event.type == type::kBatchesLinked) {
+    if (std::holds_alternative<BatchesLinked>(happening)) {
       const auto done = m_lastDone.find(step);
       if (done != m_lastDone.end()) m_entries[done->second].batches = m_entries[index].batches;
     }
-    const std::string subject = subjectOf(event);
     if (subject.empty()) return;
     if (const auto last = m_lastOf.find(subject); last != m_lastOf.end())
       m_entries[last->second].correctedBy = event.eventId;
     m_lastOf[subject] = index;
   }
 
-  std::vector<BatchThen> batchesOf(const Event& event) const {
+  std::vector<BatchThen> batchesOf(const Event& event, const BatchesLinked& linked) const {
     std::vector<BatchThen> batches;
-    for (const std::string& id : linkedBatches(event).value_or(std::vector<std::string>())) {
+    for (const std::string& id : linkedBatches(linked).value_or(std::vector<std::string>())) {
       BatchThen then;
       then.id = id;
       if (const Batch* batch = m_shop.stock.batch(id)) {
@@ -130,7 +155,7 @@ class Timeline {
         then.mark = batch->mark;
         then.name = batch->entry.name;
         then.madeUtc = batch->entry.madeUtc;
-        const auto done = m_lastDone.find(textOf(event.payload, "step"));
+        const auto done = m_lastDone.find(linked.step);
         then.shelf =
             shelfAt(*batch, done == m_lastDone.end() ? event.occurredUtc : m_entries[done->second].occurredUtc);
       }

@@ -15,29 +15,6 @@
 
 namespace core::record {
 
-enum class TimelineKind {
-  TakenIn,
-  Begun,
-  Done,
-  Repeated,   // said to be done once more, which does nothing
-  Elsewhere,  // made ready by a bench that has not worked this job: told, and nothing here
-  Accepted,   // such a preparation taken into use
-  Looked,
-  Heard,  // an alert was answered, or put off
-  Fault,
-  Mended,
-  Measured,
-  Chosen,
-  Cut,
-  Noted,
-  Photographed,
-  Batches,
-  Moved,    // off the bench, or back
-  Renewed,  // its techniques were taken anew
-  TakenBack,
-  Unknown,  // of a newer program: kept, not understood
-};
-
 // The room at the time: the newest reading not later than it, or what the job's file plans with.
 struct RoomThen {
   enum class From { Entered, Sensor, Planned };

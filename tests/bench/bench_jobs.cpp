@@ -126,12 +126,12 @@ void sayActs(const char* where, const QString& path, const app::clocks::Clock& c
   for (int i = 0; i < 15; ++i) {
     const auto intent = tests::nextAct(bench.at(job));
     acts.push_back(timed([&] {
-      if (!bench.ask(job, intent).id.empty()) std::exit(2);
+      if (!bench.submit(core::intents::OfJob{job, intent}).id.empty()) std::exit(2);
     }));
     const core::intents::EnterRoom room{
         {core::units::Temperature::celsius(18 + i % 3), core::units::Humidity::percent(50)}, false};
     rooms.push_back(timed([&] {
-      if (!bench.askShop(room).id.empty()) std::exit(2);
+      if (!bench.submit(core::intents::OfShop{room}).id.empty()) std::exit(2);
     }));
   }
   std::printf("%s: taking a job in %.1f ms; an act on it %.1f ms, one of the whole bench %.1f ms (medians)\n", where,

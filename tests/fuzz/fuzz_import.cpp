@@ -130,8 +130,8 @@ MemoryEventStore ownRecord() {
     events.push_back(std::move(event));
   };
   const auto step = [](const char* id) { return base::Value::object().set("step", base::Value::text(id)); };
-  write(std::string("job/") + kMine, record::type::kJobTakenIn, record::takeInDraft(takeIn).payload);
-  write(std::string("bench/") + kHere, record::type::kStepDone, step("paste/soak"));
+  write(std::string("job/") + kMine, record::JobTakenIn::kType, record::takeInDraft(takeIn).payload);
+  write(std::string("bench/") + kHere, record::StepDone::kType, step("paste/soak"));
   ENSURE(store.append(events, stored));
   return store;
 }

@@ -25,7 +25,7 @@ void add(Events& events, const char* type, const workflow::WorkflowStep& step, c
   event.deviceSequence = number;
   event.hlc = {number, 0};
   // A fault is one of the piece in hand, whatever it was found at.
-  const bool ofFault = std::string_view(type) == record::type::kFaultReported;
+  const bool ofFault = std::string_view(type) == record::FaultReported::kType;
   event.stream = step.ofShop && !ofFault ? "bench/one" : "job/one";
   event.type = type;
   event.payload = base::Value::object();
@@ -54,8 +54,8 @@ std::vector<WayOut> waysOut(const workflow::WorkflowStep& step) {
 std::set<std::string> broughtBack(const std::shared_ptr<record::JobPlan>& plan, const workflow::WorkflowStep& step,
                                   const WayOut& out) {
   Events events;
-  for (const auto& each : plan->workflow.steps) add(events, record::type::kStepDone, each);
-  add(events, record::type::kFaultReported, step, out.fault, out.way);
+  for (const auto& each : plan->workflow.steps) add(events, record::StepDone::kType, each);
+  add(events, record::FaultReported::kType, step, out.fault, out.way);
   const auto state = record::fold(plan, events);
   std::set<std::string> ids;
   for (std::size_t i = 0; i < state.steps.size(); ++i) {
@@ -134,10 +134,10 @@ TEST_CASE("work that a fault brings back can be done again to the end") {
       for (const auto& out : waysOut(step)) {
         Events events;
         for (const auto& each : plan->workflow.steps) {
-          add(events, record::type::kStepDone, each);
+          add(events, record::StepDone::kType, each);
           if (each.id == step.id) break;
         }
-        add(events, record::type::kFaultReported, step, out.fault, out.way);
+        add(events, record::FaultReported::kType, step, out.fault, out.way);
         const auto after = record::fold(plan, events);
         // Doing again, in order, whatever is not done: nothing it needs may have stayed ended.
         std::map<std::string, bool> facts = after.facts;

@@ -85,10 +85,12 @@ class Calling {
       if (!m_sounding.due().alerts.empty() && round % 3 == 0) {
         const ScheduledAlert alert = m_sounding.due().alerts.front();
         const std::string key = keyOf(alert);
-        if (!m_bench.ask(m_job, core::intents::Hear{alert.wait, alert.alert}).id.empty()) return fail("not heard");
+        if (!m_bench.submit(core::intents::OfJob{m_job, core::intents::Hear{alert.wait, alert.alert}}).id.empty())
+          return fail("not heard");
         say("heard " + key);
       } else if (place.kind == BenchPlace::Kind::Missed) {
-        if (!m_bench.ask(m_job, core::intents::MendMissed{place.wait}).id.empty()) return fail("not mended");
+        if (!m_bench.submit(core::intents::OfJob{m_job, core::intents::MendMissed{place.wait}}).id.empty())
+          return fail("not mended");
       } else if (place.kind == BenchPlace::Kind::Step) {
         finish(*place.step);
       }
@@ -104,7 +106,7 @@ class Calling {
     intent.step = step.id;
     intent.checkAnswers.assign(step.checks.size(), "yes");
     // Refused where the window has closed in this very moment: the next round finds it missed.
-    static_cast<void>(m_bench.ask(m_job, intent));
+    static_cast<void>(m_bench.submit(core::intents::OfJob{m_job, intent}));
   }
   void turn(bool owed) {
     const auto turn = m_sounding.turn(m_clock.now().boottimeNanoseconds, {true, Sounding::Voice::Absent});

@@ -49,11 +49,11 @@ Worked work(const app::clocks::Clock& clock, const app::workbench::Library& libr
     return toItsEnd ? core::record::benchPlace(at).kind == BenchPlace::Kind::Finished : aWaitRuns(at);
   };
   for (int acts = 0; !reached(); ++acts) {
-    if (acts > 2000 || !bench.ask(job, nextAct(bench.at(job))).id.empty()) return worked;
+    if (acts > 2000 || !bench.submit(core::intents::OfJob{job, nextAct(bench.at(job))}).id.empty()) return worked;
     for (; again > 0; --again) {
       const auto* state = bench.job(job);
       const std::string last = state->lastUndo.empty() ? state->lastIntent : state->lastUndo;
-      if (!bench.ask(job, core::intents::Undo{last}).id.empty()) return worked;
+      if (!bench.submit(core::intents::OfJob{job, core::intents::Undo{last}}).id.empty()) return worked;
     }
   }
   for (const Event& event : store.all()) {
@@ -74,7 +74,7 @@ Worked workedTo(std::size_t events, const app::clocks::Clock& clock, const app::
     Event heard = worked.own.back();
     heard.eventId += "-more";
     heard.intentId += "-more";
-    heard.type = core::record::type::kHeard;
+    heard.type = core::record::Heard::kType;
     heard.payload = core::base::Value::object();
     heard.payload.set("wait", core::base::Value::text("none"));
     heard.hlc.counter += 1;
@@ -143,7 +143,7 @@ std::size_t makeManyJobs(const ManyJobs& many, core::record::EventStore& store, 
       event.stream = stream;
       const std::string undone = core::record::textOf(event.payload, "intent");
       if (!undone.empty()) event.payload.set("intent", core::base::Value::text(undone + mark));
-      if (event.type == core::record::type::kJobTakenIn) {
+      if (event.type == core::record::JobTakenIn::kType) {
         event.payload.set("job", core::base::Value::text(hash));
         event.payload.set("title", core::base::Value::text("Job" + mark));
         event.payload.set("reference", core::base::Value::text("26" + mark));

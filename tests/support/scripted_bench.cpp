@@ -114,11 +114,12 @@ int work(Workbench& bench, const std::string& jobText, int descriptor) {
     const std::string place = placeText(job);
     if (place == "finished") return 0;
     if (place == "stuck") return fail("stuck");
-    core::base::Message refusal = bench.ask(taken.jobId, nextIntent(job));
+    core::base::Message refusal = bench.submit(core::intents::OfJob{taken.jobId, nextIntent(job)});
     // Beginning is refused where an open window would be missed meanwhile; the script is quicker than that.
     if (refusal.id == "record.would-miss-window") {
       const BenchPlace now = core::record::benchPlace(bench.at(taken.jobId));
-      refusal = bench.ask(taken.jobId, finish(bench.job(taken.jobId)->plan->workflow.steps[*now.step]));
+      refusal = bench.submit(
+          core::intents::OfJob{taken.jobId, finish(bench.job(taken.jobId)->plan->workflow.steps[*now.step])});
     }
     if (!refusal.id.empty()) return fail(place + ": " + core::base::dump(refusal));
   }

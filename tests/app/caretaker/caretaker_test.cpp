@@ -131,7 +131,7 @@ TEST_CASE("where nobody keeps the machine awake, or its battery is low, that is 
 
 TEST_CASE("a sensor's trouble is told") {
   Shop shop;
-  REQUIRE(shop.bench.work.askShop(core::intents::ChooseSensor{"/nowhere"}).id.empty());
+  REQUIRE(shop.bench.work.submit(core::intents::OfShop{core::intents::ChooseSensor{"/nowhere"}}).id.empty());
   shop.open();
   using Told = std::vector<std::pair<Caretaker::Trouble, std::string>>;
   CHECK(becomesSo([&] { return shop.troubles == Told{{Caretaker::Trouble::Sensor, "sensor.unreadable"}}; }));

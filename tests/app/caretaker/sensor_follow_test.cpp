@@ -38,7 +38,9 @@ struct Shop {
     REQUIRE(files.write("in_temp_input", temperature));
     REQUIRE(files.write("in_humidityrelative_input", humidity));
   }
-  void choose(const std::string& folder) { REQUIRE(bench.work.askShop(ChooseSensor{folder}).id.empty()); }
+  void choose(const std::string& folder) {
+    REQUIRE(bench.work.submit(core::intents::OfShop{ChooseSensor{folder}}).id.empty());
+  }
   void chooseIt() { choose(files.path().toStdString()); }
   void settle() const {
     const int until = *reads + 3;
@@ -101,7 +103,7 @@ TEST_CASE("after a restart what the sensor showed within the hour is not entered
 TEST_CASE("a room entered by hand holds until the sensor shows another, and the same one by sensor is entered") {
   Shop shop;
   const core::units::Room byHand{core::units::Temperature::celsius(20), core::units::Humidity::percent(50)};
-  REQUIRE(shop.bench.work.askShop(core::intents::EnterRoom{byHand, false}).id.empty());
+  REQUIRE(shop.bench.work.submit(core::intents::OfShop{core::intents::EnterRoom{byHand, false}}).id.empty());
   shop.follow.start();
   shop.chooseIt();
   shop.settle();

@@ -27,7 +27,7 @@ std::string workedIn(const Commands& commands) {
   tests::Bench bench(*opened.value(), opened.value()->deviceId());
   const std::string job = bench.takeIn(tests::demoJob());
   const auto shop = [&](const ShopIntent& intent) {
-    const auto refused = bench.work.askShop(intent);
+    const auto refused = bench.work.submit(core::intents::OfShop{intent});
     INFO(core::base::dump(refused));
     REQUIRE(refused.id.empty());
   };

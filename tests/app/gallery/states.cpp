@@ -27,7 +27,7 @@ bool kindIs(Stage& stage, Kind kind) {
 
 bool enterRoom(Stage& stage, double celsius, double percent) {
   const core::units::Room room{core::units::Temperature::celsius(celsius), core::units::Humidity::percent(percent)};
-  return stage.workbench().askShop(core::intents::EnterRoom{room, false}).id.empty();
+  return stage.workbench().submit(core::intents::OfShop{core::intents::EnterRoom{room, false}}).id.empty();
 }
 
 }  // namespace
@@ -78,8 +78,9 @@ bool Stage::reopen() {
 bool Stage::beginDesign(const std::string& job) {
   const auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/" + job + ".job.json");
   if (!text) return false;
-  const auto begun = m_workbench->beginDesign(core::base::parseJson(*text).root, "");
-  return begun && m_desk->design().open(begun.value());
+  const std::string id = m_workbench->newId();
+  const core::intents::BeginDesign begin{core::base::parseJson(*text).root, ""};
+  return m_workbench->submit(core::intents::OfDesign{id, begin}).id.empty() && m_desk->design().open(id);
 }
 
 bool Stage::workUntil(const std::function<bool()>& there) {
@@ -254,7 +255,7 @@ const std::vector<State>& states() {
     paste.keepsSource = "the maker";
     for (const ShopIntent& intent :
          {ShopIntent(EnterStock{board}), ShopIntent(EnterStock{leaf}), ShopIntent(EnterBatch{paste})}) {
-      if (!s.workbench().askShop(intent).id.empty()) return false;
+      if (!s.workbench().submit(core::intents::OfShop{intent}).id.empty()) return false;
     }
     s.desk().stock().choose(2);
     return true;

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "app/convert/content_hash.h"
+#include "core/record/happening.h"
 #include "core/record/record_file.h"
 #include "tests/app/hostile/hostile_files.h"
 
@@ -8,7 +9,6 @@ namespace hostile {
 namespace {
 
 namespace record = core::record;
-namespace type = core::record::type;
 
 constexpr std::int64_t kStart = 1'764'000'000'000;
 
@@ -40,8 +40,12 @@ class RecordMaker {
       switch (kind) {
         case 0: events.push_back(undo(true)); break;
         case 1: events.push_back(undo(false)); break;
-        case 2: events.push_back(event(type::kNoteAdded, Value::object().set("text", Value::text(note())))); break;
-        case 3: events.push_back(event(type::kStepDone, Value::object().set("step", Value::text(step())))); break;
+        case 2:
+          events.push_back(event(record::NoteAdded::kType, Value::object().set("text", Value::text(note()))));
+          break;
+        case 3:
+          events.push_back(event(record::StepDone::kType, Value::object().set("step", Value::text(step()))));
+          break;
         default: events.push_back(event("AnotherEvent", Value::object())); break;
       }
     }
@@ -51,7 +55,7 @@ class RecordMaker {
   // Each takes back the one that comes after it, so that a walk in the order of the record finds one at a time.
   record::Event undo(bool bench) {
     const std::string next = "i" + std::to_string(m_count + 2);
-    return event(type::kUndone, Value::object().set("intent", Value::text(next)), bench);
+    return event(record::Undone::kType, Value::object().set("intent", Value::text(next)), bench);
   }
   std::string note() { return m_dice.chance(2) ? std::string(100'000, 'n') : "The size was slow to tack."; }
   std::string step() { return m_dice.chance(50) ? "cut-windows/cut@top" : "close-package/close"; }
@@ -85,11 +89,11 @@ File hostileRecord(std::uint64_t seed, const std::vector<std::string>& technique
     chosen.set(technique.id, take("technique", technique.id, technique.text));
   }
   RecordMaker maker(dice);
-  made.events.push_back(maker.event(type::kJobTakenIn, Value::object()
-                                                           .set("job", jobHash)
-                                                           .set("title", Value::text(hostileText(dice)))
-                                                           .set("reference", Value::text("26-041"))
-                                                           .set("techniques", std::move(chosen))));
+  made.events.push_back(maker.event(record::JobTakenIn::kType, Value::object()
+                                                                   .set("job", jobHash)
+                                                                   .set("title", Value::text(hostileText(dice)))
+                                                                   .set("reference", Value::text("26-041"))
+                                                                   .set("techniques", std::move(chosen))));
   maker.add(made.events, dice.number(1, 6'000));
   File file;
   file.kind = Kind::Record;

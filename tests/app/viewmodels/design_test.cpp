@@ -121,9 +121,8 @@ TEST_CASE("a design no technique works is not offered to the bench as finished, 
   leaf.set("id", Value::text("one")).set("region", Value::text("face")).set("method", Value::text("scattered"));
   leaf.set("coverage", Value::number(0.2)).set("size", Value::text("oil"));
   document.set("leaf", Value::array().append(leaf));
-  const auto begun = desk.bench.work.beginDesign(document, "");
-  REQUIRE(begun.ok());
-  REQUIRE(desk.design.open(begun.value()));
+  const std::string begun = desk.bench.begin(document);
+  REQUIRE(desk.design.open(begun));
   CHECK_FALSE(desk.design.complete());
   CHECK(desk.design.holds());
   CHECK(desk.design.drawn());
@@ -149,9 +148,8 @@ TEST_CASE("a day is taken as it is written, said back, and never greys the drawi
   // Nor does one that is in the document already take drawing and figures away.
   Value document = documentOf(desk);
   document.set("due", Value::text("12 December"));
-  const auto begun = desk.bench.work.beginDesign(document, "");
-  REQUIRE(begun.ok());
-  REQUIRE(desk.design.open(begun.value()));
+  const std::string begun = desk.bench.begin(document);
+  REQUIRE(desk.design.open(begun));
   CHECK_FALSE(desk.design.complete());
   CHECK(desk.design.holds());
   CHECK(desk.design.drawn());
@@ -168,9 +166,8 @@ TEST_CASE("what a piece comes to is reckoned for its own room, and says where no
     Value room = Value::object();
     room.set("temperature", Value::text(temperature)).set("humidity", Value::text(humidity));
     document.set("room", room);
-    const auto begun = desk.bench.work.beginDesign(document, "");
-    REQUIRE(begun.ok());
-    REQUIRE(desk.design.open(begun.value()));
+    const std::string begun = desk.bench.begin(document);
+    REQUIRE(desk.design.open(begun));
     return desk.design.comesTo();
   };
   const QString warm = in("23 C", "50 %");

@@ -132,7 +132,10 @@ TEST_CASE("a piece is drawn and reckoned before it has a title, and goes to no b
                      .set("op", core::base::Value::text("add"))
                      .set("path", core::base::Value::text(pointer))
                      .set("value", core::base::Value::text(value)));
-    REQUIRE(stage.workbench().changeDesign(stage.workbench().designs().all().front()->id, patch).id.empty());
+    REQUIRE(stage.workbench()
+                .submit(core::intents::OfDesign{stage.workbench().designs().all().front()->id,
+                                                core::intents::ChangeDesign{patch}})
+                .id.empty());
   };
   put("/artwork/width", "240 mm");
   put("/artwork/height", "320 mm");

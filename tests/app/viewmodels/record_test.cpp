@@ -136,7 +136,7 @@ TEST_CASE("a finished step is linked with the batch it was worked with, and no l
   core::intents::BatchEntry paste;
   paste.name = "starch paste";
   paste.madeUtc = piece.stage.clock().now().utcMilliseconds - 1000;
-  REQUIRE(piece.stage.workbench().askShop(core::intents::EnterBatch{paste}).id.empty());
+  REQUIRE(piece.stage.workbench().submit(core::intents::OfShop{core::intents::EnterBatch{paste}}).id.empty());
   RecordViewModel& record = piece.record();
   record.refresh();
   const int done = rowOf(*record.rows(), "Done:");

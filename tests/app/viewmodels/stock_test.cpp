@@ -122,7 +122,7 @@ TEST_CASE("a design is told what the shop lacks for it, and no longer once it is
   leaf.kind = core::intents::StockKind::Leaf;
   leaf.name = "copper";
   leaf.quantity = 1;
-  REQUIRE(stage.workbench().askShop(core::intents::EnterStock{leaf}).id.empty());
+  REQUIRE(stage.workbench().submit(core::intents::OfShop{core::intents::EnterStock{leaf}}).id.empty());
   REQUIRE(stage.beginDesign("pilots-chart"));
   auto& design = stage.desk().design();
   const auto until = [&](const std::function<bool()>& there) {
@@ -134,6 +134,6 @@ TEST_CASE("a design is told what the shop lacks for it, and no longer once it is
   CHECK(until([&] { return design.lacks().contains("of "); }));
   INFO(design.lacks().toStdString());
   leaf.quantity = 500;
-  REQUIRE(stage.workbench().askShop(core::intents::EnterStock{leaf}).id.empty());
+  REQUIRE(stage.workbench().submit(core::intents::OfShop{core::intents::EnterStock{leaf}}).id.empty());
   CHECK(until([&] { return design.lacks().isEmpty(); }));
 }

@@ -7,6 +7,7 @@
 
 #include "app/words/catalogue.h"
 #include "core/base/text.h"
+#include "core/record/happening.h"
 #include "tests/support/catch.h"
 #include "tests/support/files.h"
 
@@ -156,6 +157,43 @@ TEST_CASE("words name no argument that the sources do not give") {
     }
   }
   CHECK(named > 100);
+}
+
+namespace {
+
+// The names a type's members have in its payload.
+struct MemberNames {
+  std::set<std::string> names;
+  void operator()(const char* name, const auto&) { names.insert(name); }
+  void unlessEmpty(const char* name, const auto&) { names.insert(name); }
+  void flat(const auto&) {}
+};
+
+template <typename One>
+void checkTold() {
+  if constexpr (!One::kTraits.told.empty()) {
+    MemberNames members;
+    const One one{};
+    One::fields(one, members);
+    const std::string id(One::kTraits.told);
+    const char* source = app::words::sourceOf(id);
+    INFO(One::kType << " told as " << id);
+    REQUIRE(source != nullptr);
+    // These say more than their members, each in a function of its own.
+    const std::set<std::string> more = {"answer", "value", "stock", "count", "type"};
+    for (const std::string& name : namesIn(source)) CHECK((members.names.contains(name) || more.contains(name)));
+  }
+}
+
+template <std::size_t... place>
+void checkEachTold(std::index_sequence<place...>) {
+  (checkTold<std::variant_alternative_t<place, core::record::Happening>>(), ...);
+}
+
+}  // namespace
+
+TEST_CASE("every event of a job's record is told, and the words name only what it holds") {
+  checkEachTold(std::make_index_sequence<std::variant_size_v<core::record::Happening>>());
 }
 
 TEST_CASE("no words are kept for a message nobody says, and none are given twice") {

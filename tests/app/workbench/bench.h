@@ -42,8 +42,15 @@ struct Bench {
     return taken.jobId;
   }
 
+  // The id of a design begun from that document.
+  std::string begin(const core::base::Value& document) {
+    const std::string id = work.newId();
+    REQUIRE(work.submit(core::intents::OfDesign{id, core::intents::BeginDesign{document, ""}}).id.empty());
+    return id;
+  }
+
   std::string refusal(const std::string& job, const core::intents::Intent& intent) {
-    return core::base::dump(work.ask(job, intent));
+    return core::base::dump(work.submit(core::intents::OfJob{job, intent}));
   }
 
   core::intents::FinishStep finish(const std::string& job, std::size_t step) const {

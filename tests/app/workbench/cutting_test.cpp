@@ -41,7 +41,7 @@ int cutEverything(Bench& bench, const std::string& job) {
     const int before = pieceCount(cutting);
     const int onIt = static_cast<int>(sheet->pieces.size());
     if (!cutting.there.at(sheet->stock).offcut) ++fresh;
-    REQUIRE(bench.work.askShop(cutOf(cutting, *sheet, true)).id.empty());
+    REQUIRE(bench.work.submit(core::intents::OfShop{cutOf(cutting, *sheet, true)}).id.empty());
     CHECK(pieceCount(cuttingAt(bench, job)) == before - onIt);
   }
   FAIL("the cutting never ends");
@@ -95,12 +95,12 @@ TEST_CASE("a sheet listed once is not cut twice") {
   cut.job = job;
   cut.stock = "wave-end";
   cut.pieces = {{"band.inner.vertical", 1}};
-  REQUIRE(bench.work.askShop(cut).id.empty());
+  REQUIRE(bench.work.submit(core::intents::OfShop{cut}).id.empty());
   const Cutting cutting = cuttingAt(bench, job);
   for (const auto& group : cutting.plan.groups) {
     for (const auto& sheet : group.sheets) CHECK(cutting.there.at(sheet.stock).id != "wave-end");
   }
-  REQUIRE(bench.work.askShop(core::intents::UndoInShop{bench.work.lastIntentId()}).id.empty());
+  REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::UndoInShop{bench.work.lastIntentId()}}).id.empty());
   CHECK(bench.work.shop().onHand.cut.empty());
 }
 
@@ -113,10 +113,10 @@ TEST_CASE("a sheet taken back is planned again as it was") {
   const auto* sheet = firstSheet(before);
   REQUIRE(sheet != nullptr);
   REQUIRE_FALSE(sheet->offcuts.empty());
-  REQUIRE(bench.work.askShop(cutOf(before, *sheet, true)).id.empty());
+  REQUIRE(bench.work.submit(core::intents::OfShop{cutOf(before, *sheet, true)}).id.empty());
   CHECK(bench.work.shop().onHand.offcuts.size() == sheet->offcuts.size());
   const std::string act = bench.work.shop().onHand.acts.back().intentId;
-  CHECK(core::base::dump(bench.work.askShop(core::intents::UndoInShop{act})) == "");
+  CHECK(core::base::dump(bench.work.submit(core::intents::OfShop{core::intents::UndoInShop{act}})) == "");
   CHECK(bench.work.shop().onHand.offcuts.empty());
   CHECK(pieceCount(cuttingAt(bench, job)) == pieceCount(before));
 }

@@ -134,14 +134,14 @@ class Shop {
       core::intents::FinishStep intent;
       intent.step = step.id;
       intent.checkAnswers.assign(step.checks.size(), "yes");
-      refused = bench->ask(id, intent);
+      refused = bench->submit(core::intents::OfJob{id, intent});
     } else if (place.kind == BenchPlace::Kind::Waiting) {
       const bool window = bench->job(id)->waits.at(place.wait).wait->closes.has_value();
-      refused = bench->ask(
-          id, core::intents::LookAt{place.wait, window ? core::intents::Verdict::Tacky : core::intents::Verdict::Dry});
+      refused = bench->submit(core::intents::OfJob{
+          id, core::intents::LookAt{place.wait, window ? core::intents::Verdict::Tacky : core::intents::Verdict::Dry}});
     } else {
       REQUIRE(place.kind == BenchPlace::Kind::Missed);
-      refused = bench->ask(id, core::intents::MendMissed{place.wait});
+      refused = bench->submit(core::intents::OfJob{id, core::intents::MendMissed{place.wait}});
     }
     INFO(core::base::dump(refused));
     REQUIRE(refused.id.empty());
@@ -200,7 +200,8 @@ TEST_CASE("one damaged job never takes another with it, nor the alerts") {
         !summaries && line.trouble.id != "kept.text-missing" && line.trouble.id != "kept.text-damaged";
     if (state == nullptr && !nameless) CHECK(line.title == damage.name);
     if (state == nullptr) {
-      CHECK(shop.bench->ask(shop.ids[i], core::intents::AddNote{"a note", ""}).id == damage.trouble);
+      CHECK(shop.bench->submit(core::intents::OfJob{shop.ids[i], core::intents::AddNote{"a note", ""}}).id ==
+            damage.trouble);
       CHECK_FALSE(shop.bench->handOn(shop.ids[i]).ok());
       CHECK(shop.bench->timeline(shop.ids[i], core::record::Order::NewestFirst).empty());
       CHECK(shop.bench->renew(shop.ids[i]).id == damage.trouble);
@@ -219,7 +220,7 @@ TEST_CASE("one damaged job never takes another with it, nor the alerts") {
   for (const std::string& id : shop.sound) {
     REQUIRE(shop.bench->job(id) != nullptr);
     CHECK_FALSE(shop.line(id).runs.empty());
-    REQUIRE(shop.bench->ask(id, core::intents::AddNote{"a note", ""}).id.empty());
+    REQUIRE(shop.bench->submit(core::intents::OfJob{id, core::intents::AddNote{"a note", ""}}).id.empty());
   }
   CHECK(shop.soundAlerts() == shop.alerts);
   const std::int64_t due = shop.firstDue();

@@ -5,6 +5,7 @@
 #include "tests/app/workbench/bench.h"
 #include "tests/app/workbench/own_store.h"
 
+using namespace core::intents;
 using namespace tests;
 using core::base::Value;
 
@@ -41,63 +42,63 @@ TEST_CASE("a design is there after a restart with every change, and each can sti
   {
     const auto store = openIn(folder);
     Bench bench(*store, store->deviceId());
-    const auto begun = bench.work.beginDesign(parsed(demoJob()), "");
-    REQUIRE(begun.ok());
-    id = begun.value();
+    const std::string begun = bench.begin(parsed(demoJob()));
+    id = begun;
     for (const char* width : {"311 mm", "312 mm"}) {
-      REQUIRE(bench.work.changeDesign(id, replaced("/artwork/width", width)).id.empty());
+      REQUIRE(bench.work.submit(OfDesign{id, ChangeDesign{replaced("/artwork/width", width)}}).id.empty());
     }
   }
   {
     const auto store = openIn(folder);
     Bench bench(*store, store->deviceId());
     CHECK(textAt(bench, id, "/artwork/width") == "312 mm");
-    REQUIRE(bench.work.undoDesign(id).id.empty());
+    REQUIRE(bench.work.submit(OfDesign{id, UndoChange{}}).id.empty());
   }
   {
     const auto store = openIn(folder);
     Bench bench(*store, store->deviceId());
     CHECK(textAt(bench, id, "/artwork/width") == "311 mm");
-    REQUIRE(bench.work.redoDesign(id).id.empty());
+    REQUIRE(bench.work.submit(OfDesign{id, RedoChange{}}).id.empty());
     CHECK(textAt(bench, id, "/artwork/width") == "312 mm");
-    CHECK(core::base::dump(bench.work.redoDesign(id)).find("design.nothing-to-redo") != std::string::npos);
-    REQUIRE(bench.work.undoDesign(id).id.empty());
-    REQUIRE(bench.work.undoDesign(id).id.empty());
+    CHECK(core::base::dump(bench.work.submit(OfDesign{id, RedoChange{}})).find("design.nothing-to-redo") !=
+          std::string::npos);
+    REQUIRE(bench.work.submit(OfDesign{id, UndoChange{}}).id.empty());
+    REQUIRE(bench.work.submit(OfDesign{id, UndoChange{}}).id.empty());
     CHECK(textAt(bench, id, "/artwork/width") == "310 mm");
-    CHECK(core::base::dump(bench.work.undoDesign(id)).find("design.nothing-to-undo") != std::string::npos);
+    CHECK(core::base::dump(bench.work.submit(OfDesign{id, UndoChange{}})).find("design.nothing-to-undo") !=
+          std::string::npos);
   }
 }
 
 TEST_CASE("a design goes to the bench as the job it has become, and is remembered as its origin") {
   MemoryEventStore store;
   Bench bench(store);
-  const auto begun = bench.work.beginDesign(parsed(demoJob()), "");
-  REQUIRE(begun.ok());
-  REQUIRE(bench.work.changeDesign(begun.value(), replaced("/artwork/width", "320 mm")).id.empty());
-  const auto taken = bench.work.takeDesign(begun.value());
+  const std::string begun = bench.begin(parsed(demoJob()));
+  REQUIRE(bench.work.submit(OfDesign{begun, ChangeDesign{replaced("/artwork/width", "320 mm")}}).id.empty());
+  const auto taken = bench.work.takeDesign(begun);
   CHECK(taken.refusals.empty());
   REQUIRE(bench.work.job(taken.jobId) != nullptr);
-  CHECK(bench.work.jobText(taken.jobId) == bench.work.designs().find(begun.value())->text());
-  CHECK(bench.work.designs().find(begun.value())->jobs == std::vector<std::string>{taken.jobId});
+  CHECK(bench.work.jobText(taken.jobId) == bench.work.designs().find(begun)->text());
+  CHECK(bench.work.designs().find(begun)->jobs == std::vector<std::string>{taken.jobId});
   // Asked again it is the same job.
-  CHECK(bench.work.takeDesign(begun.value()).jobId == taken.jobId);
-  CHECK(bench.work.designs().find(begun.value())->jobs.size() == 1);
+  CHECK(bench.work.takeDesign(begun).jobId == taken.jobId);
+  CHECK(bench.work.designs().find(begun)->jobs.size() == 1);
 }
 
 TEST_CASE("what does not hold together stays at the desk, and what is not there is refused") {
   MemoryEventStore store;
   Bench bench(store);
-  const auto begun = bench.work.beginDesign(parsed(demoJob()), "");
-  REQUIRE(begun.ok());
-  REQUIRE(bench.work.changeDesign(begun.value(), replaced("/artwork/width", "a hand")).id.empty());
-  const auto taken = bench.work.takeDesign(begun.value());
+  const std::string begun = bench.begin(parsed(demoJob()));
+  REQUIRE(bench.work.submit(OfDesign{begun, ChangeDesign{replaced("/artwork/width", "a hand")}}).id.empty());
+  const auto taken = bench.work.takeDesign(begun);
   CHECK(taken.jobId.empty());
   CHECK_FALSE(taken.problems.empty());
   CHECK(bench.work.jobs().empty());
-  CHECK(core::base::dump(bench.work.changeDesign(begun.value(), replaced("/no/where", "1 mm"))).find("json.patch") !=
+  CHECK(core::base::dump(bench.work.submit(OfDesign{begun, ChangeDesign{replaced("/no/where", "1 mm")}}))
+            .find("json.patch") != std::string::npos);
+  CHECK(textAt(bench, begun, "/artwork/width") == "a hand");
+  CHECK(core::base::dump(bench.work.submit(OfDesign{"elsewhere", UndoChange{}})).find("design.no-such-design") !=
         std::string::npos);
-  CHECK(textAt(bench, begun.value(), "/artwork/width") == "a hand");
-  CHECK(core::base::dump(bench.work.undoDesign("elsewhere")).find("design.no-such-design") != std::string::npos);
   REQUIRE(bench.work.takeDesign("elsewhere").refusals.size() == 1);
 }
 
@@ -107,24 +108,24 @@ TEST_CASE("a design put away stays so through a restart, and comes back by itsel
   {
     const auto store = openIn(folder);
     Bench bench(*store, store->deviceId());
-    id = bench.work.beginDesign(parsed(demoJob()), "").value();
-    REQUIRE(bench.work.putDesignAway(id).id.empty());
+    id = bench.begin(parsed(demoJob()));
+    REQUIRE(bench.work.submit(OfDesign{id, PutDesignAway{}}).id.empty());
     CHECK(bench.work.designs().find(id)->putAway);
     const std::string act = bench.work.lastIntentId();
-    REQUIRE(bench.work.putDesignAway(id).id.empty());
+    REQUIRE(bench.work.submit(OfDesign{id, PutDesignAway{}}).id.empty());
     CHECK(bench.work.lastIntentId() == act);
-    CHECK(bench.work.putDesignAway("nowhere").id == "design.no-such-design");
+    CHECK(bench.work.submit(OfDesign{"nowhere", PutDesignAway{}}).id == "design.no-such-design");
   }
   const auto store = openIn(folder);
   Bench bench(*store, store->deviceId());
   CHECK(bench.work.designs().find(id)->putAway);
-  REQUIRE(bench.work.bringDesignBack(id).id.empty());
+  REQUIRE(bench.work.submit(OfDesign{id, BringDesignBack{}}).id.empty());
   CHECK_FALSE(bench.work.designs().find(id)->putAway);
-  REQUIRE(bench.work.putDesignAway(id).id.empty());
-  REQUIRE(bench.work.changeDesign(id, replaced("/artwork/width", "311 mm")).id.empty());
+  REQUIRE(bench.work.submit(OfDesign{id, PutDesignAway{}}).id.empty());
+  REQUIRE(bench.work.submit(OfDesign{id, ChangeDesign{replaced("/artwork/width", "311 mm")}}).id.empty());
   CHECK_FALSE(bench.work.designs().find(id)->putAway);
-  REQUIRE(bench.work.putDesignAway(id).id.empty());
-  REQUIRE(bench.work.undoDesign(id).id.empty());
+  REQUIRE(bench.work.submit(OfDesign{id, PutDesignAway{}}).id.empty());
+  REQUIRE(bench.work.submit(OfDesign{id, UndoChange{}}).id.empty());
   CHECK_FALSE(bench.work.designs().find(id)->putAway);
-  CHECK(core::base::dump(bench.work.undoDesign(id)) == "design.nothing-to-undo");
+  CHECK(core::base::dump(bench.work.submit(OfDesign{id, UndoChange{}})) == "design.nothing-to-undo");
 }

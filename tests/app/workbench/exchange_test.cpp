@@ -23,7 +23,7 @@ std::string workedJob(Bench& bench, const std::string& name, int acts) {
     } else {
       bench.goOn(job);
     }
-    if (i % 10 == 5) REQUIRE(bench.work.askShop(core::intents::EnterRoom{}).id.empty());
+    if (i % 10 == 5) REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::EnterRoom{}}).id.empty());
   }
   return job;
 }

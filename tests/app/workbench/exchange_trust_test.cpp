@@ -65,7 +65,7 @@ void worksOn(core::record::EventStore& store, const std::string& job, const std:
   for (int round = 0; round < 2; ++round) {
     TinyBench bench(store, device);
     REQUIRE(bench.refusal(job, core::intents::AddNote{"goes on", ""}) == "");
-    REQUIRE(bench.work.askShop(core::intents::EnterRoom{}).id.empty());
+    REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::EnterRoom{}}).id.empty());
     const std::string other = bench.work.duplicate(job).jobId;
     REQUIRE_FALSE(other.empty());
     REQUIRE(bench.refusal(other, core::intents::AddNote{"goes on", ""}) == "");
@@ -84,7 +84,7 @@ TEST_CASE("an event that this bench is said to have written and does not hold is
   for (const std::int64_t sequence :
        {std::int64_t{77}, core::record::kMostSequence, std::numeric_limits<std::int64_t>::max() - 1}) {
     RecordFile wrong = record;
-    add(wrong, "tablet", core::record::type::kHeard, 1).deviceSequence = sequence;
+    add(wrong, "tablet", core::record::Heard::kType, 1).deviceSequence = sequence;
     const auto imported = bench.work.importJob(core::record::writeRecord(wrong));
     INFO(said(imported));
     CHECK(imported.jobId.empty());
@@ -108,7 +108,7 @@ TEST_CASE("a record that holds an event with a number or a clock at the end of a
     event.hlc = hlc;
     event.intentId = "planted-act";
     event.stream = "job/" + job;
-    event.type = core::record::type::kNoteAdded;
+    event.type = core::record::NoteAdded::kType;
     event.occurredUtc = event.recordedUtc = std::numeric_limits<std::int64_t>::max();
     event.boottimeNanoseconds = std::numeric_limits<std::int64_t>::max();
     event.bootId = "boot-1";
@@ -191,7 +191,7 @@ TEST_CASE("a job is taken in by its own stream alone, and what does not open is 
   const RecordFile good = recordOf(bench, job);
   RecordFile wrong = good;
   const auto own = std::find_if(wrong.events.begin(), wrong.events.end(),
-                                [](const Event& event) { return event.type == core::record::type::kJobTakenIn; });
+                                [](const Event& event) { return event.type == core::record::JobTakenIn::kType; });
   Event decoy = *own;
   decoy.eventId = "decoy";
   decoy.deviceId = "stranger";
@@ -270,8 +270,8 @@ TEST_CASE("every plan that taking renewals back can lead to is proven before a j
   const Value techniques = *record.events.front().payload.find("techniques");
   Value lacking = Value::object();
   for (const auto& [id, hash] : techniques.members()) lacking.set(id, Value::text(std::string(64, 'a')));
-  add(record, "stranger", core::record::type::kTechniquesRenewed, 1).payload.set("techniques", lacking);
-  add(record, "stranger", core::record::type::kTechniquesRenewed, 2).payload.set("techniques", techniques);
+  add(record, "stranger", core::record::TechniquesRenewed::kType, 1).payload.set("techniques", lacking);
+  add(record, "stranger", core::record::TechniquesRenewed::kType, 2).payload.set("techniques", techniques);
   MemoryEventStore theirs;
   TinyBench other(theirs, "another");
   auto imported = other.work.importJob(core::record::writeRecord(record));
@@ -281,7 +281,7 @@ TEST_CASE("every plan that taking renewals back can lead to is proven before a j
   for (int i = 3; i < 60; ++i) {
     Value some = lacking;
     some.set("more-" + std::to_string(i), Value::text(std::string(64, 'b')));
-    add(record, "stranger", core::record::type::kTechniquesRenewed, i).payload.set("techniques", some);
+    add(record, "stranger", core::record::TechniquesRenewed::kType, i).payload.set("techniques", some);
   }
   imported = other.work.importJob(core::record::writeRecord(record));
   CHECK(imported.jobId.empty());
@@ -293,7 +293,7 @@ TEST_CASE("another event under a number that is taken is refused at its place, i
   TinyBench bench(ours);
   const std::string job = bench.takeIn(kTinyJob);
   RecordFile record = recordOf(bench, job);
-  add(record, "stranger", core::record::type::kHeard, 5);
+  add(record, "stranger", core::record::Heard::kType, 5);
   MemoryEventStore theirs;
   TinyBench other(theirs, "another");
   REQUIRE(other.work.importJob(core::record::writeRecord(record)).jobId == job);

@@ -83,8 +83,8 @@ class Life {
       case 1: room(); break;
       case 2: (void)m_bench->work.heartbeat(); break;
       case 3: end(pick(2) == 0); break;
-      case 4: (void)m_bench->work.ask(job, core::intents::PutAway{}); break;
-      case 5: (void)m_bench->work.ask(job, core::intents::BringBack{}); break;
+      case 4: (void)m_bench->work.submit(core::intents::OfJob{job, core::intents::PutAway{}}); break;
+      case 5: (void)m_bench->work.submit(core::intents::OfJob{job, core::intents::BringBack{}}); break;
       case 6: undo(job); break;
       case 7: otherTablet(job); break;
       case 8: look(job); break;
@@ -119,28 +119,28 @@ class Life {
     core::intents::EnterRoom intent;
     intent.room.temperature = core::units::Temperature::celsius(17.0 + static_cast<double>(pick(6)));
     intent.room.humidity = core::units::Humidity::percent(45.0 + static_cast<double>(pick(20)));
-    REQUIRE(m_bench->work.askShop(intent).id.empty());
+    REQUIRE(m_bench->work.submit(core::intents::OfShop{intent}).id.empty());
   }
   void undo(const std::string& job) {
     if (job.empty() || m_bench->work.job(job) == nullptr) return;
     const auto& log = m_bench->work.job(job)->log;
     if (log.size() < 2) return;
-    (void)m_bench->work.ask(
-        job, core::intents::Undo{log[log.size() - 1 - pick(std::min<std::size_t>(4, log.size() - 1))].intentId});
+    (void)m_bench->work.submit(core::intents::OfJob{
+        job, core::intents::Undo{log[log.size() - 1 - pick(std::min<std::size_t>(4, log.size() - 1))].intentId}});
   }
   void look(const std::string& job) {
     if (job.empty() || m_bench->work.job(job) == nullptr) return;
     const auto& waits = m_bench->work.job(job)->waits;
     if (waits.empty()) return;
-    (void)m_bench->work.ask(
+    (void)m_bench->work.submit(core::intents::OfJob{
         job, core::intents::LookAt{std::next(waits.begin(), static_cast<std::ptrdiff_t>(pick(waits.size())))->first,
-                                   core::intents::Verdict::NotYet});
+                                   core::intents::Verdict::NotYet}});
   }
   void goOn(const std::string& job) {
     if (job.empty() || m_bench->work.job(job) == nullptr || m_bench->work.job(job)->putAway) return;
     const auto place = core::record::benchPlace(m_bench->work.at(job));
     if (place.kind == BenchPlace::Kind::Finished || place.kind == BenchPlace::Kind::Stuck) return;
-    (void)m_bench->work.ask(job, nextAct(m_bench->work.at(job)));
+    (void)m_bench->work.submit(core::intents::OfJob{job, nextAct(m_bench->work.at(job))});
   }
   void toItsEnd(const std::string& job) {
     for (int i = 0; i < 400; ++i) goOn(job);
@@ -156,7 +156,7 @@ class Life {
       for (std::size_t acts = pick(5); acts > 0; --acts) {
         const auto place = core::record::benchPlace(other.work.at(job));
         if (place.kind == BenchPlace::Kind::Finished || place.kind == BenchPlace::Kind::Stuck) break;
-        (void)other.work.ask(job, nextAct(other.work.at(job)));
+        (void)other.work.submit(core::intents::OfJob{job, nextAct(other.work.at(job))});
       }
       const auto imported = m_bench->work.importJob(other.work.exportJob(job));
       REQUIRE(imported.jobId == job);
@@ -245,7 +245,7 @@ TEST_CASE("a finished job whose preparation another bench takes back later is fi
     clock = bench.clock;
   }
   const auto made = std::find_if(store.all().begin(), store.all().end(), [](const core::record::Event& event) {
-    return event.stream == "bench/tablet" && event.type == core::record::type::kStepDone;
+    return event.stream == "bench/tablet" && event.type == core::record::StepDone::kType;
   });
   REQUIRE(made != store.all().end());
   core::record::Event event = *made;
@@ -268,13 +268,13 @@ TEST_CASE("a finished job whose preparation another bench takes back later is fi
   const std::string step = core::record::textOf(made->payload, "step");
   const std::string first = made->intentId;
   // A bench that has not worked the job has no say in it.
-  CHECK(keep(core::record::type::kUndone, "intent", first));
+  CHECK(keep(core::record::Undone::kType, "intent", first));
   event.stream = "job/" + job;
-  CHECK_FALSE(keep(core::record::type::kNoteAdded, "text", "worked here too"));
+  CHECK_FALSE(keep(core::record::NoteAdded::kType, "text", "worked here too"));
   event.stream = "bench/another";
-  CHECK(keep(core::record::type::kStepDone, "step", step));
-  CHECK_FALSE(keep(core::record::type::kUndone, "intent", "act-3"));
-  CHECK(keep(core::record::type::kUndone, "intent", "act-4"));
+  CHECK(keep(core::record::StepDone::kType, "step", step));
+  CHECK_FALSE(keep(core::record::Undone::kType, "intent", "act-3"));
+  CHECK(keep(core::record::Undone::kType, "intent", "act-4"));
 }
 
 TEST_CASE("opening reads no job that rests, and what runs before anything but the lines is asked for") {
@@ -303,7 +303,7 @@ TEST_CASE("opening reads no job that rests, and what runs before anything but th
   CHECK(store.loads() - before == benches + 3);
   CHECK(bench.work.jobs() == folded);
   // An act of the whole bench folds none of the others.
-  REQUIRE(bench.work.askShop(core::intents::EnterRoom{}).id.empty());
+  REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::EnterRoom{}}).id.empty());
   CHECK(store.loads() - before == benches + 3);
   const std::string resting =
       std::find_if(folded.begin(), folded.end(), [](const JobEntry& one) { return one.rests; })->id;

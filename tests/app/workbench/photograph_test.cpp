@@ -43,7 +43,7 @@ TEST_CASE("a photograph is in the record after a restart, and its file is what w
   CHECK(photographs.thumbnail(kept[0].hash, {20, 20}).ok());
   CHECK(bench.work.timeline(job, core::record::Order::NewestFirst).front().hash == kept[0].hash);
 
-  REQUIRE(bench.work.ask(job, core::intents::RemovePhotograph{kept[0].id}).id.empty());
+  REQUIRE(bench.work.submit(core::intents::OfJob{job, core::intents::RemovePhotograph{kept[0].id}}).id.empty());
   // Taking it back must find the file.
   CHECK(photographs.unused(bench.work.photographsNamed()).hashes.empty());
 }

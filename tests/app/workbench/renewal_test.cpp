@@ -123,7 +123,7 @@ TEST_CASE("a technique changed under way is offered, taken, and what is done sta
   SECTION("not once something was worked by the new ones") {
     const std::string act = bench.work.lastIntentId();
     bench.goOn(job);
-    CHECK(bench.work.ask(job, core::intents::Undo{act}).id == "record.others-rest-on-it");
+    CHECK(bench.work.submit(core::intents::OfJob{job, core::intents::Undo{act}}).id == "record.others-rest-on-it");
   }
   SECTION("handed on it is worked by the same, taken back there too") {
     const std::string act = bench.work.lastIntentId();

@@ -24,7 +24,7 @@ TEST_CASE("stock entered at the bench is what a design is told it lacks of, thro
     paper.quantity = 1'000'000;
     paper.width = core::units::Length::wholeMillimetres(700);
     paper.height = core::units::Length::wholeMillimetres(500);
-    REQUIRE(bench.work.askShop(core::intents::EnterStock{paper}).id.empty());
+    REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::EnterStock{paper}}).id.empty());
   }
   const auto store = openIn(folder);
   Bench bench(*store, store->deviceId());
@@ -51,7 +51,7 @@ TEST_CASE("a sheet of the shop is cut up for a job that lists none, and is one l
   paper.quantity = 3;
   paper.width = core::units::Length::wholeMillimetres(700);
   paper.height = core::units::Length::wholeMillimetres(500);
-  REQUIRE(bench.work.askShop(core::intents::EnterStock{paper}).id.empty());
+  REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::EnterStock{paper}}).id.empty());
   const auto there = [&] { return bench.work.shop().stock.items.at(0).there(); };
   const auto cutting = [&] { return app::workbench::cuttingOf(job, *bench.work.job(job)->design, bench.work.shop()); };
   const auto before = cutting();
@@ -60,14 +60,14 @@ TEST_CASE("a sheet of the shop is cut up for a job that lists none, and is one l
     if (!group.sheets.empty()) sheet = &group.sheets.front();
   }
   REQUIRE(sheet != nullptr);
-  REQUIRE(bench.work.askShop(app::workbench::cutOf(before, *sheet, true)).id.empty());
+  REQUIRE(bench.work.submit(core::intents::OfShop{app::workbench::cutOf(before, *sheet, true)}).id.empty());
   const std::string act = bench.work.lastIntentId();
   CHECK(there() == 2);
   CHECK(bench.work.shop().onHand.offcuts.size() > 0);
   CHECK(cutting().pieces.size() < before.pieces.size());
   const auto record = bench.work.timeline(job, core::record::Order::NewestFirst);
   CHECK(core::base::dump(record.front().what) == "timeline.cut-sheet stock=reed-green paste paper count=4");
-  REQUIRE(bench.work.askShop(core::intents::UndoInShop{act}).id.empty());
+  REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::UndoInShop{act}}).id.empty());
   CHECK(there() == 3);
   CHECK(cutting().pieces.size() == before.pieces.size());
 }
@@ -84,7 +84,7 @@ TEST_CASE("what the job lists is cut from what it lists, whatever the shop has")
   board.width = core::units::Length::wholeMillimetres(815);
   board.height = core::units::Length::wholeMillimetres(1120);
   board.thickness = core::units::Length::nanometres(1'500'000);
-  REQUIRE(bench.work.askShop(core::intents::EnterStock{board}).id.empty());
+  REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::EnterStock{board}}).id.empty());
   const auto cutting = app::workbench::cuttingOf(job, design, bench.work.shop());
   for (const auto& match : cutting.plan.matches) {
     for (const std::size_t i : match.stock) CHECK(cutting.there.isListed(i));
@@ -105,7 +105,7 @@ TEST_CASE("whatever is entered in the shop, the cutting and what a design is tol
     board.width = core::units::Length::wholeMillimetres(width);
     board.height = core::units::Length::wholeMillimetres(height);
     board.thickness = core::units::Length::nanometres(thickness);
-    REQUIRE(bench.work.askShop(core::intents::EnterStock{board}).id.empty());
+    REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::EnterStock{board}}).id.empty());
   };
   const auto check = [&] {
     const auto cutting = app::workbench::cuttingOf(job, design, bench.work.shop());

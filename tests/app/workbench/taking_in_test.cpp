@@ -118,7 +118,7 @@ TEST_CASE("a job whose kept texts are gone, wrong or no longer read is listed wi
     job = bench.takeIn(demoJob());
     bench.takeIn(demoJob("heron"));
     jobHash = bench.work.jobs().at(0).jobHash;
-    const auto takenIn = app::workbench::readTakenIn(store.all().at(0).payload);
+    const auto takenIn = app::workbench::takenInBy(store.all().at(0));
     REQUIRE(takenIn.has_value());
     techniqueHash = takenIn->techniques.at(0).hash;
   }
@@ -143,7 +143,7 @@ TEST_CASE("a job whose kept texts are gone, wrong or no longer read is listed wi
   CHECK(entry.trouble.id == expected);
   CHECK_FALSE(entry.title.empty());
   CHECK(bench.work.job(job) == nullptr);
-  CHECK(bench.work.ask(job, core::intents::BeginStep{"any"}).id == expected);
+  CHECK(bench.work.submit(core::intents::OfJob{job, core::intents::BeginStep{"any"}}).id == expected);
   CHECK_FALSE(bench.work.exportRecord(job).empty());
 }
 
@@ -163,11 +163,11 @@ TEST_CASE("a job whose taking in this version cannot read is listed with its tro
   core::record::Event strange = event("other", 1, 1000, "job/strange");
   SECTION("the first event is another") {}
   SECTION("it has another payload") {
-    strange.type = core::record::type::kJobTakenIn;
+    strange.type = core::record::JobTakenIn::kType;
     strange.payload = core::base::Value::texts({"one"});
   }
   SECTION("it has a later version") {
-    strange.type = core::record::type::kJobTakenIn;
+    strange.type = core::record::JobTakenIn::kType;
     strange.version = 2;
   }
   REQUIRE(store.append({strange}, {}).ok());

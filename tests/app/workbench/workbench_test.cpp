@@ -54,8 +54,9 @@ TEST_CASE("what the core refuses is passed on and not kept") {
   Bench bench(store);
   const std::string job = bench.takeIn(demoJob());
   const auto events = store.all().size();
-  CHECK_FALSE(bench.work.ask(job, core::intents::BeginStep{"no/such@step"}).id.empty());
-  CHECK(bench.work.ask("no such job", core::intents::BeginStep{"no/such@step"}).id == "bench.no-such-job");
+  CHECK_FALSE(bench.work.submit(core::intents::OfJob{job, core::intents::BeginStep{"no/such@step"}}).id.empty());
+  CHECK(bench.work.submit(core::intents::OfJob{"no such job", core::intents::BeginStep{"no/such@step"}}).id ==
+        "bench.no-such-job");
   CHECK(store.all().size() == events);
 }
 

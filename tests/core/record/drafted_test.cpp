@@ -15,22 +15,27 @@ Value json(const char* text) { return core::base::parseJson(text).root; }
 // A desk that keeps what is decided.
 class Desk {
  public:
-  explicit Desk(const char* document) { keep(beginDraft(json(document), "")); }
+  explicit Desk(const char* document) { keep(decide(nullptr, core::intents::BeginDesign{json(document), ""})); }
 
-  std::string change(const char* patch) { return keep(changeDraft(drafted(), json(patch))); }
-  std::string undo() { return keep(undoDraft(drafted())); }
-  std::string redo() { return keep(redoDraft(drafted())); }
+  std::string change(const char* patch) { return ask(core::intents::ChangeDesign{json(patch)}); }
+  std::string undo() { return ask(core::intents::UndoChange{}); }
+  std::string redo() { return ask(core::intents::RedoChange{}); }
   Drafted drafted() const { return foldDrafted("one", events); }
   std::string document() const { return core::base::writeJson(drafted().document, 0); }
 
   std::vector<Event> events;
 
  private:
-  std::string keep(const core::base::Result<EventDraft, Message>& decided) {
-    if (!decided) return decided.error().id;
-    return keep(decided.value());
+  std::string ask(const core::intents::DesignIntent& intent) {
+    const Drafted now = drafted();
+    return keep(decide(&now, intent));
   }
-  std::string keep(const EventDraft& draft) {
+  std::string keep(const core::base::Result<std::vector<EventDraft>, Message>& decided) {
+    if (!decided) return decided.error().id;
+    for (const EventDraft& draft : decided.value()) keep(draft);
+    return "";
+  }
+  void keep(const EventDraft& draft) {
     Event event;
     const auto number = static_cast<std::int64_t>(events.size());
     event.eventId = "e" + std::to_string(number);
@@ -43,7 +48,6 @@ class Desk {
     event.type = draft.type;
     event.payload = draft.payload;
     events.push_back(event);
-    return "";
   }
 };
 

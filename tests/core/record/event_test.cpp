@@ -99,7 +99,7 @@ TEST_CASE("an unknown event of the job is kept and makes the job read-only", "[e
   strange.type = "GildedTwice";
   events.push_back(strange);
   strange.eventId = "newer";
-  strange.type = record::type::kStepDone;
+  strange.type = record::StepDone::kType;
   strange.version = 2;
   events.push_back(strange);
   const auto state = record::fold(bench.plan(), events);

@@ -214,7 +214,7 @@ TEST_CASE("a hostile measure on record is left out or told, never believed", "[m
   bench.workUntil(kMeasureTop);
   REQUIRE(bench.ask(measure("board.top.sight.width", 3170)).empty());
   auto events = bench.events();
-  REQUIRE(events.back().type == record::type::kMeasured);
+  REQUIRE(events.back().type == record::Measured::kType);
   const auto with = [&](const char* key, base::Value value) {
     auto changed = events;
     changed.back().payload.set(key, std::move(value));

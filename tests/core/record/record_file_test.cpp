@@ -16,7 +16,7 @@ record::RecordFile sample() {
   file.job = "one";
   file.texts = {{std::string(64, 'a'), "job", "title", "{\n}"}, {std::string(64, 'b'), "technique", "", ""}};
   record::Event taken = tests::event("tablet", 1, 1000);
-  taken.type = record::type::kJobTakenIn;
+  taken.type = record::JobTakenIn::kType;
   record::Event strange = tests::event("phone", 1, 1500);
   strange.type = "SungTo";
   strange.version = 7;
@@ -107,12 +107,12 @@ TEST_CASE("of a bench's events a job takes what its steps share and what takes t
     bench[i].payload = base::Value::object().set("step", base::Value::text(id));
   };
   const auto undoes = [&](std::size_t i, std::size_t which) {
-    bench[i].type = record::type::kUndone;
+    bench[i].type = record::Undone::kType;
     bench[i].payload = base::Value::object().set("intent", base::Value::text(bench[which].intentId));
   };
   step(0, "paste");
   step(1, "size");
-  bench[2].type = record::type::kRoomEntered;
+  bench[2].type = record::RoomEntered::kType;
   undoes(3, 0);
   undoes(4, 1);
   undoes(5, 3);

@@ -16,7 +16,7 @@ Event chosen(std::int64_t at, const std::string& stream, const char* what, const
   event.eventId = std::to_string(at);
   event.deviceId = "tablet";
   event.stream = stream;
-  event.type = core::record::type::kSettingChosen;
+  event.type = core::record::SettingChosen::kType;
   event.hlc = {at, 0};
   event.deviceSequence = at;
   event.payload = Value::object().set("what", Value::text(what)).set("value", Value::text(value));

@@ -1,5 +1,7 @@
 // What the shop has in stock, folded from events, through the same door as everything else.
 #include "core/record/shop_stock.h"
+#include "core/record/happening.h"
+#include "core/record/stock_payload.h"
 
 #include "core/base/json.h"
 #include "tests/core/record/tiny_shop.h"
@@ -217,15 +219,15 @@ TEST_CASE("what a hostile event says of stock is left out, and nothing else with
     event.payload = parsed.root;
     shop.hearOf({event});
   };
-  hostile(type::kStockEntered, R"({"kind": "paper", "name": "x", "measure": "pieces", "quantity": 9e99})");
-  hostile(type::kStockEntered, R"({"kind": "cheese", "name": "x", "measure": "pieces", "quantity": 1})");
-  hostile(type::kStockEntered, "[]");
-  hostile(type::kStockCounted, R"({"item": ")" + id + R"(", "quantity": -5})");
-  hostile(type::kStockCounted, R"({"item": ")" + id + R"(", "quantity": "7"})");
-  hostile(type::kStockMoved, R"({"item": ")" + id + R"(", "change": 9223372036854775807})");
-  hostile(type::kStockCorrected, R"({"item": ")" + id + R"(", "name": 3})");
-  hostile(type::kBatchEntered, R"({"mark": 9223372036854775807, "kind": "paste", "name": "x", "made": -4})");
-  hostile(type::kMakerNamed, R"({"maker": "a\u0007b"})");
+  hostile(StockEntered::kType, R"({"kind": "paper", "name": "x", "measure": "pieces", "quantity": 9e99})");
+  hostile(StockEntered::kType, R"({"kind": "cheese", "name": "x", "measure": "pieces", "quantity": 1})");
+  hostile(StockEntered::kType, "[]");
+  hostile(StockCounted::kType, R"({"item": ")" + id + R"(", "quantity": -5})");
+  hostile(StockCounted::kType, R"({"item": ")" + id + R"(", "quantity": "7"})");
+  hostile(StockMoved::kType, R"({"item": ")" + id + R"(", "change": 9223372036854775807})");
+  hostile(StockCorrected::kType, R"({"item": ")" + id + R"(", "name": 3})");
+  hostile(BatchEntered::kType, R"({"mark": 9223372036854775807, "kind": "paste", "name": "x", "made": -4})");
+  hostile(MakerNamed::kType, R"({"maker": "a\u0007b"})");
   CHECK(shop.stock().items.size() == 1);
   CHECK(shop.stock().item(id)->there() == 4);
   CHECK(shop.stock().batches.empty());

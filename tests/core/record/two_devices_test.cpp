@@ -58,10 +58,10 @@ class Record {
     return events.back();
   }
   Event& done(const std::string& device, int minute, const std::string& step, bool ofBench = false) {
-    return write(device, record::type::kStepDone, minute, step, ofBench);
+    return write(device, record::StepDone::kType, minute, step, ofBench);
   }
   Event& undo(const std::string& device, int minute, const std::string& intent, bool ofBench = false) {
-    Event& event = write(device, record::type::kUndone, minute, "", ofBench);
+    Event& event = write(device, record::Undone::kType, minute, "", ofBench);
     event.payload.set("intent", base::Value::text(intent));
     return event;
   }
@@ -118,7 +118,7 @@ TEST_CASE("taken back or brought back, a step is done by the next word of it", "
     CHECK(record::decide(record::JobAt(state, shop, now), intents::Undo{first}));
   }
   SECTION("brought back by a fault") {
-    record.write("tablet", record::type::kFaultReported, 80, brush).payload.set("fault", base::Value::text("thick"));
+    record.write("tablet", record::FaultReported::kType, 80, brush).payload.set("fault", base::Value::text("thick"));
     CHECK(stepOf(record.state(), brush).status == record::StepStatus::Ahead);
     record.done("phone", 90, brush);
     const auto state = record.state();
@@ -132,7 +132,7 @@ TEST_CASE("what one device says of a run that is over is no word of the run anot
   const std::string tack = brush + "/tack";
   Record record;
   const std::string first = record.done("tablet", 10, brush).intentId;
-  record.write("tablet", record::type::kFaultReported, 20, brush).payload.set("fault", base::Value::text("thick"));
+  record.write("tablet", record::FaultReported::kType, 20, brush).payload.set("fault", base::Value::text("thick"));
   const std::string second = record.done("tablet", 30, brush).intentId;
   const std::string before = record::dump(record.state());
   const auto say = [&](const char* type, const std::string& of) {
@@ -141,8 +141,8 @@ TEST_CASE("what one device says of a run that is over is no word of the run anot
     said.payload.set("verdict", base::Value::text("pastIt")).set("minutes", base::Value::integer(5));
     if (!of.empty()) said.payload.set("of", base::Value::text(of));
   };
-  const char* types[] = {record::type::kLooked, record::type::kHeard, record::type::kSnoozed,
-                         record::type::kMissedMended};
+  const char* types[] = {record::Looked::kType, record::Heard::kType, record::Snoozed::kType,
+                         record::MissedMended::kType};
   for (const char* type : types) {
     INFO(type);
     say(type, first);
@@ -156,7 +156,7 @@ TEST_CASE("what one device says of a run that is over is no word of the run anot
     CHECK(record::dump(record.state()) != before);
     record.events.pop_back();
   }
-  Event& fault = record.write("phone", record::type::kFaultReported, 40, brush);
+  Event& fault = record.write("phone", record::FaultReported::kType, 40, brush);
   fault.payload.set("fault", base::Value::text("thick")).set("of", base::Value::text(first));
   CHECK(record::dump(record.state()) == before);
   record.events.back().payload.set("of", base::Value::text(second));
@@ -166,7 +166,7 @@ TEST_CASE("what one device says of a run that is over is no word of the run anot
 TEST_CASE("every word about a wait says of which run it is", "[devices]") {
   const std::string brush = idOf("brush");
   Record record;
-  record.write("tablet", record::type::kJobTakenIn, 0, "");
+  record.write("tablet", record::JobTakenIn::kType, 0, "");
   const std::string act = record.done("tablet", 10, brush).intentId;
   const auto state = record.state();
   const std::string tack = state.waits.begin()->first;
@@ -188,8 +188,8 @@ TEST_CASE("a preparation is made anew by its own bench, or when it was too old, 
           "[devices]") {
   const std::string soak = idOf("soak");
   Record record;
-  record.write("tablet", record::type::kJobTakenIn, 0, "");
-  record.write("phone", record::type::kHeard, 1, "");
+  record.write("tablet", record::JobTakenIn::kType, 0, "");
+  record.write("phone", record::Heard::kType, 1, "");
   record.done("tablet", 10, soak, true);
   SECTION("its own bench") {
     record.done("tablet", 70, soak, true);
@@ -211,7 +211,7 @@ TEST_CASE("a preparation is made anew by its own bench, or when it was too old, 
 
 TEST_CASE("what is made ready too old is made anew, and says so", "[devices]") {
   Record record;
-  record.write("tablet", record::type::kJobTakenIn, 0, "");
+  record.write("tablet", record::JobTakenIn::kType, 0, "");
   const std::string soak = idOf("soak");
   record.done("tablet", 10, soak, true);
   const auto state = record.state();
@@ -221,7 +221,7 @@ TEST_CASE("what is made ready too old is made anew, and says so", "[devices]") {
   const auto decided = record::decide(record::JobAt(state, shop, now), intents::FinishStep{soak, {}, false});
   REQUIRE(decided);
   const auto& done = decided.value().back();
-  CHECK(done.type == record::type::kStepDone);
+  CHECK(done.type == record::StepDone::kType);
   REQUIRE(done.payload.find("anew") != nullptr);
   CHECK(done.payload.find("anew")->asBoolean());
 }
@@ -231,8 +231,8 @@ TEST_CASE("another shop's preparation moves nothing on until the maker uses it, 
   const std::string soak = idOf("soak");
   const std::string cook = idOf("cook");
   Record record;
-  record.write("tablet", record::type::kJobTakenIn, 0, "");
-  record.write("tablet", record::type::kNoteAdded, 1, "").payload.set("text", base::Value::text("begun"));
+  record.write("tablet", record::JobTakenIn::kType, 0, "");
+  record.write("tablet", record::NoteAdded::kType, 1, "").payload.set("text", base::Value::text("begun"));
   const std::string before = record::dump(record.state());
   const std::string theirSoak = record.done("stranger", 2, soak, true).intentId;
   record.done("stranger", 90, cook, true);
@@ -256,7 +256,7 @@ TEST_CASE("another shop's preparation moves nothing on until the maker uses it, 
   REQUIRE(decided.value().size() == 1);
   CHECK(decided.value()[0].stream == record::EventDraft::Stream::Job);
 
-  Event& accepted = record.write("tablet", record::type::kPreparationAccepted, 100, "");
+  Event& accepted = record.write("tablet", record::PreparationAccepted::kType, 100, "");
   accepted.payload = decided.value()[0].payload;
   const std::string act = accepted.intentId;
   state = record.state();
@@ -289,21 +289,21 @@ TEST_CASE("another shop's preparation moves nothing on until the maker uses it, 
 TEST_CASE("a bench that worked the job brings its preparations with it", "[devices]") {
   const std::string soak = idOf("soak");
   Record record;
-  record.write("tablet", record::type::kJobTakenIn, 0, "");
+  record.write("tablet", record::JobTakenIn::kType, 0, "");
   record.done("phone", 5, soak, true);
   CHECK(stepOf(record.state(), soak).status == record::StepStatus::Ahead);
-  record.write("phone", record::type::kHeard, 6, "");
+  record.write("phone", record::Heard::kType, 6, "");
   CHECK(stepOf(record.state(), soak).status == record::StepStatus::Done);
 }
 
 TEST_CASE("a bench's stream says nothing of a job but what it made ready", "[devices]") {
   const std::string brush = idOf("brush");
   Record record;
-  record.write("tablet", record::type::kJobTakenIn, 0, "");
+  record.write("tablet", record::JobTakenIn::kType, 0, "");
   const std::string before = record::dump(record.state());
   record.done("tablet", 5, brush, true);
-  record.write("tablet", record::type::kJobPutAway, 6, "", true);
-  record.write("tablet", record::type::kMeasured, 7, brush, true)
+  record.write("tablet", record::JobPutAway::kType, 6, "", true);
+  record.write("tablet", record::Measured::kType, 7, brush, true)
       .payload.set("figure", base::Value::text("board.top.sight.width"))
       .set("nanometres", base::Value::integer(300'000'000));
   record.write("tablet", "SungTo", 8, "", true);
@@ -314,7 +314,7 @@ TEST_CASE("a bench's stream says nothing of a job but what it made ready", "[dev
 
 TEST_CASE("what was done last is the last act, though the wall clock went back between", "[devices]") {
   Record record;
-  record.write("tablet", record::type::kJobTakenIn, 0, "");
+  record.write("tablet", record::JobTakenIn::kType, 0, "");
   record.done("tablet", 10, idOf("soak"), true);
   Event& later = record.done("tablet", 100, idOf("cook"), true);
   later.occurredUtc -= 86'400'000;
@@ -331,10 +331,10 @@ TEST_CASE("an event whose clock cannot be believed comes after what its device w
           "[devices]") {
   const std::string brush = idOf("brush");
   Record record;
-  record.write("tablet", record::type::kJobTakenIn, 0, "");
+  record.write("tablet", record::JobTakenIn::kType, 0, "");
   record.done("tablet", 10, brush);
   // The clock rolls over; then it is put right.
-  Event& lost = record.write("tablet", record::type::kFaultReported, 20, brush);
+  Event& lost = record.write("tablet", record::FaultReported::kType, 20, brush);
   lost.payload.set("fault", base::Value::text("thick"));
   lost.occurredUtc = lost.recordedUtc = waits::kLatestBelievableUtc + 1'000'000;
   const record::Hlc wrong[] = {{waits::kLatestBelievableUtc + 1'000'000, 3}, {}};
@@ -357,7 +357,7 @@ TEST_CASE("many words of three devices give one state, in whatever order and how
   std::size_t repeated = 0;
   for (int round = 0; round < 300; ++round) {
     Record record;
-    record.write("tablet", record::type::kJobTakenIn, 0, "");
+    record.write("tablet", record::JobTakenIn::kType, 0, "");
     std::vector<std::string> acts;
     for (int i = 0; i < 30; ++i) {
       const std::string device = devices[random() % (round % 2 == 0 ? 2 : 3)];
@@ -371,7 +371,7 @@ TEST_CASE("many words of three devices give one state, in whatever order and how
           break;
         case 1:
           if (device != "stranger") {
-            record.write(device, record::type::kFaultReported, minute, steps[2])
+            record.write(device, record::FaultReported::kType, minute, steps[2])
                 .payload.set("fault", base::Value::text("thick"));
           }
           break;

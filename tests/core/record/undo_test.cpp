@@ -26,7 +26,7 @@ TEST_CASE("done, undo, redo, undo equals never done, and the act stays in the lo
   CHECK(record::dump(bench.state()) == never);
   bool logged = false;
   for (const auto& line : bench.state().log)
-    logged = logged || (line.intentId == act && line.step == step && line.voided);
+    logged = logged || (line.intentId == act && line.about == step && line.voided);
   CHECK(logged);
 }
 

@@ -1,0 +1,50 @@
+#pragma once
+// What holds for every event of one type, stated beside the type itself: see events.h.
+#include <string_view>
+
+namespace core::record {
+
+// The streams an event may stand in. In any other it counts as one this program does not know.
+enum Streams : unsigned { kOfJob = 1, kOfBench = 2, kOfDesign = 4 };
+
+// Whether it is an act of the maker's, which can be taken back. Being heard is none, nor is having begun.
+enum class Undo { Possible, None };
+
+// What it says something about that a later event may say otherwise; the later one corrects it.
+enum class Corrects { Nothing, Note, Photograph, Figure, Board, Batches };
+
+// Groups of events in the record as people read it.
+enum class TimelineKind {
+  TakenIn,
+  Begun,
+  Done,
+  Repeated,   // said to be done once more, which does nothing
+  Elsewhere,  // made ready by a bench that has not worked this job: told, and nothing here
+  Accepted,   // such a preparation taken into use
+  Looked,
+  Heard,  // an alert was answered, or put off
+  Fault,
+  Mended,
+  Measured,
+  Chosen,
+  Cut,
+  Noted,
+  Photographed,
+  Batches,
+  Moved,    // off the bench, or back
+  Renewed,  // its techniques were taken anew
+  TakenBack,
+  Unknown,  // of a newer program: kept, not understood
+};
+
+struct Traits {
+  unsigned streams = 0;
+  Undo undo = Undo::None;
+  Corrects corrects = Corrects::Nothing;
+  TimelineKind kind = TimelineKind::Unknown;
+  // The message that tells it, with the payload's texts and numbers as arguments under their own names. Empty where it
+  // stands in no job's record.
+  std::string_view told = {};
+};
+
+}  // namespace core::record
