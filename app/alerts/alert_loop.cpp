@@ -14,22 +14,22 @@ constexpr int kNearTickMilliseconds = 1000;
 // Long enough for a fresh player to come up, should this one turn out to be dead.
 constexpr std::int64_t kPrepareAhead = 4'000'000'000;
 
-using core::record::Sounding;
+using core::alerts::Sounding;
 
-sound::Tone playable(core::record::Tone tone) {
+sound::Tone playable(core::alerts::Tone tone) {
   switch (tone) {
-    case core::record::Tone::Soft: return sound::Tone::Soft;
-    case core::record::Tone::Low: return sound::Tone::Low;
-    case core::record::Tone::Medium: return sound::Tone::Medium;
-    case core::record::Tone::High: return sound::Tone::High;
+    case core::alerts::Tone::Soft: return sound::Tone::Soft;
+    case core::alerts::Tone::Low: return sound::Tone::Low;
+    case core::alerts::Tone::Medium: return sound::Tone::Medium;
+    case core::alerts::Tone::High: return sound::Tone::High;
   }
   return sound::Tone::Medium;
 }
 
-std::array<std::int64_t, core::record::kTones> toneLengths() {
-  std::array<std::int64_t, core::record::kTones> lengths{};
+std::array<std::int64_t, core::alerts::kTones> toneLengths() {
+  std::array<std::int64_t, core::alerts::kTones> lengths{};
   for (std::size_t i = 0; i < lengths.size(); ++i) {
-    lengths[i] = sound::lengthNanoseconds(playable(static_cast<core::record::Tone>(i)));
+    lengths[i] = sound::lengthNanoseconds(playable(static_cast<core::alerts::Tone>(i)));
   }
   return lengths;
 }
@@ -56,7 +56,7 @@ void AlertLoop::start() {
   turn();
 }
 
-void AlertLoop::publish(std::shared_ptr<const core::record::AlertSchedule> schedule) {
+void AlertLoop::publish(std::shared_ptr<const core::alerts::AlertSchedule> schedule) {
   m_sounding.publish(std::move(schedule));
   turn();
 }
@@ -109,7 +109,7 @@ void AlertLoop::turn() {
   if (turn.call) m_player.play(playable(turn.call->tone), turn.call->decibels);
   if (turn.say) m_player.say(words::text(*turn.say, core::units::UnitSystem::Millimetres));
   const bool dueChanges = m_sounding.due().alerts != m_due->alerts;
-  if (dueChanges) m_due = std::make_shared<core::record::AlertSchedule>(m_sounding.due());
+  if (dueChanges) m_due = std::make_shared<core::alerts::AlertSchedule>(m_sounding.due());
   setTimers(turn.wake);
   if (dueChanges) emit dueChanged(m_due);
 }

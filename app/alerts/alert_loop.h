@@ -9,7 +9,7 @@
 #include "app/alerts/alerts.h"
 #include "app/alerts/boottime_timer.h"
 #include "app/alerts/sound_process.h"
-#include "core/record/sounding.h"
+#include "core/alerts/sounding.h"
 
 namespace app::alerts {
 
@@ -22,12 +22,12 @@ class AlertLoop : public QObject {
 
   // All in the alert thread.
   void start();
-  void publish(std::shared_ptr<const core::record::AlertSchedule> schedule);
+  void publish(std::shared_ptr<const core::alerts::AlertSchedule> schedule);
   void releaseHeld();
   void tryOut();
 
  signals:
-  void dueChanged(std::shared_ptr<const core::record::AlertSchedule> due);
+  void dueChanged(std::shared_ptr<const core::alerts::AlertSchedule> due);
   void soundChanged(app::alerts::Alerts::Sound sound);
   void beat();
 
@@ -38,10 +38,10 @@ class AlertLoop : public QObject {
 
   const std::function<std::int64_t()> m_boottimeNow;
   SoundProcess m_player;
-  core::record::Sounding m_sounding;
+  core::alerts::Sounding m_sounding;
   BoottimeTimer m_timer;
   QTimer m_tick;
-  std::shared_ptr<const core::record::AlertSchedule> m_due = std::make_shared<core::record::AlertSchedule>();
+  std::shared_ptr<const core::alerts::AlertSchedule> m_due = std::make_shared<core::alerts::AlertSchedule>();
   Alerts::Sound m_sound = Alerts::Sound::Starting;
 };
 

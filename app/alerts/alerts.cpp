@@ -41,7 +41,7 @@ Alerts::~Alerts() {
   d->alertThread.wait();
 }
 
-void Alerts::publish(std::shared_ptr<const core::record::AlertSchedule> schedule) {
+void Alerts::publish(std::shared_ptr<const core::alerts::AlertSchedule> schedule) {
   QMetaObject::invokeMethod(
       d->loop, [loop = d->loop, schedule = std::move(schedule)] { loop->publish(schedule); }, Qt::QueuedConnection);
 }

@@ -8,7 +8,7 @@
 #include <functional>
 #include <memory>
 
-#include "core/record/alert_schedule.h"
+#include "core/alerts/alert_schedule.h"
 
 namespace app::alerts {
 
@@ -21,7 +21,7 @@ class Alerts : public QObject {
   ~Alerts() override;
 
   // Replaces what is to be sounded. Thread-safe; takes effect at once: an alert no longer in the schedule stops.
-  void publish(std::shared_ptr<const core::record::AlertSchedule> schedule);
+  void publish(std::shared_ptr<const core::alerts::AlertSchedule> schedule);
   // The pedal was pressed or a blade step was done: let what was held back come now.
   void releaseHeld();
 
@@ -40,7 +40,7 @@ class Alerts : public QObject {
 
  signals:
   // In the interface thread: what is due now and not yet heard changed. The full screen shows these.
-  void dueChanged(std::shared_ptr<const core::record::AlertSchedule> due);
+  void dueChanged(std::shared_ptr<const core::alerts::AlertSchedule> due);
   // Whether alerts can be heard; NoDevice, Stalled and Muted are said on the bench as long as they last.
   void soundChanged(app::alerts::Alerts::Sound sound);
   // A proof has come: see sinceBeat.

@@ -28,7 +28,7 @@ constexpr int kLetterMilliseconds = 150;
 constexpr qint64 kSoonMilliseconds = 15'000;
 constexpr int kCrashes = 3;
 
-using core::record::Sounding;
+using core::alerts::Sounding;
 
 }  // namespace
 

@@ -9,7 +9,7 @@
 
 #include "app/alerts/alerts.h"
 #include "app/sound/protocol.h"
-#include "core/record/sounding.h"
+#include "core/alerts/sounding.h"
 
 namespace app::alerts {
 
@@ -34,7 +34,7 @@ class SoundProcess : public QObject {
   // Lost where there is no voice. The voice is Speaking from now on until the words are over or are given up.
   void say(const QString& text);
   void quiet();
-  core::record::Sounding::Voice voice() const { return m_voice; }
+  core::alerts::Sounding::Voice voice() const { return m_voice; }
   // Asks for a sign of life; one that is not given in time ends the player, and a fresh one is started.
   void ping();
 
@@ -55,7 +55,7 @@ class SoundProcess : public QObject {
   void say(Alerts::Sound sound);
   void missed(QTimer& timer);
   void end();
-  void setVoice(core::record::Sounding::Voice voice);
+  void setVoice(core::alerts::Sounding::Voice voice);
 
   const QString m_program;
   QProcess m_process;
@@ -70,7 +70,7 @@ class SoundProcess : public QObject {
   bool m_isEnded = false;  // by us
   int m_crashes = 0;       // in a row, soon after the start
   int m_number = 0;        // of the words given out last
-  core::record::Sounding::Voice m_voice = core::record::Sounding::Voice::Absent;
+  core::alerts::Sounding::Voice m_voice = core::alerts::Sounding::Voice::Absent;
   Alerts::Sound m_sound = Alerts::Sound::Starting;
 };
 

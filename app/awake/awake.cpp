@@ -16,7 +16,7 @@ Awake::Awake(std::function<std::int64_t()> boottimeNow, const Places& places, QO
       m_patience(patience),
       m_control(places.buses),
       m_alarm(nullptr, places.clocks),
-      m_schedule(std::make_shared<core::record::AlertSchedule>()) {
+      m_schedule(std::make_shared<core::alerts::AlertSchedule>()) {
   connect(&m_control, &SleepControl::changed, this, &Awake::tell);
   connect(&m_control, &SleepControl::sleeping, this, &Awake::sleeping);
   connect(&m_control, &SleepControl::woke, this, [this] {
@@ -29,7 +29,7 @@ Awake::Awake(std::function<std::int64_t()> boottimeNow, const Places& places, QO
   m_timer.start(static_cast<int>(every.count()), type, this);
 }
 
-void Awake::follow(std::shared_ptr<const core::record::AlertSchedule> schedule) {
+void Awake::follow(std::shared_ptr<const core::alerts::AlertSchedule> schedule) {
   m_schedule = std::move(schedule);
   look();
 }

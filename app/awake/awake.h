@@ -12,7 +12,7 @@
 #include "app/awake/sleep_control.h"
 #include "app/awake/wake_alarm.h"
 #include "app/awake/wakefulness.h"
-#include "core/record/alert_schedule.h"
+#include "core/alerts/alert_schedule.h"
 
 namespace app::awake {
 
@@ -34,7 +34,7 @@ class Awake : public QObject {
                  std::chrono::milliseconds patience = std::chrono::seconds(5),
                  std::chrono::milliseconds every = std::chrono::minutes(1));
 
-  void follow(std::shared_ptr<const core::record::AlertSchedule> schedule);
+  void follow(std::shared_ptr<const core::alerts::AlertSchedule> schedule);
   const Wakefulness& wakefulness() const { return m_known; }
 
  signals:
@@ -58,7 +58,7 @@ class Awake : public QObject {
   WakeAlarm m_alarm;
   QBasicTimer m_timer;
   QBasicTimer m_patient;  // runs while services are given time
-  std::shared_ptr<const core::record::AlertSchedule> m_schedule;
+  std::shared_ptr<const core::alerts::AlertSchedule> m_schedule;
   bool m_askingBattery = false;
   Wakefulness m_now;
   Wakefulness m_known;  // as last told

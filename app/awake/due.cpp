@@ -10,14 +10,14 @@ constexpr std::int64_t kWakeBeforeNanoseconds = kWakeBefore.inMilliseconds() * 1
 
 }  // namespace
 
-bool dueWithinHorizon(const core::record::AlertSchedule& schedule, std::int64_t now) {
+bool dueWithinHorizon(const core::alerts::AlertSchedule& schedule, std::int64_t now) {
   return std::any_of(schedule.alerts.begin(), schedule.alerts.end(), [now](const auto& alert) {
     const std::int64_t due = alert.dueBoottimeNanoseconds;
     return due <= now + kHorizonNanoseconds && due >= now - kHorizonNanoseconds;
   });
 }
 
-std::optional<std::int64_t> nextWaking(const core::record::AlertSchedule& schedule, std::int64_t now) {
+std::optional<std::int64_t> nextWaking(const core::alerts::AlertSchedule& schedule, std::int64_t now) {
   std::optional<std::int64_t> first;
   for (const auto& alert : schedule.alerts) {
     const std::int64_t waking = alert.dueBoottimeNanoseconds - kWakeBeforeNanoseconds;

@@ -3,7 +3,7 @@
 #include <cstdint>
 #include <optional>
 
-#include "core/record/alert_schedule.h"
+#include "core/alerts/alert_schedule.h"
 #include "core/units/duration.h"
 
 namespace app::awake {
@@ -15,9 +15,9 @@ inline constexpr core::units::Duration kHorizon = core::units::Duration::minutes
 inline constexpr core::units::Duration kWakeBefore = core::units::Duration::milliseconds(30'000);
 
 // Whether an alert is due within the horizon, or has been due for no longer than that.
-bool dueWithinHorizon(const core::record::AlertSchedule& schedule, std::int64_t now);
+bool dueWithinHorizon(const core::alerts::AlertSchedule& schedule, std::int64_t now);
 
 // The instant the machine is to be woken for the first alert that is more than kWakeBefore away, however far.
-std::optional<std::int64_t> nextWaking(const core::record::AlertSchedule& schedule, std::int64_t now);
+std::optional<std::int64_t> nextWaking(const core::alerts::AlertSchedule& schedule, std::int64_t now);
 
 }  // namespace app::awake

@@ -46,7 +46,7 @@ void SensorFollow::enter(const room::SensorReading& reading) {
 
 // After a restart of the program the first reading is often the one entered last.
 bool SensorFollow::holdsAlready(const room::SensorReading& reading) const {
-  const core::record::Shop& shop = m_workbench.shop();
+  const core::shop::Shop& shop = m_workbench.shop();
   if (shop.rooms.empty() || !shop.rooms.back().bySensor) return false;
   const core::units::Room& last = shop.rooms.back().room;
   const auto since = core::waits::elapsedBetween(shop.rooms.back().at, m_clock.now(), shop.clockLog);

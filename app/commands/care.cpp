@@ -71,9 +71,9 @@ int care(const CommandLine& line, std::ostream& out, std::ostream& err) {
   const CareJob& job = *read.value;
   const UnitSystem units = line.units.value_or(job.state.plan->design.job.units);
   const sheets::CareWords words = pages::careWords();
-  record::TimelineWords timelineWords;
+  jobs::TimelineWords timelineWords;
   timelineWords.figure = words.figure;
-  const auto timeline = record::timelineOf(job.state, job.shop, job.events, record::Order::OldestFirst, timelineWords);
+  const auto timeline = jobs::timelineOf(job.state, job.shop, job.events, jobs::Order::OldestFirst, timelineWords);
   const auto kind =
       line.careFor == QStringLiteral("conservator") ? sheets::CareFor::Conservator : sheets::CareFor::Client;
   const CareSheet sheet = sheets::careSheet(kind, {job.state, job.shop, timeline, job.jobText, units, words});

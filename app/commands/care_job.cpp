@@ -20,7 +20,7 @@ using workbench::JobEntry;
 using workbench::KeptJobs;
 
 OrExit<CareJob> fromRecord(KeptRecord& record, const JobEntry& entry, std::ostream& err) {
-  const core::record::JobState* state = record.jobs->state(entry.id, record.shop);
+  const core::jobs::JobState* state = record.jobs->state(entry.id, record.shop);
   if (state == nullptr) {
     say(err, entry.trouble);
     return {std::nullopt, kUnreadable};
@@ -66,12 +66,12 @@ OrExit<CareJob> planned(const CommandLine& line, const std::string& text, std::o
   if (!design.value) return {std::nullopt, design.exit};
   auto workflow = composeDesign(line, *design.value, err);
   if (!workflow.value) return {std::nullopt, workflow.exit};
-  auto plan = std::make_shared<core::record::JobPlan>();
+  auto plan = std::make_shared<core::jobs::JobPlan>();
   plan->jobHash = convert::contentHash(text);
   plan->design = std::move(*design.value);
   plan->workflow = std::move(*workflow.value);
   CareJob job;
-  job.state = core::record::fold(std::move(plan), {});
+  job.state = core::jobs::fold(std::move(plan), {});
   job.jobText = text;
   say(err, Message("care.nothing-recorded"));
   return {std::move(job), workflow.exit};

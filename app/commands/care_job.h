@@ -6,14 +6,14 @@
 #include <vector>
 
 #include "app/commands/input.h"
-#include "core/record/job_state.h"
-#include "core/record/shop.h"
+#include "core/jobs/job_state.h"
+#include "core/shop/shop.h"
 
 namespace app::commands {
 
 struct CareJob {
-  core::record::JobState state;
-  core::record::Shop shop;
+  core::jobs::JobState state;
+  core::shop::Shop shop;
   std::vector<core::record::Event> events;  // the job's and all benches'; none where it is not in the record
   std::string jobText;
   bool recorded = false;

@@ -41,10 +41,10 @@ core::waits::Learning learnedFrom(const CommandLine& line, std::ostream& err) {
   record.value->jobs->settle(record.value->shop);
   const auto lessons = record.value->jobs->lessons();
   const core::waits::ClockReading* newest = nullptr;
-  for (const core::record::Observed* job : lessons) {
+  for (const core::jobs::Observed* job : lessons) {
     for (const auto* part : {&job->opening, &job->width}) {
       for (const auto& [kind, all] : *part) {
-        for (const core::record::Lesson& lesson : all) {
+        for (const core::jobs::Lesson& lesson : all) {
           const bool newer = newest == nullptr || newest->utcMilliseconds < lesson.started.utcMilliseconds;
           if (newer) newest = &lesson.started;
         }
@@ -52,7 +52,7 @@ core::waits::Learning learnedFrom(const CommandLine& line, std::ostream& err) {
     }
   }
   if (newest == nullptr) return {};
-  return core::record::learn(lessons, record.value->shop.clockLog, *newest);
+  return core::jobs::learn(lessons, record.value->shop.clockLog, *newest);
 }
 
 }  // namespace app::commands

@@ -7,14 +7,14 @@
 #include "app/commands/input.h"
 #include "app/stores/sqlite_event_store.h"
 #include "app/workbench/kept_jobs.h"
-#include "core/record/shop.h"
+#include "core/shop/shop.h"
 
 namespace app::commands {
 
 struct KeptRecord {
   std::unique_ptr<stores::SqliteEventStore> store;
   std::unique_ptr<workbench::KeptJobs> jobs;  // null where there is no record
-  core::record::Shop shop;
+  core::shop::Shop shop;
 };
 
 OrExit<KeptRecord> openKeptRecord(const CommandLine& line, std::ostream& err);

@@ -5,7 +5,7 @@
 
 #include "app/designing/builder.h"
 #include "core/base/text.h"
-#include "core/record/drafted.h"
+#include "core/drafts/drafted.h"
 
 namespace app::designing {
 
@@ -51,7 +51,7 @@ std::string covered(const char* pattern, const std::string& pointer) {
 }
 
 std::string textOf(const Value& document) {
-  core::record::Drafted drafted;
+  core::drafts::Drafted drafted;
   drafted.document = document;
   return drafted.text();
 }

@@ -5,7 +5,7 @@
 
 #include "app/convert/text.h"
 #include "app/photographs/whole.h"
-#include "core/record/beside_work.h"
+#include "core/jobs/beside_work.h"
 
 namespace app::photographs {
 namespace {
@@ -32,11 +32,11 @@ core::base::Result<Head, Message> headOf(const QString& path) {
   if (head.type.empty()) return Message("photograph.other-type").with("type", format.toStdString());
   if (head.pixels.isEmpty()) return Message("photograph.damaged");
   const std::int64_t pixels = std::int64_t{head.pixels.width()} * head.pixels.height();
-  if (pixels > core::record::kMostPixels) {
+  if (pixels > core::jobs::kMostPixels) {
     return Message("photograph.too-many-pixels")
         .with("width", std::int64_t{head.pixels.width()})
         .with("height", std::int64_t{head.pixels.height()})
-        .with("most", core::record::kMostPixels / 1'000'000);
+        .with("most", core::jobs::kMostPixels / 1'000'000);
   }
   switch (wholenessOf(file, QByteArray::fromStdString(head.type))) {
     case Wholeness::Whole: break;

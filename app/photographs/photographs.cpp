@@ -12,7 +12,7 @@
 #include "app/files/private.h"
 #include "app/files/unfinished.h"
 #include "app/photographs/look.h"
-#include "core/record/beside_work.h"
+#include "core/jobs/beside_work.h"
 
 namespace app::photographs {
 namespace {
@@ -80,8 +80,8 @@ Photographs::Photographs(QString folder, std::shared_ptr<files::Disk> disk)
 Message Photographs::copy(Source& source, Target& target, Copied& copied) const {
   const FileState before = source.state();
   if (before.bytes == 0) return Message("photograph.empty");
-  const Message tooLarge = Message("photograph.too-large").with("most", core::record::kLargestPhotograph / 1'000'000);
-  if (before.bytes > core::record::kLargestPhotograph) return tooLarge;
+  const Message tooLarge = Message("photograph.too-large").with("most", core::jobs::kLargestPhotograph / 1'000'000);
+  if (before.bytes > core::jobs::kLargestPhotograph) return tooLarge;
   std::string buffer(kPiece, '\0');
   for (;;) {
     const std::int64_t got = source.read(buffer.data(), kPiece);
@@ -89,7 +89,7 @@ Message Photographs::copy(Source& source, Target& target, Copied& copied) const 
     if (got == 0) break;
     copied.bytes += got;
     // A file that grows while it is read never ends.
-    if (copied.bytes > core::record::kLargestPhotograph) return tooLarge;
+    if (copied.bytes > core::jobs::kLargestPhotograph) return tooLarge;
     copied.hash.addData(QByteArrayView(buffer.data(), got));
     if (const Fault fault = target.write(buffer.data(), got); fault != Fault::None)
       return targetTrouble(fault, m_folder);

@@ -22,9 +22,9 @@ void AlertViewModel::refresh() {
   if (schedule) {
     if (!schedule->bladeInHand) m_released = false;
     const std::int64_t now = m_clock.now().boottimeNanoseconds;
-    const core::record::ScheduledAlert* chosen = nullptr;
-    std::vector<const core::record::ScheduledAlert*> due;
-    for (const core::record::ScheduledAlert& alert : schedule->alerts) {
+    const core::alerts::ScheduledAlert* chosen = nullptr;
+    std::vector<const core::alerts::ScheduledAlert*> due;
+    for (const core::alerts::ScheduledAlert& alert : schedule->alerts) {
       if (alert.dueBoottimeNanoseconds > now || m_workbench.job(alert.job) == nullptr) continue;
       // Worth knowing, not worth covering the step: the shelf shows it.
       if (!alert.takesScreen()) continue;
@@ -34,7 +34,7 @@ void AlertViewModel::refresh() {
     if (chosen != nullptr && (!schedule->bladeInHand || m_released)) {
       m_alert = *chosen;
       m_up = true;
-      for (const core::record::ScheduledAlert* other : due) {
+      for (const core::alerts::ScheduledAlert* other : due) {
         if (other != chosen) m_others << nameOf(*other);
       }
     }
@@ -47,8 +47,8 @@ void AlertViewModel::refresh() {
   emit changed();
 }
 
-QString AlertViewModel::nameOf(const core::record::ScheduledAlert& alert) const {
-  const core::record::JobAt job = m_workbench.at(alert.job);
+QString AlertViewModel::nameOf(const core::alerts::ScheduledAlert& alert) const {
+  const core::jobs::JobAt job = m_workbench.at(alert.job);
   const QString title = pieceName(job.state().plan->design.job.title);
   const auto found = job.state().waits.find(alert.wait);
   if (found == job.state().waits.end()) return title;
@@ -60,19 +60,19 @@ void AlertViewModel::releaseHeld() {
   refresh();
 }
 
-void AlertViewModel::show(const core::record::JobAt& job) {
+void AlertViewModel::show(const core::jobs::JobAt& job) {
   const auto found = job.state().waits.find(m_alert.wait);
   if (found == job.state().waits.end()) {
     m_up = false;
     return;
   }
-  const core::record::RunningWait& run = found->second;
+  const core::jobs::RunningWait& run = found->second;
   const core::waits::WaitState state = job.waitState(run);
   const auto& workflow = job.state().plan->workflow;
   m_identity = toQt(m_alert.job + '|' + m_alert.wait + '|' + std::string(core::intents::name(m_alert.alert)));
   m_piece = nameOf(m_alert);
-  m_shortly = core::record::mayBePutOff(job, m_alert, Duration::minutes(core::record::kSnoozeMinutes[0]));
-  m_later = core::record::mayBePutOff(job, m_alert, Duration::minutes(core::record::kSnoozeMinutes[1]));
+  m_shortly = core::alerts::mayBePutOff(job, m_alert, Duration::minutes(core::alerts::kSnoozeMinutes[0]));
+  m_later = core::alerts::mayBePutOff(job, m_alert, Duration::minutes(core::alerts::kSnoozeMinutes[1]));
   m_test = toQt(run.wait->test);
   m_answers = answersTo(*run.wait);
   m_canLook = job.matters(run);

@@ -64,8 +64,8 @@ class AlertViewModel : public QObject {
   // Found as it should be: goes to that job.
   Q_INVOKABLE void ready();
   Q_INVOKABLE void pastIt();
-  Q_INVOKABLE void tellShortly() { putOff(core::record::kSnoozeMinutes[0]); }
-  Q_INVOKABLE void tellLater() { putOff(core::record::kSnoozeMinutes[1]); }
+  Q_INVOKABLE void tellShortly() { putOff(core::alerts::kSnoozeMinutes[0]); }
+  Q_INVOKABLE void tellLater() { putOff(core::alerts::kSnoozeMinutes[1]); }
 
  signals:
   void changed();
@@ -73,14 +73,14 @@ class AlertViewModel : public QObject {
   void answered();  // by touch: its job is on the bench now
 
  private:
-  void show(const core::record::JobAt& job);
+  void show(const core::jobs::JobAt& job);
   void answer(core::intents::Verdict verdict);
   void putOff(int minutes);
-  QString nameOf(const core::record::ScheduledAlert& alert) const;
+  QString nameOf(const core::alerts::ScheduledAlert& alert) const;
 
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;
-  core::record::ScheduledAlert m_alert;
+  core::alerts::ScheduledAlert m_alert;
   bool m_up = false;
   bool m_released = false;
   QString m_identity;

@@ -6,13 +6,13 @@
 #include "app/viewmodels/names.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
-#include "core/record/offers.h"
+#include "core/decisions/offers.h"
 
 namespace app::viewmodels {
 
 using convert::toQt;
-using core::record::BenchPlace;
-using core::record::JobAt;
+using core::jobs::BenchPlace;
+using core::jobs::JobAt;
 using core::units::Duration;
 
 namespace {
@@ -63,7 +63,7 @@ void BenchViewModel::refresh() {
   const auto& jobs = m_workbench.jobs();
   const auto entry =
       std::find_if(jobs.begin(), jobs.end(), [this](const workbench::JobEntry& job) { return job.id == m_jobId; });
-  const core::record::JobState* state = m_workbench.job(m_jobId);
+  const core::jobs::JobState* state = m_workbench.job(m_jobId);
   if (!m_trouble.isEmpty()) {
     m_kind = Kind::Trouble;
     m_title = tr("The record cannot be used");
@@ -87,15 +87,15 @@ void BenchViewModel::refresh() {
 }
 
 void BenchViewModel::showPlace(const JobAt& job) {
-  const core::record::JobPlan& plan = *job.state().plan;
-  const BenchPlace place = core::record::benchPlace(job);
+  const core::jobs::JobPlan& plan = *job.state().plan;
+  const BenchPlace place = core::jobs::benchPlace(job);
   m_jobTitle = toQt(plan.design.job.title);
   m_done = place.done;
   m_all = place.all;
   m_wait = place.wait;
   if (place.step) {
     m_step = &plan.workflow.steps[*place.step];
-    m_begun = job.state().steps[*place.step].status == core::record::StepStatus::Begun;
+    m_begun = job.state().steps[*place.step].status == core::jobs::StepStatus::Begun;
   }
   m_next = nextText(job, place);
   showAbove(job, place);
@@ -140,8 +140,8 @@ void BenchViewModel::showPlace(const JobAt& job) {
 }
 
 QString BenchViewModel::nextText(const JobAt& job, const BenchPlace& place) const {
-  using core::record::BenchStand;
-  const auto next = core::record::standAfter(job, place);
+  using core::jobs::BenchStand;
+  const auto next = core::jobs::standAfter(job, place);
   if (!next) return {};
   const auto& workflow = job.state().plan->workflow;
   switch (next->kind) {
@@ -163,7 +163,7 @@ void BenchViewModel::showAct(const JobAt& job) {
 }
 
 void BenchViewModel::showWaiting(const JobAt& job, const std::string& waitId) {
-  const core::record::RunningWait& run = job.state().waits.at(waitId);
+  const core::jobs::RunningWait& run = job.state().waits.at(waitId);
   const auto state = job.waitState(run);
   const std::int64_t now = job.now().utcMilliseconds;
   m_title = tr("Wait: %1").arg(toQt(run.wait->title));
@@ -193,7 +193,7 @@ void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
   const auto& workflow = job.state().plan->workflow;
   if (!job.state().lastUndo.empty()) {
     const auto& log = job.state().log;
-    const auto taken = std::find_if(log.rbegin(), log.rend(), [](const core::record::LogLine& line) {
+    const auto taken = std::find_if(log.rbegin(), log.rend(), [](const core::jobs::LogLine& line) {
       return line.voided && !line.is<core::record::Undone>() && !line.is<core::record::StepBegun>();
     });
     if (taken != log.rend()) {
@@ -220,7 +220,7 @@ void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
 }
 
 void BenchViewModel::showOffers(const JobAt& job) {
-  for (const core::record::Offer& offer : core::record::offers(job)) {
+  for (const core::decisions::Offer& offer : core::decisions::offers(job)) {
     if (const auto* undo = std::get_if<core::intents::Undo>(&offer.intent)) {
       (undo->intentId == job.state().lastUndo ? m_redo : m_undo) = undo->intentId;
     }
@@ -256,7 +256,7 @@ void BenchViewModel::showFault(const core::workflow::WorkflowStep& step, const c
 
 bool BenchViewModel::ask(const core::intents::Intent& intent) {
   const core::base::Message refused = m_workbench.submit(core::intents::OfJob{m_jobId, intent});
-  const core::record::JobState* state = m_workbench.job(m_jobId);
+  const core::jobs::JobState* state = m_workbench.job(m_jobId);
   const auto units = state == nullptr ? core::units::UnitSystem::Millimetres : state->plan->design.job.units;
   m_refusal = refused.id.empty() ? QString() : words::text(refused, units);
   refresh();

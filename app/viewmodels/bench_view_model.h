@@ -136,13 +136,13 @@ class BenchViewModel : public QObject {
   void handsFree();
 
  private:
-  void showPlace(const core::record::JobAt& job);
-  void showWaiting(const core::record::JobAt& job, const std::string& waitId);
-  void showAbove(const core::record::JobAt& job, const core::record::BenchPlace& place);
-  void showAct(const core::record::JobAt& job);
-  void showOffers(const core::record::JobAt& job);
+  void showPlace(const core::jobs::JobAt& job);
+  void showWaiting(const core::jobs::JobAt& job, const std::string& waitId);
+  void showAbove(const core::jobs::JobAt& job, const core::jobs::BenchPlace& place);
+  void showAct(const core::jobs::JobAt& job);
+  void showOffers(const core::jobs::JobAt& job);
   void showFault(const core::workflow::WorkflowStep& step, const core::intents::ReportFault& report);
-  QString nextText(const core::record::JobAt& job, const core::record::BenchPlace& place) const;
+  QString nextText(const core::jobs::JobAt& job, const core::jobs::BenchPlace& place) const;
   bool ask(const core::intents::Intent& intent);
 
   workbench::Workbench& m_workbench;

@@ -18,7 +18,7 @@ using core::units::Rounding;
 
 namespace {
 
-bool isSameCut(const core::record::OnHand& a, const core::record::OnHand& b) {
+bool isSameCut(const core::shop::OnHand& a, const core::shop::OnHand& b) {
   if (a.acts.size() != b.acts.size()) return false;
   return a.acts.empty() || a.acts.back().intentId == b.acts.back().intentId;
 }

@@ -94,7 +94,7 @@ class CuttingViewModel : public QObject {
   workbench::Workbench& m_workbench;
   std::string m_jobId;
   std::shared_ptr<const core::design::Design> m_design;  // held: the sheets were planned from it
-  core::record::OnHand m_onHand;                         // what was cut and kept when they were
+  core::shop::OnHand m_onHand;                           // what was cut and kept when they were
   workbench::Cutting m_cutting;
   std::vector<const core::materials::PlanSheet*> m_sheets;
   std::size_t m_sheet = 0;

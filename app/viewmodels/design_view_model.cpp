@@ -215,7 +215,7 @@ void DesignViewModel::drag(QPointF to) {
   const auto patched = core::base::patched(
       drafted()->document, designing::putAt(drafted()->document, m_held->handle.pointer, Value::text(m_held->measure)));
   if (patched) {
-    core::record::Drafted meant;
+    core::drafts::Drafted meant;
     meant.document = patched.value();
     draw(core::design::readDesign(meant.text()));
   }
@@ -238,7 +238,7 @@ void DesignViewModel::letGo() {
 
 // The room the piece is to be made in; where it says none, the room the bench stands in now.
 core::workflow::Bench DesignViewModel::benchFor(const core::design::Design& design) const {
-  const core::record::Shop& shop = m_workbench.shop();
+  const core::shop::Shop& shop = m_workbench.shop();
   std::optional<core::units::Room> room = design.job.room;
   if (!room && !shop.rooms.empty()) room = shop.rooms.back().room;
   return {room, shop.learning};

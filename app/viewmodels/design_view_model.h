@@ -95,7 +95,7 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   QDate today() const override;
 
  private:
-  const core::record::Drafted* drafted() const { return m_workbench.designs().find(m_id); }
+  const core::drafts::Drafted* drafted() const { return m_workbench.designs().find(m_id); }
   bool begun(const core::base::Value& document, const std::string& from);
   void draw(const core::design::ReadDesign& read);
   void reckon();

@@ -2,7 +2,7 @@
 // The drawings shown last, so that what has not changed is neither drawn nor painted again.
 #include <memory>
 
-#include "core/record/job_state.h"
+#include "core/jobs/job_state.h"
 #include "core/sheets/act.h"
 #include "core/sheets/piece.h"
 
@@ -10,7 +10,7 @@ namespace app::viewmodels {
 
 class DrawnOnce {
  public:
-  using Plan = std::shared_ptr<const core::record::JobPlan>;
+  using Plan = std::shared_ptr<const core::jobs::JobPlan>;
   using Design = std::shared_ptr<const core::design::Design>;
   using Drawing = std::shared_ptr<const core::sheets::Drawing>;
 

@@ -2,11 +2,11 @@
 
 #include "app/convert/text.h"
 #include "app/words/words.h"
-#include "core/record/touch_tests.h"
+#include "core/jobs/touch_tests.h"
 
 namespace app::viewmodels {
 
-void LookViewModel::show(const core::record::JobAt* job) {
+void LookViewModel::show(const core::jobs::JobAt* job) {
   m_wait.clear();
   m_answers = {};
   m_doubt.reset();
@@ -15,9 +15,9 @@ void LookViewModel::show(const core::record::JobAt* job) {
     emit changed();
     return;
   }
-  const auto tests = job == nullptr ? std::vector<core::record::TouchTest>() : core::record::touchTests(*job);
+  const auto tests = job == nullptr ? std::vector<core::jobs::TouchTest>() : core::jobs::touchTests(*job);
   if (!tests.empty()) {
-    const core::record::RunningWait& run = job->state().waits.at(tests.front().wait);
+    const core::jobs::RunningWait& run = job->state().waits.at(tests.front().wait);
     m_wait = run.id;
     m_title = waitName(run);
     m_test = convert::toQt(run.wait->test);
@@ -26,21 +26,21 @@ void LookViewModel::show(const core::record::JobAt* job) {
   emit changed();
 }
 
-bool LookViewModel::showDoubt(const core::record::JobAt& job) {
-  for (const core::intents::LookAt& look : core::record::doubtedLooks(job)) {
-    const core::record::RunningWait& run = job.state().waits.at(look.wait);
+bool LookViewModel::showDoubt(const core::jobs::JobAt& job) {
+  for (const core::intents::LookAt& look : core::jobs::doubtedLooks(job)) {
+    const core::jobs::RunningWait& run = job.state().waits.at(look.wait);
     const std::pair asked(run.startedBy + run.id, run.looks.size());
     if (m_left.contains(asked)) continue;
     m_lookedAt = asked;
     m_doubt = look;
     m_looked.clear();
-    for (const core::record::LogLine& line : job.state().log) {
+    for (const core::jobs::LogLine& line : job.state().log) {
       if (line.is<core::record::Looked>() && line.about == look.wait && !line.voided) m_looked = line.intentId;
     }
     m_wait = run.id;
     m_title = waitName(run);
     m_test = tr("\"%1\" after %2; it was expected after %3. Was it so?")
-                 .arg(convert::toQt(core::record::answerOf(*run.wait, look.verdict)))
+                 .arg(convert::toQt(core::jobs::answerOf(*run.wait, look.verdict)))
                  .arg(words::duration(
                      core::waits::elapsedBetween(run.started, run.looks.back().first, job.shop().clockLog).time))
                  .arg(words::span(job.expectedOpening(run)));

@@ -9,7 +9,7 @@
 
 #include "app/viewmodels/names.h"
 #include "core/intents/intent.h"
-#include "core/record/job_state.h"
+#include "core/jobs/job_state.h"
 
 namespace app::viewmodels {
 
@@ -32,7 +32,7 @@ class LookViewModel : public QObject {
   explicit LookViewModel(Ask ask, QObject* parent = nullptr) : QObject(parent), m_ask(std::move(ask)) {}
 
   // The wait whose touch test comes first: the one the bench names while nothing can be started.
-  void show(const core::record::JobAt* job);
+  void show(const core::jobs::JobAt* job);
 
   bool present() const { return !m_wait.empty(); }
   QString title() const { return m_title; }
@@ -56,7 +56,7 @@ class LookViewModel : public QObject {
   void changed();
 
  private:
-  bool showDoubt(const core::record::JobAt& job);
+  bool showDoubt(const core::jobs::JobAt& job);
   void answer(core::intents::Verdict verdict);
 
   Ask m_ask;

@@ -5,7 +5,7 @@
 #include "app/convert/text.h"
 #include "app/viewmodels/names.h"
 #include "app/words/words.h"
-#include "core/record/made_changes.h"
+#include "core/decisions/made_changes.h"
 #include "core/sheets/piece.h"
 
 namespace app::viewmodels {
@@ -86,7 +86,7 @@ void MadeViewModel::refresh() {
   if (figure() != nullptr) {
     // What was measured on another piece is what this one is made to, not what it would be without.
     if (measuredHere()) {
-      auto read = core::record::designWithout(*state(), figureId());
+      auto read = core::decisions::designWithout(*state(), figureId());
       if (read.design) m_without = std::make_shared<const core::design::Design>(std::move(*read.design));
     } else {
       m_without = state()->design;
@@ -107,7 +107,7 @@ void MadeViewModel::showChanges() {
   m_changes.clear();
   m_contradicted.clear();
   if (state() == nullptr || !m_before || m_before == state()->design) return;
-  const auto found = core::record::changesBetween(*state(), *m_before, *state()->design);
+  const auto found = core::decisions::changesBetween(*state(), *m_before, *state()->design);
   for (const auto& change : found.figures) {
     const Figure* named = state()->design->figures.find(change.figure);
     if (!change.ahead || named == nullptr) continue;
@@ -129,12 +129,12 @@ void MadeViewModel::showFollowing() {
   m_coverFigures.clear();
   m_revealFigures.clear();
   if (state() == nullptr) return;
-  const std::string board = core::record::boardToFollow(*state());
+  const std::string board = core::decisions::boardToFollow(*state());
   if (board.empty()) return;
   m_followBoard = toQt(board);
   m_reveal = state()->made().follow(board) == core::design::Follow::Reveal;
   const auto figures = [&](core::design::Follow follow) -> QString {
-    const auto read = core::record::designWith(*state(), board, follow);
+    const auto read = core::decisions::designWith(*state(), board, follow);
     if (!read.design) return {};
     const auto shown = [&](const std::string& id) {
       const Figure* found = read.design->figures.find(id);

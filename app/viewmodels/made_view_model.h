@@ -106,7 +106,7 @@ class MadeViewModel : public QObject {
   void changed();
 
  private:
-  const core::record::JobState* state() const { return m_workbench.job(m_jobId); }
+  const core::jobs::JobState* state() const { return m_workbench.job(m_jobId); }
   core::units::UnitSystem jobUnits() const;
   const std::string& figureId() const { return m_figures[static_cast<std::size_t>(m_index)]; }
   const core::design::Figure* figure() const;

@@ -5,8 +5,8 @@
 
 #include "app/convert/text.h"
 #include "app/words/words.h"
-#include "core/record/job_state.h"
-#include "core/record/touch_tests.h"
+#include "core/jobs/job_state.h"
+#include "core/jobs/touch_tests.h"
 
 namespace app::viewmodels {
 
@@ -39,12 +39,12 @@ struct TestAnswers {
 inline TestAnswers answersTo(const core::workflow::WorkflowWait& wait) {
   using core::intents::Verdict;
   TestAnswers answers;
-  answers.verdict = core::record::foundOf(wait);
-  for (const Verdict verdict : core::record::verdictsOf(wait)) {
+  answers.verdict = core::jobs::foundOf(wait);
+  for (const Verdict verdict : core::jobs::verdictsOf(wait)) {
     QString& answer = verdict == Verdict::NotYet   ? answers.notYet
                       : verdict == Verdict::PastIt ? answers.pastIt
                                                    : answers.found;
-    answer = convert::toQt(core::record::answerOf(wait, verdict));
+    answer = convert::toQt(core::jobs::answerOf(wait, verdict));
   }
   return answers;
 }
@@ -55,7 +55,7 @@ inline QString waitName(const core::workflow::Workflow::FoundWait& found) {
   if (found.step->thingName.empty()) return capitalised(title);
   return capitalised(convert::toQt(found.step->thingName)) + QStringLiteral(": ") + title;
 }
-inline QString waitName(const core::record::RunningWait& run) { return waitName({run.step, run.wait}); }
+inline QString waitName(const core::jobs::RunningWait& run) { return waitName({run.step, run.wait}); }
 
 // Where the times of a wait come from, in one line: "cool and damp ×1.66; your last three ran 25 % slow".
 inline QString whyText(const core::waits::WaitState& state) {

@@ -30,7 +30,7 @@ OffTimeViewModel::OffTimeViewModel(workbench::Workbench& workbench, const clocks
 std::string OffTimeViewModel::bootAskedAbout() const {
   for (const workbench::JobEntry& entry : m_workbench.jobs()) {
     if (entry.rests || m_workbench.job(entry.id) == nullptr) continue;
-    const core::record::JobAt job = m_workbench.at(entry.id);
+    const core::jobs::JobAt job = m_workbench.at(entry.id);
     for (const auto& [id, run] : job.state().waits) {
       if (!job.matters(run)) continue;
       const auto elapsed = job.waitState(run).elapsed;

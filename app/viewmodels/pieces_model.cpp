@@ -86,7 +86,7 @@ void PiecesModel::refresh() {
   std::vector<Row> rows;
   int designs = 0;
   int away = 0;
-  for (const core::record::Drafted* design : m_workbench.designs().all()) {
+  for (const core::drafts::Drafted* design : m_workbench.designs().all()) {
     if (!design->jobs.empty()) continue;
     ++designs;
     Row row = rowOf(*design);
@@ -132,7 +132,7 @@ void PiecesModel::setDue(Row& row, const std::string& written) const {
   row.due = days < 0 ? tr("was due %1").arg(day) : days == 0 ? tr("due today") : tr("due %1").arg(day);
 }
 
-PiecesModel::Row PiecesModel::rowOf(const core::record::Drafted& design) const {
+PiecesModel::Row PiecesModel::rowOf(const core::drafts::Drafted& design) const {
   Row row;
   row.id = design.id;
   row.atDesk = true;

@@ -98,7 +98,7 @@ class PiecesModel : public QAbstractListModel {
   };
   Row chosenRow() const;
   Row rowOf(const workbench::JobEntry& entry) const;
-  Row rowOf(const core::record::Drafted& design) const;
+  Row rowOf(const core::drafts::Drafted& design) const;
   void setDue(Row& row, const std::string& written) const;
   bool matches(const Row& row) const;
   void tell(const QString& said, bool refused);

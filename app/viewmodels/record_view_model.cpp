@@ -16,24 +16,24 @@ namespace app::viewmodels {
 using convert::fromQt;
 using convert::toQt;
 using core::base::Message;
-using core::record::TimelineEntry;
+using core::jobs::TimelineEntry;
 using core::record::TimelineKind;
 
 namespace {
 
-QString roomText(const core::record::RoomThen& then) {
+QString roomText(const core::jobs::RoomThen& then) {
   const QString room = RecordViewModel::tr("%1 °C, %2 %")
                            .arg(then.room.temperature.inCelsius(), 0, 'f', 1)
                            .arg(then.room.humidity.inPercent(), 0, 'f', 0);
   switch (then.from) {
-    case core::record::RoomThen::From::Entered: return RecordViewModel::tr("%1 entered").arg(room);
-    case core::record::RoomThen::From::Sensor: return RecordViewModel::tr("%1 by the sensor").arg(room);
-    case core::record::RoomThen::From::Planned: return RecordViewModel::tr("%1 planned").arg(room);
+    case core::jobs::RoomThen::From::Entered: return RecordViewModel::tr("%1 entered").arg(room);
+    case core::jobs::RoomThen::From::Sensor: return RecordViewModel::tr("%1 by the sensor").arg(room);
+    case core::jobs::RoomThen::From::Planned: return RecordViewModel::tr("%1 planned").arg(room);
   }
   return room;
 }
 
-QString batchText(const core::record::BatchThen& batch) {
+QString batchText(const core::jobs::BatchThen& batch) {
   return batch.known ? RecordViewModel::tr("with batch %1, %2").arg(batch.mark).arg(toQt(batch.name))
                      : RecordViewModel::tr("with a batch that is not on record");
 }
@@ -73,7 +73,7 @@ QString RecordViewModel::title() const {
 }
 
 void RecordViewModel::showHappened() {
-  m_timeline = m_workbench.timeline(m_job, core::record::Order::NewestFirst);
+  m_timeline = m_workbench.timeline(m_job, core::jobs::Order::NewestFirst);
   const auto units = m_workbench.job(m_job)->design->job.units;
   std::vector<RowsModel::Row> rows;
   QString above;
@@ -102,7 +102,7 @@ void RecordViewModel::showHappened() {
 
 void RecordViewModel::showCare(core::sheets::CareFor kind) {
   const auto* state = m_workbench.job(m_job);
-  const auto timeline = m_workbench.timeline(m_job, core::record::Order::OldestFirst);
+  const auto timeline = m_workbench.timeline(m_job, core::jobs::Order::OldestFirst);
   const auto units = state->design->job.units;
   const core::sheets::CareWords careWords = pages::careWords();
   const auto sheet = core::sheets::careSheet(

@@ -80,7 +80,7 @@ class RecordViewModel : public QObject {
   void changed();
 
  private:
-  const core::record::TimelineEntry* chosen() const;
+  const core::jobs::TimelineEntry* chosen() const;
   void showHappened();
   void showCare(core::sheets::CareFor kind);
   void showBatches();
@@ -91,8 +91,8 @@ class RecordViewModel : public QObject {
   std::function<QStringList()> m_find;
   std::string m_job;
   Page m_page = Page::Happened;
-  std::vector<core::record::TimelineEntry> m_timeline;  // newest first
-  std::string m_chosen;                                 // event id
+  std::vector<core::jobs::TimelineEntry> m_timeline;  // newest first
+  std::string m_chosen;                               // event id
   QStringList m_files;
   std::vector<std::string> m_batchIds;
   RowsModel m_rows, m_pictures, m_batches;

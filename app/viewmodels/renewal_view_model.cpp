@@ -54,7 +54,7 @@ void RenewalViewModel::read() {
 }
 
 QString RenewalViewModel::title() const {
-  const core::record::JobState* state = m_workbench.job(m_job);
+  const core::jobs::JobState* state = m_workbench.job(m_job);
   return state == nullptr ? QString() : toQt(state->plan->design.job.title);
 }
 

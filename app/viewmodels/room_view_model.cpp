@@ -47,7 +47,7 @@ void RoomViewModel::open() {
 }
 
 void RoomViewModel::refresh() {
-  const core::record::Shop& shop = m_workbench.shop();
+  const core::shop::Shop& shop = m_workbench.shop();
   m_sensor = toQt(shop.sensor);
   if (!m_touched) m_room = shop.rooms.empty() ? kLabel : shop.rooms.back().room;
   emit changed();

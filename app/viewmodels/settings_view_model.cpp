@@ -81,7 +81,7 @@ void SettingsViewModel::nearer() { moveBy(-100); }
 void SettingsViewModel::moveBy(std::int64_t millimetres) {
   const Length now = m_workbench.settings().distance;
   const Length then =
-      std::clamp(now + Length::wholeMillimetres(millimetres), core::record::kNearest, core::record::kFarthest);
+      std::clamp(now + Length::wholeMillimetres(millimetres), core::shop::kNearest, core::shop::kFarthest);
   if (then != now) choose("distance", std::to_string(static_cast<std::int64_t>(then.inMillimetres())) + " mm");
 }
 

@@ -61,19 +61,19 @@ ShelfModel::ShelfModel(workbench::Workbench& workbench, const clocks::Clock& clo
     : QAbstractListModel(parent), m_workbench(workbench), m_clock(clock) {}
 
 void ShelfModel::refresh() {
-  std::vector<std::pair<core::record::TouchTest, Row>> found;
+  std::vector<std::pair<core::jobs::TouchTest, Row>> found;
   const auto tags = tagsOf(m_workbench.jobs());
   for (const workbench::JobEntry& entry : m_workbench.jobs()) {
     if (entry.rests || m_workbench.job(entry.id) == nullptr) continue;
-    const core::record::JobAt job = m_workbench.at(entry.id);
+    const core::jobs::JobAt job = m_workbench.at(entry.id);
     for (const auto& [id, run] : job.state().waits) {
-      if (auto test = core::record::touchTestOf(job, run)) {
+      if (auto test = core::jobs::touchTestOf(job, run)) {
         found.emplace_back(*std::move(test), rowOf(job, run, tags.at(entry.id)));
       }
     }
   }
   std::stable_sort(found.begin(), found.end(),
-                   [](const auto& a, const auto& b) { return core::record::comesFirst(a.first, b.first); });
+                   [](const auto& a, const auto& b) { return core::jobs::comesFirst(a.first, b.first); });
   std::vector<Row> rows;
   for (auto& one : found) rows.push_back(std::move(one.second));
   nameRows(rows);
@@ -135,7 +135,7 @@ QString ShelfModel::whatIsUnknown() const {
   return tr("Not known what dries of: %1 and %2 more").arg(shown).arg(names.size() - kMostNames);
 }
 
-ShelfModel::Row ShelfModel::rowOf(const core::record::JobAt& job, const core::record::RunningWait& run,
+ShelfModel::Row ShelfModel::rowOf(const core::jobs::JobAt& job, const core::jobs::RunningWait& run,
                                   const QString& piece) const {
   const core::waits::WaitState state = job.waitState(run);
   // To the minute: what is nearer than that is said in words.

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "app/workbench/workbench.h"
-#include "core/record/touch_tests.h"
+#include "core/jobs/touch_tests.h"
 
 namespace app::viewmodels {
 
@@ -68,7 +68,7 @@ class ShelfModel : public QAbstractListModel {
     friend bool operator==(const Row&, const Row&) = default;
   };
   QString whatIsUnknown() const;
-  Row rowOf(const core::record::JobAt& job, const core::record::RunningWait& run, const QString& piece) const;
+  Row rowOf(const core::jobs::JobAt& job, const core::jobs::RunningWait& run, const QString& piece) const;
   static void nameRows(std::vector<Row>& rows);
   void makeAxis();
   double place(double minutes) const;

@@ -5,12 +5,12 @@
 #include "app/convert/text.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
-#include "core/record/touch_tests.h"
+#include "core/jobs/touch_tests.h"
 
 namespace app::viewmodels {
 
 using convert::toQt;
-using core::record::BenchPlace;
+using core::jobs::BenchPlace;
 
 namespace {
 
@@ -41,10 +41,10 @@ Standing standingOf(const workbench::Workbench& workbench, const workbench::JobE
   standing.where = tr("%1 of %2 · %3").arg(entry.done).arg(entry.all).arg(where);
   // At a job that rests nothing runs; it is not folded to say so.
   if (entry.rests || workbench.job(entry.id) == nullptr) return standing;
-  const core::record::JobAt job = workbench.at(entry.id);
-  const auto tests = core::record::touchTests(job);
+  const core::jobs::JobAt job = workbench.at(entry.id);
+  const auto tests = core::jobs::touchTests(job);
   if (tests.empty()) return standing;
-  const core::record::RunningWait& next = job.state().waits.at(tests.front().wait);
+  const core::jobs::RunningWait& next = job.state().waits.at(tests.front().wait);
   const auto state = job.waitState(next);
   standing.runs =
       toQt(next.wait->title) + QStringLiteral(", ") + leftText(state.opens.early, state.opens.late, state.elapsed.time);

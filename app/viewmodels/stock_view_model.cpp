@@ -102,7 +102,7 @@ void StockViewModel::refresh() {
   }
   for (const auto& one : shop.stock.batches) {
     if (one.usedUpUtc) continue;
-    const Message look = core::record::beforeUse(one, m_clock.now().utcMilliseconds);
+    const Message look = core::shop::beforeUse(one, m_clock.now().utcMilliseconds);
     row(Sort::Batch, one.id, tr("Batches"), tr("%1 · %2").arg(one.mark).arg(toQt(one.entry.name)),
         day(one.entry.madeUtc),
         one.entry.keeps ? tr("keeps %1, says %2").arg(words::duration(*one.entry.keeps), toQt(one.entry.keepsSource))
@@ -120,16 +120,16 @@ void StockViewModel::refresh() {
   emit changed();
 }
 
-const core::record::StockItem* StockViewModel::item() const {
+const core::shop::StockItem* StockViewModel::item() const {
   return m_chosen.sort == Sort::Item ? m_workbench.shop().stock.item(m_chosen.id) : nullptr;
 }
 
-const core::record::Batch* StockViewModel::batch() const {
+const core::shop::Batch* StockViewModel::batch() const {
   const auto* found = m_chosen.sort == Sort::Batch ? m_workbench.shop().stock.batch(m_chosen.id) : nullptr;
   return found == nullptr || found->usedUpUtc ? nullptr : found;
 }
 
-const core::record::KeptOffcut* StockViewModel::offcut() const {
+const core::shop::KeptOffcut* StockViewModel::offcut() const {
   return m_chosen.sort == Sort::Offcut ? m_workbench.shop().onHand.offcut(m_chosen.id) : nullptr;
 }
 
@@ -169,7 +169,7 @@ QString StockViewModel::chosenSays() const {
 
 QString StockViewModel::chosenWarning() const {
   if (batch() == nullptr) return {};
-  const Message look = core::record::beforeUse(*batch(), m_clock.now().utcMilliseconds);
+  const Message look = core::shop::beforeUse(*batch(), m_clock.now().utcMilliseconds);
   return look.id.empty() ? QString() : words::text(look, kMillimetres);
 }
 

@@ -76,9 +76,9 @@ class StockViewModel : public app::viewmodels::FormViewModel {
   void openForm(Form form, core::base::Value document);
   void showForm();
   void ask(const core::intents::ShopIntent& intent);
-  const core::record::StockItem* item() const;
-  const core::record::Batch* batch() const;
-  const core::record::KeptOffcut* offcut() const;
+  const core::shop::StockItem* item() const;
+  const core::shop::Batch* batch() const;
+  const core::shop::KeptOffcut* offcut() const;
 
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;

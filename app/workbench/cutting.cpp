@@ -10,7 +10,7 @@ using core::design::StockKind;
 using core::intents::Offcut;
 using core::materials::CutPiece;
 using core::materials::PlanSheet;
-using core::record::KeptOffcut;
+using core::shop::KeptOffcut;
 
 namespace {
 
@@ -26,11 +26,11 @@ const KeptOffcut* Cutting::offcutOf(const PlanSheet& sheet) const {
   return &kept[sheet.stock - there.listed.size() - there.shop.size()];
 }
 
-Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::Shop& shop) {
+Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::shop::Shop& shop) {
   Cutting cutting;
   cutting.job = job;
   const auto found = shop.onHand.cut.find(job);
-  const core::record::CutSoFar soFar = found == shop.onHand.cut.end() ? core::record::CutSoFar() : found->second;
+  const core::shop::CutSoFar soFar = found == shop.onHand.cut.end() ? core::shop::CutSoFar() : found->second;
   cutting.pieces = core::materials::stillToCut(core::materials::cuttingList(design.job, design.layout), soFar.pieces);
   cutting.there = sheetsThere(job, design.job.stock, shop);
   cutting.kept = shop.onHand.offcuts;

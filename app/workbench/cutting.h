@@ -8,7 +8,7 @@
 #include "core/design/design.h"
 #include "core/intents/intent.h"
 #include "core/materials/sheet_plan.h"
-#include "core/record/shop.h"
+#include "core/shop/shop.h"
 
 namespace app::workbench {
 
@@ -16,16 +16,16 @@ struct Cutting {
   std::string job;
   std::vector<core::materials::CutPiece> pieces;  // still to be cut
   core::materials::SheetsThere there;
-  std::vector<core::record::KeptOffcut> kept;  // the shop's offcuts, in the order they are there
+  std::vector<core::shop::KeptOffcut> kept;  // the shop's offcuts, in the order they are there
   core::materials::SheetPlan plan;
 
   // The offcut a sheet is; null for stock of the job's list or of the shop. Valid as long as this.
-  const core::record::KeptOffcut* offcutOf(const core::materials::PlanSheet& sheet) const;
+  const core::shop::KeptOffcut* offcutOf(const core::materials::PlanSheet& sheet) const;
 };
 
 // Uses the figures as made. `job`: its id, so that what is cut already is not asked for again; "" for a design that is
 // on no bench yet.
-Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::record::Shop& shop);
+Cutting cuttingOf(const std::string& job, const core::design::Design& design, const core::shop::Shop& shop);
 
 // The act of having cut that sheet. `keep`: its offcuts worth keeping go into the shop's stock.
 core::intents::CutSheet cutOf(const Cutting& cutting, const core::materials::PlanSheet& sheet, bool keep);

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "core/base/message.h"
-#include "core/record/bench_place.h"
+#include "core/jobs/bench_place.h"
 #include "core/units/span.h"
 
 namespace app::workbench {
@@ -27,7 +27,7 @@ struct JobEntry {
   // Where it stands. Of a job that rests this holds as long as nothing is done in it; of any other it is as of the
   // last act or sign of life, and Workbench::at says it of this instant.
   bool rests = true;
-  core::record::BenchPlace::Kind place = core::record::BenchPlace::Kind::Finished;
+  core::jobs::BenchPlace::Kind place = core::jobs::BenchPlace::Kind::Finished;
   std::string step;  // title of the step to show, or of the missed one; "" for none
   std::size_t done = 0, all = 0;
 

@@ -11,8 +11,8 @@
 namespace app::workbench {
 namespace {
 
-using core::record::BenchPlace;
-using core::record::Lesson;
+using core::jobs::BenchPlace;
+using core::jobs::Lesson;
 using Lessons = std::map<core::waits::Kind, std::vector<Lesson>>;
 
 // To be raised whenever what is folded, composed or summed up here comes out otherwise.
@@ -116,7 +116,7 @@ class Fields {
   bool m_failed = false;
 };
 
-bool readKind(std::string_view line, core::record::Observed& lessons) {
+bool readKind(std::string_view line, core::jobs::Observed& lessons) {
   Fields fields(line);
   const std::string_view part = fields.next();
   if (part != "o" && part != "w") return false;
@@ -181,19 +181,19 @@ std::optional<JobSummary> readSummary(const std::string& jobId, const std::strin
   return summary;
 }
 
-std::string lessonsText(const core::record::Observed& lessons, const std::string& stamp) {
+std::string lessonsText(const core::jobs::Observed& lessons, const std::string& stamp) {
   std::string text = stamp;
   putLessons(text, 'o', lessons.opening);
   putLessons(text, 'w', lessons.width);
   return text + "\n.";
 }
 
-std::optional<core::record::Observed> readLessons(const std::string& text, const std::string& stamp) {
+std::optional<core::jobs::Observed> readLessons(const std::string& text, const std::string& stamp) {
   // Cut short anywhere it has no such end.
   if (!core::base::startsWith(text, stamp + '\n') || !core::base::endsWith(text, "\n.")) return std::nullopt;
   Fields lines(std::string_view(text).substr(0, text.size() - 2));
   lines.next('\n');
-  core::record::Observed lessons;
+  core::jobs::Observed lessons;
   while (!lines.done()) {
     if (!readKind(lines.next('\n'), lessons)) return std::nullopt;
   }

@@ -7,7 +7,7 @@
 namespace app::workbench {
 
 using core::base::Message;
-using core::record::Drafted;
+using core::drafts::Drafted;
 
 namespace {
 constexpr std::string_view kPrefix = "design/";
@@ -23,7 +23,7 @@ Message KeptDesigns::load() {
     Kept kept;
     if (auto events = m_store.load(stream)) kept.events = std::move(events).value();
     // Without its events it folds to nothing, and is spoilt.
-    kept.drafted = core::record::foldDrafted(id, kept.events);
+    kept.drafted = core::drafts::foldDrafted(id, kept.events);
     kept.drafted.spoilt = kept.drafted.spoilt || kept.events.empty();
     m_designs.emplace(id, std::move(kept));
   }
@@ -44,7 +44,7 @@ const Drafted* KeptDesigns::find(const std::string& id) const {
 }
 
 Message KeptDesigns::ask(const std::string& id, const core::intents::DesignIntent& intent) {
-  const auto decided = core::record::decide(find(id), intent);
+  const auto decided = core::drafts::decide(find(id), intent);
   if (!decided) return decided.error();
   if (decided.value().empty()) return {};
   auto kept = m_keep(id, decided.value());
@@ -54,10 +54,10 @@ Message KeptDesigns::ask(const std::string& id, const core::intents::DesignInten
   bool anew = design.events.empty();
   for (core::record::Event& event : std::move(kept).value()) {
     anew = anew || core::record::isA<core::record::Undone>(event);
-    if (!anew) core::record::follow(design.drafted, event);
+    if (!anew) core::drafts::follow(design.drafted, event);
     design.events.push_back(std::move(event));
   }
-  if (anew) design.drafted = core::record::foldDrafted(id, design.events);
+  if (anew) design.drafted = core::drafts::foldDrafted(id, design.events);
   return {};
 }
 

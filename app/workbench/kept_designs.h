@@ -8,7 +8,7 @@
 #include "core/base/json.h"
 #include "core/base/message.h"
 #include "core/base/result.h"
-#include "core/record/drafted.h"
+#include "core/drafts/drafted.h"
 #include "core/record/event_store.h"
 
 namespace app::workbench {
@@ -26,17 +26,17 @@ class KeptDesigns {
   core::base::Message load();
 
   // Newest change first.
-  std::vector<const core::record::Drafted*> all() const;
+  std::vector<const core::drafts::Drafted*> all() const;
   // Null where there is none; stays where it is until `load`.
-  const core::record::Drafted* find(const std::string& id) const;
+  const core::drafts::Drafted* find(const std::string& id) const;
 
-  // Refusals: the store's, and those of core::record::decide.
+  // Refusals: the store's, and those of core::drafts::decide.
   core::base::Message ask(const std::string& id, const core::intents::DesignIntent& intent);
 
  private:
   struct Kept {
     std::vector<core::record::Event> events;
-    core::record::Drafted drafted;
+    core::drafts::Drafted drafted;
   };
 
   core::record::EventStore& m_store;

@@ -3,20 +3,20 @@
 #include <algorithm>
 
 #include "core/base/text.h"
-#include "core/record/bench_place.h"
+#include "core/jobs/bench_place.h"
+#include "core/jobs/standing.h"
 #include "core/record/counting.h"
-#include "core/record/standing.h"
 
 namespace app::workbench {
 namespace {
 
 using core::base::Message;
 using core::base::startsWith;
+using core::jobs::JobAt;
+using core::jobs::JobState;
 using core::record::Event;
-using core::record::JobAt;
-using core::record::JobState;
-using core::record::Shop;
 using core::record::Summary;
+using core::shop::Shop;
 
 constexpr std::string_view kJobPrefix = "job/";
 constexpr std::string_view kBenchPrefix = "bench/";
@@ -45,7 +45,7 @@ std::vector<JobEntry::Run> runsOf(const JobAt& job) {
 }
 
 void place(JobEntry& entry, const JobAt& job) {
-  const core::record::BenchPlace place = core::record::benchPlace(job);
+  const core::jobs::BenchPlace place = core::jobs::benchPlace(job);
   entry.place = place.kind;
   entry.step = place.step ? job.state().plan->workflow.steps[*place.step].title : std::string();
   entry.done = place.done;
@@ -82,8 +82,8 @@ Message KeptJobs::load(Shop& shop) {
     if (!events) return events.error();
     m_benchEvents.insert(m_benchEvents.end(), events.value().begin(), events.value().end());
   }
-  m_print = core::record::ShopPrint(m_benchEvents);
-  core::record::foldShop(shop, m_benchEvents);
+  m_print = core::shop::ShopPrint(m_benchEvents);
+  core::shop::foldShop(shop, m_benchEvents);
   std::map<std::string, const Summary*> kept;
   // Summaries that do not read are no trouble: everything is folded then.
   const auto summaries = m_store.summaries();
@@ -170,25 +170,25 @@ void KeptJobs::open(const std::string& jobId, Job& job, std::vector<Event> event
   entry.reference = job.plan->design.job.reference;
   entry.client = job.plan->design.job.client;
   entry.due = job.plan->design.job.due;
-  job.summary.sharedSteps = core::record::shopSteps(*job.plan);
+  job.summary.sharedSteps = core::jobs::shopSteps(*job.plan);
   refold(job, shop);
 }
 
 void KeptJobs::refold(Job& job, const Shop& shop) {
   std::vector<Event> events = job.events;
   events.insert(events.end(), m_benchEvents.begin(), m_benchEvents.end());
-  job.state = core::record::fold(job.plan, std::move(events));
+  job.state = core::jobs::fold(job.plan, std::move(events));
   const JobEntry before = m_entries[job.entry];
   JobEntry& entry = m_entries[job.entry];
   entry.archived = job.state->putAway;
-  entry.rests = core::record::rests(*job.state);
+  entry.rests = core::jobs::rests(*job.state);
   const auto newest = std::max_element(job.events.begin(), job.events.end(), core::record::before);
   if (newest != job.events.end()) entry.changedUtc = newest->occurredUtc;
-  job.summary.settled = core::record::settled(*job.state);
+  job.summary.settled = core::jobs::settled(*job.state);
   job.summary.newest = newestOf(*job.state, job.events, m_benchEvents);
   // Of a job that rests this is so at any instant; the others are looked at with the clock in hand.
   if (entry.rests) place(entry, JobAt(*job.state, shop, shop.clockLog.opened.value_or(core::waits::ClockReading())));
-  auto lessons = core::record::observed(*job.state, shop.clockLog, shop.rooms);
+  auto lessons = core::jobs::observed(*job.state, shop.clockLog, shop.rooms);
   const bool taught = lessons != job.summary.lessons;
   m_taught = m_taught || taught;
   job.summary.lessons = std::move(lessons);
@@ -241,8 +241,8 @@ std::vector<std::string> KeptJobs::add(const std::string& jobId, const std::vect
     touched = touched || core::record::touchesJobs(event);
     shops = shops || !core::record::touchesJobs(event) || core::record::isA<core::record::Undone>(event);
   }
-  if (touched) m_print = core::record::ShopPrint(m_benchEvents);
-  if (shops) core::record::foldShop(shop, m_benchEvents);
+  if (touched) m_print = core::shop::ShopPrint(m_benchEvents);
+  if (shops) core::shop::foldShop(shop, m_benchEvents);
 
   std::vector<std::string> changed;
   if (!jobId.empty()) {
@@ -332,8 +332,8 @@ void KeptJobs::foldWhatMayRestOn(const std::string& intentId, const JobState& as
   }
 }
 
-std::vector<const core::record::Observed*> KeptJobs::lessons() const {
-  std::vector<const core::record::Observed*> all;
+std::vector<const core::jobs::Observed*> KeptJobs::lessons() const {
+  std::vector<const core::jobs::Observed*> all;
   for (const auto& [id, job] : m_jobs) all.push_back(&job.summary.lessons);
   return all;
 }

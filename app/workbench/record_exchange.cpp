@@ -5,8 +5,8 @@
 
 #include "app/convert/content_hash.h"
 #include "core/base/text.h"
+#include "core/jobs/standing.h"
 #include "core/record/counting.h"
-#include "core/record/standing.h"
 
 namespace app::workbench {
 namespace {
@@ -119,7 +119,7 @@ class Import {
           error("", plan.error());
           break;
         }
-        sharedSteps.merge(core::record::shopSteps(*plan.value()));
+        sharedSteps.merge(core::jobs::shopSteps(*plan.value()));
       }
     }
     return sharedSteps;

@@ -1,12 +1,12 @@
 #include "app/workbench/renewing.h"
 
 #include "app/workbench/taking_in.h"
-#include "core/record/renewal.h"
+#include "core/jobs/renewal.h"
 
 namespace app::workbench {
 
-std::optional<Renewal> renewalOf(const core::record::JobState& state, const std::string& jobText,
-                                 const Library& library, PlanReader& plans) {
+std::optional<Renewal> renewalOf(const core::jobs::JobState& state, const std::string& jobText, const Library& library,
+                                 PlanReader& plans) {
   ReadyToTakeIn ready = readyToTakeIn(jobText, state.plan->jobHash, library);
   Renewal renewal;
   if (!ready.intent) {
@@ -26,10 +26,10 @@ std::optional<Renewal> renewalOf(const core::record::JobState& state, const std:
   if (renewal.differences.empty()) return std::nullopt;
   for (const core::workflow::StepDifference& difference : renewal.differences) {
     if (difference.change != core::workflow::StepChange::Comes) continue;
-    const std::string done = core::record::doneAfter(state, plan.value()->workflow, difference.step);
+    const std::string done = core::jobs::doneAfter(state, plan.value()->workflow, difference.step);
     if (!done.empty()) renewal.comesLate.emplace(difference.step, done);
   }
-  renewal.refused = core::record::refusedRenewal(state, renewal.differences);
+  renewal.refused = core::jobs::refusedRenewal(state, renewal.differences);
   renewal.techniques = ready.intent->techniques;
   renewal.texts = std::move(ready.texts);
   return renewal;

@@ -18,7 +18,7 @@ std::optional<SheetSide> sideOf(Runs runs) {
   return std::nullopt;
 }
 
-Stock sheetOf(const core::record::StockItem& item) {
+Stock sheetOf(const core::shop::StockItem& item) {
   const core::intents::StockEntry& entry = item.entry;
   Stock stock;
   stock.id = item.id;
@@ -36,7 +36,7 @@ Stock sheetOf(const core::record::StockItem& item) {
 }
 
 // An offcut has no margin: its edges were trimmed or cut when it came to be.
-Stock sheetOf(const core::record::KeptOffcut& offcut) {
+Stock sheetOf(const core::shop::KeptOffcut& offcut) {
   Stock stock;
   stock.id = offcut.id;
   stock.kind = offcut.piece.paper ? core::design::StockKind::Paper : core::design::StockKind::Board;
@@ -54,7 +54,7 @@ Stock sheetOf(const core::record::KeptOffcut& offcut) {
 }
 
 // Prices weigh sheets against each other, which they can only in one money.
-bool areInOneMoney(const std::vector<core::record::StockItem>& items) {
+bool areInOneMoney(const std::vector<core::shop::StockItem>& items) {
   const auto first = std::find_if(items.begin(), items.end(), isSheet);
   return std::all_of(first, items.end(),
                      [&](const auto& item) { return !isSheet(item) || item.entry.currency == first->entry.currency; });
@@ -62,12 +62,12 @@ bool areInOneMoney(const std::vector<core::record::StockItem>& items) {
 
 }  // namespace
 
-bool isSheet(const core::record::StockItem& item) {
+bool isSheet(const core::shop::StockItem& item) {
   return item.entry.kind == core::intents::StockKind::Board || item.entry.kind == core::intents::StockKind::Paper;
 }
 
 core::materials::SheetsThere sheetsThere(const std::string& job, std::vector<Stock> listed,
-                                         const core::record::Shop& shop) {
+                                         const core::shop::Shop& shop) {
   core::materials::SheetsThere there;
   there.listed = std::move(listed);
   if (const auto found = shop.onHand.cut.find(job); found != shop.onHand.cut.end()) {

@@ -19,7 +19,7 @@ AmountKind amountKind(core::intents::StockKind kind) {
   return kind == Kind::Paste ? AmountKind::Paste : AmountKind::Paint;
 }
 
-OtherStock otherOf(const core::record::StockItem& item) {
+OtherStock otherOf(const core::shop::StockItem& item) {
   OtherStock other{item.id, amountKind(item.entry.kind), item.entry.name, std::nullopt};
   if (item.entry.measure == Measure::Pieces) other.amount = static_cast<double>(item.there());
   if (item.entry.measure == Measure::Microlitres) other.amount = static_cast<double>(item.there()) / kMicrolitres;
@@ -29,7 +29,7 @@ OtherStock otherOf(const core::record::StockItem& item) {
 }  // namespace
 
 core::materials::Shortage shortageOf(const std::string& job, const core::design::Design& design,
-                                     const core::record::Shop& shop) {
+                                     const core::shop::Shop& shop) {
   std::vector<OtherStock> others;
   for (const auto& item : shop.stock.items) {
     if (!isSheet(item)) others.push_back(otherOf(item));

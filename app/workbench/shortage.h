@@ -4,12 +4,12 @@
 
 #include "core/design/design.h"
 #include "core/materials/shortage.h"
-#include "core/record/shop.h"
+#include "core/shop/shop.h"
 
 namespace app::workbench {
 
 // `job`: its id, so that what is cut already is not asked for again; "" for a design that is on no bench yet.
 core::materials::Shortage shortageOf(const std::string& job, const core::design::Design& design,
-                                     const core::record::Shop& shop);
+                                     const core::shop::Shop& shop);
 
 }  // namespace app::workbench

@@ -9,7 +9,7 @@
 #include "core/base/text.h"
 #include "core/craft/catalogue.h"
 #include "core/craft/technique_reader.h"
-#include "core/record/renewal.h"
+#include "core/jobs/renewal.h"
 #include "core/workflow/compose.h"
 
 namespace app::workbench {
@@ -20,7 +20,7 @@ using core::base::Problem;
 using core::base::Result;
 using core::base::Value;
 using core::intents::TakeIn;
-using core::record::JobPlan;
+using core::jobs::JobPlan;
 
 // What names a job may be from before names had a length.
 std::string shown(const std::string& name) {
@@ -68,7 +68,7 @@ std::vector<core::record::Event> takingsIn(const std::vector<core::record::Event
 
 std::vector<TakeIn> plannedFrom(const std::vector<core::record::Event>& events) {
   const std::vector<core::record::Event> own = ofJob(events);
-  const core::record::Event* renewal = core::record::newestRenewal(own);
+  const core::record::Event* renewal = core::jobs::newestRenewal(own);
   const auto renewed = renewal == nullptr ? std::nullopt : core::record::as<core::record::TechniquesRenewed>(*renewal);
   std::vector<TakeIn> plans;
   if (renewed && !renewed->techniques) return plans;

@@ -11,8 +11,8 @@
 #include "core/base/result.h"
 #include "core/craft/technique.h"
 #include "core/intents/intent.h"
+#include "core/jobs/job_state.h"
 #include "core/record/event_store.h"
-#include "core/record/job_state.h"
 
 namespace app::workbench {
 
@@ -44,7 +44,7 @@ class PlanReader {
 
   // Besides the troubles of storedText: kept.job-unreadable {place} {cause}, kept.technique-unreadable
   // {technique} {place} {cause}, kept.does-not-compose {cause}. `more`: texts by hash that are not in the store yet.
-  core::base::Result<std::shared_ptr<const core::record::JobPlan>, core::base::Message> read(
+  core::base::Result<std::shared_ptr<const core::jobs::JobPlan>, core::base::Message> read(
       const std::string& jobId, const core::intents::TakeIn& takenIn,
       const std::map<std::string, std::string>& more = {});
 
@@ -54,7 +54,7 @@ class PlanReader {
 };
 
 // The same for one plan alone.
-core::base::Result<std::shared_ptr<const core::record::JobPlan>, core::base::Message> storedPlan(
+core::base::Result<std::shared_ptr<const core::jobs::JobPlan>, core::base::Message> storedPlan(
     core::record::EventStore& store, const std::string& jobId, const core::intents::TakeIn& takenIn);
 
 }  // namespace app::workbench

@@ -17,17 +17,17 @@
 #include "app/workbench/stamps.h"
 #include "app/workbench/taking_in.h"
 #include "core/base/check.h"
-#include "core/record/renewal.h"
-#include "core/record/standing.h"
+#include "core/jobs/renewal.h"
+#include "core/jobs/standing.h"
 
 namespace app::workbench {
 namespace {
 
+using core::alerts::AlertSchedule;
 using core::base::Message;
-using core::record::AlertSchedule;
+using core::jobs::JobAt;
+using core::jobs::JobState;
 using core::record::EventDraft;
-using core::record::JobAt;
-using core::record::JobState;
 using core::waits::ClockReading;
 
 // Between two heartbeats the two clocks drift by far less; time servers slew by at most 0.5 ms a second.
@@ -72,8 +72,8 @@ struct Workbench::Private {
   Stamps stamps;
   KeptJobs jobs;
   KeptDesigns designs;
-  core::record::Shop shop;
-  core::record::Settings settings;
+  core::shop::Shop shop;
+  core::shop::Settings settings;
   std::optional<ClockReading> lastHeartbeat;
   std::string lastZone;
   std::shared_ptr<const AlertSchedule> schedule = std::make_shared<AlertSchedule>();
@@ -108,11 +108,11 @@ struct Workbench::Private {
   }
 
   // The settings go on beside the shop, from the same events.
-  void readSettings() { settings = core::record::foldSettings(jobs.benchEvents(), stamps.benchStream()); }
+  void readSettings() { settings = core::shop::foldSettings(jobs.benchEvents(), stamps.benchStream()); }
 
   // What was learned is a projection over all looks: rebuilt whenever one was added or taken back, and on loading.
   void learnAnew() {
-    if (jobs.taught()) shop.learning = core::record::learn(jobs.lessons(), shop.clockLog, clock.now());
+    if (jobs.taught()) shop.learning = core::jobs::learn(jobs.lessons(), shop.clockLog, clock.now());
   }
 
   // An act of the shop cannot be taken back while a later act of any job rests on it.
@@ -122,7 +122,7 @@ struct Workbench::Private {
     jobs.foldWhatMayRestOn(undo->intentId, *jobs.state(jobId, shop), shop);
     for (const JobState* state : jobs.folded()) {
       if (state->plan->id == jobId) continue;
-      const auto there = core::record::decide(JobAt(*state, shop, now), intent);
+      const auto there = core::decisions::decide(JobAt(*state, shop, now), intent);
       if (!there && there.error().id == "record.others-rest-on-it") return there.error();
     }
     return {};
@@ -173,9 +173,9 @@ struct Workbench::Private {
     jobs.look(shop, now);
     std::vector<AlertSchedule> alerts;
     for (const JobState* state : jobs.folded()) {
-      alerts.push_back(core::record::alertsOf(JobAt(*state, shop, now)));
+      alerts.push_back(core::alerts::alertsOf(JobAt(*state, shop, now)));
     }
-    auto next = std::make_shared<AlertSchedule>(core::record::merge(alerts));
+    auto next = std::make_shared<AlertSchedule>(core::alerts::merge(alerts));
     if (*schedule == *next) return false;
     schedule = std::move(next);
     return true;
@@ -239,7 +239,7 @@ Workbench::TakenIn Workbench::takeIn(const std::string& text) {
 
   const ClockReading now = d->clock.now();
   const std::string jobId = convert::newUuid(now.utcMilliseconds);
-  const auto act = d->keep(jobId, {core::record::takeInDraft(*ready.intent)}, ready.texts, now);
+  const auto act = d->keep(jobId, {core::decisions::takeInDraft(*ready.intent)}, ready.texts, now);
   if (!act) {
     result.refusals.push_back(act.error());
     return result;
@@ -285,14 +285,14 @@ std::string Workbench::jobText(const std::string& jobId) const {
   return text ? std::move(text).value() : std::string();
 }
 
-const core::record::Settings& Workbench::settings() const { return d->settings; }
+const core::shop::Settings& Workbench::settings() const { return d->settings; }
 
 const Library& Workbench::library() const { return d->library; }
 
 std::string Workbench::newId() const { return convert::newUuid(d->clock.now().utcMilliseconds); }
 
 Workbench::TakenIn Workbench::takeDesign(const std::string& id) {
-  const core::record::Drafted* drafted = d->designs.find(id);
+  const core::drafts::Drafted* drafted = d->designs.find(id);
   if (drafted == nullptr) {
     TakenIn none;
     none.refusals.emplace_back("design.no-such-design");
@@ -307,7 +307,7 @@ Workbench::TakenIn Workbench::takeDesign(const std::string& id) {
 
 std::optional<Renewal> Workbench::renewalOf(const std::string& jobId) const {
   const JobState* state = job(jobId);
-  if (state == nullptr || core::record::settled(*state)) return std::nullopt;
+  if (state == nullptr || core::jobs::settled(*state)) return std::nullopt;
   PlanReader plans(d->store);
   return app::workbench::renewalOf(*state, jobText(jobId), d->library, plans);
 }
@@ -320,7 +320,7 @@ Message Workbench::renew(const std::string& jobId) {
   const auto renewal = renewalOf(jobId);
   if (!renewal) return Message("renewal.nothing");
   if (!renewal->refused.id.empty()) return renewal->refused;
-  const auto act = d->keep(jobId, {core::record::renewalDraft(renewal->techniques)}, renewal->texts, d->clock.now());
+  const auto act = d->keep(jobId, {core::jobs::renewalDraft(renewal->techniques)}, renewal->texts, d->clock.now());
   if (!act) return act.error();
   shown(jobId, act.value().events);
   if (onCommitted) onCommitted(act.value().intentId);
@@ -367,7 +367,7 @@ Message Workbench::ask(const core::intents::OfJob& request) {
   if (job(jobId) == nullptr) return entry->trouble;
 
   const JobAt now = at(jobId);
-  auto decided = core::record::decide(now, intent);
+  auto decided = core::decisions::decide(now, intent);
   if (!decided) return decided.error();
   if (Message resting = d->restingElsewhere(jobId, intent, now.now()); !resting.id.empty()) return resting;
   std::vector<EventDraft> drafts = std::move(decided).value();
@@ -383,7 +383,7 @@ Message Workbench::ask(const core::intents::OfJob& request) {
 Message Workbench::ask(const core::intents::OfShop& request) {
   d->settle();
   const ClockReading now = d->clock.now();
-  auto decided = core::record::decide(d->shop, now, request.intent);
+  auto decided = core::shop::decide(d->shop, now, request.intent);
   if (!decided) return decided.error();
   const auto act = d->keep("", decided.value(), {}, now);
   if (!act) return act.error();
@@ -409,7 +409,7 @@ Message Workbench::photograph(const std::string& jobId, const QString& path, con
   if (d->photographs == nullptr) return Message("photograph.no-folder");
   // Whatever the picture, this much of it is known before it is copied.
   const core::intents::KeepPhotograph any{std::string(64, '0'), 1, "jpeg", 1, 1, caption, step};
-  if (const auto decided = core::record::decide(at(jobId), any); !decided) return decided.error();
+  if (const auto decided = core::decisions::decide(at(jobId), any); !decided) return decided.error();
   const auto kept = d->photographs->keep(path);
   return kept ? photograph(jobId, kept.value(), caption, step) : kept.error();
 }
@@ -432,15 +432,14 @@ std::set<std::string> Workbench::photographsNamed() const {
   return named;
 }
 
-std::vector<core::record::TimelineEntry> Workbench::timeline(const std::string& jobId,
-                                                             core::record::Order order) const {
+std::vector<core::jobs::TimelineEntry> Workbench::timeline(const std::string& jobId, core::jobs::Order order) const {
   const JobState* state = job(jobId);
   if (state == nullptr) return {};
-  core::record::TimelineWords words;
+  core::jobs::TimelineWords words;
   words.figure = [](const core::design::Figure& figure) { return convert::fromQt(words::figureLabel(figure)); };
   auto events = d->jobs.eventsOf(jobId, KeptJobs::Of::AllBenches);
   if (!events) return {};
-  return core::record::timelineOf(*state, d->shop, std::move(events).value(), order, words);
+  return core::jobs::timelineOf(*state, d->shop, std::move(events).value(), order, words);
 }
 
 const std::string& Workbench::lastIntentId() const { return d->lastIntentId; }
@@ -450,7 +449,7 @@ std::shared_ptr<const AlertSchedule> Workbench::schedule() const {
   return d->schedule;
 }
 
-const core::record::Shop& Workbench::shop() const {
+const core::shop::Shop& Workbench::shop() const {
   d->settle();
   return d->shop;
 }

@@ -16,14 +16,14 @@
 #include "app/workbench/kept_designs.h"
 #include "app/workbench/library.h"
 #include "app/workbench/renewing.h"
+#include "core/alerts/alert_schedule.h"
 #include "core/base/problem.h"
-#include "core/record/alert_schedule.h"
-#include "core/record/bench_place.h"
-#include "core/record/decide.h"
+#include "core/decisions/decide.h"
+#include "core/jobs/bench_place.h"
+#include "core/jobs/job_state.h"
+#include "core/jobs/timeline.h"
 #include "core/record/event_store.h"
-#include "core/record/job_state.h"
-#include "core/record/settings.h"
-#include "core/record/timeline.h"
+#include "core/shop/settings.h"
 
 namespace app::workbench {
 
@@ -59,7 +59,7 @@ class Workbench : public QObject {
   // The job file a job was taken in with; "" where it cannot be read.
   std::string jobText(const std::string& jobId) const;
   // How this bench is set.
-  const core::record::Settings& settings() const;
+  const core::shop::Settings& settings() const;
   // The techniques at hand.
   const Library& library() const;
 
@@ -75,10 +75,10 @@ class Workbench : public QObject {
   // Null where there is no such job or it has trouble. Stays where it is, and shows the newest state, until the
   // workbench goes or loads again. A job that rests is folded when it is first asked for, which takes some
   // milliseconds: lists are made from jobs(), and only lines that do not rest are worth asking about.
-  const core::record::JobState* job(const std::string& jobId) const;
+  const core::jobs::JobState* job(const std::string& jobId) const;
   // The state with the clock in hand, of this instant. Requires job(jobId). Use it at once: it looks at the state
   // and the clock log, which the next act changes.
-  core::record::JobAt at(const std::string& jobId) const;
+  core::jobs::JobAt at(const std::string& jobId) const;
 
   // The one way in: decides, commits, folds. Returns the refusal, or an empty message once the events are durably kept.
   // Besides the core's and the store's: bench.no-such-job, or the job's own trouble.
@@ -98,14 +98,14 @@ class Workbench : public QObject {
   // Every hash that any job's record names, removed photographs included: what Photographs::unused asks for.
   std::set<std::string> photographsNamed() const;
   // The record of a job as people read it. Empty where there is no such job or it has trouble.
-  std::vector<core::record::TimelineEntry> timeline(const std::string& jobId, core::record::Order order) const;
+  std::vector<core::jobs::TimelineEntry> timeline(const std::string& jobId, core::jobs::Order order) const;
 
   // The intent id of the last act this device kept, "" before the first: what a key that takes back asks for.
   const std::string& lastIntentId() const;
 
-  std::shared_ptr<const core::record::AlertSchedule> schedule() const;
+  std::shared_ptr<const core::alerts::AlertSchedule> schedule() const;
   // The room, the clocks and what this maker's own times have taught.
-  const core::record::Shop& shop() const;
+  const core::shop::Shop& shop() const;
   // Fits the lines of jobs() to this instant. Writes a heartbeat, or that the wall clock jumped or the zone changed
   // since the last one; call every 30 s, and when the machine goes to sleep. Returns the store's trouble, or an empty
   // message.

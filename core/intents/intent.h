@@ -140,7 +140,7 @@ struct ChooseSensor {
   std::string folder;
 };
 
-// One thing of how this bench is set: "units", "distance", "lamp", "introduced" (core/record/settings.h).
+// One thing of how this bench is set: "units", "distance", "lamp", "introduced" (core/shop/settings.h).
 struct ChooseSetting {
   std::string what;
   std::string value;

@@ -12,6 +12,8 @@ namespace core::record {
 // The most of one thing in stock: pieces; microlitres or micrograms.
 inline constexpr std::int64_t kMostPiecesInStock = 1'000'000;
 inline constexpr std::int64_t kMostMeasuredInStock = 1'000'000'000'000;
+// The highest mark on a jar or an offcut: beyond what any shop comes to.
+inline constexpr std::int64_t kMostMarks = 1'000'000'000;
 // The longest side of an offcut; longer ones are slips.
 inline constexpr units::Length kLongestOffcut = units::Length::wholeMillimetres(10'000);
 

@@ -18,7 +18,7 @@ CareSection piece(const CareWriter& write) {
   section.lines.push_back(CareWriter::entered(Message("care.reference"), job.reference));
   section.lines.push_back(CareWriter::entered(Message("care.made-for"), job.client));
   section.lines.push_back(CareWriter::entered(Message("care.maker"), write.input().shop.stock.maker));
-  std::vector<const record::TimelineEntry*> done;
+  std::vector<const jobs::TimelineEntry*> done;
   for (const CareWork& work : write.works()) {
     if (!work.ofShop) done.insert(done.end(), work.done.begin(), work.done.end());
   }

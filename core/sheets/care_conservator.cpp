@@ -8,7 +8,7 @@ namespace core::sheets {
 namespace {
 
 using base::Message;
-using record::TimelineEntry;
+using jobs::TimelineEntry;
 using record::TimelineKind;
 
 CareSection identity(const CareWriter& write) {
@@ -31,7 +31,7 @@ CareSection identity(const CareWriter& write) {
   lines.push_back(write.figure(Message("care.outer-width"), "outer.width"));
   lines.push_back(write.figure(Message("care.outer-height"), "outer.height"));
   std::size_t done = 0;
-  for (const record::StepState& step : write.input().state.steps) done += step.status == record::StepStatus::Done;
+  for (const jobs::StepState& step : write.input().state.steps) done += step.status == jobs::StepStatus::Done;
   const auto count = static_cast<std::int64_t>(write.input().state.steps.size());
   lines.push_back({Message("care.state"),
                    {Message("care.steps-done").with("done", static_cast<std::int64_t>(done)).with("of", count)},
@@ -138,7 +138,7 @@ CareSection touching(const CareWriter& write) {
 
 CareSection measures(const CareWriter& write) {
   CareSection section{"measures", Message("care.section-measures"), {}};
-  const record::JobState& state = write.input().state;
+  const jobs::JobState& state = write.input().state;
   for (const design::Figure& planned : state.plan->design.figures.all()) {
     const auto made = state.measures.find(planned.id);
     if (made == state.measures.end()) continue;
@@ -175,7 +175,7 @@ CareSection notes(const CareWriter& write) {
       section.lines.push_back(
           {write.moment(entry), {CareWriter::text(beside.note(entry.note)->text)}, CareKnown::Entered, ""});
     }
-    const record::Photograph* photograph = beside.photograph(entry.photograph);
+    const jobs::Photograph* photograph = beside.photograph(entry.photograph);
     if (entry.kind != TimelineKind::Photographed || photograph == nullptr || entry.hash.empty()) continue;
     section.lines.push_back(
         {write.moment(entry),

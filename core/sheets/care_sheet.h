@@ -10,8 +10,8 @@
 #include <vector>
 
 #include "core/base/message.h"
-#include "core/record/job_state.h"
-#include "core/record/timeline.h"
+#include "core/jobs/job_state.h"
+#include "core/jobs/timeline.h"
 #include "core/units/length_display.h"
 
 namespace core::sheets {
@@ -56,9 +56,9 @@ struct CareWords {
 };
 
 struct CareInput {
-  const record::JobState& state;
-  const record::Shop& shop;
-  const std::vector<record::TimelineEntry>& timeline;  // oldest first
+  const jobs::JobState& state;
+  const shop::Shop& shop;
+  const std::vector<jobs::TimelineEntry>& timeline;  // oldest first
   // The job's file, so that a default is told from what was entered; "": nothing is called a default.
   std::string jobText;
   units::UnitSystem units = units::UnitSystem::Millimetres;

@@ -8,7 +8,7 @@
 namespace core::sheets {
 
 using base::Message;
-using record::TimelineEntry;
+using jobs::TimelineEntry;
 using record::TimelineKind;
 
 namespace {
@@ -131,7 +131,7 @@ std::optional<Message> CareWriter::roomsOf(const std::vector<const TimelineEntry
     warmest = std::max(warmest.value_or(temperature), temperature);
     driest = std::min(driest.value_or(humidity), humidity);
     dampest = std::max(dampest.value_or(humidity), humidity);
-    planned = planned || entry->room->from == record::RoomThen::From::Planned;
+    planned = planned || entry->room->from == jobs::RoomThen::From::Planned;
   }
   if (!coldest) return std::nullopt;
   const auto span = [](double least, double most) {
@@ -147,9 +147,9 @@ std::vector<Message> CareWriter::batchesOf(const std::vector<const TimelineEntry
   std::vector<Message> batches;
   std::set<std::string> seen;
   for (const TimelineEntry* entry : done) {
-    for (const record::BatchThen& used : entry->batches) {
+    for (const jobs::BatchThen& used : entry->batches) {
       if (!seen.insert(used.id).second) continue;
-      const record::Batch* batch = m_input.shop.stock.batch(used.id);
+      const shop::Batch* batch = m_input.shop.stock.batch(used.id);
       if (batch == nullptr) {
         batches.emplace_back("care.batch-unknown");
         continue;
@@ -159,7 +159,7 @@ std::vector<Message> CareWriter::batchesOf(const std::vector<const TimelineEntry
       batches.push_back(batch->entry.opened
                             ? Message("care.batch-opened").with("mark", batch->mark).with("of", of).with("day", day)
                             : Message("care.batch-made").with("mark", batch->mark).with("of", of).with("day", day));
-      if (used.shelf == record::Shelf::LookBeforeUse) batches.emplace_back("care.batch-past-shelf");
+      if (used.shelf == shop::Shelf::LookBeforeUse) batches.emplace_back("care.batch-past-shelf");
     }
   }
   return batches;

@@ -16,11 +16,11 @@ struct CareWork {
   const workflow::WorkflowStep* first = nullptr;  // any step of it: title, reversal, shelf life
   std::vector<std::string> materials;             // in the techniques' words, each once
   bool ofShop = false;
-  bool touchesWork = false;                         // some step needs or makes a fact of the work itself
-  std::vector<std::string> preparations;            // shop techniques it needs, by id
-  std::vector<const record::TimelineEntry*> done;   // steps done and not taken back, in order
-  std::vector<const record::TimelineEntry*> wrong;  // faults and mendings
-  std::size_t steps = 0;                            // of the workflow
+  bool touchesWork = false;                       // some step needs or makes a fact of the work itself
+  std::vector<std::string> preparations;          // shop techniques it needs, by id
+  std::vector<const jobs::TimelineEntry*> done;   // steps done and not taken back, in order
+  std::vector<const jobs::TimelineEntry*> wrong;  // faults and mendings
+  std::size_t steps = 0;                          // of the workflow
   bool all() const { return done.size() >= steps; }
 };
 
@@ -37,7 +37,7 @@ class CareWriter {
 
   static base::Message text(const std::string& text);
   base::Message length(units::Length length) const;
-  base::Message moment(const record::TimelineEntry& entry) const;
+  base::Message moment(const jobs::TimelineEntry& entry) const;
   // A figure as it is shown, computed, entered or as it was measured.
   CareLine figure(base::Message label, const std::string& id) const;
   static CareLine unknown(base::Message label);
@@ -46,11 +46,11 @@ class CareWriter {
   // Entered, or Default where the job's file has nothing at the pointer.
   CareKnown knownAt(const std::string& pointer) const;
   // The days between which steps were done; nothing where none was.
-  std::optional<base::Message> daysOf(const std::vector<const record::TimelineEntry*>& done) const;
+  std::optional<base::Message> daysOf(const std::vector<const jobs::TimelineEntry*>& done) const;
   // The rooms steps were done in, as a span; nothing where nobody has said.
-  std::optional<base::Message> roomsOf(const std::vector<const record::TimelineEntry*>& done) const;
+  std::optional<base::Message> roomsOf(const std::vector<const jobs::TimelineEntry*>& done) const;
   // Every batch the steps were linked to, each once.
-  std::vector<base::Message> batchesOf(const std::vector<const record::TimelineEntry*>& done) const;
+  std::vector<base::Message> batchesOf(const std::vector<const jobs::TimelineEntry*>& done) const;
 
  private:
   void gather();

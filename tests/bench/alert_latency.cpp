@@ -12,7 +12,7 @@
 #include "tests/support/sound_recording.h"
 
 using app::alerts::Alerts;
-using core::record::AlertSchedule;
+using core::alerts::AlertSchedule;
 
 namespace {
 

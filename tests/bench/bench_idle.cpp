@@ -14,7 +14,7 @@
 #include "app/stores/sqlite_event_store.h"
 #include "app/workbench/library_loader.h"
 #include "app/workbench/workbench.h"
-#include "core/record/bench_place.h"
+#include "core/jobs/bench_place.h"
 #include "tests/support/files.h"
 
 namespace {
@@ -88,8 +88,8 @@ bool prepare(const QString& data) {
   const auto text = tests::readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
   const std::string job = text ? bench.takeIn(*text).jobId : "";
   while (!job.empty() && running(bench) < kWaits) {
-    const auto place = core::record::benchPlace(bench.at(job));
-    if (place.kind != core::record::BenchPlace::Kind::Step) return false;
+    const auto place = core::jobs::benchPlace(bench.at(job));
+    if (place.kind != core::jobs::BenchPlace::Kind::Step) return false;
     const auto& step = bench.job(job)->plan->workflow.steps[*place.step];
     core::intents::FinishStep intent;
     intent.step = step.id;

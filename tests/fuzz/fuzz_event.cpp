@@ -10,10 +10,10 @@
 #include "core/base/check.h"
 #include "core/base/text.h"
 #include "core/craft/technique_reader.h"
-#include "core/record/decide.h"
-#include "core/record/job_state.h"
-#include "core/record/offers.h"
-#include "core/record/timeline.h"
+#include "core/decisions/decide.h"
+#include "core/decisions/offers.h"
+#include "core/jobs/job_state.h"
+#include "core/jobs/timeline.h"
 #include "core/workflow/compose.h"
 
 namespace {
@@ -36,9 +36,9 @@ constexpr std::string_view kTechnique = R"({"format": "mountwright-technique/1",
    "work": {"early": "1 min", "likely": "2 min", "late": "3 min", "source": "common practice"},
    "needs": ["piece.tack"], "makes": ["piece.laid"]}]})";
 
-std::shared_ptr<const record::JobPlan> plan() {
-  static const std::shared_ptr<const record::JobPlan> made = [] {
-    auto job = std::make_shared<record::JobPlan>();
+std::shared_ptr<const jobs::JobPlan> plan() {
+  static const std::shared_ptr<const jobs::JobPlan> made = [] {
+    auto job = std::make_shared<jobs::JobPlan>();
     job->id = "one";
     auto read = design::readDesign(kJob);
     ENSURE(read.design);
@@ -87,15 +87,15 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   for (const std::string& line : base::split(text, '\n')) {
     if (!line.empty() && events.size() < 200) events.push_back(eventOf(line, events.size()));
   }
-  const auto state = record::fold(plan(), events);
+  const auto state = jobs::fold(plan(), events);
   std::reverse(events.begin(), events.end());
-  ENSURE(record::dump(record::fold(plan(), events)) == record::dump(state));
-  record::Shop shop;
-  record::foldShop(shop, events);
-  const auto entries = record::timelineOf(state, shop, events, record::Order::OldestFirst);
+  ENSURE(jobs::dump(jobs::fold(plan(), events)) == jobs::dump(state));
+  shop::Shop shop;
+  shop::foldShop(shop, events);
+  const auto entries = jobs::timelineOf(state, shop, events, jobs::Order::OldestFirst);
   ENSURE(entries.size() <= events.size());
-  const record::JobAt at(state, shop, {3'600'000, "boot", 3'600'000'000'000, true});
-  for (const auto& offer : record::offers(at)) (void)record::decide(at, offer.intent);
-  if (state.readOnly()) ENSURE(record::offers(at).empty());
+  const jobs::JobAt at(state, shop, {3'600'000, "boot", 3'600'000'000'000, true});
+  for (const auto& offer : decisions::offers(at)) (void)decisions::decide(at, offer.intent);
+  if (state.readOnly()) ENSURE(decisions::offers(at).empty());
   return 0;
 }

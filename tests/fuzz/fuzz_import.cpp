@@ -9,15 +9,15 @@
 #include "app/convert/content_hash.h"
 #include "app/words/thing_words.h"
 #include "app/workbench/record_exchange.h"
+#include "core/alerts/alert_schedule.h"
 #include "core/base/check.h"
-#include "core/record/alert_schedule.h"
-#include "core/record/bench_place.h"
+#include "core/decisions/decide.h"
+#include "core/decisions/offers.h"
+#include "core/jobs/bench_place.h"
+#include "core/jobs/standing.h"
+#include "core/jobs/timeline.h"
 #include "core/record/counting.h"
-#include "core/record/decide.h"
-#include "core/record/offers.h"
-#include "core/record/shop_print.h"
-#include "core/record/standing.h"
-#include "core/record/timeline.h"
+#include "core/shop/shop_print.h"
 #include "tests/fuzz/record_mutator.h"
 #include "tests/support/memory_event_store.h"
 #include "tests/support/sha256.h"
@@ -39,7 +39,7 @@ constexpr std::int64_t kNow = 1'764'000'000'000;
 
 struct Opened {
   std::vector<Event> events;  // the job's own, and of benches what makes a difference to it
-  record::JobState state;
+  jobs::JobState state;
   std::string jobHash;
 };
 
@@ -56,10 +56,10 @@ Opened opened(MemoryEventStore& store, const std::string& job) {
     auto plan = plans.read(job, takenIn);
     if (!plan) continue;
     opened.jobHash = takenIn.jobHash;
-    const auto steps = record::shopSteps(*plan.value());
+    const auto steps = jobs::shopSteps(*plan.value());
     std::vector<Event> all = opened.events;
     all.insert(all.end(), bench.begin(), bench.end());
-    opened.state = record::fold(std::move(plan).value(), std::move(all));
+    opened.state = jobs::fold(std::move(plan).value(), std::move(all));
     const auto more = record::benchEventsOf(bench, opened.events, steps);
     opened.events.insert(opened.events.end(), more.begin(), more.end());
     return opened;
@@ -87,16 +87,16 @@ bool isRefused(const app::workbench::ReadyToImport& ready) {
 }
 
 // Whatever a maker looks at next.
-void lookAt(const record::JobState& state, const std::vector<Event>& events) {
-  const record::Shop shop;
+void lookAt(const jobs::JobState& state, const std::vector<Event>& events) {
+  const shop::Shop shop;
   for (const std::string& boot : {std::string("boot-1"), std::string("boot-2")}) {
     const waits::ClockReading now{kNow + 86'400'000, boot, 90'000'000'000'000, true};
-    const record::JobAt at(state, shop, now);
-    (void)record::benchPlace(at);
-    (void)record::offers(at);
-    (void)record::alertsOf(at);
+    const jobs::JobAt at(state, shop, now);
+    (void)jobs::benchPlace(at);
+    (void)decisions::offers(at);
+    (void)alerts::alertsOf(at);
   }
-  for (const auto& entry : record::timelineOf(state, shop, events, record::Order::NewestFirst)) {
+  for (const auto& entry : jobs::timelineOf(state, shop, events, jobs::Order::NewestFirst)) {
     ENSURE(!entry.what.id.empty());
   }
 }
@@ -130,7 +130,7 @@ MemoryEventStore ownRecord() {
     events.push_back(std::move(event));
   };
   const auto step = [](const char* id) { return base::Value::object().set("step", base::Value::text(id)); };
-  write(std::string("job/") + kMine, record::JobTakenIn::kType, record::takeInDraft(takeIn).payload);
+  write(std::string("job/") + kMine, record::JobTakenIn::kType, decisions::takeInDraft(takeIn).payload);
   write(std::string("bench/") + kHere, record::StepDone::kType, step("paste/soak"));
   ENSURE(store.append(events, stored));
   return store;
@@ -164,7 +164,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
       ENSURE(!isRefused(again) && again.jobId == ready.jobId);
       ENSURE(another.append(again.events, again.texts));
       const Opened second = opened(another, ready.jobId);
-      ENSURE(record::dump(second.state) == record::dump(first.state));
+      ENSURE(jobs::dump(second.state) == jobs::dump(first.state));
       ENSURE(handedOn(another, ready.jobId, second) == file);
       // A second time nothing is new.
       const auto twice = app::workbench::readyToImport(file, another, kHere);
@@ -175,9 +175,9 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   MemoryEventStore mine = own;
   const auto more = app::workbench::readyToImport(text, mine, kHere);
   if (isRefused(more)) return 0;
-  const std::string before = record::dump(opened(mine, kMine).state);
+  const std::string before = jobs::dump(opened(mine, kMine).state);
   ENSURE(mine.append(more.events, more.texts));
-  if (more.jobId != kMine) ENSURE(record::dump(opened(mine, kMine).state) == before);
+  if (more.jobId != kMine) ENSURE(jobs::dump(opened(mine, kMine).state) == before);
   lookAt(opened(mine, more.jobId).state, mine.all());
   // The next act has its place, whatever came in.
   const auto position = mine.position(kHere).value();

@@ -4,10 +4,10 @@
 #include <string>
 
 #include "core/base/check.h"
+#include "core/jobs/job_state.h"
 #include "core/record/counting.h"
-#include "core/record/job_state.h"
 #include "core/record/record_file.h"
-#include "core/record/shop_print.h"
+#include "core/shop/shop_print.h"
 
 using namespace core;
 
@@ -21,8 +21,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   // Only a limit of size or depth can keep it out now: it was indented otherwise.
   if (!again.record) return 0;
   ENSURE(record::writeRecord(*again.record) == written);
-  const record::ShopPrint print(read.record->events);
-  ENSURE(print.whole() == record::ShopPrint(again.record->events).whole());
+  const shop::ShopPrint print(read.record->events);
+  ENSURE(print.whole() == shop::ShopPrint(again.record->events).whole());
   for (const record::Event& event : read.record->events) (void)print.upTo(event.hlc);
   (void)record::benchEventsOf(read.record->events, read.record->events, {"paste"});
   return 0;

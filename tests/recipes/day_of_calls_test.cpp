@@ -2,20 +2,20 @@
 #include <array>
 #include <deque>
 
-#include "core/record/bench_place.h"
-#include "core/record/sounding.h"
+#include "core/alerts/sounding.h"
+#include "core/jobs/bench_place.h"
 #include "tests/support/bench.h"
 #include "tests/support/catch.h"
 #include "tests/support/recipes.h"
 
-using core::record::BenchPlace;
-using core::record::ScheduledAlert;
-using core::record::Sounding;
+using core::alerts::ScheduledAlert;
+using core::alerts::Sounding;
+using core::jobs::BenchPlace;
 
 namespace {
 
 constexpr std::int64_t kHour = 3'600'000'000'000;
-constexpr std::array<std::int64_t, core::record::kTones> kLengths = {250'000'000, 600'000'000, 1'000'000'000,
+constexpr std::array<std::int64_t, core::alerts::kTones> kLengths = {250'000'000, 600'000'000, 1'000'000'000,
                                                                      3'400'000'000};
 
 class Day {
@@ -54,7 +54,7 @@ class Day {
   }
   void turn() {
     const std::int64_t now = m_bench.now().boottimeNanoseconds;
-    m_sounding.publish(std::make_shared<core::record::AlertSchedule>(core::record::alertsOf(m_bench.at())));
+    m_sounding.publish(std::make_shared<core::alerts::AlertSchedule>(core::alerts::alertsOf(m_bench.at())));
     if (m_sounding.turn(now, {true, Sounding::Voice::Absent}).call) {
       ++calls;
       m_hour.push_back(now);

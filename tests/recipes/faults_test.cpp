@@ -4,7 +4,7 @@
 #include <memory>
 #include <set>
 
-#include "core/record/job_state.h"
+#include "core/jobs/job_state.h"
 #include "tests/recipes/made_up_jobs.h"
 #include "tests/recipes/shipped_techniques.h"
 #include "tests/support/catch.h"
@@ -51,15 +51,15 @@ std::vector<WayOut> waysOut(const workflow::WorkflowStep& step) {
 }
 
 // The steps that are not done once the fault has been reported in a job that was all done.
-std::set<std::string> broughtBack(const std::shared_ptr<record::JobPlan>& plan, const workflow::WorkflowStep& step,
+std::set<std::string> broughtBack(const std::shared_ptr<jobs::JobPlan>& plan, const workflow::WorkflowStep& step,
                                   const WayOut& out) {
   Events events;
   for (const auto& each : plan->workflow.steps) add(events, record::StepDone::kType, each);
   add(events, record::FaultReported::kType, step, out.fault, out.way);
-  const auto state = record::fold(plan, events);
+  const auto state = jobs::fold(plan, events);
   std::set<std::string> ids;
   for (std::size_t i = 0; i < state.steps.size(); ++i) {
-    if (state.steps[i].status != record::StepStatus::Done) ids.insert(plan->workflow.steps[i].id);
+    if (state.steps[i].status != jobs::StepStatus::Done) ids.insert(plan->workflow.steps[i].id);
   }
   return ids;
 }
@@ -78,8 +78,8 @@ std::set<std::string> makersOf(const workflow::Workflow& workflow, const std::ve
   return ids;
 }
 
-std::shared_ptr<record::JobPlan> planOf(const tests::MadeUp& job, const craft::Catalogue& catalogue) {
-  auto plan = std::make_shared<record::JobPlan>();
+std::shared_ptr<jobs::JobPlan> planOf(const tests::MadeUp& job, const craft::Catalogue& catalogue) {
+  auto plan = std::make_shared<jobs::JobPlan>();
   plan->id = "one";
   plan->design = tests::designOf(job);
   plan->workflow = tests::composed(plan->design, catalogue);
@@ -138,11 +138,11 @@ TEST_CASE("work that a fault brings back can be done again to the end") {
           if (each.id == step.id) break;
         }
         add(events, record::FaultReported::kType, step, out.fault, out.way);
-        const auto after = record::fold(plan, events);
+        const auto after = jobs::fold(plan, events);
         // Doing again, in order, whatever is not done: nothing it needs may have stayed ended.
         std::map<std::string, bool> facts = after.facts;
         for (std::size_t i = 0; i < after.steps.size(); ++i) {
-          if (after.steps[i].status == record::StepStatus::Done) continue;
+          if (after.steps[i].status == jobs::StepStatus::Done) continue;
           const auto& again = plan->workflow.steps[i];
           for (const std::string& fact : again.needs) {
             const auto known = facts.find(fact);

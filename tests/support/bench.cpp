@@ -1,7 +1,7 @@
 #include "tests/support/bench.h"
 
 #include "core/base/text.h"
-#include "core/record/looks.h"
+#include "core/jobs/looks.h"
 #include "core/workflow/compose.h"
 #include "tests/support/catch.h"
 #include "tests/support/recipes.h"
@@ -11,14 +11,14 @@ namespace tests {
 using namespace core;
 
 Bench::Bench(const std::string& jobText, const craft::Catalogue& catalogue) {
-  auto plan = std::make_shared<record::JobPlan>();
+  auto plan = std::make_shared<jobs::JobPlan>();
   plan->id = "one";
   plan->design = designOf(jobText);
   plan->workflow = composed(plan->design, catalogue);
   m_plan = plan;
   intents::TakeIn takeIn;
   takeIn.jobHash = "hash";
-  keep({record::takeInDraft(takeIn)});
+  keep({decisions::takeInDraft(takeIn)});
 }
 
 void Bench::keep(const std::vector<record::EventDraft>& drafts) {
@@ -41,25 +41,25 @@ void Bench::keep(const std::vector<record::EventDraft>& drafts) {
     event.payload = draft.payload;
     m_events.push_back(std::move(event));
   }
-  m_state = record::fold(m_plan, m_events);
+  m_state = jobs::fold(m_plan, m_events);
   std::vector<record::Event> ofShop;
   for (const auto& event : m_events) {
     if (base::startsWith(event.stream, "bench/")) ofShop.push_back(event);
   }
-  record::foldShop(m_shop, std::move(ofShop));
-  const auto observed = record::observed(m_state, m_shop.clockLog, m_shop.rooms);
-  m_shop.learning = record::learn({&observed}, m_shop.clockLog, m_now);
+  shop::foldShop(m_shop, std::move(ofShop));
+  const auto observed = jobs::observed(m_state, m_shop.clockLog, m_shop.rooms);
+  m_shop.learning = jobs::learn({&observed}, m_shop.clockLog, m_now);
 }
 
 std::string Bench::ask(const intents::Intent& intent) {
-  const auto decision = record::decide(at(), intent);
+  const auto decision = decisions::decide(at(), intent);
   if (!decision) return decision.error().id;
   keep(decision.value());
   return "";
 }
 
 std::string Bench::askShop(const intents::ShopIntent& intent) {
-  const auto decision = record::decide(m_shop, m_now, intent);
+  const auto decision = shop::decide(m_shop, m_now, intent);
   if (!decision) return decision.error().id;
   keep(decision.value());
   return "";
@@ -75,7 +75,7 @@ std::string Bench::finish(const std::string& step) {
 
 std::string Bench::shown() const {
   const auto where = place();
-  if (where.kind != record::BenchPlace::Kind::Step) return "";
+  if (where.kind != jobs::BenchPlace::Kind::Step) return "";
   return m_plan->workflow.steps[*where.step].id;
 }
 
@@ -93,9 +93,9 @@ void Bench::workUntil(const std::string& step) {
   for (int round = 0; round < 20'000; ++round) {
     if (shown() == step) return;
     const auto kind = place().kind;
-    if (kind == record::BenchPlace::Kind::Step) {
+    if (kind == jobs::BenchPlace::Kind::Step) {
       if (finishShown().empty()) break;
-    } else if (kind == record::BenchPlace::Kind::Waiting) {
+    } else if (kind == jobs::BenchPlace::Kind::Waiting) {
       advance(1);
     } else {
       break;

@@ -4,11 +4,11 @@
 #include <string>
 #include <vector>
 
+#include "core/alerts/alert_schedule.h"
 #include "core/craft/catalogue.h"
-#include "core/record/alert_schedule.h"
-#include "core/record/bench_place.h"
-#include "core/record/decide.h"
-#include "core/record/job_state.h"
+#include "core/decisions/decide.h"
+#include "core/jobs/bench_place.h"
+#include "core/jobs/job_state.h"
 
 namespace tests {
 
@@ -31,21 +31,21 @@ class Bench {
   void reboot(double minutesOff);
   // Whether a time server steers the wall clock.
   void setSynced(bool synced) { m_now.synced = synced; }
-  const core::record::JobState& state() const { return m_state; }
-  core::record::JobAt at() const { return {m_state, m_shop, m_now}; }
-  core::record::BenchPlace place() const { return core::record::benchPlace(at()); }
+  const core::jobs::JobState& state() const { return m_state; }
+  core::jobs::JobAt at() const { return {m_state, m_shop, m_now}; }
+  core::jobs::BenchPlace place() const { return core::jobs::benchPlace(at()); }
   std::string shown() const;
   const std::string& lastIntent() const { return m_lastIntent; }
   const std::vector<core::record::Event>& events() const { return m_events; }
-  const std::shared_ptr<const core::record::JobPlan>& plan() const { return m_plan; }
+  const std::shared_ptr<const core::jobs::JobPlan>& plan() const { return m_plan; }
   const core::waits::ClockReading& now() const { return m_now; }
 
  private:
   void keep(const std::vector<core::record::EventDraft>& drafts);
-  std::shared_ptr<const core::record::JobPlan> m_plan;
+  std::shared_ptr<const core::jobs::JobPlan> m_plan;
   std::vector<core::record::Event> m_events;
-  core::record::JobState m_state;
-  core::record::Shop m_shop;
+  core::jobs::JobState m_state;
+  core::shop::Shop m_shop;
   core::waits::ClockReading m_now{1'764'000'000'000, "boot-1", 1'000'000'000'000, true};
   std::string m_lastIntent;
   int m_intents = 0;

@@ -21,20 +21,20 @@
 #include "app/stores/sqlite_event_store.h"
 #include "app/workbench/library_loader.h"
 #include "app/workbench/workbench.h"
-#include "core/record/bench_place.h"
-#include "core/record/sounding.h"
+#include "core/alerts/sounding.h"
+#include "core/jobs/bench_place.h"
 #include "tests/support/files.h"
 
 namespace {
 
 using app::workbench::Workbench;
-using core::record::BenchPlace;
-using core::record::ScheduledAlert;
-using core::record::Sounding;
+using core::alerts::ScheduledAlert;
+using core::alerts::Sounding;
+using core::jobs::BenchPlace;
 
 // Eight hours a second.
 constexpr std::int64_t kTimes = 28'800;
-constexpr std::array<std::int64_t, core::record::kTones> kLengths = {250'000'000, 600'000'000, 1'000'000'000,
+constexpr std::array<std::int64_t, core::alerts::kTones> kLengths = {250'000'000, 600'000'000, 1'000'000'000,
                                                                      3'400'000'000};
 
 // From the first life in that folder on: counted from the machine's boot, a few hours of uptime would be more years
@@ -79,7 +79,7 @@ class Calling {
     for (int round = 1;; ++round) {
       m_sounding.publish(m_bench.schedule());
       turn(false);
-      const BenchPlace place = core::record::benchPlace(m_bench.at(m_job));
+      const BenchPlace place = core::jobs::benchPlace(m_bench.at(m_job));
       if (place.kind == BenchPlace::Kind::Finished) return 0;
       if (place.kind == BenchPlace::Kind::Stuck) return fail("stuck");
       if (!m_sounding.due().alerts.empty() && round % 3 == 0) {
@@ -111,7 +111,7 @@ class Calling {
   void turn(bool owed) {
     const auto turn = m_sounding.turn(m_clock.now().boottimeNanoseconds, {true, Sounding::Voice::Absent});
     for (const ScheduledAlert& alert : m_sounding.due().alerts) {
-      if (alert.level == core::record::Level::Low) continue;
+      if (alert.level == core::alerts::Level::Low) continue;
       if (owed) say("owed " + keyOf(alert));
       if (turn.call && !m_sounding.due().bladeInHand) say("sounded " + keyOf(alert));
     }

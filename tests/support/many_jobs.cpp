@@ -8,14 +8,14 @@
 #include "app/workbench/workbench.h"
 #include "core/base/json.h"
 #include "core/base/text.h"
-#include "core/record/bench_place.h"
+#include "core/jobs/bench_place.h"
 #include "tests/support/files.h"
 #include "tests/support/memory_event_store.h"
 
 namespace tests {
 namespace {
 
-using core::record::BenchPlace;
+using core::jobs::BenchPlace;
 using core::record::Event;
 using core::record::StoredText;
 
@@ -27,8 +27,8 @@ struct Worked {
   std::vector<StoredText> texts;
 };
 
-bool aWaitRuns(const core::record::JobAt& job) {
-  const BenchPlace place = core::record::benchPlace(job);
+bool aWaitRuns(const core::jobs::JobAt& job) {
+  const BenchPlace place = core::jobs::benchPlace(job);
   if (place.done * 2 < place.all) return false;
   for (const auto& [id, run] : job.state().waits) {
     if (job.matters(run) && job.waitState(run).phase == core::waits::Phase::Waiting) return true;
@@ -46,7 +46,7 @@ Worked work(const app::clocks::Clock& clock, const app::workbench::Library& libr
   const std::string job = bench.takeIn(text).jobId;
   const auto reached = [&] {
     const auto at = bench.at(job);
-    return toItsEnd ? core::record::benchPlace(at).kind == BenchPlace::Kind::Finished : aWaitRuns(at);
+    return toItsEnd ? core::jobs::benchPlace(at).kind == BenchPlace::Kind::Finished : aWaitRuns(at);
   };
   for (int acts = 0; !reached(); ++acts) {
     if (acts > 2000 || !bench.submit(core::intents::OfJob{job, nextAct(bench.at(job))}).id.empty()) return worked;
@@ -96,8 +96,8 @@ std::string plainJob() {
   return core::base::writeJson(plain, 2) + "\n";
 }
 
-core::intents::Intent nextAct(const core::record::JobAt& job) {
-  const BenchPlace place = core::record::benchPlace(job);
+core::intents::Intent nextAct(const core::jobs::JobAt& job) {
+  const BenchPlace place = core::jobs::benchPlace(job);
   const auto& state = job.state();
   if (place.kind == BenchPlace::Kind::Missed) return core::intents::MendMissed{place.wait};
   if (place.kind == BenchPlace::Kind::Waiting) {

@@ -6,8 +6,8 @@
 #include "app/clocks/clock.h"
 #include "app/workbench/library.h"
 #include "core/intents/intent.h"
+#include "core/jobs/job_state.h"
 #include "core/record/event_store.h"
-#include "core/record/job_state.h"
 
 namespace tests {
 
@@ -21,7 +21,7 @@ struct ManyJobs {
 std::string plainJob();
 
 // One act forward from wherever the job is; it must not be finished.
-core::intents::Intent nextAct(const core::record::JobAt& job);
+core::intents::Intent nextAct(const core::jobs::JobAt& job);
 
 // Appends them all at once under the store's newest clock, each with a text of its own. Returns how many events that
 // were, with those of the bench; 0 where it did not work. `jobText` is to be a job file with a title and a reference.

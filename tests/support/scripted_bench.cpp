@@ -21,14 +21,14 @@
 #include "app/workbench/library_loader.h"
 #include "app/workbench/workbench.h"
 #include "core/design/as_made.h"
-#include "core/record/bench_place.h"
+#include "core/jobs/bench_place.h"
 #include "tests/support/files.h"
 
 namespace {
 
 using app::workbench::Workbench;
-using core::record::BenchPlace;
-using core::record::JobAt;
+using core::jobs::BenchPlace;
+using core::jobs::JobAt;
 
 int fail(const std::string& what) {
   std::fprintf(stderr, "scripted_bench: %s\n", what.c_str());
@@ -37,7 +37,7 @@ int fail(const std::string& what) {
 
 // Kind and step or wait, without spaces.
 std::string placeText(const JobAt& job) {
-  const BenchPlace place = core::record::benchPlace(job);
+  const BenchPlace place = core::jobs::benchPlace(job);
   const auto& steps = job.state().plan->workflow.steps;
   switch (place.kind) {
     case BenchPlace::Kind::Step: return "step:" + steps[*place.step].id;
@@ -58,7 +58,7 @@ std::string placeAndFigures(const JobAt& job) {
   return placeText(job) + bits;
 }
 
-std::size_t actsIn(const core::record::JobState& state) {
+std::size_t actsIn(const core::jobs::JobState& state) {
   std::set<std::string> intents;
   for (const auto& line : state.log) intents.insert(line.intentId);
   return intents.size();
@@ -72,7 +72,7 @@ core::intents::Intent finish(const core::workflow::WorkflowStep& step) {
 }
 
 // The next measure a step asks for, a twenty-fifth of a millimetre off what was computed: it must change what follows.
-std::optional<core::intents::Intent> measure(const core::record::JobState& state,
+std::optional<core::intents::Intent> measure(const core::jobs::JobState& state,
                                              const core::workflow::WorkflowStep& step) {
   for (const std::string& id : step.asMade) {
     const auto* figure = state.design->figures.find(id);
@@ -86,17 +86,17 @@ std::optional<core::intents::Intent> measure(const core::record::JobState& state
 // One in nine acts is taken back and done again; steps are begun before they are finished, measures entered; waits are
 // ended by touch.
 core::intents::Intent nextIntent(const JobAt& job) {
-  const core::record::JobState& state = job.state();
+  const core::jobs::JobState& state = job.state();
   if (!state.lastUndo.empty()) return core::intents::Undo{state.lastUndo};
   if (!state.lastIntent.empty() && actsIn(state) % 9 == 0) return core::intents::Undo{state.lastIntent};
-  const BenchPlace place = core::record::benchPlace(job);
+  const BenchPlace place = core::jobs::benchPlace(job);
   if (place.kind == BenchPlace::Kind::Missed) return core::intents::MendMissed{place.wait};
   if (place.kind == BenchPlace::Kind::Waiting) {
     const bool window = state.waits.at(place.wait).wait->closes.has_value();
     return core::intents::LookAt{place.wait, window ? core::intents::Verdict::Tacky : core::intents::Verdict::Dry};
   }
   const auto& step = state.plan->workflow.steps[*place.step];
-  if (state.steps[*place.step].status == core::record::StepStatus::Ahead) return core::intents::BeginStep{step.id};
+  if (state.steps[*place.step].status == core::jobs::StepStatus::Ahead) return core::intents::BeginStep{step.id};
   if (const auto entered = measure(state, step)) return *entered;
   return finish(step);
 }
@@ -117,7 +117,7 @@ int work(Workbench& bench, const std::string& jobText, int descriptor) {
     core::base::Message refusal = bench.submit(core::intents::OfJob{taken.jobId, nextIntent(job)});
     // Beginning is refused where an open window would be missed meanwhile; the script is quicker than that.
     if (refusal.id == "record.would-miss-window") {
-      const BenchPlace now = core::record::benchPlace(bench.at(taken.jobId));
+      const BenchPlace now = core::jobs::benchPlace(bench.at(taken.jobId));
       refusal = bench.submit(
           core::intents::OfJob{taken.jobId, finish(bench.job(taken.jobId)->plan->workflow.steps[*now.step])});
     }

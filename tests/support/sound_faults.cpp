@@ -12,7 +12,7 @@
 namespace tests {
 
 using app::alerts::Alerts;
-using core::record::AlertSchedule;
+using core::alerts::AlertSchedule;
 
 int shell(const std::string& command) { return std::system((command + " >/dev/null 2>&1").c_str()); }
 

@@ -42,7 +42,7 @@ void spin(std::int64_t nanoseconds);
 // Whether the alerts' sound is in this state within so many seconds; prints when it was.
 bool becomes(const app::alerts::Alerts& alerts, app::alerts::Alerts::Sound sound, double seconds);
 
-std::shared_ptr<const core::record::AlertSchedule> dueNow(core::intents::AlertClass kind);
+std::shared_ptr<const core::alerts::AlertSchedule> dueNow(core::intents::AlertClass kind);
 // Publishes an alert that is due now and takes it back: whether it was heard within a second.
 bool heard(app::alerts::Alerts& alerts);
 // Seconds from `from` until something sounds, before `seconds` have passed; waits for them.

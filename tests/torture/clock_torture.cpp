@@ -17,15 +17,15 @@
 #include <utility>
 #include <vector>
 
-#include "core/record/alert_schedule.h"
-#include "core/record/sounding.h"
+#include "core/alerts/alert_schedule.h"
+#include "core/alerts/sounding.h"
 #include "tests/support/memory_event_store.h"
 
 namespace {
 
 using namespace core;
+using alerts::Sounding;
 using core::intents::AlertClass;
-using record::Sounding;
 
 constexpr std::int64_t kSecond = 1000;  // all times in milliseconds unless they say otherwise
 constexpr std::int64_t kMinute = 60 * kSecond;
@@ -37,7 +37,7 @@ constexpr std::int64_t kBootedFor = 10 * kSecond;  // the program reads its cloc
 constexpr std::int64_t kLongestTone = 4 * kSecond;
 constexpr std::int64_t kLongestPause = 65 * kSecond;  // between two calls of what is not heard
 constexpr std::int64_t kTrueStart = 1'764'000'000'000;
-constexpr std::array<std::int64_t, record::kTones> kLengths = {250 * kNano, 600 * kNano, 1000 * kNano, 3400 * kNano};
+constexpr std::array<std::int64_t, alerts::kTones> kLengths = {250 * kNano, 600 * kNano, 1000 * kNano, 3400 * kNano};
 
 units::Span span(double early, double likely, double late) {
   return {units::Duration::milliseconds(static_cast<std::int64_t>(early * kMinute)),
@@ -46,8 +46,8 @@ units::Span span(double early, double likely, double late) {
 }
 
 // A job of two steps: the first sets something to dry, the second needs it.
-std::shared_ptr<const record::JobPlan> planOf(const units::Span& opens, const std::optional<units::Span>& closes) {
-  auto plan = std::make_shared<record::JobPlan>();
+std::shared_ptr<const jobs::JobPlan> planOf(const units::Span& opens, const std::optional<units::Span>& closes) {
+  auto plan = std::make_shared<jobs::JobPlan>();
   plan->id = "job-1";
   workflow::WorkflowStep lay;
   lay.id = "size/lay@band";
@@ -85,22 +85,22 @@ class Life {
     m_synced = chance(0.7);
     if (!m_synced) m_offset = static_cast<std::int64_t>(between(-2, 2) * double(kHour));
     open();
-    record::RunningWait run;
+    jobs::RunningWait run;
     run.id = "size/lay@band/tack";
     run.step = &m_plan->workflow.steps[0];
     run.wait = &m_plan->workflow.steps[0].waits[0];
     run.started = now();
     m_startedTrue = m_true;
     m_startedBoot = m_boot;
-    m_state.steps[0].status = record::StepStatus::Done;
+    m_state.steps[0].status = jobs::StepStatus::Done;
     m_run = &m_state.waits.emplace(run.id, run).first->second;
-    for (const auto& alert : record::alertsOf(record::JobAt(m_state, m_shop, now())).alerts) {
+    for (const auto& alert : alerts::alertsOf(jobs::JobAt(m_state, m_shop, now())).alerts) {
       m_stages.push_back(
           {alert.alert, alert.dueBoottimeNanoseconds / kNano - run.started.boottimeNanoseconds / kNano, alert.level});
     }
     if (m_stages.empty()) throw Failure{"a wait without a call"};
     std::sort(m_stages.begin(), m_stages.end(), [](const Stage& a, const Stage& b) { return a.at < b.at; });
-    m_lookAt = record::JobAt(m_state, m_shop, now()).waitState(*m_run).lookAt.inMilliseconds();
+    m_lookAt = jobs::JobAt(m_state, m_shop, now()).waitState(*m_run).lookAt.inMilliseconds();
     republish();
   }
 
@@ -123,7 +123,7 @@ class Life {
   struct Stage {
     AlertClass alert;
     std::int64_t at;  // since the start
-    record::Level level;
+    alerts::Level level;
   };
   struct Boot {
     std::string id;
@@ -167,7 +167,7 @@ class Life {
     return current;
   }
   void judge() {
-    const auto elapsed = record::JobAt(m_state, m_shop, now()).waitState(*m_run).elapsed;
+    const auto elapsed = jobs::JobAt(m_state, m_shop, now()).waitState(*m_run).elapsed;
     ++counts.checks;
     if (elapsed.time < units::Duration() || elapsed.most < elapsed.time) fail("a negative time");
     const auto& due = m_sounding->due().alerts;
@@ -195,11 +195,11 @@ class Life {
   void judgeCalling() const {
     for (const auto& alert : m_sounding->due().alerts) {
       const std::int64_t able = std::max(fellDue(alert), m_ableSince);
-      if (alert.level == record::Level::Low || m_true - able <= kLongestTone) continue;
+      if (alert.level == alerts::Level::Low || m_true - able <= kLongestTone) continue;
       if (m_lastCall < 0 || m_true - std::max(m_lastCall, able) > kLongestPause) fail("a call was lost");
     }
   }
-  std::int64_t fellDue(const record::ScheduledAlert& alert) const {
+  std::int64_t fellDue(const alerts::ScheduledAlert& alert) const {
     return alert.dueBoottimeNanoseconds / kNano + m_boot.began - kBootedFor;
   }
 
@@ -225,8 +225,7 @@ class Life {
   }
   void republish() {
     if (m_run == nullptr) return;
-    m_sounding->publish(
-        std::make_shared<record::AlertSchedule>(record::alertsOf(record::JobAt(m_state, m_shop, now()))));
+    m_sounding->publish(std::make_shared<alerts::AlertSchedule>(alerts::alertsOf(jobs::JobAt(m_state, m_shop, now()))));
   }
   std::int64_t turn() {
     const auto turn = m_sounding->turn(now().boottimeNanoseconds, {true, Sounding::Voice::Absent});
@@ -375,11 +374,11 @@ class Life {
   Boot m_boot{"boot-1", kTrueStart - kHour, 0, false};
   std::vector<Boot> m_boots;  // before the present one
   bool m_window = false;
-  std::shared_ptr<const record::JobPlan> m_plan;
-  record::JobState m_state;
-  record::Shop m_shop;
+  std::shared_ptr<const jobs::JobPlan> m_plan;
+  jobs::JobState m_state;
+  shop::Shop m_shop;
   tests::MemoryEventStore m_store;
-  record::RunningWait* m_run = nullptr;
+  jobs::RunningWait* m_run = nullptr;
   std::int64_t m_startedTrue = kTrueStart;
   Boot m_startedBoot;
   std::vector<Stage> m_stages;

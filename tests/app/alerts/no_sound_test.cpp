@@ -10,8 +10,8 @@
 #include "tests/support/sound_recording.h"
 
 using app::alerts::Alerts;
+using core::alerts::AlertSchedule;
 using core::intents::AlertClass;
-using core::record::AlertSchedule;
 
 namespace {
 

@@ -21,10 +21,10 @@ namespace {
 constexpr int kRecordings = 5;
 
 // What calls each of the tones.
-std::shared_ptr<const core::record::AlertSchedule> schedule(Tone tone) {
+std::shared_ptr<const core::alerts::AlertSchedule> schedule(Tone tone) {
   const AlertClass kind = tone == Tone::High ? AlertClass::Closing : AlertClass::Open;
   auto alert = tests::dueAlert("size", kind, boottimeNow());
-  if (tone == Tone::Low) alert.level = core::record::Level::Low;
+  if (tone == Tone::Low) alert.level = core::alerts::Level::Low;
   return tests::scheduleOf({alert}, tone == Tone::Soft);
 }
 

@@ -116,7 +116,7 @@ TEST_CASE("a device that is muted or turned down to nothing is said within 2 s, 
     const std::int64_t back = boottimeNow();
     CHECK(becomes(bench.alerts, Sound::Ready, 2));
     CHECK(soundsAfter(recording, back, 2));
-    bench.alerts.publish(std::make_shared<core::record::AlertSchedule>());
+    bench.alerts.publish(std::make_shared<core::alerts::AlertSchedule>());
     tests::spin(kSecond / 2);
   }
 }

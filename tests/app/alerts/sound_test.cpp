@@ -15,9 +15,9 @@
 #include "tests/support/tone_measure.h"
 
 using app::alerts::Alerts;
+using core::alerts::AlertSchedule;
+using core::alerts::ScheduledAlert;
 using core::intents::AlertClass;
-using core::record::AlertSchedule;
-using core::record::ScheduledAlert;
 using tests::boottimeNow;
 using tests::kRecordingRate;
 

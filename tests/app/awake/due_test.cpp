@@ -5,8 +5,8 @@
 
 using app::awake::dueWithinHorizon;
 using app::awake::nextWaking;
+using core::alerts::AlertSchedule;
 using core::intents::AlertClass;
-using core::record::AlertSchedule;
 
 namespace {
 
@@ -15,7 +15,7 @@ constexpr std::int64_t kHour = 3600 * kSecond;
 constexpr std::int64_t kNow = 100 * kHour;
 
 AlertSchedule dueAt(std::vector<std::int64_t> instants) {
-  std::vector<core::record::ScheduledAlert> alerts;
+  std::vector<core::alerts::ScheduledAlert> alerts;
   for (const std::int64_t instant : instants) alerts.push_back(tests::dueAlert("size", AlertClass::Open, instant));
   return *tests::scheduleOf(std::move(alerts));
 }

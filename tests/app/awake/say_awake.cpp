@@ -9,7 +9,7 @@
 int main(int argc, char* argv[]) {
   QCoreApplication application(argc, argv);
   app::awake::Awake awake([] { return 0; });
-  auto schedule = std::make_shared<core::record::AlertSchedule>();
+  auto schedule = std::make_shared<core::alerts::AlertSchedule>();
   schedule->alerts.emplace_back().dueBoottimeNanoseconds = 3'600'000'000'000;
   awake.follow(schedule);
   QTimer::singleShot(500, &application, [&] {

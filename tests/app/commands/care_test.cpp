@@ -44,15 +44,15 @@ std::string workedIn(const Commands& commands) {
   shop(EnterBatch{paste});
   const std::string batch = bench.work.shop().stock.batches.at(0).id;
   bool linked = false;
-  using Kind = core::record::BenchPlace::Kind;
+  using Kind = core::jobs::BenchPlace::Kind;
   for (int act = 0; act < 2000; ++act) {
-    const auto place = core::record::benchPlace(bench.work.at(job));
+    const auto place = core::jobs::benchPlace(bench.work.at(job));
     if (place.kind != Kind::Step && place.kind != Kind::Waiting && place.kind != Kind::Missed) break;
     bench.goOn(job);
     bench.clock.advance(20'000);
     const auto& steps = bench.work.job(job)->plan->workflow.steps;
     for (std::size_t i = 0; i < steps.size() && !linked; ++i) {
-      const bool done = bench.work.job(job)->steps[i].status == core::record::StepStatus::Done;
+      const bool done = bench.work.job(job)->steps[i].status == core::jobs::StepStatus::Done;
       if (steps[i].id != "hinge-starch/hinge" || !done) continue;
       ask(LinkBatches{steps[i].id, {batch}});
       linked = true;

@@ -4,7 +4,7 @@
 
 #include "app/designing/fields.h"
 #include "core/base/json.h"
-#include "core/record/drafted.h"
+#include "core/drafts/drafted.h"
 #include "tests/support/catch.h"
 #include "tests/support/files.h"
 
@@ -21,7 +21,7 @@ inline core::base::Value demo(const std::string& name) {
 
 // As a job file.
 inline std::string fileOf(const core::base::Value& document) {
-  core::record::Drafted drafted;
+  core::drafts::Drafted drafted;
   drafted.document = document;
   return drafted.text();
 }

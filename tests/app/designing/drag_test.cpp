@@ -1,7 +1,7 @@
 // Edges taken hold of in the drawing, and what they are drawn to.
 #include "app/designing/drag.h"
 #include "app/designing/fields.h"
-#include "core/record/drafted.h"
+#include "core/drafts/drafted.h"
 #include "tests/app/designing/document.h"
 #include "tests/support/catch.h"
 #include "tests/support/files.h"
@@ -17,7 +17,7 @@ using tests::demo;
 namespace {
 
 core::design::Design designOf(const Value& document) {
-  core::record::Drafted drafted;
+  core::drafts::Drafted drafted;
   drafted.document = document;
   auto read = core::design::readDesign(drafted.text());
   REQUIRE(read.design.has_value());
@@ -42,7 +42,7 @@ TEST_CASE("every edge is moved by the finger as far as its measure says") {
       const auto patched =
           core::base::patched(document, app::designing::putAt(document, handle.pointer, Value::text(measure)));
       REQUIRE(patched.ok());
-      core::record::Drafted meant;
+      core::drafts::Drafted meant;
       meant.document = patched.value();
       const auto read = core::design::readDesign(meant.text());
       if (!read.design) continue;  // a conflict is the design's to tell

@@ -5,7 +5,7 @@
 
 #include "app/designing/fields.h"
 #include "core/materials/repeat_match.h"
-#include "core/record/drafted.h"
+#include "core/drafts/drafted.h"
 #include "tests/app/designing/document.h"
 #include "tests/support/catch.h"
 #include "tests/support/files.h"

@@ -13,7 +13,7 @@
 #include "app/words/words.h"
 #include "app/workbench/library_loader.h"
 #include "app/workbench/taking_in.h"
-#include "core/record/drafted.h"
+#include "core/drafts/drafted.h"
 #include "tests/app/designing/document.h"
 #include "tests/support/catch.h"
 

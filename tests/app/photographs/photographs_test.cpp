@@ -9,7 +9,7 @@
 #include <QElapsedTimer>
 #include <QFile>
 
-#include "core/record/beside_work.h"
+#include "core/jobs/beside_work.h"
 #include "tests/app/photographs/pictures.h"
 #include "tests/support/catch.h"
 #include "tests/support/folders.h"
@@ -68,7 +68,7 @@ TEST_CASE("a photograph of 40 MB is kept and shown small") {
   const QByteArray bytes = encoded(noise(5400, 4050), "jpg", 100);
   INFO(bytes.size());
   REQUIRE(bytes.size() > 40'000'000);
-  REQUIRE(bytes.size() < core::record::kLargestPhotograph);
+  REQUIRE(bytes.size() < core::jobs::kLargestPhotograph);
   const auto kept = shelf.photographs.keep(shelf.file("large.jpg", bytes));
   REQUIRE(kept.ok());
   CHECK(kept.value().width == 5400);
@@ -104,7 +104,7 @@ TEST_CASE("a photograph's file and folder are for their user alone") {
 TEST_CASE("a file beyond the limit is refused before it is copied, however much it claims to hold") {
   const Shelf shelf;
   const QString path = shelf.file("sparse.jpg", jpegBytes());
-  REQUIRE(::truncate(QFile::encodeName(path).constData(), core::record::kLargestPhotograph + 1) == 0);
+  REQUIRE(::truncate(QFile::encodeName(path).constData(), core::jobs::kLargestPhotograph + 1) == 0);
   const auto kept = shelf.photographs.keep(path);
   REQUIRE_FALSE(kept.ok());
   CHECK(core::base::dump(kept.error()) == "photograph.too-large most=100");

@@ -10,14 +10,14 @@
 
 using app::alerts::Alerts;
 using app::alerts::SoundProcess;
+using core::alerts::AlertSchedule;
+using core::alerts::SpokenCue;
 using core::intents::AlertClass;
-using core::record::AlertSchedule;
-using core::record::SpokenCue;
 using tests::boottimeNow;
 using tests::kSecond;
 using tests::soundsAfter;
 using tests::spin;
-using Voice = core::record::Sounding::Voice;
+using Voice = core::alerts::Sounding::Voice;
 
 namespace {
 
@@ -40,7 +40,7 @@ SpokenCue cueAt(std::int64_t instant) {
   return {"job-1", "size", instant, core::base::Message("say.half-left").with("wait", std::string(wait))};
 }
 
-std::shared_ptr<const AlertSchedule> schedule(std::vector<core::record::ScheduledAlert> alerts,
+std::shared_ptr<const AlertSchedule> schedule(std::vector<core::alerts::ScheduledAlert> alerts,
                                               std::vector<SpokenCue> cues) {
   return std::make_shared<AlertSchedule>(AlertSchedule{std::move(alerts), std::move(cues), false});
 }

@@ -3,8 +3,8 @@
 #include <map>
 #include <set>
 
-#include "core/record/offers.h"
-#include "core/record/touch_tests.h"
+#include "core/decisions/offers.h"
+#include "core/jobs/touch_tests.h"
 #include "tests/app/gallery/states.h"
 #include "tests/support/catch.h"
 
@@ -102,7 +102,7 @@ TEST_CASE("the headline of a waiting bench, the test it offers and the shelf's f
       if (bench.kind() != Kind::Waiting) return false;
       ++met;
       const auto at = stage.workbench().at(bench.jobId());
-      const auto first = core::record::touchTests(at).front();
+      const auto first = core::jobs::touchTests(at).front();
       const QString title = QString::fromStdString(at.state().waits.at(first.wait).wait->title);
       INFO(job << ": " << bench.title().toStdString());
       CHECK(bench.title().endsWith(title));
@@ -158,8 +158,8 @@ TEST_CASE("a look far from what was expected is asked about once, confirmed by a
   CHECK(look->title() == tested);
   CHECK(look->test().contains(found));
   const auto open = [&] {
-    const auto offers = core::record::offers(stage.workbench().at(stage.desk().bench().jobId()));
-    return std::any_of(offers.begin(), offers.end(), [](const core::record::Offer& offer) {
+    const auto offers = core::decisions::offers(stage.workbench().at(stage.desk().bench().jobId()));
+    return std::any_of(offers.begin(), offers.end(), [](const core::decisions::Offer& offer) {
       const auto* asked = std::get_if<core::intents::LookAt>(&offer.intent);
       return asked != nullptr && asked->sure;
     });

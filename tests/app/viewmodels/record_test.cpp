@@ -35,7 +35,7 @@ struct Recorded {
     stage.desk().pieces().choose(0);
   }
   RecordViewModel& record() { return stage.desk().record(); }
-  const core::record::JobState& state() { return *stage.workbench().job(stage.workbench().jobs().front().id); }
+  const core::jobs::JobState& state() { return *stage.workbench().job(stage.workbench().jobs().front().id); }
 
   QTemporaryDir folder;
   app::photographs::Photographs photographs;
@@ -156,7 +156,7 @@ TEST_CASE("what another bench has ready is used for a piece by its own key in th
     const auto& state = *stage.workbench().job(job);
     std::size_t count = 0;
     for (std::size_t i = 0; i < state.steps.size(); ++i) {
-      if (state.plan->workflow.steps[i].ofShop && state.steps[i].status == core::record::StepStatus::Done) ++count;
+      if (state.plan->workflow.steps[i].ofShop && state.steps[i].status == core::jobs::StepStatus::Done) ++count;
     }
     return count;
   };

@@ -5,7 +5,7 @@
 
 #include "app/workbench/library_loader.h"
 #include "app/workbench/workbench.h"
-#include "core/record/bench_place.h"
+#include "core/jobs/bench_place.h"
 #include "tests/support/catch.h"
 #include "tests/support/fake_clock.h"
 #include "tests/support/files.h"
@@ -64,8 +64,8 @@ struct Bench {
   // One act forward from wherever the job is: finishes the step shown, tests the wait by touch, mends what was
   // missed.
   void goOn(const std::string& job) {
-    using Kind = core::record::BenchPlace::Kind;
-    const auto place = core::record::benchPlace(work.at(job));
+    using Kind = core::jobs::BenchPlace::Kind;
+    const auto place = core::jobs::benchPlace(work.at(job));
     core::intents::Intent intent;
     if (place.kind == Kind::Step) {
       intent = finish(job, *place.step);
@@ -84,7 +84,7 @@ struct Bench {
   app::workbench::Workbench work;
 };
 
-inline std::string stateOf(Bench& bench, const std::string& job) { return core::record::dump(*bench.work.job(job)); }
+inline std::string stateOf(Bench& bench, const std::string& job) { return core::jobs::dump(*bench.work.job(job)); }
 
 // What an import says, a line each.
 inline std::string said(const app::workbench::Workbench::Imported& imported) {

@@ -14,7 +14,7 @@
 using app::stores::SqliteEventStore;
 using app::workbench::Workbench;
 using core::base::replaceAll;
-using core::record::BenchPlace;
+using core::jobs::BenchPlace;
 using namespace tests;
 
 namespace {
@@ -127,7 +127,7 @@ class Shop {
     return due;
   }
   void goOn(const std::string& id) {
-    const auto place = core::record::benchPlace(bench->at(id));
+    const auto place = core::jobs::benchPlace(bench->at(id));
     core::base::Message refused;
     if (place.kind == BenchPlace::Kind::Step) {
       const auto& step = bench->job(id)->plan->workflow.steps[*place.step];
@@ -203,7 +203,7 @@ TEST_CASE("one damaged job never takes another with it, nor the alerts") {
       CHECK(shop.bench->submit(core::intents::OfJob{shop.ids[i], core::intents::AddNote{"a note", ""}}).id ==
             damage.trouble);
       CHECK_FALSE(shop.bench->handOn(shop.ids[i]).ok());
-      CHECK(shop.bench->timeline(shop.ids[i], core::record::Order::NewestFirst).empty());
+      CHECK(shop.bench->timeline(shop.ids[i], core::jobs::Order::NewestFirst).empty());
       CHECK(shop.bench->renew(shop.ids[i]).id == damage.trouble);
     } else {
       CHECK(shop.bench->handOn(shop.ids[i]).ok());

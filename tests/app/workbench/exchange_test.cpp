@@ -8,7 +8,7 @@
 #include "tests/support/many_jobs.h"
 
 using core::base::replaceAll;
-using core::record::BenchPlace;
+using core::jobs::BenchPlace;
 using namespace tests;
 
 namespace {
@@ -16,7 +16,7 @@ namespace {
 // Worked on until a preparation of the shop and a wait are in its record, and further.
 std::string workedJob(Bench& bench, const std::string& name, int acts) {
   const std::string job = bench.takeIn(demoJob(name));
-  for (int i = 0; i < acts && core::record::benchPlace(bench.work.at(job)).kind != BenchPlace::Kind::Finished; ++i) {
+  for (int i = 0; i < acts && core::jobs::benchPlace(bench.work.at(job)).kind != BenchPlace::Kind::Finished; ++i) {
     bench.clock.advance(61'000);
     if (i % 7 == 3) {
       REQUIRE(bench.refusal(job, core::intents::Undo{bench.work.job(job)->lastIntent}) == "");

@@ -167,7 +167,7 @@ TEST_CASE("a tablet whose clock rolled over keeps the order, says it, and hands 
   bench.clock.jump(-ahead);
   REQUIRE(bench.refusal(job, core::intents::AddNote{"put right", ""}) == "");
   for (const Event& event : ours.all()) CHECK(core::record::isBelievable(event.hlc));
-  const auto timeline = bench.work.timeline(job, core::record::Order::OldestFirst);
+  const auto timeline = bench.work.timeline(job, core::jobs::Order::OldestFirst);
   REQUIRE(timeline.size() > 3);
   CHECK(timeline.back().what.id == "timeline.noted");
   CHECK(timeline.back().timeKnown);
@@ -179,7 +179,7 @@ TEST_CASE("a tablet whose clock rolled over keeps the order, says it, and hands 
   INFO(said(imported));
   REQUIRE(imported.jobId == job);
   CHECK(imported.problems.empty());
-  CHECK(core::record::dump(*other.work.job(job)) == core::record::dump(*bench.work.job(job)));
+  CHECK(core::jobs::dump(*other.work.job(job)) == core::jobs::dump(*bench.work.job(job)));
   worksOn(theirs, job, "another");
 }
 
@@ -222,7 +222,7 @@ TEST_CASE("a job is taken in by its own stream alone, and what does not open is 
   const auto taken = other.work.importJob(core::record::writeRecord(good));
   INFO(said(taken));
   REQUIRE(taken.jobId == job);
-  CHECK(core::record::dump(*other.work.job(job)) == core::record::dump(*bench.work.job(job)));
+  CHECK(core::jobs::dump(*other.work.job(job)) == core::jobs::dump(*bench.work.job(job)));
 }
 
 TEST_CASE("a record poisoned by a taking in that opens nothing takes the true one up, and hands it on") {
@@ -259,7 +259,7 @@ TEST_CASE("a record poisoned by a taking in that opens nothing takes the true on
   const auto onwards = third.work.importJob(other.work.exportJob(job));
   INFO(said(onwards));
   CHECK(onwards.jobId == job);
-  CHECK(core::record::dump(*third.work.job(job)) == core::record::dump(*other.work.job(job)));
+  CHECK(core::jobs::dump(*third.work.job(job)) == core::jobs::dump(*other.work.job(job)));
 }
 
 TEST_CASE("every plan that taking renewals back can lead to is proven before a job is taken up") {
@@ -316,29 +316,29 @@ TEST_CASE("taking up another shop's job moves none of mine on, until I use what 
     return job;
   }();
   const std::string file = bench.work.exportJob(theirs);
-  const std::string worked = core::record::dump(*bench.work.job(theirs));
+  const std::string worked = core::jobs::dump(*bench.work.job(theirs));
   MemoryEventStore store;
   TinyBench mine(store, "mine");
   const std::string job = mine.takeIn(core::base::replaceAll(std::string(kTinyJob), "Reed bed", "Mud flats"));
-  const std::string before = core::record::dump(*mine.work.job(job));
+  const std::string before = core::jobs::dump(*mine.work.job(job));
   REQUIRE(mine.work.importJob(file).jobId == theirs);
   // What was worked with it in that very job stays true.
-  CHECK(core::record::dump(*mine.work.job(theirs)) == worked);
+  CHECK(core::jobs::dump(*mine.work.job(theirs)) == worked);
   CHECK(worked.find("paste/soak done") != std::string::npos);
-  CHECK(core::record::dump(*mine.work.job(job)) == before);
+  CHECK(core::jobs::dump(*mine.work.job(job)) == before);
   REQUIRE(mine.work.job(job)->elsewhere.size() == 1);
   CHECK(mine.refusal(job, core::intents::AcceptPreparation{"paste/soak", "nobody"})
             .find("record.not-prepared-elsewhere") == 0);
   REQUIRE(mine.refusal(job, core::intents::AcceptPreparation{"paste/soak", "tablet"}) == "");
-  CHECK(core::record::dump(*mine.work.job(job)).find("paste/soak done") != std::string::npos);
+  CHECK(core::jobs::dump(*mine.work.job(job)).find("paste/soak done") != std::string::npos);
   // Handed on, it takes along what it was worked with.
   MemoryEventStore thirds;
   TinyBench third(thirds, "third");
   REQUIRE(third.work.importJob(mine.work.exportJob(job)).jobId == job);
-  CHECK(core::record::dump(*third.work.job(job)) == core::record::dump(*mine.work.job(job)));
+  CHECK(core::jobs::dump(*third.work.job(job)) == core::jobs::dump(*mine.work.job(job)));
   // After a restart as well.
   TinyBench again(store, "mine");
-  CHECK(core::record::dump(*again.work.job(job)) == core::record::dump(*mine.work.job(job)));
+  CHECK(core::jobs::dump(*again.work.job(job)) == core::jobs::dump(*mine.work.job(job)));
   REQUIRE(again.refusal(job, core::intents::Undo{again.work.job(job)->lastIntent}) == "");
-  CHECK(core::record::dump(*again.work.job(job)) == before);
+  CHECK(core::jobs::dump(*again.work.job(job)) == before);
 }

@@ -13,7 +13,7 @@
 
 using namespace tests;
 using app::workbench::JobEntry;
-using core::record::BenchPlace;
+using core::jobs::BenchPlace;
 
 namespace {
 
@@ -39,13 +39,13 @@ std::string shown(Bench& bench) {
   for (const JobEntry& entry : std::vector<JobEntry>(bench.work.jobs())) {
     const auto* state = bench.work.job(entry.id);
     REQUIRE(state != nullptr);
-    text += core::record::dump(*state) + state->lastIntent + '|' + state->lastUndo + '\n';
+    text += core::jobs::dump(*state) + state->lastIntent + '|' + state->lastUndo + '\n';
     for (const auto& [id, run] : state->waits) {
       const auto belief = learning.opening.of(core::workflow::kindOf(*run.wait));
       text += core::base::shortestNumber(belief.mean) + ' ' + std::to_string(belief.count) + '\n';
     }
     // As it is listed once it is folded.
-    const auto place = core::record::benchPlace(bench.work.at(entry.id));
+    const auto place = core::jobs::benchPlace(bench.work.at(entry.id));
     REQUIRE(entry.place == place.kind);
     REQUIRE(entry.done == place.done);
     REQUIRE(entry.all == place.all);
@@ -138,7 +138,7 @@ class Life {
   }
   void goOn(const std::string& job) {
     if (job.empty() || m_bench->work.job(job) == nullptr || m_bench->work.job(job)->putAway) return;
-    const auto place = core::record::benchPlace(m_bench->work.at(job));
+    const auto place = core::jobs::benchPlace(m_bench->work.at(job));
     if (place.kind == BenchPlace::Kind::Finished || place.kind == BenchPlace::Kind::Stuck) return;
     (void)m_bench->work.submit(core::intents::OfJob{job, nextAct(m_bench->work.at(job))});
   }
@@ -154,7 +154,7 @@ class Life {
       other.clock = m_bench->clock;
       REQUIRE(other.work.importJob(m_bench->work.exportJob(job)).jobId == job);
       for (std::size_t acts = pick(5); acts > 0; --acts) {
-        const auto place = core::record::benchPlace(other.work.at(job));
+        const auto place = core::jobs::benchPlace(other.work.at(job));
         if (place.kind == BenchPlace::Kind::Finished || place.kind == BenchPlace::Kind::Stuck) break;
         (void)other.work.submit(core::intents::OfJob{job, nextAct(other.work.at(job))});
       }
@@ -189,7 +189,7 @@ TEST_CASE("jobs listed from summaries are as if they were folded, whatever life 
     anew.clock = life.clock();
     REQUIRE(anew.work.heartbeat().id.empty());
     for (const JobEntry& entry : life.bench().work.jobs()) {
-      CHECK(core::record::dump(*anew.work.job(entry.id)) == core::record::dump(*life.bench().work.job(entry.id)));
+      CHECK(core::jobs::dump(*anew.work.job(entry.id)) == core::jobs::dump(*life.bench().work.job(entry.id)));
     }
   }
 }
@@ -237,7 +237,7 @@ TEST_CASE("a finished job whose preparation another bench takes back later is fi
   {
     Bench bench(store);
     job = bench.takeIn(demoJob());
-    for (int acts = 0; core::record::benchPlace(bench.work.at(job)).kind != BenchPlace::Kind::Finished; ++acts) {
+    for (int acts = 0; core::jobs::benchPlace(bench.work.at(job)).kind != BenchPlace::Kind::Finished; ++acts) {
       REQUIRE(acts < 500);
       bench.clock.advance(1000);
       bench.goOn(job);

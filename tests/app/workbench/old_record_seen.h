@@ -6,7 +6,7 @@
 #include "app/convert/text.h"
 #include "app/words/words.h"
 #include "core/base/text.h"
-#include "core/record/offers.h"
+#include "core/decisions/offers.h"
 #include "core/workflow/expected.h"
 #include "tests/app/workbench/bench.h"
 
@@ -19,10 +19,10 @@ inline std::string numberText(const std::optional<core::units::Length>& length) 
 inline std::string seenOfJob(Bench& bench, const std::string& job) {
   const auto* state = bench.work.job(job);
   REQUIRE(state != nullptr);
-  std::string text = "job " + job + '\n' + core::record::dump(*state);
+  std::string text = "job " + job + '\n' + core::jobs::dump(*state);
   text += "last " + state->lastIntent + " undo " + state->lastUndo + '\n';
   for (const auto& one : state->elsewhere) text += "elsewhere " + one.step + ' ' + one.deviceId + '\n';
-  for (const auto& entry : bench.work.timeline(job, core::record::Order::OldestFirst)) {
+  for (const auto& entry : bench.work.timeline(job, core::jobs::Order::OldestFirst)) {
     text += "told " + app::convert::fromQt(app::words::text(entry.what, core::units::UnitSystem::Millimetres)) +
             " kind " + std::to_string(static_cast<int>(entry.kind)) + " of " + entry.eventId + " step " + entry.step +
             " wait " + entry.wait + " figure " + entry.figure + " note " + entry.note + " photograph " +
@@ -30,7 +30,7 @@ inline std::string seenOfJob(Bench& bench, const std::string& job) {
     for (const auto& batch : entry.batches) text += " batch " + std::to_string(batch.mark) + ' ' + batch.name;
     text += '\n';
   }
-  for (const auto& offer : core::record::offers(bench.work.at(job))) {
+  for (const auto& offer : core::decisions::offers(bench.work.at(job))) {
     text += "offer " + core::base::dump(offer.label) + '\n';
   }
   for (const auto& [id, run] : state->waits) {

@@ -41,7 +41,7 @@ TEST_CASE("a photograph is in the record after a restart, and its file is what w
   REQUIRE(kept.size() == 1);
   CHECK(kept[0].caption == "The corner");
   CHECK(photographs.thumbnail(kept[0].hash, {20, 20}).ok());
-  CHECK(bench.work.timeline(job, core::record::Order::NewestFirst).front().hash == kept[0].hash);
+  CHECK(bench.work.timeline(job, core::jobs::Order::NewestFirst).front().hash == kept[0].hash);
 
   REQUIRE(bench.work.submit(core::intents::OfJob{job, core::intents::RemovePhotograph{kept[0].id}}).id.empty());
   // Taking it back must find the file.

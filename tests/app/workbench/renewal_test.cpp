@@ -63,9 +63,9 @@ std::string begunJob(core::record::EventStore& store, int acts) {
   return job;
 }
 
-std::size_t doneIn(const core::record::JobState& state) {
+std::size_t doneIn(const core::jobs::JobState& state) {
   std::size_t count = 0;
-  for (const auto& step : state.steps) count += step.status == core::record::StepStatus::Done ? 1 : 0;
+  for (const auto& step : state.steps) count += step.status == core::jobs::StepStatus::Done ? 1 : 0;
   return count;
 }
 
@@ -137,7 +137,7 @@ TEST_CASE("a technique changed under way is offered, taken, and what is done sta
     CHECK(stateOf(other, job) == before);
   }
   SECTION("the record says so") {
-    const auto timeline = bench.work.timeline(job, core::record::Order::NewestFirst);
+    const auto timeline = bench.work.timeline(job, core::jobs::Order::NewestFirst);
     REQUIRE_FALSE(timeline.empty());
     CHECK(timeline[0].what.id == "timeline.techniques-renewed");
   }
@@ -184,8 +184,8 @@ TEST_CASE("a step that comes too late is said to") {
   }
   CHECK(coming == bench.work.job(job)->plan->design.job.boards.size());
   REQUIRE(bench.work.renew(job).id.empty());
-  const auto place = core::record::benchPlace(bench.work.at(job));
-  REQUIRE(place.kind == core::record::BenchPlace::Kind::Step);
+  const auto place = core::jobs::benchPlace(bench.work.at(job));
+  REQUIRE(place.kind == core::jobs::BenchPlace::Kind::Step);
   CHECK(bench.work.job(job)->plan->workflow.steps[*place.step].id.find("square-boards/wipe@") == 0);
 }
 

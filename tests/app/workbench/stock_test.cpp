@@ -65,7 +65,7 @@ TEST_CASE("a sheet of the shop is cut up for a job that lists none, and is one l
   CHECK(there() == 2);
   CHECK(bench.work.shop().onHand.offcuts.size() > 0);
   CHECK(cutting().pieces.size() < before.pieces.size());
-  const auto record = bench.work.timeline(job, core::record::Order::NewestFirst);
+  const auto record = bench.work.timeline(job, core::jobs::Order::NewestFirst);
   CHECK(core::base::dump(record.front().what) == "timeline.cut-sheet stock=reed-green paste paper count=4");
   REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::UndoInShop{act}}).id.empty());
   CHECK(there() == 3);

@@ -3,7 +3,7 @@
 
 #include "core/base/json.h"
 #include "core/base/text.h"
-#include "core/record/decide.h"
+#include "core/decisions/decide.h"
 #include "tests/app/workbench/bench.h"
 
 using namespace tests;
@@ -30,15 +30,15 @@ TEST_CASE("an act that cannot be kept changes nothing and tells nobody") {
   MemoryEventStore store;
   Bench bench(store);
   const std::string job = bench.takeIn(demoJob());
-  const std::string before = core::record::dump(*bench.work.job(job));
+  const std::string before = core::jobs::dump(*bench.work.job(job));
   const std::string last = bench.work.lastIntentId();
   bool told = false;
   QObject::connect(&bench.work, &app::workbench::Workbench::jobChanged, [&](const QString&) { told = true; });
   bench.work.onCommitted = [&](const std::string&) { told = true; };
   store.failWrites(core::base::Message("store.full"));
-  const auto place = core::record::benchPlace(bench.work.at(job));
+  const auto place = core::jobs::benchPlace(bench.work.at(job));
   CHECK(bench.refusal(job, bench.finish(job, *place.step)) == "store.full");
-  CHECK(core::record::dump(*bench.work.job(job)) == before);
+  CHECK(core::jobs::dump(*bench.work.job(job)) == before);
   CHECK(bench.work.lastIntentId() == last);
   CHECK_FALSE(told);
   store.failWrites({});
@@ -83,19 +83,19 @@ TEST_CASE("the whole demo job can be worked to its end, and is the same after ev
   {
     Bench bench(store);
     job = bench.takeIn(demoJob(GENERATE("pilots-chart", "heron")));
-    for (int acts = 0; core::record::benchPlace(bench.work.at(job)).kind != core::record::BenchPlace::Kind::Finished;
+    for (int acts = 0; core::jobs::benchPlace(bench.work.at(job)).kind != core::jobs::BenchPlace::Kind::Finished;
          ++acts) {
       REQUIRE(acts < 2000);
       bench.clock.advance(1000);
       bench.goOn(job);
       if (acts % 10 == 0) {
         Bench again(store);
-        CHECK(core::record::dump(*again.work.job(job)) == core::record::dump(*bench.work.job(job)));
+        CHECK(core::jobs::dump(*again.work.job(job)) == core::jobs::dump(*bench.work.job(job)));
       }
     }
   }
   Bench again(store);
-  CHECK(core::record::benchPlace(again.work.at(job)).kind == core::record::BenchPlace::Kind::Finished);
+  CHECK(core::jobs::benchPlace(again.work.at(job)).kind == core::jobs::BenchPlace::Kind::Finished);
 }
 
 TEST_CASE("a preparation of the shop done in one job is done in the other") {

@@ -17,22 +17,22 @@ TEST_CASE("done, undone, redone, undone, reopened: as if never done, and the act
     Bench bench(*store, store->deviceId());
     job = bench.takeIn(demoJob());
     for (int acts = 0; acts < 5; ++acts) bench.goOn(job);
-    never = core::record::dump(*bench.work.job(job));
+    never = core::jobs::dump(*bench.work.job(job));
     bench.goOn(job);
     act = bench.work.lastIntentId();
-    const std::string done = core::record::dump(*bench.work.job(job));
+    const std::string done = core::jobs::dump(*bench.work.job(job));
     REQUIRE(done != never);
     REQUIRE(bench.refusal(job, core::intents::Undo{act}) == "");
-    CHECK(core::record::dump(*bench.work.job(job)) == never);
+    CHECK(core::jobs::dump(*bench.work.job(job)) == never);
     REQUIRE(bench.refusal(job, core::intents::Undo{bench.work.lastIntentId()}) == "");
-    CHECK(core::record::dump(*bench.work.job(job)) == done);
+    CHECK(core::jobs::dump(*bench.work.job(job)) == done);
     REQUIRE(bench.refusal(job, core::intents::Undo{act}) == "");
-    CHECK(core::record::dump(*bench.work.job(job)) == never);
+    CHECK(core::jobs::dump(*bench.work.job(job)) == never);
   }
   const auto store = openIn(folder);
   Bench bench(*store, store->deviceId());
   REQUIRE(bench.work.job(job) != nullptr);
-  CHECK(core::record::dump(*bench.work.job(job)) == never);
+  CHECK(core::jobs::dump(*bench.work.job(job)) == never);
   const auto& log = bench.work.job(job)->log;
   const auto line = std::find_if(log.begin(), log.end(), [&](const auto& one) { return one.intentId == act; });
   REQUIRE(line != log.end());
@@ -48,13 +48,13 @@ TEST_CASE("an act can be taken back after a restart") {
     const auto store = openIn(folder);
     Bench bench(*store, store->deviceId());
     job = bench.takeIn(demoJob());
-    before = core::record::dump(*bench.work.job(job));
+    before = core::jobs::dump(*bench.work.job(job));
     bench.goOn(job);
   }
   const auto store = openIn(folder);
   Bench bench(*store, store->deviceId());
   REQUIRE(bench.refusal(job, core::intents::Undo{bench.work.lastIntentId()}) == "");
-  CHECK(core::record::dump(*bench.work.job(job)) == before);
+  CHECK(core::jobs::dump(*bench.work.job(job)) == before);
 }
 
 TEST_CASE("two devices' events fold to the same state in whichever order they were brought together") {
@@ -90,7 +90,7 @@ TEST_CASE("two devices' events fold to the same state in whichever order they we
     REQUIRE(store.append(first, texts).ok());
     Bench bench(store, "third");
     REQUIRE(bench.work.job(job) != nullptr);
-    return core::record::dump(*bench.work.job(job));
+    return core::jobs::dump(*bench.work.job(job));
   };
   CHECK(together(tablet.all(), second.all()) == together(second.all(), tablet.all()));
 }

@@ -1,7 +1,7 @@
 #include "core/record/event.h"
 
 #include "core/base/text.h"
-#include "core/record/job_state.h"
+#include "core/jobs/job_state.h"
 #include "tests/support/bench.h"
 #include "tests/support/catch.h"
 #include "tests/support/recipes.h"
@@ -80,13 +80,13 @@ TEST_CASE("what a record says of a clock is cut to what can be reckoned with", "
 TEST_CASE("the same events in any order, twice over, give the same state", "[event]") {
   Bench bench(demoJobText(), shippedTechniques());
   for (int i = 0; i < 12; ++i) bench.finishShown();
-  const std::string expected = record::dump(bench.state());
+  const std::string expected = jobs::dump(bench.state());
   std::mt19937 random(3);
   auto events = bench.events();
   events.insert(events.end(), bench.events().begin(), bench.events().end());
   for (int round = 0; round < 20; ++round) {
     std::shuffle(events.begin(), events.end(), random);
-    CHECK(record::dump(record::fold(bench.plan(), events)) == expected);
+    CHECK(jobs::dump(jobs::fold(bench.plan(), events)) == expected);
   }
 }
 
@@ -102,12 +102,12 @@ TEST_CASE("an unknown event of the job is kept and makes the job read-only", "[e
   strange.type = record::StepDone::kType;
   strange.version = 2;
   events.push_back(strange);
-  const auto state = record::fold(bench.plan(), events);
+  const auto state = jobs::fold(bench.plan(), events);
   CHECK(state.readOnly());
   CHECK(state.unknownEvents == std::vector<std::string>{"GildedTwice/1", "StepDone/2"});
-  const record::Shop shop;
-  const record::JobAt at(state, shop, bench.now());
-  const auto decision = record::decide(at, intents::Undo{state.lastIntent});
+  const shop::Shop shop;
+  const jobs::JobAt at(state, shop, bench.now());
+  const auto decision = decisions::decide(at, intents::Undo{state.lastIntent});
   REQUIRE_FALSE(decision);
   CHECK(decision.error().id == "record.read-only");
 }
@@ -116,14 +116,13 @@ TEST_CASE("folding a prefix and then all is folding all", "[event]") {
   Bench bench(demoJobText(), shippedTechniques());
   std::vector<std::string> dumps;
   for (int i = 0; i < 10; ++i) {
-    dumps.push_back(record::dump(bench.state()));
+    dumps.push_back(jobs::dump(bench.state()));
     bench.finishShown();
   }
   const auto all = bench.events();
   std::size_t matched = 0;
   for (std::size_t length = 0; length <= all.size(); ++length) {
-    const auto prefix =
-        record::dump(record::fold(bench.plan(), {all.begin(), all.begin() + static_cast<long>(length)}));
+    const auto prefix = jobs::dump(jobs::fold(bench.plan(), {all.begin(), all.begin() + static_cast<long>(length)}));
     if (matched < dumps.size() && prefix == dumps[matched]) ++matched;
   }
   CHECK(matched == dumps.size());

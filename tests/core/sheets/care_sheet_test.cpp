@@ -1,7 +1,7 @@
 // What the care sheets take from the record: measures, faults, rooms, batches, and what is left out of it.
 #include "core/sheets/care_sheet.h"
 
-#include "tests/core/record/tiny_shop.h"
+#include "tests/core/shop/tiny_shop.h"
 #include "tests/support/bench.h"
 #include "tests/support/catch.h"
 #include "tests/support/recipes.h"
@@ -21,8 +21,8 @@ CareSheet sheetOf(const Bench& bench, CareFor kind, const std::string& jobText =
   words.day = [](std::int64_t utc, const std::string&) { return "day " + std::to_string(utc / 86'400'000); };
   words.figure = [](const design::Figure& figure) { return figure.id; };
   words.duration = [](units::Duration duration) { return std::to_string(duration.inMilliseconds()); };
-  const record::JobAt at = bench.at();
-  const auto timeline = record::timelineOf(bench.state(), at.shop(), bench.events(), record::Order::OldestFirst);
+  const jobs::JobAt at = bench.at();
+  const auto timeline = jobs::timelineOf(bench.state(), at.shop(), bench.events(), jobs::Order::OldestFirst);
   return careSheet(kind, {bench.state(), at.shop(), timeline, jobText, units::UnitSystem::Millimetres, words});
 }
 

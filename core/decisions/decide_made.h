@@ -1,0 +1,24 @@
+#pragma once
+// Decisions about what was measured. Only decide.cpp and its neighbours call these.
+#include <vector>
+
+#include "core/base/result.h"
+#include "core/intents/intent.h"
+#include "core/jobs/job_state.h"
+
+namespace core::decisions {
+
+using MadeDecision = base::Result<std::vector<record::EventDraft>, base::Message>;
+
+// Refusals: record.no-such-step; record.not-measured-here; made.no-size, made.too-far; the first conflict the measure
+// would be, as layOut tells it.
+MadeDecision decideMeasure(const jobs::JobAt& job, const intents::EnterAsMade& intent);
+// record.not-measured.
+MadeDecision decideForget(const jobs::JobAt& job, const intents::ForgetAsMade& intent);
+// record.no-such-board, record.window-already-cut, or the conflict the choice would be.
+MadeDecision decideFollow(const jobs::JobAt& job, const intents::ChooseFollow& intent);
+
+// Whether a board's window is cut: measured, or a finished step used its marks.
+bool isCut(const jobs::JobState& state, const std::string& board);
+
+}  // namespace core::decisions

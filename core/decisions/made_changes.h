@@ -1,0 +1,45 @@
+#pragma once
+// What a measure changes: the figures that follow from it, and the finished steps that were worked with the old ones.
+#include <string>
+#include <vector>
+
+#include "core/design/design.h"
+#include "core/jobs/job_state.h"
+
+namespace core::decisions {
+
+struct FigureChange {
+  std::string figure;
+  double before = 0, after = 0;  // mm, or the figure's own unit
+  std::string displayBefore, displayAfter;
+  bool ahead = false;  // a step still to be done uses it
+};
+
+// A finished step that used a figure which now differs by more than the tolerance of its kind.
+struct Contradiction {
+  std::size_t step = 0;  // index into the workflow
+  FigureChange change;
+};
+
+struct MadeChanges {
+  std::vector<FigureChange> figures;  // whose display differs, in the order of figures; what was measured left out
+  std::vector<Contradiction> contradicted;
+};
+
+// From one design of the job to another. What a measured opening itself was cut to is no contradiction: figures of the
+// element that was measured are left out of `contradicted`.
+MadeChanges changesBetween(const jobs::JobState& state, const design::Design& before, const design::Design& after);
+
+// The design were one figure measured so. The plan's problems are told as a refusal by `decide`.
+design::ReadDesign designWith(const jobs::JobState& state, const std::string& figure, units::Length value,
+                              const std::string& overrules = "");
+// The design were a board to follow so.
+design::ReadDesign designWith(const jobs::JobState& state, const std::string& board, design::Follow follow);
+// The design without one measure.
+design::ReadDesign designWithout(const jobs::JobState& state, const std::string& figure);
+
+// The board whose choice between cover and reveal is open: the first inner board not yet cut whose opening above came
+// out otherwise than planned. "" where there is none.
+std::string boardToFollow(const jobs::JobState& state);
+
+}  // namespace core::decisions

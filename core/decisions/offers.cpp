@@ -1,0 +1,115 @@
+#include "core/decisions/offers.h"
+
+#include "core/alerts/alert_schedule.h"
+#include "core/decisions/made_changes.h"
+#include "core/jobs/bench_place.h"
+#include "core/jobs/touch_tests.h"
+
+namespace core::decisions {
+
+// Events and what is said of them are spoken of throughout.
+using namespace record;
+namespace {
+
+using base::Message;
+
+void offerLooks(const jobs::JobAt& job, std::vector<Offer>& offers) {
+  for (const intents::LookAt& doubted : jobs::doubtedLooks(job)) {
+    const std::string& title = job.state().waits.at(doubted.wait).wait->title;
+    offers.push_back({doubted, Message("offer.look.sure").with("wait", title)});
+  }
+  for (const jobs::TouchTest& test : jobs::touchTests(job)) {
+    const workflow::WorkflowWait& wait = *job.state().waits.at(test.wait).wait;
+    for (const intents::Verdict verdict : jobs::verdictsOf(wait)) {
+      offers.push_back({intents::LookAt{test.wait, verdict},
+                        Message("offer.look").with("wait", wait.title).with("answer", jobs::answerOf(wait, verdict))});
+    }
+  }
+}
+
+void offerHearing(const jobs::JobAt& job, std::vector<Offer>& offers) {
+  for (const alerts::ScheduledAlert& alert : alerts::alertsOf(job).alerts) {
+    if (alert.dueBoottimeNanoseconds > job.now().boottimeNanoseconds) continue;
+    offers.push_back({intents::Hear{alert.wait, alert.alert}, Message("offer.heard")});
+    for (const int minutes : alerts::kSnoozeMinutes) {
+      if (!alerts::mayBePutOff(job, alert, units::Duration::minutes(minutes))) continue;
+      offers.push_back({intents::Snooze{alert.wait, alert.alert, minutes},
+                        Message("offer.snooze").with("minutes", std::int64_t{minutes})});
+    }
+  }
+}
+
+void offerFollowing(const jobs::JobAt& job, std::vector<Offer>& offers) {
+  const std::string board = boardToFollow(job.state());
+  if (board.empty()) return;
+  const auto offer = [&](design::Follow follow, bool reveal, std::string_view label) {
+    if (!designWith(job.state(), board, follow).design) return;
+    offers.push_back({intents::ChooseFollow{board, reveal}, Message(label).with("board", board)});
+  };
+  offer(design::Follow::Cover, false, "offer.keep-cover");
+  offer(design::Follow::Reveal, true, "offer.keep-reveal");
+}
+
+void offerFaults(const jobs::JobAt& job, std::optional<std::size_t> step, std::vector<Offer>& offers) {
+  if (!step) return;
+  const workflow::WorkflowStep& source = job.state().plan->workflow.steps[*step];
+  for (const workflow::WorkflowFault& fault : source.faults) {
+    if (fault.ways.empty())
+      offers.push_back({intents::ReportFault{source.id, fault.id}, Message("offer.fault").with("seen", fault.seen)});
+    for (const workflow::WorkflowFaultWay& way : fault.ways) {
+      offers.push_back({intents::ReportFault{source.id, fault.id, way.id},
+                        Message("offer.fault-way").with("seen", fault.seen).with("way", way.key)});
+    }
+  }
+}
+
+// The newest of what other benches have ready of the step shown, where it is not too old by its own clock.
+void offerElsewhere(const jobs::JobAt& job, std::size_t index, std::vector<Offer>& offers) {
+  const workflow::WorkflowStep& step = job.state().plan->workflow.steps[index];
+  const jobs::PreparedElsewhere* newest = nullptr;
+  for (const jobs::PreparedElsewhere& one : job.state().elsewhere) {
+    if (one.step == step.id) newest = &one;
+  }
+  if (newest == nullptr || job.isDone(index)) return;
+  const std::int64_t age = job.now().utcMilliseconds - newest->doneAt.utcMilliseconds;
+  if (step.keeps && age > step.keeps->inMilliseconds()) return;
+  offers.push_back({intents::AcceptPreparation{step.id, newest->deviceId}, Message("offer.use-prepared")});
+}
+
+}  // namespace
+
+std::vector<Offer> offers(const jobs::JobAt& job) {
+  std::vector<Offer> offered;
+  const jobs::JobState& state = job.state();
+  if (state.readOnly()) return offered;
+  const jobs::BenchPlace place = jobs::benchPlace(job);
+  const bool works = !state.putAway;
+  if (works && place.kind == jobs::BenchPlace::Kind::Step) {
+    const workflow::WorkflowStep& step = state.plan->workflow.steps[*place.step];
+    intents::FinishStep finish;
+    finish.step = step.id;
+    offered.push_back({finish, Message("offer.done")});
+    if (state.steps[*place.step].status == jobs::StepStatus::Ahead) {
+      offered.push_back({intents::BeginStep{step.id}, Message("offer.begin")});
+    }
+  }
+  if (works && place.kind == jobs::BenchPlace::Kind::Step) offerElsewhere(job, *place.step, offered);
+  if (works && place.kind == jobs::BenchPlace::Kind::Missed) {
+    offered.push_back({intents::MendMissed{place.wait}, Message("offer.mend")});
+    intents::FinishStep inTime;
+    inTime.step = state.plan->workflow.steps[*place.step].id;
+    inTime.begunInTime = true;
+    offered.push_back({inTime, Message("offer.begun-in-time")});
+  }
+  if (works) offerFollowing(job, offered);
+  offerHearing(job, offered);
+  offerLooks(job, offered);
+  if (!state.lastUndo.empty()) offered.push_back({intents::Undo{state.lastUndo}, Message("offer.redo")});
+  if (!state.lastIntent.empty()) offered.push_back({intents::Undo{state.lastIntent}, Message("offer.undo")});
+  if (!works) return offered;
+  if (place.kind == jobs::BenchPlace::Kind::Step) offerFaults(job, place.step, offered);
+  if (place.lastDone != place.step) offerFaults(job, place.lastDone, offered);
+  return offered;
+}
+
+}  // namespace core::decisions

@@ -1,0 +1,20 @@
+#pragma once
+// What may be asked now. Touch keys, pedal, voice and one-switch scanning all read this one list.
+#include <vector>
+
+#include "core/base/message.h"
+#include "core/intents/intent.h"
+#include "core/jobs/job_state.h"
+
+namespace core::decisions {
+
+struct Offer {
+  intents::Intent intent;
+  base::Message label;  // short: "Done", "Tacky", "Take back"
+};
+
+// In the order in which they matter: the step's own acts first, then touch tests, then undo and redo, then
+// faults of the step shown and of the last one done.
+std::vector<Offer> offers(const jobs::JobAt& job);
+
+}  // namespace core::decisions

@@ -1,0 +1,41 @@
+#pragma once
+// Where the maker is in a job at an instant: the step to show, what was done last, what comes next, what runs.
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/jobs/job_state.h"
+
+namespace core::jobs {
+
+// What the bench shows.
+struct BenchStand {
+  enum class Kind {
+    Step,      // a step can be worked now
+    Waiting,   // nothing can be started until a wait is over
+    Missed,    // a window closed before its step began: what then has to be taken up
+    Finished,  // every step is done
+    Stuck,     // nothing can start and nothing runs: only after a fault the techniques cannot mend
+  };
+  Kind kind = Kind::Step;
+  std::optional<std::size_t> step;  // Step: the one to show; Missed: the one that was gated
+  std::string wait;                 // Waiting: the one to be tested first; Missed: the window
+  friend bool operator==(const BenchStand&, const BenchStand&) = default;
+};
+
+struct BenchPlace : BenchStand {
+  std::optional<std::size_t> lastDone;  // newest live done step
+  waits::ClockReading lastDoneAt;
+  std::size_t done = 0;  // steps done and in all
+  std::size_t all = 0;
+};
+
+// Order of choice: a step begun; a step gated by an open window (the one closing soonest); a missed window;
+// otherwise the first in list order that can start.
+BenchPlace benchPlace(const JobAt& job);
+
+// What the bench will show when the step it shows is done now: the same choice, made of the state that act leaves.
+// Nothing where it shows no step.
+std::optional<BenchStand> standAfter(const JobAt& job, const BenchStand& here);
+
+}  // namespace core::jobs

@@ -1,0 +1,119 @@
+#include "core/jobs/beside_work.h"
+
+#include <algorithm>
+
+#include "core/base/text.h"
+#include "core/record/texts.h"
+
+namespace core::jobs {
+
+// Events and what is said of them are spoken of throughout.
+using namespace record;
+namespace {
+
+using base::Message;
+
+constexpr std::size_t kHashDigits = 64;
+constexpr int kLongestSide = 1'000'000;
+
+template <typename Items>
+auto withId(Items& items, const std::string& id) -> decltype(&items.front()) {
+  const auto found = std::find_if(items.begin(), items.end(), [&](const auto& one) { return one.id == id; });
+  return found == items.end() ? nullptr : &*found;
+}
+
+bool isHash(const std::string& text) {
+  return text.size() == kHashDigits &&
+         std::all_of(text.begin(), text.end(), [](char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); });
+}
+
+int sideOf(std::int64_t side) { return side > 0 && side <= kLongestSide ? static_cast<int>(side) : 0; }
+
+std::string shownLines(const std::string& text) { return base::shownText(text, base::Lines::Several); }
+
+void add(BesideWork& beside, const Event& event, const NoteAdded& added) {
+  const std::string text = shownLines(added.text);
+  if (!refusedText(text, true).id.empty()) return;
+  beside.notes.push_back({event.eventId, text, added.step, event.occurredUtc, std::nullopt});
+}
+
+void add(BesideWork& beside, const Event& event, const PhotographKept& kept) {
+  Photograph photograph{event.eventId,
+                        kept.hash,
+                        kept.bytes,
+                        kept.type,
+                        sideOf(kept.width),
+                        sideOf(kept.height),
+                        shownLines(kept.caption),
+                        kept.step,
+                        event.occurredUtc};
+  if (refusedPhotograph(photograph).id.empty()) beside.photographs.push_back(std::move(photograph));
+}
+
+void change(BesideWork& beside, const Event& event, const NoteChanged& changed) {
+  Note* note = withId(beside.notes, changed.note);
+  const std::string text = shownLines(changed.text);
+  if (note == nullptr || !refusedText(text, true).id.empty()) return;
+  note->text = text;
+  note->changedUtc = event.occurredUtc;
+}
+
+void change(BesideWork& beside, const Event&, const NoteRemoved& removed) {
+  std::erase_if(beside.notes, [&](const Note& one) { return one.id == removed.note; });
+}
+
+void change(BesideWork& beside, const Event&, const PhotographCaptioned& captioned) {
+  Photograph* photograph = withId(beside.photographs, captioned.photograph);
+  const std::string caption = shownLines(captioned.caption);
+  if (photograph != nullptr && refusedText(caption, false).id.empty()) photograph->caption = caption;
+}
+
+void change(BesideWork& beside, const Event&, const PhotographRemoved& removed) {
+  std::erase_if(beside.photographs, [&](const Photograph& one) { return one.id == removed.photograph; });
+}
+
+}  // namespace
+
+const Note* BesideWork::note(const std::string& id) const { return withId(notes, id); }
+const Photograph* BesideWork::photograph(const std::string& id) const { return withId(photographs, id); }
+
+void foldBeside(BesideWork& beside, const std::vector<const Event*>& ofJob, const std::set<std::string>& voided) {
+  std::vector<std::pair<const Event*, Happening>> live;
+  for (const Event* event : ofJob) {
+    if (!voided.contains(event->intentId)) live.emplace_back(event, happeningOf(*event));
+  }
+  for (const auto& [event, happening] : live) {
+    if (const auto* note = std::get_if<NoteAdded>(&happening)) add(beside, *event, *note);
+    if (const auto* photograph = std::get_if<PhotographKept>(&happening)) add(beside, *event, *photograph);
+  }
+  for (const auto& [event, happening] : live) {
+    std::visit(
+        [&beside, at = event]<typename One>(const One& one) {
+          if constexpr (requires { change(beside, *at, one); }) change(beside, *at, one);
+        },
+        happening);
+  }
+}
+
+Message refusedPhotograph(const Photograph& photograph) {
+  const bool known = photograph.type == "jpeg" || photograph.type == "png" || photograph.type == "webp";
+  if (!known || !isHash(photograph.hash) || photograph.bytes <= 0 || photograph.width <= 0 || photograph.height <= 0)
+    return Message("photograph.malformed");
+  if (photograph.bytes > kLargestPhotograph) {
+    return Message("photograph.too-large").with("most", kLargestPhotograph / 1'000'000);
+  }
+  if (std::int64_t{photograph.width} * photograph.height > kMostPixels) {
+    return Message("photograph.too-many-pixels")
+        .with("width", std::int64_t{photograph.width})
+        .with("height", std::int64_t{photograph.height})
+        .with("most", kMostPixels / 1'000'000);
+  }
+  return refusedText(photograph.caption, false);
+}
+
+std::optional<std::vector<std::string>> linkedBatches(const BatchesLinked& linked) {
+  const bool few = linked.batches && linked.batches->size() <= kMostBatchesOfAStep;
+  return few ? linked.batches : std::nullopt;
+}
+
+}  // namespace core::jobs

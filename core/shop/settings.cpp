@@ -1,0 +1,69 @@
+#include "core/shop/settings.h"
+
+#include <map>
+
+#include "core/record/happening.h"
+
+namespace core::shop {
+
+// Events and what is said of them are spoken of throughout.
+using namespace record;
+namespace {
+
+using base::Message;
+using units::UnitSystem;
+
+using Take = bool (*)(Settings& settings, const std::string& value);
+
+bool isYes(const std::string& value, bool& holds) {
+  if (value != "yes" && value != "no") return false;
+  holds = value == "yes";
+  return true;
+}
+
+// By what is set; each says whether the value can be.
+const std::map<std::string, Take, std::less<>>& takers() {
+  static const std::map<std::string, Take, std::less<>> kTakers = {
+      {"units",
+       [](Settings& settings, const std::string& value) {
+         if (value != "mm" && value != "in") return false;
+         settings.units = value == "in" ? UnitSystem::Inches : UnitSystem::Millimetres;
+         return true;
+       }},
+      {"distance",
+       [](Settings& settings, const std::string& value) {
+         const auto read = units::parseLength(value);
+         if (!read || read.value().length < kNearest || read.value().length > kFarthest) return false;
+         settings.distance = read.value().length;
+         return true;
+       }},
+      {"lamp", [](Settings& settings, const std::string& value) { return isYes(value, settings.lamp); }},
+      {"introduced", [](Settings& settings, const std::string& value) { return isYes(value, settings.introduced); }},
+  };
+  return kTakers;
+}
+
+}  // namespace
+
+Settings foldSettings(std::vector<Event> events, const std::string& stream) {
+  arrange(events);
+  Settings settings;
+  for (const Event& event : events) {
+    const auto chosen = event.stream == stream ? as<SettingChosen>(event) : std::nullopt;
+    const auto taker = chosen ? takers().find(chosen->what) : takers().end();
+    if (taker != takers().end()) static_cast<void>(taker->second(settings, chosen->value));
+  }
+  return settings;
+}
+
+base::Result<std::vector<EventDraft>, Message> decideSetting(const intents::ChooseSetting& intent) {
+  const auto taker = takers().find(intent.what);
+  if (taker == takers().end()) return Message("settings.no-such").with("what", intent.what);
+  Settings tried;
+  if (!taker->second(tried, intent.value)) {
+    return Message("settings.cannot-be").with("what", intent.what).with("value", intent.value);
+  }
+  return std::vector{draftOf(SettingChosen{intent.what, intent.value})};
+}
+
+}  // namespace core::shop

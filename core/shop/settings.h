@@ -1,0 +1,36 @@
+#pragma once
+// How a bench is set: what a maker chose once for this tablet. Each choice is an event on the bench's own stream, the
+// newest of each kind holds, and what cannot be read leaves what held before.
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/message.h"
+#include "core/base/result.h"
+#include "core/intents/intent.h"
+#include "core/record/event.h"
+#include "core/units/length.h"
+#include "core/units/length_display.h"
+
+namespace core::shop {
+
+// How far a tablet can stand from the eyes, and be worked.
+inline constexpr units::Length kNearest = units::Length::wholeMillimetres(300);
+inline constexpr units::Length kFarthest = units::Length::wholeMillimetres(2000);
+
+struct Settings {
+  units::UnitSystem units = units::UnitSystem::Millimetres;  // a new design is begun in
+  units::Length distance = units::Length::wholeMillimetres(800);
+  bool lamp = false;        // shown for lamp light, or for daylight
+  bool introduced = false;  // the first questions were answered or passed over
+
+  friend bool operator==(const Settings&, const Settings&) = default;
+};
+
+// Of the bench stream `stream` alone: tablets are set each for itself. Any order; duplicates are ignored.
+Settings foldSettings(std::vector<record::Event> events, const std::string& stream);
+
+// Refusals: settings.no-such {what}, settings.cannot-be {what} {value}.
+base::Result<std::vector<record::EventDraft>, base::Message> decideSetting(const intents::ChooseSetting& intent);
+
+}  // namespace core::shop

@@ -1,0 +1,200 @@
+#include "core/shop/shop_stock.h"
+
+#include <algorithm>
+#include <type_traits>
+
+#include "core/base/text.h"
+#include "core/record/happening.h"
+#include "core/record/stock_payload.h"
+#include "core/record/texts.h"
+
+namespace core::shop {
+
+// Events and what is said of them are spoken of throughout.
+using namespace record;
+namespace {
+
+template <typename One>
+concept OfAnItem = requires(const One& one) {
+  one.item;
+};
+template <typename One>
+concept OfABatch = requires(const One& one) {
+  one.batch;
+};
+// Of a job, of a design, or of the shop's other affairs.
+template <typename One>
+concept OfSomethingElse =
+    StandsOutside<One, kOfBench> || !StandsOutside<One, kOfJob | kOfDesign> || std::is_same_v<One, RoomEntered> ||
+    std::is_same_v<One, SensorChosen> || std::is_same_v<One, SettingChosen> || std::is_same_v<One, OffTimeTold> ||
+    std::is_same_v<One, OffcutDropped>;
+
+template <typename Items>
+auto withId(Items& items, const std::string& id) -> decltype(&items.front()) {
+  const auto found = std::find_if(items.begin(), items.end(), [&](const auto& one) { return one.id == id; });
+  return found == items.end() ? nullptr : &*found;
+}
+
+// What an event says of stock, batches or the maker: first what enters them, then the rest, so that each is found
+// whatever the order in which its own event and those about it came.
+class StockFolder {
+ public:
+  explicit StockFolder(ShopStock& stock) : m_stock(stock) {}
+
+  void enter(const Event& event, const Happening& happening) {
+    std::visit(
+        OneOf{[&](const StockEntered& entered) {
+                if (!entered.entry) return;
+                m_stock.items.push_back({event.eventId, *entered.entry, entered.entry->quantity, event.occurredUtc});
+              },
+              [&](const BatchEntered& entered) {
+                if (!entered.entry) return;
+                const std::int64_t mark = std::clamp<std::int64_t>(entered.mark, 0, kMostMarks);
+                m_stock.batches.push_back({event.eventId, mark, *entered.entry, std::nullopt});
+              },
+              [](const auto&) {}},
+        happening);
+  }
+
+  void apply(const Event& event, const Happening& happening) {
+    const std::int64_t utc = event.occurredUtc;
+    std::visit(
+        OneOf{[](const StockEntered&) {}, [](const BatchEntered&) {},
+              [&](const StockCorrected& corrected) { correct(corrected, utc); },
+              [&](const StockCounted& counted) { count(counted, utc); }, [&](const StockMoved& moved) { move(moved); },
+              [&](const StockRemoved& removed) {
+                std::erase_if(m_stock.items, [&](const StockItem& one) { return one.id == removed.item; });
+              },
+              [&](const BatchCorrected& corrected) {
+                Batch* batch = withId(m_stock.batches, corrected.batch);
+                if (batch != nullptr && corrected.entry) batch->entry = *corrected.entry;
+              },
+              [&](const BatchUsedUp& usedUp) {
+                if (Batch* batch = withId(m_stock.batches, usedUp.batch)) batch->usedUpUtc = utc;
+              },
+              [&](const MakerNamed& named) { nameMaker(named); },
+              // A sheet cut up is one less, where it came from the shop's stock.
+              [&](const SheetCut& cut) {
+                if (StockItem* item = withId(m_stock.items, cut.stock)) --item->quantity;
+              },
+              [](const OfSomethingElse auto&) {}},
+        happening);
+  }
+
+ private:
+  void nameMaker(const MakerNamed& named) {
+    const std::string maker = base::shownText(named.maker, base::Lines::One);
+    const std::string contact = base::shownText(named.contact, base::Lines::Several);
+    if (!refusedLine(maker, true).id.empty() || !refusedText(contact, false).id.empty()) return;
+    m_stock.maker = maker;
+    m_stock.contact = contact;
+  }
+
+  void correct(const StockCorrected& corrected, std::int64_t utc) {
+    StockItem* item = withId(m_stock.items, corrected.item);
+    if (item == nullptr || !corrected.entry) return;
+    *item = {item->id, *corrected.entry, corrected.entry->quantity, utc};
+  }
+
+  void count(const StockCounted& counted, std::int64_t utc) {
+    StockItem* item = withId(m_stock.items, counted.item);
+    if (item == nullptr || !counted.quantity || !isQuantity(item->entry.measure, *counted.quantity)) return;
+    item->quantity = *counted.quantity;
+    item->countedUtc = utc;
+  }
+
+  void move(const StockMoved& moved) {
+    StockItem* item = withId(m_stock.items, moved.item);
+    const std::int64_t change = moved.change.value_or(0);
+    if (item == nullptr || change < -kMostMeasuredInStock || change > kMostMeasuredInStock) return;
+    item->quantity = std::clamp(item->quantity + change, -kMostMeasuredInStock, kMostMeasuredInStock);
+  }
+
+  ShopStock& m_stock;
+};
+
+// What an act on stock is about: an item or a batch by id, "" where it names the maker. Nothing where it is no such
+// act.
+std::optional<std::string> subjectOf(const Event& event, const Happening& happening) {
+  using Subject = std::optional<std::string>;
+  return std::visit(OneOf{[&](const StockEntered&) { return Subject(event.eventId); },
+                          [&](const BatchEntered&) { return Subject(event.eventId); },
+                          [](const OfAnItem auto& one) { return Subject(one.item); },
+                          [](const OfABatch auto& one) { return Subject(one.batch); },
+                          [](const MakerNamed&) { return Subject(""); }, [](const auto&) { return Subject(); }},
+                    happening);
+}
+
+}  // namespace
+
+const StockItem* ShopStock::item(const std::string& id) const { return withId(items, id); }
+const Batch* ShopStock::batch(const std::string& id) const { return withId(batches, id); }
+
+ShopStock foldStock(const std::vector<Event>& events, const std::set<std::string>& voided) {
+  ShopStock stock;
+  std::vector<std::pair<const Event*, Happening>> live;
+  for (const Event& event : events) {
+    Happening happening = happeningOf(event);
+    // A mark is not given again, so that a jar taken back and its successor are told apart.
+    if (const auto* entered = std::get_if<BatchEntered>(&happening); entered != nullptr && entered->mark <= kMostMarks)
+      stock.lastMark = std::max(stock.lastMark, entered->mark);
+    if (voided.contains(event.intentId)) continue;
+    if (auto about = subjectOf(event, happening)) stock.acts.push_back({event.intentId, *std::move(about)});
+    live.emplace_back(&event, std::move(happening));
+  }
+  StockFolder folder(stock);
+  for (const auto& [event, happening] : live) folder.enter(*event, happening);
+  for (const auto& [event, happening] : live) folder.apply(*event, happening);
+  return stock;
+}
+
+Shelf shelfAt(const Batch& batch, std::int64_t utc) {
+  if (!batch.entry.keeps || utc < batch.entry.madeUtc) return Shelf::Unknown;
+  const bool within = utc - batch.entry.madeUtc <= batch.entry.keeps->inMilliseconds();
+  return within ? Shelf::Within : Shelf::LookBeforeUse;
+}
+
+std::vector<const Batch*> pastShelfLife(const ShopStock& stock, std::int64_t utc) {
+  std::vector<const Batch*> past;
+  for (const Batch& batch : stock.batches) {
+    if (!batch.usedUpUtc && shelfAt(batch, utc) == Shelf::LookBeforeUse) past.push_back(&batch);
+  }
+  std::stable_sort(past.begin(), past.end(),
+                   [](const Batch* a, const Batch* b) { return a->entry.madeUtc < b->entry.madeUtc; });
+  return past;
+}
+
+base::Message beforeUse(const Batch& batch, std::int64_t utc) {
+  if (shelfAt(batch, utc) != Shelf::LookBeforeUse) return {};
+  constexpr std::int64_t kDay = 24LL * 60 * 60 * 1000;
+  return base::Message("batch.look-before-use")
+      .with("name", batch.entry.name)
+      .with("days", batch.entry.keeps->inMilliseconds() / kDay)
+      .with("source", batch.entry.keepsSource);
+}
+
+intents::BatchEntry batchFrom(const workflow::WorkflowStep& step, std::int64_t madeUtc) {
+  intents::BatchEntry entry;
+  entry.kind = intents::BatchKind::Other;
+  for (const std::string& fact : step.makes) {
+    if (fact.rfind("size.", 0) == 0) entry.kind = intents::BatchKind::Size;
+    if (fact.rfind("paste.", 0) == 0) entry.kind = intents::BatchKind::Paste;
+    if (fact.rfind("adhesive.", 0) == 0) entry.kind = intents::BatchKind::Adhesive;
+  }
+  entry.name = step.techniqueTitle;
+  entry.technique = step.technique;
+  entry.madeUtc = madeUtc;
+  entry.keeps = step.keeps;
+  if (step.keeps) entry.keepsSource = step.keepsSource;
+  return entry;
+}
+
+std::optional<StockPrice> priceOf(const ShopStock& stock, intents::StockKind kind, const std::string& name) {
+  for (auto item = stock.items.rbegin(); item != stock.items.rend(); ++item) {
+    if (item->entry.kind != kind || !item->entry.price || (!name.empty() && item->entry.name != name)) continue;
+    return StockPrice{*item->entry.price, item->entry.currency, item->entry.measure};
+  }
+  return std::nullopt;
+}
+
+}  // namespace core::shop
