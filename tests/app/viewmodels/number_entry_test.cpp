@@ -68,6 +68,15 @@ TEST_CASE("erasing to nothing leaves nothing keyed in, however often it is press
 }
 
 TEST_CASE("more digits than a length has are not taken") {
-  const auto length = keyed(UnitSystem::Millimetres, "99999999999999999999999999").length();
-  if (length.ok()) CHECK(length.value() < Length::wholeMillimetres(1'000'000));
+  for (const UnitSystem units : {UnitSystem::Millimetres, UnitSystem::Inches}) {
+    const auto length = keyed(units, "99999999999999999999999999").length();
+    const auto fewer = keyed(units, "99999").length();
+    // As many as the longest length has, or a refusal that says it is too long.
+    if (length.ok()) {
+      REQUIRE(fewer.ok());
+      CHECK(length.value() <= core::units::kLongestLength);
+    } else {
+      CHECK(length.error().id == "length.too-long");
+    }
+  }
 }

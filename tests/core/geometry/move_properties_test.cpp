@@ -49,6 +49,7 @@ TEST_CASE("moved and moved back an outline is itself where nothing was closed or
 }
 
 TEST_CASE("two moves are one where nothing was closed or trimmed away", "[geometry]") {
+  int checked = 0;
   for (const auto& form : tests::everyForm()) {
     const Outline outline = tests::made(form).outline;
     for (const double d : {3.0, -1.5}) {
@@ -59,11 +60,14 @@ TEST_CASE("two moves are one where nothing was closed or trimmed away", "[geomet
       const auto twice = moved(half.value(), d);
       REQUIRE(twice.ok());
       CHECK(tests::apart(twice.value(), once.value()) < 1e-9);
+      ++checked;
     }
   }
+  CHECK(checked > 20);
 }
 
 TEST_CASE("every point of a moved outline is the distance away, or more where a corner was extended", "[geometry]") {
+  int checked = 0;
   for (const auto& form : tests::everyForm()) {
     const Outline outline = tests::made(form).outline;
     for (const double d : {0.3, 6.0, 15.0, 40.0, -0.3, -2.0, -6.0, -15.0}) {
@@ -83,11 +87,14 @@ TEST_CASE("every point of a moved outline is the distance away, or more where a 
           CHECK(outline.contains(point) == (d < 0));
         }
       }
+      ++checked;
     }
   }
+  CHECK(checked > 80);
 }
 
 TEST_CASE("a moved window is still the mirror image of itself", "[geometry]") {
+  int checked = 0;
   for (const auto& form : tests::everyForm()) {
     const Outline outline = tests::made(form).outline;
     for (const double d : {6.0, 40.0, -2.0, -10.0}) {
@@ -98,8 +105,10 @@ TEST_CASE("a moved window is still the mirror image of itself", "[geometry]") {
       for (const Segment& segment : image.segments()) {
         CHECK(out.value().distanceTo(pointAt(segment, 0.5)) < 1e-8);
       }
+      ++checked;
     }
   }
+  CHECK(checked > 40);
 }
 
 TEST_CASE("moving does not mind where on the sheet the outline lies", "[geometry]") {
