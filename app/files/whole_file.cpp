@@ -3,6 +3,7 @@
 #include <QFileInfo>
 #include <QUuid>
 #include <algorithm>
+#include <memory>
 
 #include "app/files/disk.h"
 #include "app/files/unfinished.h"
@@ -12,7 +13,7 @@ namespace {
 
 using core::base::Message;
 
-constexpr std::size_t kPiece = 1 << 20;
+constexpr std::size_t kPiece = 1 << 16;
 
 Message readingTrouble(Fault fault) {
   switch (fault) {
@@ -34,16 +35,17 @@ Message writingTrouble(Fault fault) { return Message(fault == Fault::Full ? "fil
 core::base::Result<std::string, Message> readWhole(const QString& path, std::size_t most) {
   const auto source = machineDisk()->openSource(path);
   if (!source) return readingTrouble(source.error());
+  // A buffer of its own: a text grown to the size of a piece would keep that much for the few kilobytes most files
+  // have.
+  const auto buffer = std::make_unique_for_overwrite<char[]>(kPiece);
   const std::size_t limit = most + 1;
   std::string text;
   while (text.size() < limit) {
-    const std::size_t before = text.size();
-    const std::size_t piece = std::min(kPiece, limit - before);
-    text.resize(before + piece);
-    const std::int64_t got = source.value()->read(text.data() + before, static_cast<std::int64_t>(piece));
+    const auto piece = static_cast<std::int64_t>(std::min(kPiece, limit - text.size()));
+    const std::int64_t got = source.value()->read(buffer.get(), piece);
     if (got < 0) return Message("file.unreadable");
-    text.resize(before + static_cast<std::size_t>(got));
     if (got == 0) break;
+    text.append(buffer.get(), static_cast<std::size_t>(got));
   }
   return text;
 }
