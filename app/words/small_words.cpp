@@ -1,6 +1,7 @@
 // Words for what the core counts on its fingers.
 #include <QCoreApplication>
 
+#include "app/words/catalogue.h"
 #include "app/words/words.h"
 
 namespace app::words {

@@ -1,6 +1,7 @@
 #include "core/record/record_file.h"
 
 #include "core/record/counting.h"
+#include "core/record/happening.h"
 
 #include "core/base/text.h"
 #include "tests/support/catch.h"
