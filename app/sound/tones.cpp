@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace app::sound {
 namespace {
@@ -23,6 +24,19 @@ double envelope(const Pulse& pulse, double seconds) {
   const double fromStart = seconds - (pulse.rises - leadSeconds());
   const double toEnd = (pulse.falls + leadSeconds()) - seconds;
   return raisedCosine(std::min(fromStart, toEnd) / rampSeconds());
+}
+
+// Each partial from the two before it: sin(k x) = 2 cos x sin((k - 1) x) - sin((k - 2) x).
+double sumOfPartials(double x, const std::vector<double>& gains) {
+  const double twiceCosine = 2 * std::cos(x);
+  double before = 0;
+  double here = std::sin(x);
+  double sum = 0;
+  for (const double gain : gains) {
+    sum += gain * here;
+    before = std::exchange(here, twiceCosine * here - before);
+  }
+  return sum;
 }
 
 void addRow(std::vector<Pulse>& row, double& at, int count, double length, double gap) {
@@ -70,18 +84,15 @@ double gain(double decibels) { return std::pow(10.0, decibels / 20.0); }
 std::vector<float> synthesise(Tone tone, int sampleRate) {
   const auto row = pulses(tone);
   const auto count = static_cast<std::size_t>(std::ceil(lengthSeconds(tone) * sampleRate)) + 1;
+  std::vector<double> gains;
+  for (const double level : partials()) gains.push_back(gain(level));
   std::vector<double> wave(count, 0.0);
   for (std::size_t i = 0; i < count; ++i) {
     const double seconds = static_cast<double>(i) / sampleRate;
     double height = 0;
     for (const Pulse& pulse : row) height = std::max(height, envelope(pulse, seconds));
     if (height <= 0) continue;
-    double sum = 0;
-    for (std::size_t k = 0; k < partials().size(); ++k) {
-      const double frequency = fundamental(tone) * static_cast<double>(k + 1);
-      sum += gain(partials()[k]) * std::sin(2 * kPi * frequency * seconds);
-    }
-    wave[i] = height * sum;
+    wave[i] = height * sumOfPartials(2 * kPi * fundamental(tone) * seconds, gains);
   }
   double highest = 0;
   for (const double sample : wave) highest = std::max(highest, std::abs(sample));
