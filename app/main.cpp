@@ -2,10 +2,12 @@
 // here and nowhere else.
 #include <QFileInfo>
 #include <QGuiApplication>
+#include <QScopeGuard>
 #include <QScreen>
 #include <QStandardPaths>
 #include <clocale>
 #include <cstring>
+#include <future>
 #include <iostream>
 #include <memory>
 #include <optional>
@@ -21,7 +23,6 @@
 #include "app/commands/commands.h"
 #include "app/convert/text.h"
 #include "app/face/face.h"
-#include "app/face/letters.h"
 #include "app/files/standard_streams.h"
 #include "app/files/whole_file.h"
 #include "app/photographs/at_hand.h"
@@ -175,36 +176,36 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
     return app::commands::kUnreadable;
   }
   QGuiApplication application(argc, argv);
-  // Before anything measures a text.
-  app::face::chooseLetters();
   QCoreApplication::setApplicationName(QStringLiteral("mountwright"));
 
   const app::clocks::SystemClock clock;
   QString folder;
   Opened opened = openStore(line.data, folder);
-  app::workbench::Library library;
   const auto recipes = app::workbench::recipesFolder(line.recipes);
+  // The techniques are read while the screens are.
+  std::future<app::workbench::LoadedLibrary> loading;
   if (recipes.ok()) {
-    auto loaded =
-        app::workbench::loadLibrary(recipes.value(), folder.isEmpty() ? QString() : app::stores::ownTechniques(folder));
-    for (const auto& problem : loaded.problems) {
-      complain(app::convert::toQt(problem.file) + QStringLiteral(": ") + said(problem.problem.message));
-    }
-    library = std::move(loaded.library);
+    loading = std::async(std::launch::async, app::workbench::loadLibrary, recipes.value(),
+                         folder.isEmpty() ? QString() : app::stores::ownTechniques(folder));
   } else {
     complain(said(recipes.error()));
   }
+  app::face::Face face;
+  app::workbench::LoadedLibrary loaded = loading.valid() ? loading.get() : app::workbench::LoadedLibrary();
+  for (const auto& problem : loaded.problems) {
+    complain(app::convert::toQt(problem.file) + QStringLiteral(": ") + said(problem.problem.message));
+  }
 
   const app::photographs::Photographs photographs(app::stores::photographsFolder(folder));
-  app::workbench::Workbench workbench(*opened.store, clock, std::move(library), opened.deviceId);
+  app::workbench::Workbench workbench(*opened.store, clock, std::move(loaded.library), opened.deviceId);
   // Only who holds the record may: another bench may be copying into the same folder.
   if (opened.trouble.id.empty()) {
     photographs.sweep();
     workbench.keepPhotographsIn(photographs);
   }
   // Without a store it learns why, and says of nothing that it is not there.
-  const core::base::Message loading = workbench.load();
-  if (opened.trouble.id.empty()) opened.trouble = loading;
+  const core::base::Message unread = workbench.load();
+  if (opened.trouble.id.empty()) opened.trouble = unread;
   std::string job;
   if (opened.trouble.id.empty()) job = takeIn(workbench, line.files);
 
@@ -217,11 +218,15 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   }
   if (!opened.trouble.id.empty()) desk.setTrouble(said(opened.trouble));
 
-  app::face::Face face(desk);
-  const bool clean = face.load(app::face::dotsPerMillimetre(QGuiApplication::primaryScreen()));
+  const auto shut = qScopeGuard([&face] { face.close(); });
+  const bool clean = face.load(desk, app::face::dotsPerMillimetre(QGuiApplication::primaryScreen()));
   for (const QString& warning : face.warnings()) complain(warning);
   if (face.window() == nullptr) return app::commands::kUnreadable;
   if (selfTest) return clean ? app::commands::kDone : app::commands::kUnreadable;
+
+  // Where nobody manages windows nothing is maximised: then it is at least no larger than the screen it stands on.
+  face.window()->resize(face.window()->size().boundedTo(face.window()->screen()->availableSize()));
+  face.window()->showMaximized();
 
   using Trouble = app::viewmodels::WatchViewModel::Trouble;
   app::alerts::Alerts alerts([&clock] { return clock.now().boottimeNanoseconds; });
@@ -262,9 +267,6 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   if (opened.trouble.id.empty()) checkWhole(folder, desk);
   if (opened.trouble.id.empty()) takeCare(caretaker.emplace(workbench, clock), desk);
 
-  // Where nobody manages windows nothing is maximised: then it is at least no larger than the screen it stands on.
-  face.window()->resize(face.window()->size().boundedTo(face.window()->screen()->availableSize()));
-  face.window()->showMaximized();
   return QGuiApplication::exec();
 }
 

@@ -1,6 +1,7 @@
 #include "app/face/face.h"
 
 #include <QCoreApplication>
+#include <QEventLoop>
 #include <QQmlError>
 #include <QQuickItem>
 #include <QScreen>
@@ -17,6 +18,8 @@ constexpr double kCoarsest = 1.5;
 constexpr double kFinest = 30;
 constexpr double kTabletDots = 5.9;
 
+constexpr const char* kModules = "import QtQuick; import QtQuick.Window; import QtQuick.Templates; QtObject {}";
+
 }  // namespace
 
 double dotsPerMillimetre(const QScreen* screen) {
@@ -25,26 +28,33 @@ double dotsPerMillimetre(const QScreen* screen) {
   return dots >= kCoarsest && dots <= kFinest ? dots : kTabletDots;
 }
 
-Face::Face(viewmodels::Desk& desk, QObject* parent) : QObject(parent), m_desk(desk) {
+Face::Face(QObject* parent) : QObject(parent), m_main(&m_engine) {
   viewmodels::registerTypes();
   for (const QString& family : chooseLetters()) {
     m_warnings
         << QCoreApplication::translate("bench", "The letters %1 are not installed: texts may not fit.").arg(family);
   }
   m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
-  // The engine owns it.
-  m_engine.addImageProvider(QStringLiteral("photographs"), new SmallPictures(desk.workbench()));
-  connect(&m_engine, &QQmlApplicationEngine::warnings, this, [this](const QList<QQmlError>& errors) {
+  connect(&m_engine, &QQmlEngine::warnings, this, [this](const QList<QQmlError>& errors) {
     for (const QQmlError& error : errors) m_warnings << error.toString();
   });
+  // Qt's own modules have to be met in this thread once; the engine's thread would wait for it at each.
+  QQmlComponent(&m_engine).setData(kModules, QUrl());
+  m_main.loadUrl(QUrl(QStringLiteral("qrc:/qt/qml/Mountwright/Program/Main.qml")), QQmlComponent::Asynchronous);
 }
 
-bool Face::load(double dots) {
-  m_engine.setInitialProperties(
-      {{QStringLiteral("desk"), QVariant::fromValue(&m_desk)}, {QStringLiteral("dotsPerMm"), dots}});
-  m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Mountwright/Program/Main.qml")));
-  if (m_engine.rootObjects().isEmpty()) return false;
-  m_window = qobject_cast<QQuickWindow*>(m_engine.rootObjects().front());
+bool Face::load(viewmodels::Desk& desk, double dots) {
+  // The engine owns it.
+  m_engine.addImageProvider(QStringLiteral("photographs"), new SmallPictures(desk.workbench()));
+  if (m_main.isLoading()) {
+    QEventLoop wait;
+    connect(&m_main, &QQmlComponent::statusChanged, &wait, &QEventLoop::quit);
+    wait.exec(QEventLoop::ExcludeUserInputEvents);
+  }
+  m_root.reset(m_main.createWithInitialProperties(
+      {{QStringLiteral("desk"), QVariant::fromValue(&desk)}, {QStringLiteral("dotsPerMm"), dots}}));
+  for (const QQmlError& error : m_main.errors()) m_warnings << error.toString();
+  m_window = qobject_cast<QQuickWindow*>(m_root.get());
   if (m_window == nullptr) return false;
 
   m_window->installEventFilter(&m_pedal);
@@ -52,21 +62,29 @@ bool Face::load(double dots) {
     const auto* item = qobject_cast<QQuickItem*>(object);
     m_pedal.setWriting(item != nullptr && item->flags().testFlag(QQuickItem::ItemAcceptsInputMethod));
   });
-  viewmodels::AlertViewModel& alert = m_desk.alert();
-  connect(&alert, &viewmodels::AlertViewModel::changed, this, [this, &alert, last = QString()]() mutable {
-    m_pedal.setAlertUp(alert.up());
-    if (alert.identity() != last && alert.up()) m_pedal.alertAppeared();
-    last = alert.identity();
-  });
-  m_pedal.setAlertUp(alert.up());
   connect(&m_pedal, &pedal::PedalFilter::noticed, this, [this] { call("noticed"); });
   connect(&m_pedal, &pedal::PedalFilter::forward, this, [this] { call("pedalForward"); });
   connect(&m_pedal, &pedal::PedalFilter::back, this, [this] { call("pedalBack"); });
   connect(&m_pedal, &pedal::PedalFilter::done, this, [this] { call("done"); });
   connect(&m_pedal, &pedal::PedalFilter::acknowledge, this, [this] { call("heard"); });
   connect(&m_pedal, &pedal::PedalFilter::pressed, this, &Face::pedalPressed);
-  connect(&m_pedal, &pedal::PedalFilter::pressed, &alert, &viewmodels::AlertViewModel::releaseHeld);
+  follow(desk.alert());
   return m_warnings.isEmpty();
+}
+
+void Face::follow(viewmodels::AlertViewModel& alert) {
+  connect(&alert, &viewmodels::AlertViewModel::changed, this, [this, &alert, last = QString()]() mutable {
+    m_pedal.setAlertUp(alert.up());
+    if (alert.identity() != last && alert.up()) m_pedal.alertAppeared();
+    last = alert.identity();
+  });
+  m_pedal.setAlertUp(alert.up());
+  connect(&m_pedal, &pedal::PedalFilter::pressed, &alert, &viewmodels::AlertViewModel::releaseHeld);
+}
+
+void Face::close() {
+  m_window = nullptr;
+  m_root.reset();
 }
 
 void Face::open(const QString& screen) { QMetaObject::invokeMethod(m_window, "open", Q_ARG(QString, screen)); }

@@ -1,8 +1,10 @@
 #pragma once
 // The window: loads the screens over a desk and lets pedal and screens find each other.
-#include <QQmlApplicationEngine>
+#include <QQmlComponent>
+#include <QQmlEngine>
 #include <QQuickWindow>
 #include <QStringList>
+#include <memory>
 
 #include "app/pedal/pedal_filter.h"
 #include "app/viewmodels/desk.h"
@@ -16,10 +18,13 @@ class Face : public QObject {
   Q_OBJECT
 
  public:
-  explicit Face(viewmodels::Desk& desk, QObject* parent = nullptr);
+  // Begins to read the screens, beside this thread: whoever opens a record meanwhile need not wait for them.
+  explicit Face(QObject* parent = nullptr);
 
-  // Whether the screens loaded without a word from the QML engine.
-  bool load(double dotsPerMillimetre);
+  // Makes the window over a desk, which must outlive the window. Whether that went without a word from the QML engine.
+  bool load(viewmodels::Desk& desk, double dotsPerMillimetre);
+  // Takes the window away.
+  void close();
   QQuickWindow* window() const { return m_window; }
   // To the screen of that name, one of qml/Screens.qml.
   void open(const QString& screen);
@@ -31,9 +36,12 @@ class Face : public QObject {
  private:
   void call(const char* function);
 
-  viewmodels::Desk& m_desk;
+  void follow(viewmodels::AlertViewModel& alert);
+
   pedal::PedalFilter m_pedal;
-  QQmlApplicationEngine m_engine;
+  QQmlEngine m_engine;
+  QQmlComponent m_main;
+  std::unique_ptr<QObject> m_root;  // the window
   QQuickWindow* m_window = nullptr;
   QStringList m_warnings;
 };

@@ -21,7 +21,9 @@ namespace app::workbench {
 
 class KeptJobs {
  public:
-  explicit KeptJobs(core::record::EventStore& store) : m_store(store) {}
+  // Both must outlive it; without a library every technique is read from its kept text.
+  explicit KeptJobs(core::record::EventStore& store, const Library* library = nullptr)
+      : m_store(store), m_plans(store, library) {}
 
   // Forgets what it holds and reads every stream anew, of jobs and benches; folds the benches' into `shop`. A job whose
   // events or texts do not read is entered with its trouble; only where the store itself, or a bench's stream, cannot
@@ -95,7 +97,7 @@ class KeptJobs {
   std::string stampOf(const Job& job) const;
 
   core::record::EventStore& m_store;
-  PlanReader m_plans{m_store};
+  PlanReader m_plans;
   std::vector<JobEntry> m_entries;
   std::map<std::string, Job> m_jobs;
   std::vector<core::record::Event> m_benchEvents;

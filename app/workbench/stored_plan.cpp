@@ -112,6 +112,13 @@ Result<std::string, Message> storedText(core::record::EventStore& store, const s
   return body;
 }
 
+std::shared_ptr<const core::craft::Technique> PlanReader::atHand(const std::string& id, const std::string& text) const {
+  if (m_library == nullptr) return nullptr;
+  const auto there = m_library->texts.find(id);
+  if (there == m_library->texts.end() || there->second != text) return nullptr;
+  return std::make_shared<const core::craft::Technique>(*m_library->catalogue.find(id));
+}
+
 Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::string& jobId, const TakeIn& takenIn,
                                                                  const std::map<std::string, std::string>& more) {
   const auto textOfHash = [&](const std::string& hash, const std::string& name) -> Result<std::string, Message> {
@@ -130,11 +137,14 @@ Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::stri
     if (!known) {
       auto text = textOfHash(used.hash, used.id);
       if (!text) return text.error();
-      core::craft::ReadTechnique technique = core::craft::readTechnique(text.value(), core::base::Source::Kept);
-      if (!technique.technique) {
-        return because(Message("kept.technique-unreadable").with("technique", used.id), technique.problems);
+      known = atHand(used.id, text.value());
+      if (!known) {
+        core::craft::ReadTechnique technique = core::craft::readTechnique(text.value(), core::base::Source::Kept);
+        if (!technique.technique) {
+          return because(Message("kept.technique-unreadable").with("technique", used.id), technique.problems);
+        }
+        known = std::make_shared<const core::craft::Technique>(std::move(*technique.technique));
       }
-      known = std::make_shared<const core::craft::Technique>(std::move(*technique.technique));
     }
     catalogue.add(*known);
   }

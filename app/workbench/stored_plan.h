@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "app/workbench/library.h"
 #include "core/base/message.h"
 #include "core/base/result.h"
 #include "core/craft/technique.h"
@@ -40,7 +41,10 @@ core::base::Result<std::string, core::base::Message> storedText(core::record::Ev
 // Reads plans; a technique that several jobs were taken in with is read once.
 class PlanReader {
  public:
-  explicit PlanReader(core::record::EventStore& store) : m_store(store) {}
+  // What a library has read already is not read again where a job was taken in with the same text. It must outlive the
+  // reader.
+  explicit PlanReader(core::record::EventStore& store, const Library* library = nullptr)
+      : m_store(store), m_library(library) {}
 
   // Besides the troubles of storedText: kept.job-unreadable {place} {cause}, kept.technique-unreadable
   // {technique} {place} {cause}, kept.does-not-compose {cause}. `more`: texts by hash that are not in the store yet.
@@ -49,7 +53,11 @@ class PlanReader {
       const std::map<std::string, std::string>& more = {});
 
  private:
+  // Null where the library has no such technique, or another text of it.
+  std::shared_ptr<const core::craft::Technique> atHand(const std::string& id, const std::string& text) const;
+
   core::record::EventStore& m_store;
+  const Library* m_library;
   std::map<std::string, std::shared_ptr<const core::craft::Technique>> m_techniques;  // by hash
 };
 

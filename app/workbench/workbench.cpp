@@ -61,7 +61,7 @@ struct Workbench::Private {
         clock(machineClock),
         library(std::move(techniques)),
         stamps(std::move(deviceId)),
-        jobs(eventStore),
+        jobs(eventStore, &library),
         designs(eventStore, [this](const std::string& id, const std::vector<EventDraft>& drafts) {
           return keepOfDesign(id, drafts);
         }) {}
@@ -308,7 +308,7 @@ Workbench::TakenIn Workbench::takeDesign(const std::string& id) {
 std::optional<Renewal> Workbench::renewalOf(const std::string& jobId) const {
   const JobState* state = job(jobId);
   if (state == nullptr || core::jobs::settled(*state)) return std::nullopt;
-  PlanReader plans(d->store);
+  PlanReader plans(d->store, &d->library);
   return app::workbench::renewalOf(*state, jobText(jobId), d->library, plans);
 }
 

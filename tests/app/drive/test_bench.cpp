@@ -104,10 +104,10 @@ int main(int count, char** arguments) {
     if (workbench.takeIn(text.str()).jobId.empty()) return complain("a job was not taken in");
   }
   app::viewmodels::Desk desk(workbench, clock);
-  app::face::Face face(desk);
+  app::face::Face face;
   const int width = given[3].toInt();
   const int height = given[4].toInt();
-  if (!face.load(std::max(width, height) / kTabletWidth)) {
+  if (!face.load(desk, std::max(width, height) / kTabletWidth)) {
     std::fprintf(stderr, "%s\n", face.warnings().join(QLatin1Char('\n')).toUtf8().constData());
     return complain("the screens do not load");
   }

@@ -22,8 +22,8 @@ bool paint(const tests::State& state, const QSize& size, bool lamp, const QDir& 
     std::fprintf(stderr, "%s was not reached\n", state.name.c_str());
     return false;
   }
-  app::face::Face face(stage.desk());
-  const bool clean = face.load(std::max(size.width(), size.height()) / kTabletWidth);
+  app::face::Face face;
+  const bool clean = face.load(stage.desk(), std::max(size.width(), size.height()) / kTabletWidth);
   for (const QString& warning : face.warnings()) std::fprintf(stderr, "%s\n", qPrintable(warning));
   if (!clean) return false;
   face.window()->resize(size);

@@ -44,9 +44,9 @@ const std::vector<Visit>& visits() {
       for (const QSize& size : {QSize(1280, 800), QSize(1920, 1200), QSize(800, 1280)}) {
         const bool upright = size.height() > size.width();
         if (upright && !tests::isOfBench(state)) continue;
-        app::face::Face face(stage.desk());
+        app::face::Face face;
         const double dots = std::max(size.width(), size.height()) / kTabletWidth;
-        REQUIRE(face.load(dots));
+        REQUIRE(face.load(stage.desk(), dots));
         face.window()->resize(size);
         if (state.screen != "alert") face.open(QString::fromStdString(state.screen));
         face.window()->show();
@@ -288,8 +288,8 @@ TEST_CASE("beside the drawing of its act the second page of every step has room 
     while (stage.desk().alert().up()) stage.desk().alert().hear();
     INFO(bench.stepId().toStdString());
     // A face for each: one that followed the whole job would be painted at every minute of it.
-    app::face::Face face(stage.desk());
-    REQUIRE(face.load(size.width() / kTabletWidth));
+    app::face::Face face;
+    REQUIRE(face.load(stage.desk(), size.width() / kTabletWidth));
     face.window()->resize(size);
     face.open(QStringLiteral("more"));
     face.window()->show();
