@@ -7,7 +7,7 @@ namespace {
 
 using core::base::Message;
 using core::base::Value;
-using core::materials::Area;
+using core::cutting::Area;
 using core::materials::CostKind;
 using core::materials::CutPiece;
 using core::materials::PieceGrain;

@@ -10,7 +10,7 @@ namespace app::commands {
 namespace {
 
 using core::base::Message;
-using core::materials::Area;
+using core::cutting::Area;
 using core::materials::CostKind;
 using core::materials::CutPiece;
 using core::materials::MatchedBy;

@@ -5,13 +5,13 @@
 #include "app/convert/text.h"
 #include "app/viewmodels/names.h"
 #include "app/words/words.h"
-#include "app/workbench/sheets_there.h"
 #include "core/sheets/cut_drawing.h"
+#include "core/supply/sheets_there.h"
 
 namespace app::viewmodels {
 
 using convert::toQt;
-using core::materials::Area;
+using core::cutting::Area;
 using core::materials::PlanSheet;
 using core::units::Length;
 using core::units::Rounding;
@@ -42,7 +42,7 @@ void CuttingViewModel::refresh() {
   const auto* state = m_workbench.job(m_jobId);
   const auto& shop = m_workbench.shop();
   if (state != nullptr && state->design && state->design == m_design && isSameCut(shop.onHand, m_onHand) &&
-      workbench::sheetsThere(m_jobId, m_design->job.stock, shop) == m_cutting.there) {
+      core::supply::sheetsThere(m_jobId, m_design->job.stock, shop) == m_cutting.there) {
     return;
   }
   plan();
@@ -59,7 +59,7 @@ void CuttingViewModel::plan() {
   m_refusal.clear();
   m_cutting = {};
   if (m_design) {
-    m_cutting = workbench::cuttingOf(m_jobId, *m_design, m_workbench.shop());
+    m_cutting = core::supply::cuttingOf(m_jobId, *m_design, m_workbench.shop());
     for (const auto& group : m_cutting.plan.groups) {
       for (const PlanSheet& one : group.sheets) m_sheets.push_back(&one);
     }
@@ -141,7 +141,7 @@ void CuttingViewModel::showFetching() {
   }
 }
 
-void CuttingViewModel::showCut(const core::materials::SheetCut& cut) {
+void CuttingViewModel::showCut(const core::cutting::SheetCut& cut) {
   m_heading = tr("Cut %1 of %2").arg(m_page).arg(sheet().cuts.size());
   m_drawing.worked = "cut." + std::to_string(m_page);
   m_fence = core::units::showLength(cut.fence.inMillimetres(), m_design->job.units, Rounding::Nearest);
@@ -219,7 +219,7 @@ bool CuttingViewModel::forward() {
     show();
     return true;
   }
-  const auto refused = m_workbench.submit(core::intents::OfShop{workbench::cutOf(m_cutting, sheet(), m_keeping)});
+  const auto refused = m_workbench.submit(core::intents::OfShop{core::supply::cutOf(m_cutting, sheet(), m_keeping)});
   if (!refused.id.empty()) {
     m_refusal = words::text(refused, m_design->job.units);
     emit changed();

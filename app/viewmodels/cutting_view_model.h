@@ -8,8 +8,8 @@
 #include <optional>
 
 #include "app/viewmodels/piece_drawing.h"
-#include "app/workbench/cutting.h"
 #include "app/workbench/workbench.h"
+#include "core/supply/cutting.h"
 #include "core/units/length_display.h"
 
 namespace app::viewmodels {
@@ -82,11 +82,11 @@ class CuttingViewModel : public QObject {
   QString length(core::units::Length length, core::units::Rounding rounding) const;
   QString size(core::units::Length width, core::units::Length height) const;
   QString sheetName() const;
-  QString nameAt(const core::materials::Area& part) const;
+  QString nameAt(const core::cutting::Area& part) const;
   void plan();
   void show();
   void showFetching();
-  void showCut(const core::materials::SheetCut& cut);
+  void showCut(const core::cutting::SheetCut& cut);
   void showKeeping();
   void showOver();
   void showLacking();
@@ -95,7 +95,7 @@ class CuttingViewModel : public QObject {
   std::string m_jobId;
   std::shared_ptr<const core::design::Design> m_design;  // held: the sheets were planned from it
   core::shop::OnHand m_onHand;                           // what was cut and kept when they were
-  workbench::Cutting m_cutting;
+  core::supply::Cutting m_cutting;
   std::vector<const core::materials::PlanSheet*> m_sheets;
   std::size_t m_sheet = 0;
   int m_page = 0;  // 0: fetch; then the cuts; then what is kept

@@ -8,11 +8,11 @@
 #include "app/viewmodels/names.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
-#include "app/workbench/shortage.h"
 #include "core/base/text.h"
 #include "core/materials/cutting_list.h"
 #include "core/sheets/piece.h"
 #include "core/sheets/section.h"
+#include "core/supply/shortage.h"
 #include "core/workflow/compose.h"
 
 namespace app::viewmodels {
@@ -281,7 +281,7 @@ void DesignViewModel::weighStock() {
   QStringList lacks;
   if (m_read.design) {
     const auto pieces = core::materials::cuttingList(m_read.design->job, m_read.design->layout);
-    const auto shortage = workbench::shortageOf("", *m_read.design, m_workbench.shop());
+    const auto shortage = core::supply::shortageOf("", *m_read.design, m_workbench.shop());
     for (const auto& line : shortage.lines) {
       if (!line.lack || *line.lack <= 0) continue;
       const auto piece = std::find_if(pieces.begin(), pieces.end(), [&](const auto& one) { return one.id == line.id; });

@@ -20,9 +20,9 @@ SheetSide patternSide(const Stock& stock) {
 }
 SheetSide fibreSide(const Stock& stock) { return stock.grain ? *stock.grain : stock.pattern.value_or(longSide(stock)); }
 
-Area mirrored(const Area& area) { return {area.y, area.x, area.height, area.width}; }
+cutting::Area mirrored(const cutting::Area& area) { return {area.y, area.x, area.height, area.width}; }
 
-bool worthKeeping(const Area& area, StockKind kind) {
+bool worthKeeping(const cutting::Area& area, StockKind kind) {
   const Length shorter = std::min(area.width, area.height);
   const Length longer = std::max(area.width, area.height);
   if (kind == StockKind::Board) return shorter >= kKeptBoard;
@@ -52,9 +52,9 @@ class Group {
       note(i);
       m_sheets.push_back(sheetOf(i));
     }
-    const CuttingPlan plan = cutSheets(m_wanted, m_sheets);
+    const cutting::CuttingPlan plan = cutting::cutSheets(m_wanted, m_sheets);
     std::map<std::size_t, int> numbers;
-    for (const CutSheet& sheet : plan.sheets) addSheet(sheet, ++numbers[sheet.stock]);
+    for (const cutting::CutSheet& sheet : plan.sheets) addSheet(sheet, ++numbers[sheet.stock]);
     std::map<std::size_t, int> unplaced;
     for (const std::size_t i : plan.unplaced) ++unplaced[m_origin[i].first];
     for (const auto& [piece, count] : unplaced) m_group.unplaced.push_back({piece, count, !fitsAny(m_pieces[piece])});
@@ -100,8 +100,8 @@ class Group {
   // Whether the piece is handed over with its height in place of its width.
   static bool standsUp(const CutPiece& piece) { return mindsFibres(piece) && piece.grain == PieceGrain::Height; }
 
-  static WantedPiece wanted(const CutPiece& piece) {
-    WantedPiece one;
+  static cutting::WantedPiece wanted(const CutPiece& piece) {
+    cutting::WantedPiece one;
     one.id = one.of = piece.id;
     one.width = piece.neededWidth();
     one.height = piece.height;
@@ -111,10 +111,10 @@ class Group {
     return one;
   }
 
-  StockSheet sheetOf(std::size_t index) const {
+  cutting::StockSheet sheetOf(std::size_t index) const {
     const Stock& stock = m_there.at(index);
     const bool turned = isTurned(stock);
-    StockSheet sheet;
+    cutting::StockSheet sheet;
     sheet.id = stock.id;
     sheet.width = turned ? stock.height : stock.width;
     sheet.height = turned ? stock.width : stock.height;
@@ -132,30 +132,31 @@ class Group {
   }
 
   bool fitsAny(const CutPiece& piece) const {
-    const WantedPiece one = wanted(piece);
-    return std::any_of(m_sheets.begin(), m_sheets.end(), [&](const StockSheet& sheet) {
+    const cutting::WantedPiece one = wanted(piece);
+    return std::any_of(m_sheets.begin(), m_sheets.end(), [&](const cutting::StockSheet& sheet) {
       return std::find(sheet.serves.begin(), sheet.serves.end(), piece.id) != sheet.serves.end() && fits(one, sheet);
     });
   }
 
-  void addSheet(const CutSheet& cut, int number) {
+  void addSheet(const cutting::CutSheet& cut, int number) {
     const std::size_t index = m_group.stock[cut.stock];
     const Stock& stock = m_there.at(index);
     const bool turned = isTurned(stock);
-    const auto back = [&](const Area& area) { return turned ? mirrored(area) : area; };
+    const auto back = [&](const cutting::Area& area) { return turned ? mirrored(area) : area; };
     PlanSheet sheet;
     sheet.stock = index;
     sheet.number = number;
-    for (const PlacedPiece& placed : cut.pieces) {
-      const WantedPiece& one = m_wanted[placed.piece];
+    for (const cutting::PlacedPiece& placed : cut.pieces) {
+      const cutting::WantedPiece& one = m_wanted[placed.piece];
       const auto [piece, numberOfPiece] = m_origin[placed.piece];
-      const Area at = {placed.x, placed.y, placed.turned ? one.height : one.width,
-                       placed.turned ? one.width : one.height};
+      const cutting::Area at = {placed.x, placed.y, placed.turned ? one.height : one.width,
+                                placed.turned ? one.width : one.height};
       const bool upright = (standsUp(m_pieces[piece]) != placed.turned) != turned;
       sheet.pieces.push_back({piece, numberOfPiece, back(at), upright});
     }
-    for (const SheetCut& one : cut.cuts) sheet.cuts.push_back({back(one.part), one.upright != turned, one.fence});
-    for (const Area& area : cut.rest) {
+    for (const cutting::SheetCut& one : cut.cuts)
+      sheet.cuts.push_back({back(one.part), one.upright != turned, one.fence});
+    for (const cutting::Area& area : cut.rest) {
       if (worthKeeping(area, stock.kind)) sheet.offcuts.push_back(back(area));
     }
     m_group.sheets.push_back(std::move(sheet));
@@ -166,8 +167,8 @@ class Group {
   const SheetsThere& m_there;
   StockGroup& m_group;
   bool m_isPatterned = false;
-  std::vector<StockSheet> m_sheets;  // one for each of the group's stock
-  std::vector<WantedPiece> m_wanted;
+  std::vector<cutting::StockSheet> m_sheets;  // one for each of the group's stock
+  std::vector<cutting::WantedPiece> m_wanted;
   std::vector<std::pair<std::size_t, int>> m_origin;  // piece and number of each wanted
 };
 

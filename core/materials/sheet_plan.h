@@ -11,7 +11,7 @@
 #include <string>
 #include <vector>
 
-#include "core/materials/sheet_cutting.h"
+#include "core/cutting/sheet_cutting.h"
 #include "core/materials/stock_match.h"
 
 namespace core::materials {
@@ -25,7 +25,7 @@ inline constexpr Length kKeptPaperLong = Length::wholeMillimetres(150);
 struct PieceOnSheet {
   std::size_t piece = 0;  // index into the cutting list
   int number = 1;         // of its count, from 1
-  Area at;                // with a strip's allowance
+  cutting::Area at;       // with a strip's allowance
   bool turned = false;    // its width lies along the sheet's height
 };
 
@@ -33,8 +33,8 @@ struct PlanSheet {
   std::size_t stock = 0;  // index into the sheets there
   int number = 1;         // of the sheets of that stock, from 1
   std::vector<PieceOnSheet> pieces;
-  std::vector<SheetCut> cuts;  // in the order they are made, after the margins
-  std::vector<Area> offcuts;   // worth keeping, largest first
+  std::vector<cutting::SheetCut> cuts;  // in the order they are made, after the margins
+  std::vector<cutting::Area> offcuts;   // worth keeping, largest first
 };
 
 struct LeftOver {

@@ -5,8 +5,8 @@
 namespace core::sheets {
 namespace {
 
-using materials::Area;
-using materials::SheetCut;
+using cutting::Area;
+using cutting::SheetCut;
 
 class SheetDrawer {
  public:

@@ -54,9 +54,11 @@ int main(int argc, char** argv) {
   if (!workbench.load().id.empty()) return 3;
   const auto text = tests::readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
   if (!text) return 3;
-  const auto begun = workbench.beginDesign(core::base::parseJson(*text).root, "");
+  const std::string begun = workbench.newId();
+  const core::intents::BeginDesign begin{core::base::parseJson(*text).root, ""};
+  if (!workbench.submit(core::intents::OfDesign{begun, begin}).id.empty()) return 3;
   app::viewmodels::DesignViewModel design(workbench, clock);
-  if (!begun || !design.open(begun.value()) || !design.complete()) return 3;
+  if (!design.open(begun) || !design.complete()) return 3;
 
   // A row and a commit like an event's, in a file of its own.
   const Times row = timesOf([&](int) { static_cast<void>(workbench.heartbeat()); });

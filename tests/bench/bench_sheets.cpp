@@ -12,12 +12,12 @@
 #include <random>
 #include <vector>
 
-#include "core/materials/sheet_cutting.h"
+#include "core/cutting/sheet_cutting.h"
 #include "tests/support/nesting.h"
 
 namespace {
 
-using namespace core::materials;
+using namespace core::cutting;
 
 constexpr int kPieces = 60;
 constexpr int kTasks = 5;

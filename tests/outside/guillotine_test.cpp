@@ -2,12 +2,12 @@
 // (tests/outside/guillotine/README.md): guillotine cuts, no turning, each piece as often as one likes.
 #include <sstream>
 
-#include "core/materials/most_worth.h"
-#include "core/materials/sheet_cutting.h"
+#include "core/cutting/most_worth.h"
+#include "core/cutting/sheet_cutting.h"
 #include "tests/support/catch.h"
 #include "tests/support/files.h"
 
-using namespace core::materials;
+using namespace core::cutting;
 
 namespace {
 

@@ -1,5 +1,5 @@
 // Sheets cut at one job, their offcuts used at the next, on the real store and through a restart.
-#include "app/workbench/cutting.h"
+#include "core/supply/cutting.h"
 
 #include <QTemporaryDir>
 
@@ -8,9 +8,9 @@
 #include "tests/app/workbench/own_store.h"
 
 using namespace tests;
-using app::workbench::cutOf;
-using app::workbench::Cutting;
-using app::workbench::cuttingOf;
+using core::supply::cutOf;
+using core::supply::Cutting;
+using core::supply::cuttingOf;
 
 namespace {
 

@@ -4,8 +4,8 @@
 #include <map>
 
 #include "app/stores/sqlite_event_store.h"
-#include "app/workbench/cutting.h"
-#include "app/workbench/shortage.h"
+#include "core/supply/cutting.h"
+#include "core/supply/shortage.h"
 #include "tests/app/workbench/bench.h"
 #include "tests/app/workbench/own_store.h"
 
@@ -28,7 +28,7 @@ TEST_CASE("stock entered at the bench is what a design is told it lacks of, thro
   }
   const auto store = openIn(folder);
   Bench bench(*store, store->deviceId());
-  const auto shortage = app::workbench::shortageOf(job, *bench.work.job(job)->design, bench.work.shop());
+  const auto shortage = core::supply::shortageOf(job, *bench.work.job(job)->design, bench.work.shop());
   CHECK(shortage.isShort());
   for (const auto& line : shortage.lines) {
     if (!line.piece) continue;
@@ -53,14 +53,14 @@ TEST_CASE("a sheet of the shop is cut up for a job that lists none, and is one l
   paper.height = core::units::Length::wholeMillimetres(500);
   REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::EnterStock{paper}}).id.empty());
   const auto there = [&] { return bench.work.shop().stock.items.at(0).there(); };
-  const auto cutting = [&] { return app::workbench::cuttingOf(job, *bench.work.job(job)->design, bench.work.shop()); };
+  const auto cutting = [&] { return core::supply::cuttingOf(job, *bench.work.job(job)->design, bench.work.shop()); };
   const auto before = cutting();
   const core::materials::PlanSheet* sheet = nullptr;
   for (const auto& group : before.plan.groups) {
     if (!group.sheets.empty()) sheet = &group.sheets.front();
   }
   REQUIRE(sheet != nullptr);
-  REQUIRE(bench.work.submit(core::intents::OfShop{app::workbench::cutOf(before, *sheet, true)}).id.empty());
+  REQUIRE(bench.work.submit(core::intents::OfShop{core::supply::cutOf(before, *sheet, true)}).id.empty());
   const std::string act = bench.work.lastIntentId();
   CHECK(there() == 2);
   CHECK(bench.work.shop().onHand.offcuts.size() > 0);
@@ -85,7 +85,7 @@ TEST_CASE("what the job lists is cut from what it lists, whatever the shop has")
   board.height = core::units::Length::wholeMillimetres(1120);
   board.thickness = core::units::Length::nanometres(1'500'000);
   REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::EnterStock{board}}).id.empty());
-  const auto cutting = app::workbench::cuttingOf(job, design, bench.work.shop());
+  const auto cutting = core::supply::cuttingOf(job, design, bench.work.shop());
   for (const auto& match : cutting.plan.matches) {
     for (const std::size_t i : match.stock) CHECK(cutting.there.isListed(i));
   }
@@ -108,7 +108,7 @@ TEST_CASE("whatever is entered in the shop, the cutting and what a design is tol
     REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::EnterStock{board}}).id.empty());
   };
   const auto check = [&] {
-    const auto cutting = app::workbench::cuttingOf(job, design, bench.work.shop());
+    const auto cutting = core::supply::cuttingOf(job, design, bench.work.shop());
     std::map<std::string, int> given;
     for (const auto& group : cutting.plan.groups) {
       for (const auto& sheet : group.sheets) {
@@ -116,7 +116,7 @@ TEST_CASE("whatever is entered in the shop, the cutting and what a design is tol
       }
     }
     int boards = 0;
-    for (const auto& line : app::workbench::shortageOf(job, design, bench.work.shop()).lines) {
+    for (const auto& line : core::supply::shortageOf(job, design, bench.work.shop()).lines) {
       if (!line.piece) continue;
       INFO(line.id);
       if (line.have) CHECK(*line.have == given[line.id]);

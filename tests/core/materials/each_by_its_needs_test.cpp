@@ -7,9 +7,10 @@
 #include <sstream>
 
 #include "core/materials/sheet_plan.h"
-#include "tests/core/materials/brute_force.h"
+#include "tests/core/cutting/brute_force.h"
 #include "tests/support/catch.h"
 
+using namespace core::cutting;
 using namespace core::materials;
 using core::design::SheetSide;
 using core::design::Stock;

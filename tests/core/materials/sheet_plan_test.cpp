@@ -4,6 +4,7 @@
 
 #include "tests/core/materials/stocked.h"
 
+using namespace core::cutting;
 using namespace core::materials;
 using tests::idsOf;
 using tests::jobWithStock;

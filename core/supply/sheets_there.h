@@ -1,0 +1,14 @@
+#pragma once
+// The sheets a job is cut from, as planning takes them. Pure.
+#include "core/design/job.h"
+#include "core/materials/stock_match.h"
+#include "core/shop/shop.h"
+
+namespace core::supply {
+
+bool isSheet(const shop::StockItem& item);  // board or paper
+
+// What the job lists, less what of it is cut up, and the shop's sheets and offcuts with their ids in the record.
+materials::SheetsThere sheetsThere(const std::string& job, std::vector<design::Stock> listed, const shop::Shop& shop);
+
+}  // namespace core::supply
