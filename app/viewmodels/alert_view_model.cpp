@@ -91,7 +91,6 @@ void AlertViewModel::show(const core::jobs::JobAt& job) {
   }
   m_sure.clear();
   m_likely.clear();
-  m_sureShare = 0;
   if (missed) {
     m_likely = tr("closed about %1 ago, likely").arg(roughly(state.elapsed.time - *state.missedAt));
   } else if (state.closes) {
@@ -101,7 +100,6 @@ void AlertViewModel::show(const core::jobs::JobAt& job) {
     const std::int64_t sureMinutes = sure.inMilliseconds() / Duration::minutes(1).inMilliseconds();
     if (sureMinutes > 0) m_sure = tr("at least %1").arg(roughly(Duration::minutes(sureMinutes)));
     m_likely = likely < Duration::minutes(1) ? tr("less than a minute left") : tr("about %1 left").arg(roughly(likely));
-    if (likely > Duration()) m_sureShare = std::clamp(sure.inMinutes() / likely.inMinutes(), 0.0, 1.0);
   } else {
     m_likely = tr("likely %1").arg(readyText(state.opens.early, state.opens.late, state.elapsed.time));
   }

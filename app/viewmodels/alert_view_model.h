@@ -23,7 +23,6 @@ class AlertViewModel : public QObject {
   Q_PROPERTY(QString sure READ sure NOTIFY changed FINAL)  // what nine in ten leave; "" where nothing closes
   Q_PROPERTY(QString likely READ likely NOTIFY changed FINAL)
   Q_PROPERTY(QString why READ why NOTIFY changed FINAL)             // where the times come from, in one line
-  Q_PROPERTY(double sureShare READ sureShare NOTIFY changed FINAL)  // of the bar, 0 to 1
   Q_PROPERTY(bool canLook READ canLook NOTIFY changed FINAL)
   // The answers in the technique's words; "" where the wait cannot be found so.
   Q_PROPERTY(QString notYetWord READ notYetWord NOTIFY changed FINAL)
@@ -50,7 +49,6 @@ class AlertViewModel : public QObject {
   QString sure() const { return m_sure; }
   QString likely() const { return m_likely; }
   QString why() const { return m_why; }
-  double sureShare() const { return m_sureShare; }
   bool canLook() const { return m_canLook; }
   QString notYetWord() const { return m_answers.notYet; }
   QString foundWord() const { return m_answers.found; }
@@ -90,7 +88,6 @@ class AlertViewModel : public QObject {
   QString m_sure;
   QString m_likely;
   QString m_why;
-  double m_sureShare = 0;
   bool m_canLook = false;
   TestAnswers m_answers;
   bool m_shortly = false;

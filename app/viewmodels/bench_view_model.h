@@ -25,7 +25,6 @@ class BenchViewModel : public QObject {
 
  private:
   Q_PROPERTY(app::viewmodels::BenchViewModel::Kind kind READ kind NOTIFY changed FINAL)
-  Q_PROPERTY(QString jobTitle READ jobTitle NOTIFY changed FINAL)
   Q_PROPERTY(QString shortPiece READ shortPiece NOTIFY changed FINAL)  // its title up to the first comma: from afar
   Q_PROPERTY(QString stepId READ stepId NOTIFY changed FINAL)          // "" where no step is shown
   Q_PROPERTY(QString progress READ progress NOTIFY changed FINAL)      // "step 13 of 58"
@@ -80,7 +79,6 @@ class BenchViewModel : public QObject {
   const core::workflow::WorkflowStep* step() const { return m_kind == Kind::Step ? m_step : nullptr; }
 
   Kind kind() const { return m_kind; }
-  QString jobTitle() const { return m_jobTitle; }
   QString shortPiece() const { return m_jobTitle.section(QLatin1Char(','), 0, 0); }
   QString stepId() const;
   QString progress() const;

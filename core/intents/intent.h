@@ -185,7 +185,7 @@ struct UndoInShop {
 
 using ShopIntent =
     std::variant<EnterRoom, ChooseSensor, ChooseSetting, TellOffTime, CutSheet, DropOffcut, UndoInShop, EnterStock,
-                 CorrectStock, CountStock, MoveStock, RemoveStock, EnterBatch, CorrectBatch, UseUpBatch, NameMaker>;
+                 CorrectStock, CountStock, MoveStock, RemoveStock, EnterBatch, UseUpBatch, NameMaker>;
 
 // An intent with what it is asked of. Every act comes in as one of these.
 struct OfJob {

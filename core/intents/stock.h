@@ -90,11 +90,6 @@ struct EnterBatch {
   BatchEntry entry;
 };
 
-struct CorrectBatch {
-  std::string batch;
-  BatchEntry entry;
-};
-
 struct UseUpBatch {
   std::string batch;
 };

@@ -77,13 +77,6 @@ StockDecision decideStock(const ShopStock& stock, const intents::EnterBatch& int
   return Drafts{draftOf(BatchEntered{stock.lastMark + 1, entry})};
 }
 
-StockDecision decideStock(const ShopStock& stock, const intents::CorrectBatch& intent, std::int64_t nowUtc) {
-  if (stock.batch(intent.batch) == nullptr) return noSuchBatch();
-  const intents::BatchEntry entry = tidied(intent.entry);
-  if (Message refused = refusedAt(entry, nowUtc); !refused.id.empty()) return refused;
-  return Drafts{draftOf(BatchCorrected{intent.batch, entry})};
-}
-
 StockDecision decideStock(const ShopStock& stock, const intents::UseUpBatch& intent) {
   const Batch* batch = stock.batch(intent.batch);
   if (batch == nullptr) return noSuchBatch();

@@ -21,7 +21,6 @@ StockDecision decideStock(const ShopStock& stock, const intents::MoveStock& inte
 StockDecision decideStock(const ShopStock& stock, const intents::RemoveStock& intent);
 // batch.keeps-out-of-range, batch.source-missing; batch.date-out-of-range, in the future of `nowUtc` too.
 StockDecision decideStock(const ShopStock& stock, const intents::EnterBatch& intent, std::int64_t nowUtc);
-StockDecision decideStock(const ShopStock& stock, const intents::CorrectBatch& intent, std::int64_t nowUtc);
 // batch.used-up-already.
 StockDecision decideStock(const ShopStock& stock, const intents::UseUpBatch& intent);
 StockDecision decideStock(const ShopStock& stock, const intents::NameMaker& intent);

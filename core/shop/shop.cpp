@@ -59,9 +59,6 @@ struct ShopDecider {
   Decision operator()(const intents::EnterBatch& intent) const {
     return decideStock(shop.stock, intent, now.utcMilliseconds);
   }
-  Decision operator()(const intents::CorrectBatch& intent) const {
-    return decideStock(shop.stock, intent, now.utcMilliseconds);
-  }
   // What else is said of stock asks for no clock.
   template <typename OfStock>
   Decision operator()(const OfStock& intent) const {

@@ -154,16 +154,6 @@ Shelf shelfAt(const Batch& batch, std::int64_t utc) {
   return within ? Shelf::Within : Shelf::LookBeforeUse;
 }
 
-std::vector<const Batch*> pastShelfLife(const ShopStock& stock, std::int64_t utc) {
-  std::vector<const Batch*> past;
-  for (const Batch& batch : stock.batches) {
-    if (!batch.usedUpUtc && shelfAt(batch, utc) == Shelf::LookBeforeUse) past.push_back(&batch);
-  }
-  std::stable_sort(past.begin(), past.end(),
-                   [](const Batch* a, const Batch* b) { return a->entry.madeUtc < b->entry.madeUtc; });
-  return past;
-}
-
 base::Message beforeUse(const Batch& batch, std::int64_t utc) {
   if (shelfAt(batch, utc) != Shelf::LookBeforeUse) return {};
   constexpr std::int64_t kDay = 24LL * 60 * 60 * 1000;
@@ -171,30 +161,6 @@ base::Message beforeUse(const Batch& batch, std::int64_t utc) {
       .with("name", batch.entry.name)
       .with("days", batch.entry.keeps->inMilliseconds() / kDay)
       .with("source", batch.entry.keepsSource);
-}
-
-intents::BatchEntry batchFrom(const workflow::WorkflowStep& step, std::int64_t madeUtc) {
-  intents::BatchEntry entry;
-  entry.kind = intents::BatchKind::Other;
-  for (const std::string& fact : step.makes) {
-    if (fact.rfind("size.", 0) == 0) entry.kind = intents::BatchKind::Size;
-    if (fact.rfind("paste.", 0) == 0) entry.kind = intents::BatchKind::Paste;
-    if (fact.rfind("adhesive.", 0) == 0) entry.kind = intents::BatchKind::Adhesive;
-  }
-  entry.name = step.techniqueTitle;
-  entry.technique = step.technique;
-  entry.madeUtc = madeUtc;
-  entry.keeps = step.keeps;
-  if (step.keeps) entry.keepsSource = step.keepsSource;
-  return entry;
-}
-
-std::optional<StockPrice> priceOf(const ShopStock& stock, intents::StockKind kind, const std::string& name) {
-  for (auto item = stock.items.rbegin(); item != stock.items.rend(); ++item) {
-    if (item->entry.kind != kind || !item->entry.price || (!name.empty() && item->entry.name != name)) continue;
-    return StockPrice{*item->entry.price, item->entry.currency, item->entry.measure};
-  }
-  return std::nullopt;
 }
 
 }  // namespace core::shop

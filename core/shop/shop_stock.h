@@ -11,8 +11,6 @@
 #include "core/base/result.h"
 #include "core/intents/stock.h"
 #include "core/record/event.h"
-#include "core/units/money.h"
-#include "core/workflow/workflow.h"
 
 namespace core::shop {
 
@@ -59,20 +57,7 @@ ShopStock foldStock(const std::vector<record::Event>& events, const std::set<std
 enum class Shelf { Unknown, Within, LookBeforeUse };
 // At an instant, ms. Unknown where no shelf life is stated or it is dated after the instant.
 Shelf shelfAt(const Batch& batch, std::int64_t utc);
-// Batches not used up whose shelf life is over, oldest first.
-std::vector<const Batch*> pastShelfLife(const ShopStock& stock, std::int64_t utc);
 // What to say of a batch before it is used: batch.look-before-use {name} {days} {source}; an empty message where its
 // shelf life is not over or not known. `days` is how long it keeps, whole days.
 base::Message beforeUse(const Batch& batch, std::int64_t utc);
-// What a finished preparation is as a batch, for the maker to look over and enter: its technique's name and shelf life
-// with the source the technique gives.
-intents::BatchEntry batchFrom(const workflow::WorkflowStep& step, std::int64_t madeUtc);
-// The price of the newest entry of that kind and name that has one; of any name where `name` is "".
-struct StockPrice {
-  units::Money money;
-  std::string currency;
-  intents::Measure measure = intents::Measure::Pieces;  // of one piece, a litre or a kilogram
-};
-std::optional<StockPrice> priceOf(const ShopStock& stock, intents::StockKind kind, const std::string& name);
-
 }  // namespace core::shop

@@ -138,23 +138,16 @@ TEST_CASE("a finished step is linked to its batches, is corrected, and forgets t
   CHECK(bench.state().beside.batches.empty());
 }
 
-TEST_CASE(
-    "a finished preparation is offered as a batch with its technique's shelf life, and asks for a look when old") {
+TEST_CASE("a batch asks for a look when it is older than it keeps") {
   Bench bench = demoBench();
-  const core::workflow::WorkflowStep* paste = nullptr;
-  for (const auto& step : bench.plan()->workflow.steps) {
-    if (step.technique == "starch-paste") paste = &step;
-  }
-  REQUIRE(paste != nullptr);
   const std::int64_t made = bench.now().utcMilliseconds;
-  const intents::BatchEntry entry = batchFrom(*paste, made);
-  CHECK(entry.kind == intents::BatchKind::Paste);
-  CHECK(entry.keepsSource == "common practice");
+  const intents::BatchEntry entry = pasteBatch(made);
+  REQUIRE(entry.keeps == core::units::Duration::minutes(7 * 24 * 60));
   REQUIRE(bench.askShop(intents::EnterBatch{entry}) == "");
   const Batch& batch = bench.at().shop().stock.batches.at(0);
   CHECK(beforeUse(batch, made + 7LL * 24 * 3'600'000).id.empty());
   CHECK(core::base::dump(beforeUse(batch, made + 8LL * 24 * 3'600'000)) ==
-        "batch.look-before-use name=Starch paste days=7 source=common practice");
+        "batch.look-before-use name=starch paste days=7 source=" + entry.keepsSource);
 }
 
 TEST_CASE("the record says in what room a thing was done, and who knows it") {
