@@ -221,11 +221,11 @@ void KeptJobs::release(Job& job) {
   job.events = std::vector<Event>();
 }
 
-void KeptJobs::look(const Shop& shop, const core::waits::ClockReading& now) {
-  for (auto& [id, job] : m_jobs) {
-    JobEntry& entry = m_entries[job.entry];
-    if (job.state && !entry.rests) place(entry, JobAt(*job.state, shop, now));
-  }
+void KeptJobs::look(const std::string& jobId, const Shop& shop, const core::waits::ClockReading& now) {
+  const JobState* state = foldedState(jobId);
+  if (state == nullptr) return;
+  JobEntry& entry = m_entries[m_jobs.at(jobId).entry];
+  if (!entry.rests) place(entry, JobAt(*state, shop, now));
 }
 
 std::vector<std::string> KeptJobs::add(const std::string& jobId, const std::vector<Event>& events, Shop& shop) {
@@ -297,6 +297,13 @@ const JobState* KeptJobs::state(const std::string& jobId, const Shop& shop) {
   if (found == m_jobs.end() || !m_entries[found->second.entry].trouble.id.empty()) return nullptr;
   if (!found->second.state) openStored(jobId, found->second, shop);
   return found->second.state ? &*found->second.state : nullptr;
+}
+
+const JobState* KeptJobs::foldedState(const std::string& jobId) const {
+  const auto found = m_jobs.find(jobId);
+  if (found == m_jobs.end() || !found->second.state || !m_entries[found->second.entry].trouble.id.empty())
+    return nullptr;
+  return &*found->second.state;
 }
 
 std::vector<const JobState*> KeptJobs::folded() const {

@@ -34,8 +34,8 @@ class KeptJobs {
   // below but entries and add asks for it first. Returns whether there was anything to do.
   bool settle(const core::shop::Shop& shop);
 
-  // Fits the lines of folded jobs that do not rest to this instant.
-  void look(const core::shop::Shop& shop, const core::waits::ClockReading& now);
+  // Fits the line of a folded job that does not rest to this instant.
+  void look(const std::string& jobId, const core::shop::Shop& shop, const core::waits::ClockReading& now);
 
   // Events newly kept: of a job (there or not yet; "" for none), of benches, or of both. Folds the benches' into
   // `shop`. Returns the jobs whose state is another now: that one first.
@@ -54,6 +54,8 @@ class KeptJobs {
   const core::jobs::JobState* state(const std::string& jobId, const core::shop::Shop& shop);
   // Of jobs that are folded: all that do not rest, and what was asked for.
   std::vector<const core::jobs::JobState*> folded() const;
+  // One of these; null where it is not folded.
+  const core::jobs::JobState* foldedState(const std::string& jobId) const;
   // Jobs in which something may rest on an act of the bench that no job at hand shows. Folds them.
   void foldWhatMayRestOn(const std::string& intentId, const core::jobs::JobState& asked, const core::shop::Shop& shop);
 

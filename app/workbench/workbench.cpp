@@ -76,6 +76,7 @@ struct Workbench::Private {
   core::shop::Settings settings;
   std::optional<ClockReading> lastHeartbeat;
   std::string lastZone;
+  std::map<std::string, AlertSchedule> alertsOfJob;  // of those that are folded, by id
   std::shared_ptr<const AlertSchedule> schedule = std::make_shared<AlertSchedule>();
   std::string lastIntentId;
   Message unread;
@@ -111,8 +112,11 @@ struct Workbench::Private {
   void readSettings() { settings = core::shop::foldSettings(jobs.benchEvents(), stamps.benchStream()); }
 
   // What was learned is a projection over all looks: rebuilt whenever one was added or taken back, and on loading.
-  void learnAnew() {
-    if (jobs.taught()) shop.learning = core::jobs::learn(jobs.lessons(), shop.clockLog, clock.now());
+  // Returns whether anything was learned.
+  bool learnAnew() {
+    if (!jobs.taught()) return false;
+    shop.learning = core::jobs::learn(jobs.lessons(), shop.clockLog, clock.now());
+    return true;
   }
 
   // An act of the shop cannot be taken back while a later act of any job rests on it.
@@ -145,11 +149,16 @@ struct Workbench::Private {
     return readClockLog();
   }
 
-  // Events newly kept become state. Returns the jobs whose state is another now; see KeptJobs::add.
-  std::vector<std::string> take(const std::string& jobId, const std::vector<core::record::Event>& events) {
-    std::vector<std::string> changed = jobs.add(jobId, events, shop);
-    learnAnew();
-    return changed;
+  struct Taken {
+    std::vector<std::string> changed;  // the jobs whose state is another now; see KeptJobs::add
+    bool learned = false;
+  };
+  // Events newly kept become state.
+  Taken take(const std::string& jobId, const std::vector<core::record::Event>& events) {
+    Taken taken;
+    taken.changed = jobs.add(jobId, events, shop);
+    taken.learned = learnAnew();
+    return taken;
   }
 
   std::string recordOf(const std::string& jobId, KeptJobs::Of of) {
@@ -170,11 +179,31 @@ struct Workbench::Private {
   // Fits lines and alerts to this instant. Returns whether the schedule is another than before.
   bool reschedule() {
     const ClockReading now = clock.now();
-    jobs.look(shop, now);
-    std::vector<AlertSchedule> alerts;
+    alertsOfJob.clear();
     for (const JobState* state : jobs.folded()) {
-      alerts.push_back(core::alerts::alertsOf(JobAt(*state, shop, now)));
+      jobs.look(state->plan->id, shop, now);
+      alertsOfJob[state->plan->id] = core::alerts::alertsOf(JobAt(*state, shop, now));
     }
+    return publish();
+  }
+
+  // The same where nothing but these jobs is another: what calls in the others falls due when it was said to.
+  bool reschedule(const Taken& taken) {
+    if (taken.learned) return reschedule();
+    const ClockReading now = clock.now();
+    for (const std::string& id : taken.changed) {
+      alertsOfJob.erase(id);
+      const JobState* state = jobs.foldedState(id);
+      if (state == nullptr) continue;
+      jobs.look(id, shop, now);
+      alertsOfJob[id] = core::alerts::alertsOf(JobAt(*state, shop, now));
+    }
+    return publish();
+  }
+
+  bool publish() {
+    std::vector<AlertSchedule> alerts;
+    for (const auto& [id, ofJob] : alertsOfJob) alerts.push_back(ofJob);
     auto next = std::make_shared<AlertSchedule>(core::alerts::merge(alerts));
     if (*schedule == *next) return false;
     schedule = std::move(next);
@@ -249,8 +278,7 @@ Workbench::TakenIn Workbench::takeIn(const std::string& text) {
     return entry.reference == reference;
   });
   result.jobId = jobId;
-  d->take(jobId, act.value().events);
-  const bool rescheduled = d->reschedule();
+  const bool rescheduled = d->reschedule(d->take(jobId, act.value().events));
   emit jobsChanged();
   if (rescheduled) emit scheduleChanged();
   if (onCommitted) onCommitted(act.value().intentId);
@@ -329,9 +357,9 @@ Message Workbench::renew(const std::string& jobId) {
 
 // Events newly kept become state, and whoever looks is told.
 void Workbench::shown(const std::string& jobId, const std::vector<core::record::Event>& events) {
-  const std::vector<std::string> changed = d->take(jobId, events);
-  const bool rescheduled = d->reschedule();
-  for (const std::string& id : changed) emit jobChanged(convert::toQt(id));
+  const Private::Taken taken = d->take(jobId, events);
+  const bool rescheduled = d->reschedule(taken);
+  for (const std::string& id : taken.changed) emit jobChanged(convert::toQt(id));
   if (rescheduled) emit scheduleChanged();
 }
 
@@ -387,7 +415,7 @@ Message Workbench::ask(const core::intents::OfShop& request) {
   if (!decided) return decided.error();
   const auto act = d->keep("", decided.value(), {}, now);
   if (!act) return act.error();
-  const std::vector<std::string> changed = d->take("", act.value().events);
+  const std::vector<std::string> changed = d->take("", act.value().events).changed;
   d->readSettings();
   const bool rescheduled = d->reschedule();
   emit shopChanged();
@@ -501,7 +529,7 @@ Workbench::Imported Workbench::importJob(const std::string& text) {
   imported.jobId = ready.jobId;
   imported.added = ready.events.size();
   imported.mended = ready.mended;
-  std::vector<std::string> changed = d->take(ready.jobId, ready.events);
+  std::vector<std::string> changed = d->take(ready.jobId, ready.events).changed;
   for (const std::string& id : d->jobs.retry(d->shop)) {
     if (std::find(changed.begin(), changed.end(), id) == changed.end()) changed.push_back(id);
   }
