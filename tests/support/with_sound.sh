@@ -53,6 +53,8 @@ finish() {
 trap finish EXIT
 
 log="$XDG_RUNTIME_DIR/server.log"
+# Server and asking client make it alike, and the server gives up where the client was first.
+mkdir -m 700 "$XDG_RUNTIME_DIR/pulse"
 for server in pipewire wireplumber pipewire-pulse; do
   "$server" >>"$log" 2>&1 &
   pids="$! $pids"
