@@ -51,8 +51,11 @@ bool Face::load(viewmodels::Desk& desk, double dots) {
     connect(&m_main, &QQmlComponent::statusChanged, &wait, &QEventLoop::quit);
     wait.exec(QEventLoop::ExcludeUserInputEvents);
   }
-  m_root.reset(m_main.createWithInitialProperties(
-      {{QStringLiteral("desk"), QVariant::fromValue(&desk)}, {QStringLiteral("dotsPerMm"), dots}}));
+  // One that did not read must not be asked to make anything.
+  if (m_main.isReady()) {
+    m_root.reset(m_main.createWithInitialProperties(
+        {{QStringLiteral("desk"), QVariant::fromValue(&desk)}, {QStringLiteral("dotsPerMm"), dots}}));
+  }
   for (const QQmlError& error : m_main.errors()) m_warnings << error.toString();
   m_window = qobject_cast<QQuickWindow*>(m_root.get());
   if (m_window == nullptr) return false;

@@ -1,8 +1,10 @@
 import QtQuick
+import QtQuick.Templates as T
 import Mountwright.Theme
 
-// A key for knuckles: acts on release inside, ignores what is too short, too soon or aimed at an earlier screen.
-Rectangle {
+// A key for knuckles: acts on release inside, ignores what is too short, too soon or aimed at an earlier screen. Focus,
+// keyboard and what assistive programs are told are the template's.
+T.AbstractButton {
     id: root
 
     required property string legend
@@ -10,6 +12,8 @@ Rectangle {
     property string called: legend
     property string hint: ""
     property bool filled: false
+    // What only shows something, and opens nothing, has no frame.
+    property bool framed: true
     property color ink: Theme.ink
     property color ground: Theme.paper
     property color hintInk: filled ? ground : ink
@@ -23,80 +27,85 @@ Rectangle {
 
     signal acted
 
-    Accessible.role: Accessible.Button
-    Accessible.name: called
-    Accessible.onPressAction: root.acted()
+    text: called
+    focusPolicy: Qt.TabFocus
+    implicitWidth: Metrics.key
+    implicitHeight: Metrics.key
+    padding: 0
 
-    width: Metrics.key
-    height: Metrics.key
-    radius: Metrics.radius
-    color: filled ? ink : ground
-    border.color: ink
-    border.width: area.pressed ? 4 * Metrics.hairline : 2 * Metrics.hairline
+    onPressed: held.begin()
+    onReleased: held.stop()
+    onCanceled: {
+        held.stop();
+        held.finger = false;
+    }
+    // Without a finger or a key on it, it was an assistive program that pressed.
+    onClicked: {
+        if (!held.finger || held.counts && !held.stepped && !contact.running)
+            held.act();
+        held.finger = false;
+    }
 
-    Column {
-        anchors.centerIn: parent
-        width: parent.width - 2 * Math.min(Metrics.mm(1.5), parent.width * 0.05)
+    background: Rectangle {
+        radius: Metrics.radius
+        color: root.filled ? root.ink : root.ground
+        border.color: root.ink
+        border.width: root.down || root.visualFocus ? 4 * Metrics.hairline : root.framed ? 2 * Metrics.hairline : 0
+    }
+    contentItem: Item {
+        Column {
+            anchors.centerIn: parent
+            width: parent.width - 2 * Math.min(Metrics.mm(1.5), parent.width * 0.05)
 
-        Text {
-            width: parent.width
-            horizontalAlignment: Text.AlignHCenter
-            wrapMode: Text.Wrap
-            text: root.legend
-            color: root.filled ? root.ground : root.ink
-            font.family: Metrics.family
-            font.pixelSize: root.legendSize
-            font.bold: true
-            lineHeight: 0.9
-        }
-        Text {
-            width: parent.width
-            visible: root.hint !== ""
-            horizontalAlignment: Text.AlignHCenter
-            wrapMode: Text.Wrap
-            text: root.hint
-            color: root.hintInk
-            font.family: Metrics.family
-            font.pixelSize: root.hintSize
+            Text {
+                width: parent.width
+                horizontalAlignment: Text.AlignHCenter
+                wrapMode: Text.Wrap
+                text: root.legend
+                color: root.filled ? root.ground : root.ink
+                font.family: Metrics.family
+                font.pixelSize: root.legendSize
+                font.bold: true
+                lineHeight: 0.9
+            }
+            Text {
+                width: parent.width
+                visible: root.hint !== ""
+                horizontalAlignment: Text.AlignHCenter
+                wrapMode: Text.Wrap
+                text: root.hint
+                color: root.hintInk
+                font.family: Metrics.family
+                font.pixelSize: root.hintSize
+            }
         }
     }
 
-    MouseArea {
-        id: area
-
-        property bool counts: false
-
-        anchors.fill: parent
-        onPressed: {
-            counts = !Touch.guarded() && !deaf.running;
-            contact.restart();
-            if (counts && root.repeats)
-                held.restart();
-        }
-        onReleased: {
-            const stepped = held.stepped;
-            held.end();
-            if (stepped || !counts || !containsMouse || contact.running)
-                return;
-            deaf.restart();
-            root.acted();
-        }
-    }
     Timer {
         id: held
 
+        // Of the press that is on the key.
+        property bool finger: false
+        property bool counts: false
         property bool stepped: false
 
-        function end() {
-            stop();
+        function begin() {
+            finger = true;
+            counts = !Touch.guarded() && !deaf.running;
             stepped = false;
+            contact.restart();
             interval = Touch.holdBeforeRepeat;
+            if (counts && root.repeats)
+                restart();
+        }
+        function act() {
+            deaf.restart();
+            root.acted();
         }
 
-        interval: Touch.holdBeforeRepeat
         repeat: true
         onTriggered: {
-            if (!area.pressed || !area.containsMouse || !root.visible) {
+            if (!root.down || !root.visible) {
                 stop();
                 return;
             }

@@ -33,7 +33,7 @@ Column {
         objectName: "line" + root.index
         width: root.width
         height: Math.max(Metrics.deskKey, said.height + Metrics.mm(2))
-        border.width: root.opens ? 2 * Metrics.hairline : 0
+        framed: root.opens
         legend: ""
         called: root.title
         filled: root.chosen

@@ -208,7 +208,10 @@ const std::vector<State>& states() {
   static const auto kDamagedBeside = [](Stage& s) {
     if (!s.workUntil([&] { return s.desk().shelf().count() > 0; }) || !s.damage("pilots-chart") || !s.reopen())
       return false;
-    static_cast<void>(s.workbench().job(s.workbench().jobs().back().id));
+    // The sound one is on the bench, whichever of the two was listed first.
+    for (const auto& entry : std::vector(s.workbench().jobs())) {
+      if (s.workbench().job(entry.id) != nullptr) s.desk().bench().selectJob(entry.id);
+    }
     s.desk().refresh();
     return s.desk().shelf().count() > 0 && !s.desk().shelf().unknown().isEmpty();
   };
