@@ -1,7 +1,6 @@
 #include "core/jobs/dependents.h"
 
 #include <algorithm>
-#include <type_traits>
 
 #include "core/base/text.h"
 
@@ -12,12 +11,7 @@ using namespace record;
 namespace {
 
 template <typename One>
-concept GivesNothingToRestOn =
-    StandsOutside<One, kOfJob> || std::is_same_v<One, JobTakenIn> || std::is_same_v<One, StepBegun> ||
-        std::is_same_v<One, Undone> || std::is_same_v<One, MeasureForgotten> || std::is_same_v<One, BatchesLinked> ||
-        One::kTraits.kind == TimelineKind::Heard ||
-    One::kTraits.kind == TimelineKind::Noted || One::kTraits.kind == TimelineKind::Photographed ||
-    One::kTraits.kind == TimelineKind::Moved;
+concept GivesNothingToRestOn = !One::kTraits.restedOn;
 
 class Dependents {
  public:

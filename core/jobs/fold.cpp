@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <type_traits>
 
 #include "core/jobs/job_state.h"
 #include "core/record/counting.h"
@@ -28,12 +27,6 @@ struct AboutOf {
       return "";
   }
 };
-
-template <typename One>
-concept SaysNothingOfWork = StandsOutside<One, kOfJob> || std::is_same_v<One, JobTakenIn> ||
-                                std::is_same_v<One, Undone> || std::is_same_v<One, TechniquesRenewed> ||
-                                std::is_same_v<One, PreparationAccepted> || One::kTraits.kind == TimelineKind::Noted ||
-                            One::kTraits.kind == TimelineKind::Photographed;
 
 class Folder {
  public:
@@ -129,8 +122,7 @@ class Folder {
   // What is told of a job and moves none of its work: takings back stand in `voidedIntents`, notes and photographs are
   // folded in beside_work.h, and which techniques the plan is made with is decided before it is folded.
   template <typename One>
-  requires SaysNothingOfWork<One>
-  void on(const Event&, const One&) {}
+  requires(!One::kTraits.work) void on(const Event&, const One&) {}
 
   void on(const Event& event, const StepBegun& begun) {
     const auto index = m_workflow.indexOf(begun.step);

@@ -107,6 +107,7 @@ struct BatchesLinked {
   static constexpr const char* kType = "BatchesLinked";
   static constexpr Traits kTraits{.streams = kOfJob,
                                   .undo = Undo::Possible,
+                                  .work = true,
                                   .corrects = Corrects::Batches,
                                   .kind = TimelineKind::Batches,
                                   .told = "timeline.batches-linked"};
@@ -117,5 +118,8 @@ struct BatchesLinked {
     field("batches", self.batches);
   }
 };
+
+using BesideEvents = EventTypes<NoteAdded, NoteChanged, NoteRemoved, PhotographKept, PhotographCaptioned,
+                                PhotographRemoved, BatchesLinked>;
 
 }  // namespace core::record

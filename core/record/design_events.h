@@ -45,4 +45,6 @@ struct DesignBroughtBack {
   static void fields(auto&, auto&) {}
 };
 
+using DesignEvents = EventTypes<DesignBegun, DesignChanged, DesignTaken, DesignPutAway, DesignBroughtBack>;
+
 }  // namespace core::record

@@ -40,11 +40,19 @@ enum class TimelineKind {
 struct Traits {
   unsigned streams = 0;
   Undo undo = Undo::None;
+  // It moves the work of a job: the fold (core/jobs/fold.cpp) has a function for it.
+  bool work = false;
+  // What was done later may rest on it: core/jobs/dependents.cpp says what does.
+  bool restedOn = false;
   Corrects corrects = Corrects::Nothing;
   TimelineKind kind = TimelineKind::Unknown;
   // The message that tells it, with the payload's texts and numbers as arguments under their own names. Empty where it
   // stands in no job's record.
   std::string_view told = {};
 };
+
+// The types of one header, at its end; happening.h puts them together.
+template <typename... Types>
+struct EventTypes {};
 
 }  // namespace core::record

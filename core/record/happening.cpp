@@ -59,14 +59,6 @@ Happening happeningOf(const Event& event) {
 
 const Traits& traitsOf(const Happening& happening) { return *kRows[happening.index()].traits; }
 
-std::vector<std::string_view> eventTypes() {
-  std::vector<std::string_view> types;
-  for (const Row& row : kRows) {
-    if (!row.type.empty()) types.push_back(row.type);
-  }
-  return types;
-}
-
 EventDraft draftOf(const Happening& happening) {
   const unsigned streams = traitsOf(happening).streams;
   using Stream = EventDraft::Stream;

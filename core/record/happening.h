@@ -1,11 +1,10 @@
 #pragma once
-// What an event says, as one of the types this program knows. The variant is the one list of them: whoever folds,
-// tells or weighs events visits it, and the compiler names every place that has no answer for a type that is added.
+// What an event says, as one of the types this program knows. Whoever folds, tells or weighs events visits the variant,
+// and the compiler names every place that has no answer for a type that is added.
 #include <optional>
 #include <string_view>
 #include <utility>
 #include <variant>
-#include <vector>
 
 #include "core/record/beside_events.h"
 #include "core/record/design_events.h"
@@ -22,14 +21,17 @@ struct Unknown {
   static void fields(auto&, auto&) {}
 };
 
-using Happening =
-    std::variant<Unknown, JobTakenIn, StepBegun, StepDone, Undone, Looked, Heard, Snoozed, FaultReported, MissedMended,
-                 Measured, MeasureForgotten, FollowChosen, JobPutAway, JobBroughtBack, TechniquesRenewed,
-                 PreparationAccepted, NoteAdded, NoteChanged, NoteRemoved, PhotographKept, PhotographCaptioned,
-                 PhotographRemoved, BatchesLinked, DesignBegun, DesignChanged, DesignTaken, DesignPutAway,
-                 DesignBroughtBack, RoomEntered, SensorChosen, SettingChosen, OffTimeTold, SheetCut, OffcutDropped,
-                 StockEntered, StockCorrected, StockCounted, StockMoved, StockRemoved, BatchEntered, BatchCorrected,
-                 BatchUsedUp, MakerNamed>;
+template <typename... Lists>
+struct VariantOf;
+template <typename... Types>
+struct VariantOf<EventTypes<Types...>> {
+  using type = std::variant<Unknown, Types...>;
+};
+template <typename... First, typename... Second, typename... Rest>
+struct VariantOf<EventTypes<First...>, EventTypes<Second...>, Rest...>
+    : VariantOf<EventTypes<First..., Second...>, Rest...> {};
+
+using Happening = VariantOf<JobEvents, BesideEvents, DesignEvents, ShopEvents>::type;
 
 // A member that cannot be read comes out as its struct says: empty, or nothing.
 Happening happeningOf(const Event& event);
@@ -51,8 +53,6 @@ std::optional<One> as(const Event& event) {
 }
 
 const Traits& traitsOf(const Happening& happening);
-// The types this program knows, in the order of Happening.
-std::vector<std::string_view> eventTypes();
 
 // Draft of an event for the stream that is named, or else for the first its type may stand in: a job's, a bench's, a
 // design's.

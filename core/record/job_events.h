@@ -33,7 +33,8 @@ struct JobTakenIn {
 
 struct StepBegun {
   static constexpr const char* kType = "StepBegun";
-  static constexpr Traits kTraits{.streams = kOfJob | kOfBench, .kind = TimelineKind::Begun, .told = "timeline.begun"};
+  static constexpr Traits kTraits{
+      .streams = kOfJob | kOfBench, .work = true, .kind = TimelineKind::Begun, .told = "timeline.begun"};
   std::string step;
   static void fields(auto& self, auto& field) { field("step", self.step); }
 };
@@ -41,8 +42,12 @@ struct StepBegun {
 // A preparation's stands in the bench's stream, since it serves every job there.
 struct StepDone {
   static constexpr const char* kType = "StepDone";
-  static constexpr Traits kTraits{
-      .streams = kOfJob | kOfBench, .undo = Undo::Possible, .kind = TimelineKind::Done, .told = "timeline.done"};
+  static constexpr Traits kTraits{.streams = kOfJob | kOfBench,
+                                  .undo = Undo::Possible,
+                                  .work = true,
+                                  .restedOn = true,
+                                  .kind = TimelineKind::Done,
+                                  .told = "timeline.done"};
   std::string step;
   std::vector<std::string> checks;  // answers, by place
   bool begunInTime = false;         // the maker's word for a window found closed
@@ -68,8 +73,12 @@ struct Undone {
 // the run that is there is meant.
 struct Looked {
   static constexpr const char* kType = "Looked";
-  static constexpr Traits kTraits{
-      .streams = kOfJob, .undo = Undo::Possible, .kind = TimelineKind::Looked, .told = "timeline.looked"};
+  static constexpr Traits kTraits{.streams = kOfJob,
+                                  .undo = Undo::Possible,
+                                  .work = true,
+                                  .restedOn = true,
+                                  .kind = TimelineKind::Looked,
+                                  .told = "timeline.looked"};
   std::string wait;
   std::string of;
   intents::Verdict verdict = intents::Verdict::NotYet;
@@ -84,7 +93,8 @@ struct Looked {
 
 struct Heard {
   static constexpr const char* kType = "Heard";
-  static constexpr Traits kTraits{.streams = kOfJob, .kind = TimelineKind::Heard, .told = "timeline.heard-over"};
+  static constexpr Traits kTraits{
+      .streams = kOfJob, .work = true, .kind = TimelineKind::Heard, .told = "timeline.heard-over"};
   std::string wait;
   std::string of;
   std::optional<intents::AlertClass> alert;  // nothing where it is none that is known
@@ -97,7 +107,8 @@ struct Heard {
 
 struct Snoozed {
   static constexpr const char* kType = "Snoozed";
-  static constexpr Traits kTraits{.streams = kOfJob, .kind = TimelineKind::Heard, .told = "timeline.put-off"};
+  static constexpr Traits kTraits{
+      .streams = kOfJob, .work = true, .kind = TimelineKind::Heard, .told = "timeline.put-off"};
   std::string wait;
   std::string of;
   std::optional<intents::AlertClass> alert;
@@ -112,8 +123,12 @@ struct Snoozed {
 
 struct FaultReported {
   static constexpr const char* kType = "FaultReported";
-  static constexpr Traits kTraits{
-      .streams = kOfJob, .undo = Undo::Possible, .kind = TimelineKind::Fault, .told = "timeline.fault"};
+  static constexpr Traits kTraits{.streams = kOfJob,
+                                  .undo = Undo::Possible,
+                                  .work = true,
+                                  .restedOn = true,
+                                  .kind = TimelineKind::Fault,
+                                  .told = "timeline.fault"};
   std::string step;
   std::string fault;
   std::string way;  // "" where the fault leaves no choice
@@ -129,8 +144,12 @@ struct FaultReported {
 // What the technique says to do about a missed window was taken up.
 struct MissedMended {
   static constexpr const char* kType = "MissedMended";
-  static constexpr Traits kTraits{
-      .streams = kOfJob, .undo = Undo::Possible, .kind = TimelineKind::Mended, .told = "timeline.mended"};
+  static constexpr Traits kTraits{.streams = kOfJob,
+                                  .undo = Undo::Possible,
+                                  .work = true,
+                                  .restedOn = true,
+                                  .kind = TimelineKind::Mended,
+                                  .told = "timeline.mended"};
   std::string wait;
   std::string of;
   static void fields(auto& self, auto& field) {
@@ -143,6 +162,8 @@ struct Measured {
   static constexpr const char* kType = "Measured";
   static constexpr Traits kTraits{.streams = kOfJob,
                                   .undo = Undo::Possible,
+                                  .work = true,
+                                  .restedOn = true,
                                   .corrects = Corrects::Figure,
                                   .kind = TimelineKind::Measured,
                                   .told = "timeline.measured"};
@@ -162,6 +183,7 @@ struct MeasureForgotten {
   static constexpr const char* kType = "MeasureForgotten";
   static constexpr Traits kTraits{.streams = kOfJob,
                                   .undo = Undo::Possible,
+                                  .work = true,
                                   .corrects = Corrects::Figure,
                                   .kind = TimelineKind::Measured,
                                   .told = "timeline.measure-forgotten"};
@@ -177,6 +199,8 @@ struct FollowChosen {
   static constexpr const char* kType = "FollowChosen";
   static constexpr Traits kTraits{.streams = kOfJob,
                                   .undo = Undo::Possible,
+                                  .work = true,
+                                  .restedOn = true,
                                   .corrects = Corrects::Board,
                                   .kind = TimelineKind::Chosen,
                                   .told = "timeline.keeps-cover"};
@@ -190,22 +214,31 @@ struct FollowChosen {
 
 struct JobPutAway {
   static constexpr const char* kType = "JobPutAway";
-  static constexpr Traits kTraits{
-      .streams = kOfJob, .undo = Undo::Possible, .kind = TimelineKind::Moved, .told = "timeline.put-away"};
+  static constexpr Traits kTraits{.streams = kOfJob,
+                                  .undo = Undo::Possible,
+                                  .work = true,
+                                  .kind = TimelineKind::Moved,
+                                  .told = "timeline.put-away"};
   static void fields(auto&, auto&) {}
 };
 
 struct JobBroughtBack {
   static constexpr const char* kType = "JobBroughtBack";
-  static constexpr Traits kTraits{
-      .streams = kOfJob, .undo = Undo::Possible, .kind = TimelineKind::Moved, .told = "timeline.brought-back"};
+  static constexpr Traits kTraits{.streams = kOfJob,
+                                  .undo = Undo::Possible,
+                                  .work = true,
+                                  .kind = TimelineKind::Moved,
+                                  .told = "timeline.brought-back"};
   static void fields(auto&, auto&) {}
 };
 
 struct TechniquesRenewed {
   static constexpr const char* kType = "TechniquesRenewed";
-  static constexpr Traits kTraits{
-      .streams = kOfJob, .undo = Undo::Possible, .kind = TimelineKind::Renewed, .told = "timeline.techniques-renewed"};
+  static constexpr Traits kTraits{.streams = kOfJob,
+                                  .undo = Undo::Possible,
+                                  .restedOn = true,
+                                  .kind = TimelineKind::Renewed,
+                                  .told = "timeline.techniques-renewed"};
   std::optional<TechniqueHashes> techniques;
   static void fields(auto& self, auto& field) { field("techniques", self.techniques); }
 };
@@ -213,8 +246,11 @@ struct TechniquesRenewed {
 // A preparation of another bench taken into use: the acts by which that bench made it.
 struct PreparationAccepted {
   static constexpr const char* kType = "PreparationAccepted";
-  static constexpr Traits kTraits{
-      .streams = kOfJob, .undo = Undo::Possible, .kind = TimelineKind::Accepted, .told = "timeline.accepted"};
+  static constexpr Traits kTraits{.streams = kOfJob,
+                                  .undo = Undo::Possible,
+                                  .restedOn = true,
+                                  .kind = TimelineKind::Accepted,
+                                  .told = "timeline.accepted"};
   std::string step;
   std::string device;
   std::vector<std::string> intents;
@@ -224,5 +260,9 @@ struct PreparationAccepted {
     field("intents", self.intents);
   }
 };
+
+using JobEvents =
+    EventTypes<JobTakenIn, StepBegun, StepDone, Undone, Looked, Heard, Snoozed, FaultReported, MissedMended, Measured,
+               MeasureForgotten, FollowChosen, JobPutAway, JobBroughtBack, TechniquesRenewed, PreparationAccepted>;
 
 }  // namespace core::record

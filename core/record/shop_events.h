@@ -185,4 +185,8 @@ struct MakerNamed {
   }
 };
 
+using ShopEvents = EventTypes<RoomEntered, SensorChosen, SettingChosen, OffTimeTold, SheetCut, OffcutDropped,
+                              StockEntered, StockCorrected, StockCounted, StockMoved, StockRemoved, BatchEntered,
+                              BatchCorrected, BatchUsedUp, MakerNamed>;
+
 }  // namespace core::record

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <random>
+#include <utility>
+#include <variant>
 #include <vector>
 
 #include "core/base/json.h"
@@ -16,10 +18,14 @@ using core::base::Value;
 using core::record::JobTakenIn;
 using core::record::StepDone;
 
+template <std::size_t... place>
+std::vector<std::string> typesOf(std::index_sequence<place...>) {
+  return {std::variant_alternative_t<place, core::record::Happening>::kType...};
+}
+
 // Every type there is, and one there is not.
 std::vector<std::string> types() {
-  std::vector<std::string> all;
-  for (const std::string_view type : core::record::eventTypes()) all.emplace_back(type);
+  std::vector<std::string> all = typesOf(std::make_index_sequence<std::variant_size_v<core::record::Happening>>());
   all.emplace_back("SungTo");
   return all;
 }
