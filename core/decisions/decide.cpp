@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <type_traits>
 
 #include "core/alerts/alert_schedule.h"
 #include "core/base/text.h"
@@ -22,13 +23,17 @@ using Decision = base::Result<Drafts, Refusal>;
 
 // What goes on with a job. Hearing, looking and taking back stay open in one that was put away: a wait of it may
 // still call, when another device began it meanwhile.
+template <typename One, typename... Some>
+concept AnyOf = (std::is_same_v<One, Some> || ...);
+
 bool isWork(const intents::Intent& intent) {
-  return std::holds_alternative<intents::BeginStep>(intent) || std::holds_alternative<intents::FinishStep>(intent) ||
-         std::holds_alternative<intents::ReportFault>(intent) || std::holds_alternative<intents::MendMissed>(intent) ||
-         std::holds_alternative<intents::EnterAsMade>(intent) ||
-         std::holds_alternative<intents::ForgetAsMade>(intent) ||
-         std::holds_alternative<intents::ChooseFollow>(intent) ||
-         std::holds_alternative<intents::AcceptPreparation>(intent);
+  using namespace intents;
+  return std::visit(
+      OneOf{[](const AnyOf<BeginStep, FinishStep, ReportFault, MendMissed, EnterAsMade, ForgetAsMade, ChooseFollow,
+                           AcceptPreparation> auto&) { return true; },
+            [](const AnyOf<TakeIn, intents::Undo, LookAt, Hear, Snooze, AddNote, ChangeNote, RemoveNote, KeepPhotograph,
+                           ChangeCaption, RemovePhotograph, LinkBatches, PutAway, BringBack> auto&) { return false; }},
+      intent);
 }
 
 class Decider {

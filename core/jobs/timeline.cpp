@@ -28,8 +28,10 @@ Named named(const Event& event, const Happening& happening) {
         if constexpr (requires { one.wait; }) ids.wait = one.wait;
         if constexpr (requires { one.figure; }) ids.figure = one.figure;
         if constexpr (requires { one.board; }) ids.board = one.board;
-        if constexpr (requires { one.note; }) ids.note = one.note;
-        if constexpr (requires { one.photograph; }) ids.photograph = one.photograph;
+        // Of these two only what corrects one names one: in another event a note may be what somebody wrote.
+        if constexpr (One::kTraits.corrects == Corrects::Note && requires { one.note; }) ids.note = one.note;
+        if constexpr (One::kTraits.corrects == Corrects::Photograph && requires { one.photograph; })
+          ids.photograph = one.photograph;
         if constexpr (std::is_same_v<One, PhotographKept>) ids.hash = one.hash;
         if constexpr (std::is_same_v<One, PhotographKept>) ids.photograph = event.eventId;
         if constexpr (std::is_same_v<One, NoteAdded>) ids.note = event.eventId;
