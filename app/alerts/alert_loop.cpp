@@ -16,7 +16,7 @@ constexpr std::int64_t kPrepareAhead = 4'000'000'000;
 // What the player is told is heard 26 to 66 ms later, behind the silence that is queued already (tests/bench,
 // alert_latency). So much before its time a tone is therefore sent: it is heard from 6 ms before it to 34 ms after.
 constexpr std::int64_t kOnTheWay = 32'000'000;
-constexpr int kOnTheWayMilliseconds = 32;
+constexpr int kOnTheWayMilliseconds = kOnTheWay / 1'000'000;
 
 using core::alerts::Sounding;
 
@@ -66,9 +66,11 @@ void AlertLoop::publish(std::shared_ptr<const core::alerts::AlertSchedule> sched
 }
 
 void AlertLoop::releaseHeld() {
-  m_sounding.releaseHeld(m_boottimeNow() + kOnTheWay);
+  m_sounding.releaseHeld(heardAt());
   turn();
 }
+
+std::int64_t AlertLoop::heardAt() const { return m_boottimeNow() + kOnTheWay; }
 
 void AlertLoop::tryOut() {
   if (m_due->alerts.empty()) m_player.play(sound::Tone::Medium, 0);
@@ -81,7 +83,7 @@ void AlertLoop::takeSound(Alerts::Sound sound) {
 }
 
 void AlertLoop::setTimers(std::int64_t wake) {
-  const std::int64_t left = wake == Sounding::kNever ? wake : wake - kOnTheWay - m_boottimeNow();
+  const std::int64_t left = wake == Sounding::kNever ? wake : wake - heardAt();
   const bool isNear = left <= kPrepareAhead;
   if (wake == Sounding::kNever) {
     m_timer.stop();
@@ -98,7 +100,7 @@ void AlertLoop::setTimers(std::int64_t wake) {
 }
 
 void AlertLoop::turn() {
-  const std::int64_t now = m_boottimeNow() + kOnTheWay;
+  const std::int64_t now = heardAt();
   const bool audible = m_sound == Alerts::Sound::Ready;
   const Sounding::Turn turn = m_sounding.turn(now, {audible, m_player.voice()});
   if (turn.hush && !turn.call) {

@@ -32,6 +32,8 @@ class AlertLoop : public QObject {
   void beat();
 
  private:
+  // When a tone that is sent now is heard.
+  std::int64_t heardAt() const;
   void turn();
   void takeSound(Alerts::Sound sound);
   void setTimers(std::int64_t wake);

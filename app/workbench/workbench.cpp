@@ -180,10 +180,7 @@ struct Workbench::Private {
   bool reschedule() {
     const ClockReading now = clock.now();
     alertsOfJob.clear();
-    for (const JobState* state : jobs.folded()) {
-      jobs.look(state->plan->id, shop, now);
-      alertsOfJob[state->plan->id] = core::alerts::alertsOf(JobAt(*state, shop, now));
-    }
+    for (const JobState* state : jobs.folded()) reckon(state->plan->id, now);
     return publish();
   }
 
@@ -191,14 +188,16 @@ struct Workbench::Private {
   bool reschedule(const Taken& taken) {
     if (taken.learned) return reschedule();
     const ClockReading now = clock.now();
-    for (const std::string& id : taken.changed) {
-      alertsOfJob.erase(id);
-      const JobState* state = jobs.foldedState(id);
-      if (state == nullptr) continue;
-      jobs.look(id, shop, now);
-      alertsOfJob[id] = core::alerts::alertsOf(JobAt(*state, shop, now));
-    }
+    for (const std::string& id : taken.changed) reckon(id, now);
     return publish();
+  }
+
+  void reckon(const std::string& id, const ClockReading& now) {
+    alertsOfJob.erase(id);
+    const JobState* state = jobs.foldedState(id);
+    if (state == nullptr) return;
+    jobs.look(id, shop, now);
+    alertsOfJob[id] = core::alerts::alertsOf(JobAt(*state, shop, now));
   }
 
   bool publish() {

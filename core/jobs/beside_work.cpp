@@ -77,22 +77,23 @@ void change(BesideWork& beside, const Event&, const PhotographRemoved& removed) 
 const Note* BesideWork::note(const std::string& id) const { return withId(notes, id); }
 const Photograph* BesideWork::photograph(const std::string& id) const { return withId(photographs, id); }
 
-void foldBeside(BesideWork& beside, const std::vector<const Event*>& ofJob, const std::set<std::string>& voided) {
-  std::vector<std::pair<const Event*, Happening>> live;
-  for (const Event* event : ofJob) {
-    if (!voided.contains(event->intentId)) live.emplace_back(event, happeningOf(*event));
-  }
-  for (const auto& [event, happening] : live) {
-    if (const auto* note = std::get_if<NoteAdded>(&happening)) add(beside, *event, *note);
-    if (const auto* photograph = std::get_if<PhotographKept>(&happening)) add(beside, *event, *photograph);
-  }
-  for (const auto& [event, happening] : live) {
+void foldBeside(BesideWork& beside, const std::vector<ReadEvent>& ofJob, const std::set<std::string>& voided) {
+  const auto each = [&](auto apply) {
+    for (const ReadEvent& read : ofJob) {
+      if (!voided.contains(read.event->intentId)) apply(*read.event, *read.what);
+    }
+  };
+  each([&](const Event& event, const Happening& what) {
+    if (const auto* note = std::get_if<NoteAdded>(&what)) add(beside, event, *note);
+    if (const auto* photograph = std::get_if<PhotographKept>(&what)) add(beside, event, *photograph);
+  });
+  each([&](const Event& event, const Happening& what) {
     std::visit(
-        [&beside, at = event]<typename One>(const One& one) {
-          if constexpr (requires { change(beside, *at, one); }) change(beside, *at, one);
+        [&](const auto& one) {
+          if constexpr (requires { change(beside, event, one); }) change(beside, event, one);
         },
-        happening);
-  }
+        what);
+  });
 }
 
 Message refusedPhotograph(const Photograph& photograph) {

@@ -3,6 +3,7 @@
 // part of the job's state. Everything here is changed by later events and nothing is overwritten: see timeline.h.
 #include <cstdint>
 #include <map>
+#include <memory>
 #include <optional>
 #include <set>
 #include <string>
@@ -47,11 +48,16 @@ inline constexpr std::size_t kMostBatchesOfAStep = 20;
 inline constexpr std::int64_t kLargestPhotograph = 100'000'000;
 inline constexpr std::int64_t kMostPixels = 250'000'000;
 
+// An event with what it says, which the fold of the work has read already.
+struct ReadEvent {
+  const record::Event* event = nullptr;
+  std::shared_ptr<const record::Happening> what;  // never null
+};
+
 // Of the notes and photographs alone; batches are the fold's own affair, since they follow the steps. Requires events
 // in fold order. What cannot be read in an event is left out; what was added is found whatever the order in which the
 // events about it came.
-void foldBeside(BesideWork& beside, const std::vector<const record::Event*>& ofJob,
-                const std::set<std::string>& voided);
+void foldBeside(BesideWork& beside, const std::vector<ReadEvent>& ofJob, const std::set<std::string>& voided);
 
 // What a photograph may not be: photograph.malformed, photograph.too-large, photograph.too-many-pixels and the
 // refusals of a text for its caption. An empty message where it can be kept.

@@ -10,6 +10,7 @@ namespace core::jobs {
 using namespace record;
 namespace {
 
+// The types without a function of their own in restsOn.
 template <typename One>
 concept GivesNothingToRestOn = !One::kTraits.restedOn;
 

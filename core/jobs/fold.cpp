@@ -35,9 +35,8 @@ class Folder {
     m_state.steps.resize(m_workflow.steps.size());
   }
 
-  void apply(const Event& event) {
+  void apply(const Event& event, const std::shared_ptr<const Happening>& happening) {
     const bool mine = event.stream == "job/" + m_state.plan->id;
-    auto happening = std::make_shared<const Happening>(happeningOf(event));
     const Traits& traits = traitsOf(*happening);
     if ((traits.streams & kOfJob) == 0) {
       // What another program wrote of the shop does not touch this job; what it wrote of the job does.
@@ -377,10 +376,11 @@ JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<Event> events) {
   arrange(events);
   state.voidedIntents = voidedIntents(events);
   Folder folder(state, counting);
-  std::vector<const Event*> ofJob;
+  std::vector<ReadEvent> ofJob;
   for (const Event& event : events) {
-    folder.apply(event);
-    if (event.stream == stream) ofJob.push_back(&event);
+    const auto what = std::make_shared<const Happening>(happeningOf(event));
+    folder.apply(event, what);
+    if (event.stream == stream) ofJob.push_back({&event, what});
   }
   foldBeside(state.beside, ofJob, state.voidedIntents);
   settleDesign(state);

@@ -87,7 +87,7 @@ class Timeline {
     if (isOwn(event)) return true;
     if (const auto cut = as<SheetCut>(event)) return cut->job == m_state.plan->id;
     if (!touchesJobs(event) || isA<Undone>(event)) return false;
-    const workflow::WorkflowStep* step = m_state.plan->workflow.find(named(event, happeningOf(event)).step);
+    const workflow::WorkflowStep* step = m_state.plan->workflow.find(stepOf(event));
     if (step == nullptr || !step->ofShop) return false;
     return m_counting.contains(event.eventId) || isElsewhere(event);
   }
