@@ -2,6 +2,7 @@ import QtQuick
 import QtQuick.Window
 import Mountwright.Alert
 import Mountwright.Components
+import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
@@ -15,6 +16,7 @@ Window {
     readonly property string shown: desk.alert.up ? "alert" : stack.screen
     // A separate property: its change signal fires only when the alert changes.
     readonly property string calling: desk.alert.identity
+    readonly property ScreenBase answering: desk.alert.up ? alert : stack.current
 
     width: 1280
     height: 800
@@ -28,49 +30,27 @@ Window {
     Component.onCompleted: {
         Metrics.dotsPerMm = dotsPerMm;
         Theme.lamp = lamp;
-        Metrics.distance = desk.settings.distance;
-        if (!desk.settings.introduced && desk.pieces.all === 0 && desk.bench.kind !== BenchViewModel.Trouble)
-            open("welcome");
-        askOffTime();
+        ways.begin();
     }
 
     function open(screen: string) {
         stack.open(screen);
-    }
-    function askOffTime() {
-        if (stack.current.idle && desk.off.asked && !desk.off.putOff)
-            open("off");
-    }
-    // Measures first, then checks; then the step is done.
-    function stepDone() {
-        const isStep = desk.bench.kind === BenchViewModel.Step;
-        if (isStep && desk.made.total > 0 && shown !== "made" && shown !== "checks") {
-            open("made");
-        } else if (isStep && desk.bench.checks.length > 0 && shown !== "checks") {
-            open("checks");
-        } else {
-            desk.bench.finish();
-            open("bench");
-        }
     }
     // By pedal and keyboard.
     function noticed() {
         stack.current.noticed();
     }
     function done() {
-        stack.current.done();
+        answering.ask(ScreenAction.Enter);
     }
     function pedalForward() {
-        if (!desk.alert.up)
-            stack.current.pedalForward();
+        answering.ask(ScreenAction.Forward);
     }
     function pedalBack() {
-        if (!desk.alert.up)
-            stack.current.pedalBack();
+        answering.ask(ScreenAction.Back);
     }
     function heard() {
-        if (desk.alert.up)
-            desk.alert.hear();
+        answering.ask(ScreenAction.Heard);
     }
 
     Stack {
@@ -80,6 +60,7 @@ Window {
         rows: screens.rows
     }
     AlertScreen {
+        id: alert
         anchors.fill: parent
         visible: root.desk.alert.up
         alert: root.desk.alert
@@ -88,38 +69,9 @@ Window {
         id: screens
         desk: root.desk
     }
-    Connections {
-        target: stack.current
-        function onAsked(screen) {
-            root.open(screen);
-        }
-        function onLeave() {
-            stack.leave();
-        }
-        function onOver() {
-            root.open("bench");
-        }
-        function onStepDone() {
-            root.stepDone();
-        }
-    }
-    Connections {
-        target: root.desk.settings
-        function onChanged() {
-            Metrics.distance = root.desk.settings.distance;
-        }
-    }
-    Connections {
-        target: root.desk.alert
-        function onAnswered() {
-            if (stack.current.idle)
-                root.open(root.desk.bench.look.doubted ? "look" : "bench");
-        }
-    }
-    Connections {
-        target: root.desk.off
-        function onChanged() {
-            root.askOffTime();
-        }
+    Ways {
+        id: ways
+        desk: root.desk
+        stack: stack
     }
 }

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
@@ -10,12 +12,13 @@ ScreenBase {
 
     required property ShelfModel shelf
     default property alias content: room.data
-    // Keys above Done, the lowest last.
-    property alias keys: column.data
-    property bool doneFilled: true
     // Whether the shelf lies there; an act that needs its room upright does without for as long as it takes.
     property bool shelfShown: true
     readonly property bool upright: height > width
+
+    doneAction.place: ScreenAction.Corner
+    doneAction.filled: true
+    backAction.place: ScreenAction.Corner
 
     Item {
         id: room
@@ -25,13 +28,11 @@ ScreenBase {
         height: shelfView.y - y - Metrics.mm(3)
     }
     TouchKey {
-        objectName: "back"
         x: Metrics.edge
         y: root.height - height - Metrics.edge
         width: Metrics.corner
         height: Metrics.corner
-        legend: qsTr("Back")
-        onActed: root.back()
+        offers: root.backAction
     }
     ShelfView {
         id: shelfView
@@ -42,22 +43,33 @@ ScreenBase {
         width: root.width - 2 * x
         height: root.shelfShown ? Metrics.corner : 0
     }
+    // The lowest last.
     Column {
-        id: column
         anchors.right: done.right
         anchors.bottom: root.upright ? shelfView.top : done.top
         anchors.bottomMargin: Metrics.gap
         spacing: Metrics.gap
+
+        ActionKeys {
+            area: root
+            place: ScreenAction.AboveDone
+
+            TouchKey {
+                required property ScreenAction modelData
+
+                offers: modelData
+                width: Metrics.corner
+                height: Metrics.benchKey
+                legendSize: Metrics.keyText(legend)
+            }
+        }
     }
     TouchKey {
         id: done
-        objectName: "done"
         x: root.width - width - Metrics.edge
         y: root.height - height - Metrics.edge
         width: Metrics.corner
         height: Metrics.corner
-        legend: qsTr("Done")
-        filled: root.doneFilled
-        onActed: root.done()
+        offers: root.doneAction
     }
 }

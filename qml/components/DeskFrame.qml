@@ -13,42 +13,54 @@ ScreenBase {
     readonly property double margin: Metrics.mm(3)
     readonly property double distance: Metrics.deskDistance
 
+    doneAction.enabled: false
+    actions: [
+        ScreenAction {
+            name: "to-bench"
+            text: qsTr("To the bench")
+            place: ScreenAction.Head
+            onTriggered: root.asked("bench")
+        },
+        ScreenAction {
+            name: "to-pieces"
+            text: qsTr("Pieces")
+            filled: root.place === "pieces"
+            place: ScreenAction.Head
+            onTriggered: root.asked("pieces")
+        },
+        ScreenAction {
+            name: "to-stock"
+            text: qsTr("Materials")
+            filled: root.place === "stock"
+            place: ScreenAction.Head
+            onTriggered: root.asked("stock")
+        },
+        ScreenAction {
+            name: "to-settings"
+            text: qsTr("This tablet")
+            filled: root.place === "settings"
+            place: ScreenAction.Head
+            onTriggered: root.asked("settings")
+        }
+    ]
+
     Row {
         id: head
         x: root.margin
         y: root.margin
         spacing: Metrics.deskGap
 
-        Repeater {
-            model: [
-                {
-                    "screen": "bench",
-                    "called": qsTr("To the bench")
-                },
-                {
-                    "screen": "pieces",
-                    "called": qsTr("Pieces")
-                },
-                {
-                    "screen": "stock",
-                    "called": qsTr("Materials")
-                },
-                {
-                    "screen": "settings",
-                    "called": qsTr("This tablet")
-                }
-            ]
+        ActionKeys {
+            area: root
+            place: ScreenAction.Head
 
             TouchKey {
-                required property var modelData
+                required property ScreenAction modelData
 
-                objectName: "to-" + modelData.screen
+                offers: modelData
                 width: Metrics.mm(34)
                 height: Metrics.mm(11)
                 legendSize: Metrics.deskText
-                legend: modelData.called
-                filled: root.place === modelData.screen
-                onActed: root.asked(modelData.screen)
             }
         }
     }

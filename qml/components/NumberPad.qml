@@ -27,61 +27,75 @@ Grid {
 
             required property int modelData
 
-            objectName: "digit" + modelData
-            legend: String(modelData)
+            offers: ScreenAction {
+                name: "digit" + digitKey.modelData
+                text: String(digitKey.modelData)
+                enabled: root.visible
+                onTriggered: root.digit(digitKey.modelData)
+            }
             width: root.keySize
             height: root.keySize
             legendSize: root.legendSize
             lockout: Touch.padLockout
-            onActed: root.digit(modelData)
 
             // A keyboard's keys do what these do; its backspace is the pedal's affair.
             Shortcut {
-                sequence: digitKey.legend
-                enabled: root.visible
-                onActivated: root.digit(digitKey.modelData)
+                sequence: digitKey.offers.text
+                enabled: digitKey.offers.enabled
+                onActivated: digitKey.offers.trigger(digitKey)
             }
         }
     }
     TouchKey {
-        objectName: "part"
-        legend: root.inches ? "⁄" : "."
-        hint: root.inches ? qsTr("over") : ""
+        id: partKey
+        offers: ScreenAction {
+            name: "part"
+            text: root.inches ? "⁄" : "."
+            hint: root.inches ? qsTr("over") : ""
+            enabled: root.visible
+            onTriggered: root.part()
+        }
         width: root.keySize
         height: root.keySize
         legendSize: root.legendSize
         lockout: Touch.padLockout
-        onActed: root.part()
 
         Shortcut {
             sequences: [".", ",", "/"]
-            enabled: root.visible
-            onActivated: root.part()
+            enabled: partKey.offers.enabled
+            onActivated: partKey.offers.trigger(partKey)
         }
     }
     TouchKey {
-        objectName: "digit0"
-        legend: "0"
+        id: noughtKey
+        offers: ScreenAction {
+            name: "digit0"
+            text: "0"
+            enabled: root.visible
+            onTriggered: root.digit(0)
+        }
         width: root.keySize
         height: root.keySize
         legendSize: root.legendSize
         lockout: Touch.padLockout
-        onActed: root.digit(0)
 
         Shortcut {
             sequence: "0"
-            enabled: root.visible
-            onActivated: root.digit(0)
+            enabled: noughtKey.offers.enabled
+            onActivated: noughtKey.offers.trigger(noughtKey)
         }
     }
     TouchKey {
-        objectName: "erase"
-        legend: "⌫"
+        offers: ScreenAction {
+            name: "erase"
+            text: "⌫"
+            repeats: true
+            enabled: root.visible
+            onTriggered: root.erased()
+        }
         width: root.keySize
         height: root.keySize
         legendSize: root.legendSize
         lockout: Touch.padLockout
-        repeats: true
-        onActed: root.erased()
     }
 }

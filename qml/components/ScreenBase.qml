@@ -1,8 +1,8 @@
 import QtQuick
+import Mountwright.Controls
 
-// A room of the house, with a door. It is made when it is entered and gone when it is left; what Done, Back and the
-// pedal do in it, it says itself.
-Item {
+// A room of the house, with a door. It is made when it is entered and gone when it is left.
+ActionArea {
     id: root
 
     // Nothing is under way in it: the off time, a touch test or the far face may come up by themselves.
@@ -17,18 +17,11 @@ Item {
     // The step on the bench is done, as far as this screen knows.
     signal stepDone
 
-    // The Done key, Enter, and the pedal's own key for it.
+    // What Done and Back do in it.
     function done() {
     }
-    // The Back key and Escape.
     function back() {
         leave();
-    }
-    function pedalForward() {
-        done();
-    }
-    function pedalBack() {
-        back();
     }
     // It is left for good.
     function closed() {
@@ -36,4 +29,25 @@ Item {
     // A key, a touch or a pedal: somebody is there.
     function noticed() {
     }
+
+    readonly property alias doneAction: onwards
+    readonly property alias backAction: backwards
+    actions: [
+        ScreenAction {
+            id: onwards
+            name: "done"
+            text: qsTr("Done")
+            place: ScreenAction.NoKey
+            by: ScreenAction.Enter | ScreenAction.Forward
+            onTriggered: root.done()
+        },
+        ScreenAction {
+            id: backwards
+            name: "back"
+            text: qsTr("Back")
+            place: ScreenAction.NoKey
+            by: ScreenAction.Back
+            onTriggered: root.back()
+        }
+    ]
 }

@@ -7,6 +7,7 @@ Rectangle {
 
     property alias text: input.text
     property string placeholder: ""
+    readonly property bool writing: input.activeFocus
 
     signal accepted(string text)
     signal over  // by Enter, or for another place

@@ -2,37 +2,50 @@ import QtQuick
 import QtQuick.Templates as T
 import Mountwright.Theme
 
-// A key for knuckles: acts on release inside, ignores what is too short, too soon or aimed at an earlier screen. Focus,
-// keyboard and what assistive programs are told are the template's.
+// A key for knuckles, of an action: acts on release inside, ignores what is too short, too soon or aimed at an earlier
+// screen. Focus, keyboard and what assistive programs are told are the template's.
 T.AbstractButton {
     id: root
 
-    required property string legend
-    // What it is called where its legend does not say so.
-    property string called: legend
-    property string hint: ""
-    property bool filled: false
+    // The template's own `action` would be triggered past the guards.
+    required property ScreenAction offers
+    // What stands on it; "" where it is drawn by hand.
+    property string legend: offers.text
+    property string hint: offers.hint
+    readonly property bool filled: offers.filled
     // What only shows something, and opens nothing, has no frame.
     property bool framed: true
+    // Shown faded where its action is not offered, in place of leaving a gap.
+    property bool stays: false
     property color ink: Theme.ink
     property color ground: Theme.paper
     property color hintInk: filled ? ground : ink
     property int legendSize: Metrics.text
     property int hintSize: Metrics.label
-    // Held down it acts again and again: for stepping a value.
-    property bool repeats: false
     // How long the same key is deaf after a press.
     property int lockout: Touch.sameKeyLockout
     readonly property bool isKey: true
 
-    signal acted
-
-    text: called
+    objectName: offers.name
+    text: offers.called
+    visible: offers.enabled || stays
+    enabled: offers.enabled
+    opacity: enabled ? 1 : 0.4
     focusPolicy: Qt.TabFocus
     implicitWidth: Metrics.key
     implicitHeight: Metrics.key
     padding: 0
 
+    // The screen that it stands on offers its action.
+    Component.onCompleted: {
+        for (let at = parent; at !== null; at = at.parent) {
+            const area = at as ActionArea;
+            if (area !== null) {
+                area.offer(offers);
+                return;
+            }
+        }
+    }
     onPressed: held.begin()
     onReleased: held.stop()
     onCanceled: {
@@ -95,12 +108,12 @@ T.AbstractButton {
             stepped = false;
             contact.restart();
             interval = Touch.holdBeforeRepeat;
-            if (counts && root.repeats)
+            if (counts && root.offers.repeats)
                 restart();
         }
         function act() {
             deaf.restart();
-            root.acted();
+            root.offers.trigger(root);
         }
 
         repeat: true
@@ -111,7 +124,7 @@ T.AbstractButton {
             }
             stepped = true;
             interval = Touch.repeatEvery;
-            root.acted();
+            root.offers.trigger(root);
         }
     }
     Timer {

@@ -114,33 +114,40 @@ Item {
         readonly property double keyWidth: (root.width - 2 * Metrics.deskGap) / 3
 
         TouchKey {
-            objectName: "leaveField"
             width: keys.keyWidth
             height: Metrics.mm(12)
             legendSize: Metrics.deskText
-            legend: qsTr("Back")
-            onActed: root.form.leaveField()
+            offers: ScreenAction {
+                name: "leaveField"
+                text: qsTr("Back")
+                enabled: root.visible
+                onTriggered: root.form.leaveField()
+            }
         }
         TouchKey {
-            objectName: "units"
             x: keys.keyWidth + Metrics.deskGap
-            visible: root.form.entering === FormViewModel.Length
             width: keys.keyWidth
             height: Metrics.mm(12)
             legendSize: Metrics.deskText
-            legend: root.form.inches ? qsTr("In mm") : qsTr("In inches")
-            onActed: root.form.turnUnits()
+            offers: ScreenAction {
+                name: "units"
+                text: root.form.inches ? qsTr("In mm") : qsTr("In inches")
+                enabled: root.visible && root.form.entering === FormViewModel.Length
+                onTriggered: root.form.turnUnits()
+            }
         }
         TouchKey {
-            objectName: "keepField"
             x: 2 * (keys.keyWidth + Metrics.deskGap)
-            visible: !root.chooses
             width: keys.keyWidth
             height: Metrics.mm(12)
             legendSize: Metrics.deskText
-            legend: qsTr("Enter")
-            filled: true
-            onActed: root.keepAndGoOn()
+            offers: ScreenAction {
+                name: "keepField"
+                text: qsTr("Enter")
+                filled: true
+                enabled: root.visible && !root.chooses
+                onTriggered: root.keepAndGoOn()
+            }
         }
     }
 }

@@ -45,6 +45,7 @@ Item {
 
         delegate: FieldRow {
             width: list.width
+            listed: root.visible
             onAsked: field => root.form.chooseField(field)
         }
     }
@@ -56,20 +57,26 @@ Item {
         spacing: Metrics.deskGap
 
         TouchKey {
-            objectName: "fieldsUp"
             width: (root.width - Metrics.deskGap) / 2
             height: Metrics.deskKey
             legendSize: Metrics.deskText
-            legend: qsTr("Up")
-            onActed: list.contentY = Math.max(list.originY, list.contentY - list.height * 0.8)
+            offers: ScreenAction {
+                name: "fieldsUp"
+                text: qsTr("Up")
+                enabled: root.visible && root.overflows
+                onTriggered: list.contentY = Math.max(list.originY, list.contentY - list.height * 0.8)
+            }
         }
         TouchKey {
-            objectName: "fieldsDown"
             width: (root.width - Metrics.deskGap) / 2
             height: Metrics.deskKey
             legendSize: Metrics.deskText
-            legend: qsTr("Down")
-            onActed: list.contentY = Math.min(list.originY + list.contentHeight - list.height, list.contentY + list.height * 0.8)
+            offers: ScreenAction {
+                name: "fieldsDown"
+                text: qsTr("Down")
+                enabled: root.visible && root.overflows
+                onTriggered: list.contentY = Math.min(list.originY + list.contentHeight - list.height, list.contentY + list.height * 0.8)
+            }
         }
     }
 }

@@ -14,6 +14,8 @@ Column {
     required property string problem
     required property bool act
     required property bool missing
+    // Whether the list it stands in is there.
+    property bool listed: true
 
     signal asked(int field)
 
@@ -28,12 +30,15 @@ Column {
         font.pixelSize: Metrics.deskLabel
     }
     TouchKey {
-        objectName: "field" + root.index
         width: root.width
         height: Metrics.deskKey
         legend: ""
-        called: root.title
-        onActed: root.asked(root.index)
+        offers: ScreenAction {
+            name: "field" + root.index
+            text: root.title
+            enabled: root.listed
+            onTriggered: root.asked(root.index)
+        }
 
         Words {
             id: name

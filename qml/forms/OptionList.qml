@@ -35,13 +35,16 @@ Item {
             height: grid.cellHeight
 
             TouchKey {
-                objectName: "option" + cell.index
                 width: cell.width - (grid.columns > 1 && cell.index % 2 === 0 ? Metrics.deskGap : 0)
                 height: cell.height - Metrics.mm(1.5)
-                legend: cell.title
                 legendSize: Metrics.deskText
-                filled: cell.chosen
-                onActed: root.form.chooseOption(cell.index)
+                offers: ScreenAction {
+                    name: "option" + cell.index
+                    text: cell.title
+                    filled: cell.chosen
+                    enabled: root.visible
+                    onTriggered: root.form.chooseOption(cell.index)
+                }
             }
         }
     }
@@ -63,16 +66,19 @@ Item {
             required property string problem
             required property bool chosen
 
-            objectName: "option" + index
             width: list.width
             height: said.height + Metrics.mm(3)
             legend: ""
-            called: title
-            filled: chosen
             // What cannot be worked says why and is not taken.
-            enabled: problem === ""
+            stays: true
             opacity: enabled ? 1 : 0.6
-            onActed: root.form.chooseOption(index)
+            offers: ScreenAction {
+                name: "option" + proposal.index
+                text: proposal.title
+                filled: proposal.chosen
+                enabled: root.visible && proposal.problem === ""
+                onTriggered: root.form.chooseOption(proposal.index)
+            }
 
             Column {
                 id: said

@@ -28,9 +28,15 @@ QtObject {
     function letters(minutes: double, away: double): int {
         return Math.ceil(6.283 * away * minutes / 21600 * dotsPerMm / capShare);
     }
-    // Of a key as wide as a corner: words longer than this stand there as a label.
+    // Of a key as wide as a corner: longer words, and more of them than two lines take, stand there as a label; a lone
+    // sign stands large.
     readonly property int longestOnKey: 5
+    readonly property int mostOnKey: 13
     function keyText(legend: string): int {
+        if (legend.length === 1)
+            return title * 1.4;
+        if (legend.length > mostOnKey)
+            return label;
         return legend.split(" ").some(word => word.length > longestOnKey) ? label : text;
     }
     function mm(millimetres: double): double {

@@ -6,13 +6,13 @@ import Mountwright.Theme
 TouchKey {
     id: root
 
-    required property int place
+    required property int slot
     readonly property double screenWidth: parent.width
     readonly property int inRow: parent.height > parent.width ? 3 : 6
-    readonly property int rowsBelow: 6 / inRow - 1 - Math.floor(place / inRow)
+    readonly property int rowsBelow: 6 / inRow - 1 - Math.floor(slot / inRow)
     readonly property double pitch: (screenWidth - 2 * Metrics.edge + Metrics.gap) / inRow
 
-    x: Metrics.edge + place % inRow * pitch
+    x: Metrics.edge + slot % inRow * pitch
     y: parent.height - height - Metrics.edge - rowsBelow * (height + Metrics.gap)
     width: pitch - Metrics.gap
     height: Metrics.corner

@@ -1,18 +1,25 @@
 import QtQuick
+import Mountwright.Components
 import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
 // The whole screen: which piece, the act, how long is sure and how long likely, the answers of the touch test.
-Rectangle {
+ScreenBase {
     id: root
 
     required property AlertViewModel alert
     readonly property double distance: Metrics.farDistance
     readonly property bool upright: height > width
 
-    color: Theme.alertGround
+    // Only an answer, or Heard, makes it go.
+    doneAction.enabled: false
+    backAction.enabled: false
 
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.alertGround
+    }
     FitPane {
         id: pane
         x: Metrics.mm(4)
@@ -102,45 +109,58 @@ Rectangle {
     }
     AlertKey {
         id: notYet
-        objectName: "notYet"
-        visible: root.alert.canLook && legend !== ""
-        place: 0
-        legend: root.alert.notYetWord
-        onActed: root.alert.notYet()
+        slot: 0
+        offers: ScreenAction {
+            name: "notYet"
+            text: root.alert.notYetWord
+            enabled: root.alert.canLook && text !== ""
+            onTriggered: root.alert.notYet()
+        }
     }
     AlertKey {
-        objectName: "affirm"
-        visible: root.alert.canLook
-        place: 1
-        filled: true
-        legend: root.alert.foundWord
-        onActed: root.alert.ready()
+        slot: 1
+        offers: ScreenAction {
+            name: "affirm"
+            text: root.alert.foundWord
+            filled: true
+            enabled: root.alert.canLook
+            onTriggered: root.alert.ready()
+        }
     }
     AlertKey {
-        objectName: "pastIt"
-        visible: root.alert.canLook && legend !== ""
-        place: 2
-        legend: root.alert.pastItWord
-        onActed: root.alert.pastIt()
+        slot: 2
+        offers: ScreenAction {
+            name: "pastIt"
+            text: root.alert.pastItWord
+            enabled: root.alert.canLook && text !== ""
+            onTriggered: root.alert.pastIt()
+        }
     }
     AlertKey {
-        objectName: "shortly"
-        visible: root.alert.shortly
-        place: 3
-        legend: qsTr("In 2 min")
-        onActed: root.alert.tellShortly()
+        slot: 3
+        offers: ScreenAction {
+            name: "shortly"
+            text: qsTr("In 2 min")
+            enabled: root.alert.shortly
+            onTriggered: root.alert.tellShortly()
+        }
     }
     AlertKey {
-        objectName: "later"
-        visible: root.alert.later
-        place: 4
-        legend: qsTr("In 5 min")
-        onActed: root.alert.tellLater()
+        slot: 4
+        offers: ScreenAction {
+            name: "later"
+            text: qsTr("In 5 min")
+            enabled: root.alert.later
+            onTriggered: root.alert.tellLater()
+        }
     }
     AlertKey {
-        objectName: "heard"
-        place: 5
-        legend: qsTr("Heard")
-        onActed: root.alert.hear()
+        slot: 5
+        offers: ScreenAction {
+            name: "heard"
+            text: qsTr("Heard")
+            by: ScreenAction.Heard
+            onTriggered: root.alert.hear()
+        }
     }
 }

@@ -21,7 +21,7 @@ CornerFrame {
     // Above the caution.
     readonly property double paneRoom: caution.y - (caution.visible ? Metrics.mm(2) : 0)
     idle: true
-    doneFilled: isStep
+    doneAction.filled: isStep
 
     function done() {
         bench.forgetRefusal();
@@ -32,15 +32,6 @@ CornerFrame {
             bench.forgetRefusal();
         else
             bench.takeBack();
-    }
-    // What holds a blade or cannot wait is taken up by the first press; refused, the next press goes on.
-    function pedalForward() {
-        if (isMissed)
-            bench.takeUpMissed();
-        else if (bench.canBegin && bench.refusal === "")
-            bench.begin();
-        else
-            done();
     }
     function noticed() {
         if (leftAlone.running)
@@ -54,100 +45,87 @@ CornerFrame {
         onTriggered: root.asked("far")
     }
 
-    keys: [
-        TouchKey {
-            objectName: "putBack"
-            visible: root.bench.canPutBack
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("Put back")
-            onActed: root.bench.putBack()
+    actions: [
+        ScreenAction {
+            name: "putBack"
+            text: qsTr("Put back")
+            enabled: root.bench.canPutBack
+            place: ScreenAction.AboveDone
+            onTriggered: root.bench.putBack()
         },
-        TouchKey {
-            objectName: "begin"
-            visible: root.bench.canBegin && !root.bench.canPutBack
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: qsTr("Begin")
-            onActed: root.bench.begin()
+        // What holds a blade or cannot wait is taken up by the pedal's first press; refused, the next press goes on.
+        ScreenAction {
+            name: "begin"
+            text: qsTr("Begin")
+            enabled: root.bench.canBegin && !root.bench.canPutBack
+            place: ScreenAction.AboveDone
+            by: root.bench.refusal === "" ? ScreenAction.Forward : ScreenAction.Nobody
+            onTriggered: root.bench.begin()
         },
-        TouchKey {
-            objectName: "inTime"
-            visible: root.isMissed && !root.bench.canPutBack
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("I did lay it in time")
-            onActed: root.bench.wasBegunInTime()
+        ScreenAction {
+            name: "inTime"
+            text: qsTr("I did lay it in time")
+            enabled: root.isMissed && !root.bench.canPutBack
+            place: ScreenAction.AboveDone
+            onTriggered: root.bench.wasBegunInTime()
         },
-        TouchKey {
-            objectName: "look"
-            visible: root.bench.look.present && (!root.bench.look.doubted || root.isWaiting) && !root.bench.canBegin && !root.bench.canPutBack && !root.isMissed
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: qsTr("Test")
-            onActed: root.asked("look")
+        ScreenAction {
+            name: "look"
+            text: qsTr("Test")
+            enabled: root.bench.look.present && (!root.bench.look.doubted || root.isWaiting) && !root.bench.canBegin && !root.bench.canPutBack && !root.isMissed
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("look")
         },
-        TouchKey {
-            objectName: "takeUp"
-            visible: root.isMissed
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("Take it up")
-            onActed: root.bench.takeUpMissed()
+        ScreenAction {
+            name: "takeUp"
+            text: qsTr("Take it up")
+            enabled: root.isMissed
+            place: ScreenAction.AboveDone
+            by: ScreenAction.Forward
+            onTriggered: root.bench.takeUpMissed()
         },
-        TouchKey {
-            objectName: "number"
-            visible: root.bench.figure.present
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("Number")
+        ScreenAction {
+            name: "number"
+            text: qsTr("Number")
             hint: root.bench.figure.place
-            onActed: root.asked("number")
+            enabled: root.bench.figure.present
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("number")
         },
-        TouchKey {
-            objectName: "room"
-            visible: root.isWaiting && !root.bench.canPutBack && !root.timeOff
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: qsTr("Room")
-            onActed: root.asked("room")
+        ScreenAction {
+            name: "room"
+            text: qsTr("Room")
+            enabled: root.isWaiting && !root.bench.canPutBack && !root.timeOff
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("room")
         },
-        TouchKey {
-            objectName: "offTime"
-            visible: root.timeOff
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("Time off")
-            onActed: root.asked("off")
+        ScreenAction {
+            name: "offTime"
+            text: qsTr("Time off")
+            enabled: root.timeOff
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("off")
         },
-        TouchKey {
-            objectName: "more"
-            visible: !root.isEmpty
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: qsTr("More")
-            onActed: root.asked("more")
+        ScreenAction {
+            name: "more"
+            text: qsTr("More")
+            enabled: !root.isEmpty
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("more")
         },
-        TouchKey {
-            objectName: "jobs"
-            visible: root.isEmpty
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: qsTr("Jobs")
-            onActed: root.asked("jobs")
+        ScreenAction {
+            name: "jobs"
+            text: qsTr("Jobs")
+            enabled: root.isEmpty
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("jobs")
         },
-        TouchKey {
-            objectName: "desk"
-            visible: root.bench.kind === BenchViewModel.NoJob
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: qsTr("Desk")
-            onActed: root.asked("pieces")
+        ScreenAction {
+            name: "desk"
+            text: qsTr("Desk")
+            enabled: root.bench.kind === BenchViewModel.NoJob
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("pieces")
         }
     ]
 

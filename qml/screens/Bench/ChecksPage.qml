@@ -10,7 +10,7 @@ CornerFrame {
 
     required property BenchViewModel bench
     // Done answers only once every check has been seen.
-    readonly property bool allSeen: text.page + 1 >= text.pages
+    readonly property bool allSeen: pages.page + 1 >= pages.pages
 
     function done() {
         if (allSeen)
@@ -19,17 +19,16 @@ CornerFrame {
             turn();
     }
     function turn() {
-        text.page = Math.min(text.page + 1, text.pages - 1);
+        pages.page = Math.min(pages.page + 1, pages.pages - 1);
     }
 
-    keys: TouchKey {
-        objectName: "turn"
-        visible: text.pages > 1
-        width: Metrics.corner
-        height: Metrics.benchKey
-        legend: qsTr("Turn")
-        hint: qsTr("%1 of %2").arg(text.page + 1).arg(text.pages)
-        onActed: root.turn()
+    actions: ScreenAction {
+        name: "turn"
+        text: qsTr("Turn")
+        hint: qsTr("%1 of %2").arg(pages.page + 1).arg(pages.pages)
+        enabled: pages.pages > 1
+        place: ScreenAction.AboveDone
+        onTriggered: root.turn()
     }
 
     Words {
@@ -39,7 +38,7 @@ CornerFrame {
         font.bold: true
     }
     PagedText {
-        id: text
+        id: pages
         anchors.top: heading.bottom
         anchors.topMargin: Metrics.mm(3)
         anchors.bottom: foot.top

@@ -18,14 +18,13 @@ CornerFrame {
         stepDone();
     }
 
-    doneFilled: false
-    keys: TouchKey {
-        objectName: "others"
-        visible: root.bench.faults.length > root.atOnce
-        width: Metrics.corner
-        height: Metrics.benchKey
-        legend: qsTr("Others")
-        onActed: root.first = root.first + root.atOnce < root.bench.faults.length ? root.first + root.atOnce : 0
+    doneAction.filled: false
+    actions: ScreenAction {
+        name: "others"
+        text: qsTr("Others")
+        enabled: root.bench.faults.length > root.atOnce
+        place: ScreenAction.AboveDone
+        onTriggered: root.first = root.first + root.atOnce < root.bench.faults.length ? root.first + root.atOnce : 0
     }
 
     Words {
@@ -43,17 +42,20 @@ CornerFrame {
             model: Math.min(root.atOnce, root.bench.faults.length - root.first)
 
             TouchKey {
+                id: fault
+
                 required property int index
 
-                objectName: "fault" + index
                 width: parent.width
                 height: Metrics.key
-                legend: root.bench.faults[root.first + index] ?? ""
-                legendSize: Metrics.text
-                onActed: {
-                    root.bench.report(root.first + index);
-                    if (root.bench.mend !== "" || root.bench.wayKeys.length > 0)
-                        root.asked("mend");
+                offers: ScreenAction {
+                    name: "fault" + fault.index
+                    text: root.bench.faults[root.first + fault.index] ?? ""
+                    onTriggered: {
+                        root.bench.report(root.first + fault.index);
+                        if (root.bench.mend !== "" || root.bench.wayKeys.length > 0)
+                            root.asked("mend");
+                    }
                 }
             }
         }

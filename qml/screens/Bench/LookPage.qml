@@ -23,39 +23,33 @@ CornerFrame {
         done();
     }
 
-    doneFilled: false
-    keys: [
-        TouchKey {
-            objectName: "slip"
-            visible: root.look.doubted
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("No, a slip")
-            onActed: {
+    doneAction.filled: false
+    actions: [
+        ScreenAction {
+            name: "slip"
+            text: qsTr("No, a slip")
+            enabled: root.look.doubted
+            place: ScreenAction.AboveDone
+            onTriggered: {
                 root.look.deny();
                 root.answered();
             }
         },
-        TouchKey {
-            objectName: "pastIt"
-            visible: legend !== "" && !root.look.doubted
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.keyText(legend)
-            legend: root.look.pastItWord
-            onActed: {
+        ScreenAction {
+            name: "pastIt"
+            text: root.look.pastItWord
+            enabled: text !== "" && !root.look.doubted
+            place: ScreenAction.AboveDone
+            onTriggered: {
                 root.look.pastIt();
                 root.answered();
             }
         },
-        TouchKey {
-            objectName: "affirm"
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.keyText(legend)
-            legend: root.look.doubted ? qsTr("It was so") : root.look.foundWord
-            onActed: {
+        ScreenAction {
+            name: "affirm"
+            text: root.look.doubted ? qsTr("It was so") : root.look.foundWord
+            place: ScreenAction.AboveDone
+            onTriggered: {
                 if (root.look.doubted)
                     root.look.confirm();
                 else
@@ -63,14 +57,12 @@ CornerFrame {
                 root.answered();
             }
         },
-        TouchKey {
-            objectName: "notYet"
-            width: Metrics.corner
-            height: Metrics.benchKey
-            visible: legend !== "" && !root.look.doubted
-            legendSize: Metrics.keyText(legend)
-            legend: root.look.notYetWord
-            onActed: {
+        ScreenAction {
+            name: "notYet"
+            text: root.look.notYetWord
+            enabled: text !== "" && !root.look.doubted
+            place: ScreenAction.AboveDone
+            onTriggered: {
                 root.look.notYet();
                 root.answered();
             }

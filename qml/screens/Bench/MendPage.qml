@@ -18,21 +18,7 @@ CornerFrame {
         over();
     }
 
-    doneFilled: false
-    keys: Repeater {
-        model: root.asks ? root.bench.wayKeys.length : 0
-
-        TouchKey {
-            required property int index
-
-            objectName: "way" + index
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.keyText(legend)
-            legend: root.bench.wayKeys[index] ?? ""
-            onActed: root.bench.takeWay(index)
-        }
-    }
+    doneAction.filled: false
 
     Column {
         width: parent.width
@@ -53,10 +39,19 @@ CornerFrame {
             model: root.asks ? root.bench.wayKeys.length : 0
 
             Words {
-                required property int index
+                id: way
 
+                required property int index
+                readonly property ScreenAction taking: ScreenAction {
+                    name: "way" + way.index
+                    text: root.bench.wayKeys[way.index] ?? ""
+                    place: ScreenAction.AboveDone
+                    onTriggered: root.bench.takeWay(way.index)
+                }
+
+                Component.onCompleted: root.offer(taking)
                 width: root.width - Metrics.corner - Metrics.mm(8)
-                text: "%1: %2".arg(root.bench.wayKeys[index] ?? "").arg(root.bench.wayMends[index] ?? "")
+                text: "%1: %2".arg(taking.text).arg(root.bench.wayMends[index] ?? "")
             }
         }
         Words {

@@ -30,43 +30,37 @@ CornerFrame {
         return all;
     }
     function turn() {
-        text.page = (text.page + 1) % text.pages;
+        pages.page = (pages.page + 1) % pages.pages;
     }
 
-    keys: [
-        TouchKey {
-            objectName: "faults"
-            visible: root.bench.faults.length > 0
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("Went wrong")
-            onActed: root.asked("faults")
+    actions: [
+        ScreenAction {
+            name: "faults"
+            text: qsTr("Went wrong")
+            enabled: root.bench.faults.length > 0
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("faults")
         },
-        TouchKey {
-            objectName: "jobs"
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: qsTr("Jobs")
-            onActed: root.asked("jobs")
+        ScreenAction {
+            name: "jobs"
+            text: qsTr("Jobs")
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("jobs")
         },
-        TouchKey {
-            objectName: "turn"
-            visible: text.pages > 1
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: qsTr("Turn")
-            hint: qsTr("%1 of %2").arg(text.page + 1).arg(text.pages)
-            onActed: root.turn()
+        ScreenAction {
+            name: "turn"
+            text: qsTr("Turn")
+            hint: qsTr("%1 of %2").arg(pages.page + 1).arg(pages.pages)
+            enabled: pages.pages > 1
+            place: ScreenAction.AboveDone
+            onTriggered: root.turn()
         },
-        TouchKey {
-            objectName: "far"
-            visible: text.pages < 2
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("From afar")
-            onActed: root.asked("far")
+        ScreenAction {
+            name: "far"
+            text: qsTr("From afar")
+            enabled: pages.pages < 2
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("far")
         }
     ]
 
@@ -77,7 +71,7 @@ CornerFrame {
         font.bold: true
     }
     PagedText {
-        id: text
+        id: pages
         anchors.top: heading.bottom
         anchors.topMargin: Metrics.mm(2) + (act.above ? act.height + Metrics.mm(2) : 0)
         anchors.bottom: parent.bottom
@@ -92,7 +86,7 @@ CornerFrame {
         readonly property bool above: root.bench.hasAct && root.upright
 
         objectName: "act"
-        visible: root.bench.hasAct && (above || text.page === 0)
+        visible: root.bench.hasAct && (above || pages.page === 0)
         anchors.top: heading.bottom
         anchors.topMargin: Metrics.mm(2)
         anchors.right: parent.right

@@ -22,34 +22,28 @@ CornerFrame {
             leave();
     }
 
-    keys: [
-        TouchKey {
-            objectName: "takeBack"
-            visible: root.cutting.canTakeBack
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("Not cut")
+    actions: [
+        ScreenAction {
+            name: "takeBack"
+            text: qsTr("Not cut")
             hint: qsTr("the last one")
-            onActed: root.cutting.takeBack()
+            enabled: root.cutting.canTakeBack
+            place: ScreenAction.AboveDone
+            onTriggered: root.cutting.takeBack()
         },
-        TouchKey {
-            objectName: "otherSheet"
-            visible: root.fetching && root.cutting.sheets > 1
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("Other sheet")
-            onActed: root.cutting.otherSheet()
+        ScreenAction {
+            name: "otherSheet"
+            text: qsTr("Other sheet")
+            enabled: root.fetching && root.cutting.sheets > 1
+            place: ScreenAction.AboveDone
+            onTriggered: root.cutting.otherSheet()
         },
-        TouchKey {
-            objectName: "keep"
-            visible: root.cutting.keeps
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: root.cutting.keeping ? qsTr("Keep none") : qsTr("Keep them")
-            onActed: root.cutting.turnKeeping()
+        ScreenAction {
+            name: "keep"
+            text: root.cutting.keeping ? qsTr("Keep none") : qsTr("Keep them")
+            enabled: root.cutting.keeps
+            place: ScreenAction.AboveDone
+            onTriggered: root.cutting.turnKeeping()
         }
     ]
 

@@ -40,15 +40,19 @@ Item {
             ]
 
             TouchKey {
+                id: viewKey
+
                 required property var modelData
 
-                objectName: "view" + modelData.view
                 width: views.keyWidth
                 height: Metrics.deskKey
                 legendSize: Metrics.deskLabel
-                legend: modelData.called
-                filled: root.design.view === modelData.view
-                onActed: root.design.look(modelData.view)
+                offers: ScreenAction {
+                    name: "view" + viewKey.modelData.view
+                    text: viewKey.modelData.called
+                    filled: root.design.view === viewKey.modelData.view
+                    onTriggered: root.design.look(viewKey.modelData.view)
+                }
             }
         }
     }

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Mountwright.Components
 import Mountwright.Controls
@@ -13,16 +15,52 @@ ScreenBase {
     readonly property double margin: Metrics.mm(3)
     readonly property double distance: Metrics.deskDistance
 
+    doneAction.enabled: editor.visible
+    actions: [
+        ScreenAction {
+            name: "undo"
+            text: qsTr("Take back")
+            enabled: root.design.canUndo
+            place: ScreenAction.Foot
+            onTriggered: root.design.undo()
+        },
+        ScreenAction {
+            name: "redo"
+            text: qsTr("Put back")
+            enabled: root.design.canRedo
+            place: ScreenAction.Foot
+            onTriggered: root.design.redo()
+        },
+        ScreenAction {
+            name: "again"
+            text: qsTr("For another picture")
+            place: ScreenAction.Foot
+            onTriggered: root.design.sameAgain()
+        },
+        ScreenAction {
+            name: "toBench"
+            text: qsTr("To the bench")
+            filled: root.design.complete
+            place: ScreenAction.Foot
+            onTriggered: {
+                if (root.design.toBench())
+                    root.over();
+            }
+        }
+    ]
+
     TouchKey {
         id: back
-        objectName: "leaveDesign"
         x: root.margin
         y: root.margin
         width: rail.width
         height: Metrics.mm(11)
         legendSize: Metrics.deskText
-        legend: qsTr("Pieces")
-        onActed: root.leave()
+        offers: ScreenAction {
+            name: "leaveDesign"
+            text: qsTr("Pieces")
+            onTriggered: root.leave()
+        }
     }
     Words {
         id: title
@@ -95,52 +133,26 @@ ScreenBase {
         spacing: Metrics.deskGap
         readonly property double keyWidth: (drawn.width - 3 * spacing) / 4.4
 
-        TouchKey {
-            objectName: "undo"
-            enabled: root.design.canUndo
-            opacity: enabled ? 1 : 0.4
-            width: keys.keyWidth
-            height: Metrics.mm(13)
-            legendSize: Metrics.deskLabel
-            legend: qsTr("Take back")
-            onActed: root.design.undo()
-        }
-        TouchKey {
-            objectName: "redo"
-            enabled: root.design.canRedo
-            opacity: enabled ? 1 : 0.4
-            width: keys.keyWidth
-            height: Metrics.mm(13)
-            legendSize: Metrics.deskLabel
-            legend: qsTr("Put back")
-            onActed: root.design.redo()
-        }
-        TouchKey {
-            objectName: "again"
-            width: keys.keyWidth
-            height: Metrics.mm(13)
-            legendSize: Metrics.deskLabel
-            legend: qsTr("For another picture")
-            onActed: root.design.sameAgain()
-        }
-        TouchKey {
-            objectName: "toBench"
-            width: keys.keyWidth * 1.4
-            height: Metrics.mm(13)
-            legendSize: Metrics.deskText
-            legend: qsTr("To the bench")
-            filled: root.design.complete
-            onActed: {
-                if (root.design.toBench())
-                    root.over();
+        ActionKeys {
+            area: root
+            place: ScreenAction.Foot
+
+            TouchKey {
+                required property ScreenAction modelData
+                readonly property bool onwards: modelData.name === "toBench"
+
+                offers: modelData
+                stays: true
+                width: keys.keyWidth * (onwards ? 1.4 : 1)
+                height: Metrics.mm(13)
+                legendSize: onwards ? Metrics.deskText : Metrics.deskLabel
             }
         }
     }
 
     // Enter and the pedal keep what is keyed in.
     function done() {
-        if (editor.visible)
-            editor.keepAndGoOn();
+        editor.keepAndGoOn();
     }
     function back() {
         if (editor.visible)

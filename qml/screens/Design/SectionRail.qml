@@ -30,18 +30,20 @@ Item {
             required property string problem
             required property bool chosen
 
-            objectName: "section" + index
             x: index < root.rows ? 0 : root.rowWidth + root.gap
             y: (index % root.rows) * (root.rowHeight + root.gap)
             width: root.rowWidth
             height: root.rowHeight
-            legend: title
             legendSize: Metrics.deskText
-            hint: problem !== "" ? problem : value
             hintSize: Metrics.deskLabel
             hintInk: filled ? ground : problem !== "" ? Theme.worked : ink
-            filled: chosen
-            onActed: root.asked(index)
+            offers: ScreenAction {
+                name: "section" + key.index
+                text: key.title
+                hint: key.problem !== "" ? key.problem : key.value
+                filled: key.chosen
+                onTriggered: root.asked(key.index)
+            }
         }
     }
 }

@@ -115,7 +115,7 @@ ScreenBase {
         onPressed: counts = !Touch.guarded()
         onReleased: {
             if (counts)
-                root.over();
+                root.doneAction.trigger(root);
         }
     }
 }

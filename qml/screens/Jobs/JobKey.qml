@@ -11,8 +11,14 @@ TouchKey {
     required property string where
     required property string runs
 
+    signal taken
+
     legend: ""
-    called: title
+    offers: ScreenAction {
+        name: "job" + root.index
+        text: root.title
+        onTriggered: root.taken()
+    }
 
     FitPane {
         id: pane

@@ -14,13 +14,11 @@ CornerFrame {
         over();
     }
 
-    keys: TouchKey {
-        objectName: "cutting"
-        width: Metrics.corner
-        height: Metrics.benchKey
-        legendSize: Metrics.label
-        legend: qsTr("Cut sheets")
-        onActed: root.asked("cutting")
+    actions: ScreenAction {
+        name: "cutting"
+        text: qsTr("Cut sheets")
+        place: ScreenAction.AboveDone
+        onTriggered: root.asked("cutting")
     }
 
     Column {

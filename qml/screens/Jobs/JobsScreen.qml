@@ -17,6 +17,29 @@ ScreenBase {
         over();
     }
 
+    backAction.place: ScreenAction.Corner
+    actions: [
+        ScreenAction {
+            name: "turn"
+            text: qsTr("Turn")
+            enabled: root.jobs.pages > 1
+            place: ScreenAction.Foot
+            onTriggered: root.jobs.turnPage()
+        },
+        ScreenAction {
+            name: "desk"
+            text: qsTr("Desk")
+            place: ScreenAction.Foot
+            onTriggered: root.asked("pieces")
+        },
+        ScreenAction {
+            name: "lamp"
+            text: Theme.lamp ? qsTr("By day") : qsTr("By lamp")
+            place: ScreenAction.Foot
+            onTriggered: root.settings.turnLamp()
+        }
+    ]
+
     // Upright there is no room beside Back: the keys stand above it.
     readonly property bool upright: height > width
     readonly property double rowHeight: ((upright ? keys.y : back.y) - Metrics.edge - 2 * Metrics.gap) / 2
@@ -32,12 +55,11 @@ ScreenBase {
         model: root.jobs
 
         JobKey {
-            objectName: "job" + index
             x: Metrics.edge
             y: Metrics.edge + index * (root.rowHeight + Metrics.gap)
             width: root.width - 2 * x
             height: root.rowHeight
-            onActed: {
+            onTaken: {
                 root.jobs.choose(index);
                 root.asked("job");
             }
@@ -45,13 +67,11 @@ ScreenBase {
     }
     TouchKey {
         id: back
-        objectName: "back"
         x: Metrics.edge
         y: root.height - height - Metrics.edge
         width: Metrics.corner
         height: Metrics.corner
-        legend: qsTr("Back")
-        onActed: root.back()
+        offers: root.backAction
     }
     Row {
         id: keys
@@ -69,28 +89,18 @@ ScreenBase {
             font.pixelSize: Metrics.label
             wrapMode: Text.NoWrap
         }
-        TouchKey {
-            objectName: "turn"
-            visible: root.jobs.pages > 1
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: qsTr("Turn")
-            onActed: root.jobs.turnPage()
-        }
-        TouchKey {
-            objectName: "desk"
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: qsTr("Desk")
-            onActed: root.asked("pieces")
-        }
-        TouchKey {
-            objectName: "lamp"
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: Theme.lamp ? qsTr("By day") : qsTr("By lamp")
-            onActed: root.settings.turnLamp()
+        ActionKeys {
+            area: root
+            place: ScreenAction.Foot
+
+            TouchKey {
+                required property ScreenAction modelData
+
+                offers: modelData
+                width: Metrics.corner
+                height: Metrics.benchKey
+                legendSize: Metrics.keyText(legend)
+            }
         }
     }
 }

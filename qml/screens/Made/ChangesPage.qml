@@ -9,28 +9,29 @@ CornerFrame {
     id: root
 
     required property MadeViewModel made
-    required property ScreenBase area
-    readonly property bool allSeen: text.page + 1 >= text.pages
+    readonly property bool allSeen: pages.page + 1 >= pages.pages
 
     function turn() {
-        text.page = Math.min(text.page + 1, text.pages - 1);
+        pages.page = Math.min(pages.page + 1, pages.pages - 1);
     }
 
     function done() {
-        area.done();
-    }
-    function back() {
-        area.back();
+        if (allSeen)
+            onwards();
+        else
+            turn();
     }
 
-    keys: TouchKey {
-        objectName: "turn"
-        visible: text.pages > 1
-        width: Metrics.corner
-        height: Metrics.benchKey
-        legend: qsTr("Turn")
-        hint: qsTr("%1 of %2").arg(text.page + 1).arg(text.pages)
-        onActed: root.turn()
+    // All of it is read.
+    signal onwards
+
+    actions: ScreenAction {
+        name: "turn"
+        text: qsTr("Turn")
+        hint: qsTr("%1 of %2").arg(pages.page + 1).arg(pages.pages)
+        enabled: pages.pages > 1
+        place: ScreenAction.AboveDone
+        onTriggered: root.turn()
     }
 
     Words {
@@ -42,7 +43,7 @@ CornerFrame {
         font.pixelSize: Metrics.title
     }
     PagedText {
-        id: text
+        id: pages
         anchors.top: heading.bottom
         anchors.topMargin: Metrics.mm(3)
         anchors.bottom: parent.bottom

@@ -9,13 +9,21 @@ CornerFrame {
     id: root
 
     required property MadeViewModel made
-    required property ScreenBase area
 
     function done() {
-        area.done();
+        onwards();
     }
-    function back() {
-        area.back();
+
+    // Chosen.
+    signal onwards
+
+    // The pedal goes from one to the other.
+    actions: ScreenAction {
+        name: "theOther"
+        text: qsTr("The other")
+        place: ScreenAction.NoKey
+        by: ScreenAction.Forward
+        onTriggered: root.made.follow(!root.made.reveal)
     }
 
     Words {
@@ -31,28 +39,32 @@ CornerFrame {
         spacing: Metrics.gap
 
         TouchKey {
-            objectName: "keepCover"
-            visible: root.made.coverFigures !== ""
             width: (root.width - 2 * Metrics.corner - Metrics.gap) / 2
             height: Metrics.mm(54)
-            legend: qsTr("The cover")
             legendSize: Metrics.title
-            hint: root.made.coverFigures
             hintSize: Metrics.text
-            filled: !root.made.reveal
-            onActed: root.made.follow(false)
+            offers: ScreenAction {
+                name: "keepCover"
+                text: qsTr("The cover")
+                hint: root.made.coverFigures
+                filled: !root.made.reveal
+                enabled: root.made.coverFigures !== ""
+                onTriggered: root.made.follow(false)
+            }
         }
         TouchKey {
-            objectName: "keepReveal"
-            visible: root.made.revealFigures !== ""
             width: (root.width - 2 * Metrics.corner - Metrics.gap) / 2
             height: Metrics.mm(54)
-            legend: qsTr("The reveal")
             legendSize: Metrics.title
-            hint: root.made.revealFigures
             hintSize: Metrics.text
-            filled: root.made.reveal
-            onActed: root.made.follow(true)
+            offers: ScreenAction {
+                name: "keepReveal"
+                text: qsTr("The reveal")
+                hint: root.made.revealFigures
+                filled: root.made.reveal
+                enabled: root.made.revealFigures !== ""
+                onTriggered: root.made.follow(true)
+            }
         }
     }
     Words {

@@ -20,44 +20,22 @@ ScreenBase {
         else
             stepDone();
     }
-    function pass() {
-        if (!made.forward())
-            onwards();
-    }
-    function done() {
-        if (page === "changes" && !changes.allSeen)
-            changes.turn();
-        else if (page !== "pad")
-            onwards();
-        else if (made.question !== "")
-            return;
-        else if (!made.keyed)
-            onwards();
-        else if (made.keep() && made.over())
-            onwards();
-    }
-    function back() {
+    inner: page === "pad" ? pad : page === "changes" ? changes : choice
+    function goBack() {
         if (page !== "pad")
             page = "pad";
         else if (!made.back())
             leave();
     }
-    function pedalForward() {
-        if (page === "pad")
-            pass();
-        else if (page === "follow")
-            made.follow(!made.reveal);
-        else
-            done();
-    }
 
     MadeScreen {
+        id: pad
         anchors.fill: parent
         visible: root.page === "pad"
         made: root.made
         shelf: root.shelf
-        area: root
-        onPassed: root.pass()
+        onOnwards: root.onwards()
+        onLeave: root.goBack()
     }
     ChangesPage {
         id: changes
@@ -65,13 +43,16 @@ ScreenBase {
         visible: root.page === "changes"
         made: root.made
         shelf: root.shelf
-        area: root
+        onOnwards: root.onwards()
+        onLeave: root.goBack()
     }
     FollowPage {
+        id: choice
         anchors.fill: parent
         visible: root.page === "follow"
         made: root.made
         shelf: root.shelf
-        area: root
+        onOnwards: root.onwards()
+        onLeave: root.goBack()
     }
 }

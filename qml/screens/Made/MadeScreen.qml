@@ -9,49 +9,58 @@ CornerFrame {
     id: root
 
     required property MadeViewModel made
-    required property ScreenBase area
     readonly property bool asks: made.question !== ""
     shelfShown: !upright
 
-    function done() {
-        area.done();
+    function pass() {
+        if (!made.forward())
+            onwards();
     }
-    function back() {
-        area.back();
+    function done() {
+        if (asks)
+            return;
+        if (!made.keyed)
+            onwards();
+        else if (made.keep() && made.over())
+            onwards();
     }
 
-    keys: [
-        TouchKey {
-            objectName: "agrees"
-            visible: !root.asks
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("Agrees")
-            onActed: root.made.agrees()
+    // After the last figure, or with nothing keyed in: the measuring is over.
+    signal onwards
+
+    actions: [
+        ScreenAction {
+            name: "agrees"
+            text: qsTr("Agrees")
+            enabled: !root.asks
+            place: ScreenAction.AboveDone
+            onTriggered: root.made.agrees()
         },
-        TouchKey {
-            objectName: "pass"
-            visible: !root.asks
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("Pass over")
-            onActed: root.passed()
+        ScreenAction {
+            name: "pass"
+            text: qsTr("Pass over")
+            enabled: !root.asks
+            place: ScreenAction.AboveDone
+            by: ScreenAction.Forward
+            onTriggered: root.pass()
         },
-        TouchKey {
-            objectName: "units"
-            visible: !root.asks
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: root.made.inches ? qsTr("In mm") : qsTr("In inches")
-            onActed: root.made.turnUnits()
+        // While two measures contradict each other the glass asks which; the pedal leaves that open.
+        ScreenAction {
+            name: "leaveOpen"
+            text: qsTr("Pass over")
+            enabled: root.asks
+            place: ScreenAction.NoKey
+            by: ScreenAction.Forward
+            onTriggered: root.pass()
+        },
+        ScreenAction {
+            name: "units"
+            text: root.made.inches ? qsTr("In mm") : qsTr("In inches")
+            enabled: !root.asks
+            place: ScreenAction.AboveDone
+            onTriggered: root.made.turnUnits()
         }
     ]
-
-    // The pedal or the key goes on to the next figure; after the last one the measuring is over.
-    signal passed
 
     Column {
         id: said
@@ -134,18 +143,24 @@ CornerFrame {
         spacing: Metrics.gap
 
         TouchKey {
-            objectName: "newer"
             width: parent.width
             height: Metrics.benchKey * 1.4
-            legend: root.made.newer
-            onActed: root.made.answer(true)
+            offers: ScreenAction {
+                name: "newer"
+                text: root.made.newer
+                enabled: root.asks
+                onTriggered: root.made.answer(true)
+            }
         }
         TouchKey {
-            objectName: "older"
             width: parent.width
             height: Metrics.benchKey * 1.4
-            legend: root.made.older
-            onActed: root.made.answer(false)
+            offers: ScreenAction {
+                name: "older"
+                text: root.made.older
+                enabled: root.asks
+                onTriggered: root.made.answer(false)
+            }
         }
         Words {
             width: parent.width

@@ -15,18 +15,37 @@ ScreenBase {
     function done() {
         stepDone();
     }
-    function pedalForward() {
-        if (!figure.forward())
-            over();
-    }
-    function pedalBack() {
-        if (!figure.back())
-            root.back();
-    }
     // Beside a step's title stands its first number.
     function closed() {
         figure.begin();
     }
+
+    doneAction.place: ScreenAction.Corner
+    doneAction.filled: true
+    backAction.place: ScreenAction.Corner
+    // The pedals turn the figures; before the first and after the last they lead out of here.
+    actions: [
+        ScreenAction {
+            name: "pedalBack"
+            text: qsTr("The number before")
+            place: ScreenAction.NoKey
+            by: ScreenAction.Back
+            onTriggered: {
+                if (!root.figure.back())
+                    root.back();
+            }
+        },
+        ScreenAction {
+            name: "pedalForward"
+            text: qsTr("The next number")
+            place: ScreenAction.NoKey
+            by: ScreenAction.Forward
+            onTriggered: {
+                if (!root.figure.forward())
+                    root.over();
+            }
+        }
+    ]
 
     FitPane {
         id: pane
@@ -77,13 +96,11 @@ ScreenBase {
     }
     TouchKey {
         id: back
-        objectName: "back"
         x: Metrics.edge
         y: root.height - height - Metrics.edge
         width: Metrics.corner
         height: Metrics.corner
-        legend: qsTr("Back")
-        onActed: root.back()
+        offers: root.backAction
     }
     // Between Back and Step; upright there is no room, and it stands above them.
     Row {
@@ -94,13 +111,16 @@ ScreenBase {
         spacing: Metrics.gap
 
         TouchKey {
-            objectName: "previous"
-            visible: root.figure.total > 1
             width: Metrics.benchKey
             height: Metrics.benchKey
-            legend: "‹"
             legendSize: Metrics.title
-            onActed: root.figure.back()
+            offers: ScreenAction {
+                name: "previous"
+                text: "‹"
+                called: qsTr("The number before")
+                enabled: root.figure.total > 1
+                onTriggered: root.figure.back()
+            }
         }
         Words {
             visible: root.figure.total > 1
@@ -111,37 +131,39 @@ ScreenBase {
             wrapMode: Text.NoWrap
         }
         TouchKey {
-            objectName: "following"
-            visible: root.figure.total > 1
             // As wide as the next number likes, but never into the gap before the key beside it.
             width: Math.min(Metrics.mm(38), (root.upright ? root.width - Metrics.edge : step.x - Metrics.gap) - parent.x - x)
             height: Metrics.benchKey
-            legend: "›"
             legendSize: Metrics.title
-            hint: root.figure.following
-            onActed: root.figure.forward()
+            offers: ScreenAction {
+                name: "following"
+                text: "›"
+                called: qsTr("The next number")
+                hint: root.figure.following
+                enabled: root.figure.total > 1
+                onTriggered: root.figure.forward()
+            }
         }
     }
     TouchKey {
         id: step
-        objectName: "step"
         anchors.right: done.left
         anchors.rightMargin: Metrics.gap
         anchors.verticalCenter: done.verticalCenter
         width: Metrics.benchKey
         height: Metrics.benchKey
-        legend: qsTr("Step")
-        onActed: root.over()
+        offers: ScreenAction {
+            name: "step"
+            text: qsTr("Step")
+            onTriggered: root.over()
+        }
     }
     TouchKey {
         id: done
-        objectName: "done"
         x: root.width - width - Metrics.edge
         y: root.height - height - Metrics.edge
         width: Metrics.corner
         height: Metrics.corner
-        legend: qsTr("Done")
-        filled: true
-        onActed: root.done()
+        offers: root.doneAction
     }
 }

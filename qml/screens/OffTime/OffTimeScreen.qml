@@ -18,9 +18,6 @@ CornerFrame {
         off.later();
         over();
     }
-    function pedalBack() {
-        off.nextAnswer();
-    }
 
     // Told elsewhere, or no longer asked.
     Connections {
@@ -31,32 +28,36 @@ CornerFrame {
         }
     }
 
-    keys: [
-        TouchKey {
-            objectName: "less"
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: "−"
-            legendSize: Metrics.title * 1.4
-            repeats: true
-            onActed: root.off.less()
+    // Two pedals are enough: one goes through the answers, the other keeps the one that stands there.
+    actions: [
+        ScreenAction {
+            name: "nextAnswer"
+            text: qsTr("Another answer")
+            place: ScreenAction.NoKey
+            by: ScreenAction.Back
+            onTriggered: root.off.nextAnswer()
         },
-        TouchKey {
-            objectName: "more"
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: "+"
-            legendSize: Metrics.title * 1.4
+        ScreenAction {
+            name: "less"
+            text: "−"
+            called: qsTr("Less")
             repeats: true
-            onActed: root.off.more()
+            place: ScreenAction.AboveDone
+            onTriggered: root.off.less()
         },
-        TouchKey {
-            objectName: "anHour"
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: qsTr("About an hour")
-            onActed: root.off.anHour()
+        ScreenAction {
+            name: "more"
+            text: "+"
+            called: qsTr("More")
+            repeats: true
+            place: ScreenAction.AboveDone
+            onTriggered: root.off.more()
+        },
+        ScreenAction {
+            name: "anHour"
+            text: qsTr("About an hour")
+            place: ScreenAction.AboveDone
+            onTriggered: root.off.anHour()
         }
     ]
 
@@ -101,16 +102,18 @@ CornerFrame {
     }
     TouchKey {
         id: byClock
-        objectName: "byClock"
-        visible: root.off.byClock !== ""
         anchors.right: parent.right
         anchors.rightMargin: Metrics.mm(2)
         anchors.bottom: parent.bottom
         width: Metrics.corner
         height: Metrics.benchKey
         legendSize: Metrics.label
-        legend: qsTr("By the clock")
-        hint: root.off.byClock
-        onActed: root.off.takeClock()
+        offers: ScreenAction {
+            name: "byClock"
+            text: qsTr("By the clock")
+            hint: root.off.byClock
+            enabled: root.off.byClock !== ""
+            onTriggered: root.off.takeClock()
+        }
     }
 }

@@ -8,6 +8,7 @@ import Mountwright.ViewModels
 TouchKey {
     id: root
 
+    required property int index
     required property string title
     required property string of
     required property string where
@@ -17,8 +18,14 @@ TouchKey {
     required property bool atDesk
     required property pieceDrawing picture
 
+    signal taken
+
     legend: ""
-    called: title
+    offers: ScreenAction {
+        name: "piece" + root.index
+        text: root.title
+        onTriggered: root.taken()
+    }
 
     PieceView {
         id: view

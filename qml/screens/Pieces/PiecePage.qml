@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Mountwright.Components
 import Mountwright.Controls
@@ -14,11 +16,72 @@ DeskFrame {
 
     place: ""
 
-    component Act: TouchKey {
-        width: Metrics.mm(44)
-        height: Metrics.mm(14)
-        legendSize: Metrics.deskText
-    }
+    readonly property bool begun: !pieces.chosenDesign
+
+    actions: [
+        ScreenAction {
+            name: "goOn"
+            text: root.begun ? qsTr("To the bench") : qsTr("Go on designing")
+            filled: true
+            place: ScreenAction.Foot
+            onTriggered: {
+                if (root.begun)
+                    root.over();
+                else if (root.design.openDesign(root.pieces.chosenId))
+                    root.asked("design");
+            }
+        },
+        ScreenAction {
+            name: "again"
+            text: qsTr("For another picture")
+            place: ScreenAction.Foot
+            onTriggered: {
+                if (root.design.beginAgain(root.pieces.chosenId))
+                    root.asked("design");
+            }
+        },
+        ScreenAction {
+            name: "record"
+            text: qsTr("Record and care")
+            enabled: root.begun
+            place: ScreenAction.Foot
+            onTriggered: root.asked("record")
+        },
+        ScreenAction {
+            name: "cutting"
+            text: qsTr("Cut sheets")
+            enabled: root.begun
+            place: ScreenAction.Foot
+            onTriggered: root.asked("cutting")
+        },
+        ScreenAction {
+            name: "renewal"
+            text: qsTr("New techniques")
+            enabled: root.begun && root.renewal.offered
+            place: ScreenAction.Foot
+            onTriggered: root.asked("renewal")
+        },
+        ScreenAction {
+            name: "onceMore"
+            text: qsTr("The same once more")
+            enabled: root.begun
+            place: ScreenAction.Foot
+            onTriggered: root.pieces.onceMore()
+        },
+        ScreenAction {
+            name: "handOver"
+            text: qsTr("As a file")
+            enabled: root.begun
+            place: ScreenAction.Foot
+            onTriggered: root.pieces.handOver()
+        },
+        ScreenAction {
+            name: "putAway"
+            text: root.pieces.chosenAway ? qsTr("Bring back") : qsTr("Put away")
+            place: ScreenAction.Foot
+            onTriggered: root.pieces.chosenAway ? root.pieces.bringBack() : root.pieces.putAway()
+        }
+    ]
 
     PieceView {
         id: picture
@@ -80,59 +143,18 @@ DeskFrame {
         anchors.bottom: parent.bottom
         spacing: Metrics.deskGap
 
-        Act {
-            objectName: "goOn"
-            legend: root.pieces.chosenDesign ? qsTr("Go on designing") : qsTr("To the bench")
-            filled: true
-            onActed: {
-                if (!root.pieces.chosenDesign)
-                    root.over();
-                else if (root.design.openDesign(root.pieces.chosenId))
-                    root.asked("design");
+        ActionKeys {
+            area: root
+            place: ScreenAction.Foot
+
+            TouchKey {
+                required property ScreenAction modelData
+
+                offers: modelData
+                width: Metrics.mm(44)
+                height: Metrics.mm(14)
+                legendSize: Metrics.deskText
             }
-        }
-        Act {
-            objectName: "again"
-            legend: qsTr("For another picture")
-            onActed: {
-                if (root.design.beginAgain(root.pieces.chosenId))
-                    root.asked("design");
-            }
-        }
-        Act {
-            objectName: "record"
-            visible: !root.pieces.chosenDesign
-            legend: qsTr("Record and care")
-            onActed: root.asked("record")
-        }
-        Act {
-            objectName: "cutting"
-            visible: !root.pieces.chosenDesign
-            legend: qsTr("Cut sheets")
-            onActed: root.asked("cutting")
-        }
-        Act {
-            objectName: "renewal"
-            visible: !root.pieces.chosenDesign && root.renewal.offered
-            legend: qsTr("New techniques")
-            onActed: root.asked("renewal")
-        }
-        Act {
-            objectName: "onceMore"
-            visible: !root.pieces.chosenDesign
-            legend: qsTr("The same once more")
-            onActed: root.pieces.onceMore()
-        }
-        Act {
-            objectName: "handOver"
-            visible: !root.pieces.chosenDesign
-            legend: qsTr("As a file")
-            onActed: root.pieces.handOver()
-        }
-        Act {
-            objectName: "putAway"
-            legend: root.pieces.chosenAway ? qsTr("Bring back") : qsTr("Put away")
-            onActed: root.pieces.chosenAway ? root.pieces.bringBack() : root.pieces.putAway()
         }
     }
 }

@@ -22,45 +22,54 @@ DeskFrame {
         sought.leave();
     }
 
+    // Enter ends the search.
+    doneAction.enabled: sought.writing
+
     TouchKey {
         id: fresh
-        objectName: "newPiece"
         width: Metrics.mm(42)
         height: Metrics.mm(12)
         legendSize: Metrics.deskText
-        legend: qsTr("New piece")
-        filled: root.pieces.all === 0
-        onActed: {
-            if (root.design.beginFresh())
-                root.asked("design");
+        offers: ScreenAction {
+            name: "newPiece"
+            text: qsTr("New piece")
+            filled: root.pieces.all === 0
+            onTriggered: {
+                if (root.design.beginFresh())
+                    root.asked("design");
+            }
         }
     }
     TouchKey {
         id: take
-        objectName: "takeFile"
         anchors.left: fresh.right
         anchors.leftMargin: Metrics.deskGap
         width: Metrics.mm(34)
         height: fresh.height
         legendSize: Metrics.deskText
-        legend: root.choosesFile ? qsTr("Back") : qsTr("From a file")
-        onActed: {
-            if (!root.choosesFile)
-                root.pieces.findFiles();
-            root.choosesFile = !root.choosesFile;
+        offers: ScreenAction {
+            name: "takeFile"
+            text: root.choosesFile ? qsTr("Back") : qsTr("From a file")
+            onTriggered: {
+                if (!root.choosesFile)
+                    root.pieces.findFiles();
+                root.choosesFile = !root.choosesFile;
+            }
         }
     }
     TouchKey {
         id: put
-        objectName: "showAway"
         anchors.left: take.right
         anchors.leftMargin: Metrics.deskGap
-        visible: root.pieces.away > 0 || root.pieces.awayShown
         width: Metrics.mm(34)
         height: fresh.height
         legendSize: Metrics.deskText
-        legend: root.pieces.awayShown ? qsTr("On the bench") : qsTr("Put away (%1)").arg(root.pieces.away)
-        onActed: root.pieces.showAway(!root.pieces.awayShown)
+        offers: ScreenAction {
+            name: "showAway"
+            text: root.pieces.awayShown ? qsTr("On the bench") : qsTr("Put away (%1)").arg(root.pieces.away)
+            enabled: root.pieces.away > 0 || root.pieces.awayShown
+            onTriggered: root.pieces.showAway(!root.pieces.awayShown)
+        }
     }
     TextEntry {
         id: sought
@@ -108,22 +117,26 @@ DeskFrame {
             boundsBehavior: Flickable.StopAtBounds
 
             delegate: TouchKey {
+                id: file
+
                 required property int index
                 required property string title
                 required property string note
 
-                objectName: "file" + index
                 width: list.width
                 height: Metrics.mm(13)
-                legend: title
                 legendSize: Metrics.deskText
-                hint: note
                 hintSize: Metrics.deskLabel
-                onActed: {
-                    root.pieces.takeIn(index);
-                    if (!root.pieces.refused) {
-                        root.choosesFile = false;
-                        root.asked("piece");
+                offers: ScreenAction {
+                    name: "file" + file.index
+                    text: file.title
+                    hint: file.note
+                    onTriggered: {
+                        root.pieces.takeIn(file.index);
+                        if (!root.pieces.refused) {
+                            root.choosesFile = false;
+                            root.asked("piece");
+                        }
                     }
                 }
             }
@@ -143,12 +156,9 @@ DeskFrame {
         boundsBehavior: Flickable.StopAtBounds
 
         delegate: PieceCard {
-            required property int index
-
-            objectName: "piece" + index
             width: board.cellWidth - Metrics.deskGap
             height: board.cellHeight - Metrics.deskGap
-            onActed: {
+            onTaken: {
                 root.pieces.choose(index);
                 root.asked("piece");
             }

@@ -14,16 +14,34 @@ DeskFrame {
 
     place: ""
 
-    component Act: TouchKey {
-        width: Metrics.mm(52)
-        height: Metrics.mm(14)
-        legendSize: Metrics.deskText
+    function done() {
+        renewal.take();
     }
 
-    function done() {
-        if (renewal.takeable)
-            renewal.take();
-    }
+    doneAction.enabled: renewal.takeable
+    actions: [
+        ScreenAction {
+            name: "leaveRenewal"
+            text: root.renewal.takeable ? qsTr("Keep as begun") : qsTr("To the piece")
+            place: ScreenAction.Foot
+            onTriggered: root.leave()
+        },
+        ScreenAction {
+            name: "takeRenewal"
+            text: qsTr("Work by the new ones")
+            filled: true
+            enabled: root.renewal.takeable
+            place: ScreenAction.Foot
+            onTriggered: root.renewal.take()
+        },
+        ScreenAction {
+            name: "takeRenewalBack"
+            text: qsTr("Take back")
+            enabled: root.renewal.taken
+            place: ScreenAction.Foot
+            onTriggered: root.renewal.takeBack()
+        }
+    ]
 
     Words {
         id: heading
@@ -91,23 +109,18 @@ DeskFrame {
         Row {
             spacing: Metrics.deskGap
 
-            Act {
-                objectName: "leaveRenewal"
-                legend: root.renewal.takeable ? qsTr("Keep as begun") : qsTr("To the piece")
-                onActed: root.leave()
-            }
-            Act {
-                objectName: "takeRenewal"
-                visible: root.renewal.takeable
-                filled: true
-                legend: qsTr("Work by the new ones")
-                onActed: root.renewal.take()
-            }
-            Act {
-                objectName: "takeRenewalBack"
-                visible: root.renewal.taken
-                legend: qsTr("Take back")
-                onActed: root.renewal.takeBack()
+            ActionKeys {
+                area: root
+                place: ScreenAction.Foot
+
+                TouchKey {
+                    required property ScreenAction modelData
+
+                    offers: modelData
+                    width: Metrics.mm(52)
+                    height: Metrics.mm(14)
+                    legendSize: Metrics.deskText
+                }
             }
         }
     }

@@ -15,12 +15,6 @@ Item {
 
     visible: camera.up
 
-    component Act: TouchKey {
-        width: Metrics.mm(40)
-        height: Metrics.mm(13)
-        legendSize: Metrics.deskText
-    }
-
     CameraItem {
         anchors.top: parent.top
         anchors.bottom: still.top
@@ -43,29 +37,38 @@ Item {
         width: parent.width
         spacing: Metrics.deskGap
 
-        Act {
-            objectName: "shutter"
-            visible: root.camera.live
-            legend: qsTr("Take it")
-            filled: true
-            onActed: root.camera.take()
+        DeskKey {
+            offers: ScreenAction {
+                name: "shutter"
+                text: qsTr("Take it")
+                filled: true
+                enabled: root.visible && root.camera.live
+                onTriggered: root.camera.take()
+            }
         }
-        Act {
-            objectName: "otherCamera"
-            visible: root.camera.live && root.camera.several
-            legend: qsTr("Other camera")
-            onActed: root.camera.turn()
+        DeskKey {
+            offers: ScreenAction {
+                name: "otherCamera"
+                text: qsTr("Other camera")
+                enabled: root.visible && root.camera.live && root.camera.several
+                onTriggered: root.camera.turn()
+            }
         }
-        Act {
-            objectName: "fileInstead"
-            visible: !root.camera.live
-            legend: qsTr("Picture from a file")
-            onActed: root.fileAsked()
+        DeskKey {
+            offers: ScreenAction {
+                name: "fileInstead"
+                text: qsTr("Picture from a file")
+                enabled: root.visible && !root.camera.live
+                onTriggered: root.fileAsked()
+            }
         }
-        Act {
-            objectName: "leaveCamera"
-            legend: qsTr("Back")
-            onActed: root.camera.close()
+        DeskKey {
+            offers: ScreenAction {
+                name: "leaveCamera"
+                text: qsTr("Back")
+                enabled: root.visible
+                onTriggered: root.camera.close()
+            }
         }
     }
 }

@@ -13,12 +13,6 @@ Item {
 
     signal over
 
-    component Act: TouchKey {
-        width: Metrics.mm(40)
-        height: Metrics.mm(13)
-        legendSize: Metrics.deskText
-    }
-
     Words {
         id: which
         width: parent.width
@@ -37,28 +31,36 @@ Item {
         boundsBehavior: Flickable.StopAtBounds
 
         delegate: TouchKey {
+            id: picture
+
             required property int index
             required property string title
             required property string note
 
-            objectName: "picture" + index
             width: ListView.view.width
             height: Metrics.mm(13)
-            legend: title
             legendSize: Metrics.deskText
-            hint: note
             hintSize: Metrics.deskLabel
-            onActed: {
-                root.record.keepPicture(index);
-                root.over();
+            offers: ScreenAction {
+                name: "picture" + picture.index
+                text: picture.title
+                hint: picture.note
+                enabled: root.visible
+                onTriggered: {
+                    root.record.keepPicture(picture.index);
+                    root.over();
+                }
             }
         }
     }
-    Act {
+    DeskKey {
         id: leave
-        objectName: "leavePictures"
         anchors.bottom: parent.bottom
-        legend: qsTr("Back")
-        onActed: root.over()
+        offers: ScreenAction {
+            name: "leavePictures"
+            text: qsTr("Back")
+            enabled: root.visible
+            onTriggered: root.over()
+        }
     }
 }

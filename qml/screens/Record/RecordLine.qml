@@ -30,14 +30,16 @@ Column {
     }
     TouchKey {
         id: key
-        objectName: "line" + root.index
         width: root.width
         height: Math.max(Metrics.deskKey, said.height + Metrics.mm(2))
         framed: root.opens
         legend: ""
-        called: root.title
-        filled: root.chosen
-        onActed: root.asked(root.index)
+        offers: ScreenAction {
+            name: "line" + root.index
+            text: root.title
+            filled: root.chosen
+            onTriggered: root.asked(root.index)
+        }
 
         Image {
             id: small

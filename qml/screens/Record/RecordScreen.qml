@@ -27,12 +27,7 @@ DeskFrame {
             camera.close();
     }
 
-    component Act: TouchKey {
-        width: Metrics.mm(40)
-        height: Metrics.mm(13)
-        legendSize: Metrics.deskText
-    }
-
+    doneAction.enabled: happened && !choosesPicture
     function back() {
         if (camera.up)
             camera.close();
@@ -79,13 +74,17 @@ DeskFrame {
                 }
             ]
 
-            Act {
+            DeskKey {
+                id: pageKey
+
                 required property var modelData
 
-                objectName: "page" + modelData.page
-                legend: modelData.called
-                filled: root.record.page === modelData.page
-                onActed: root.record.look(modelData.page)
+                offers: ScreenAction {
+                    name: "page" + pageKey.modelData.page
+                    text: pageKey.modelData.called
+                    filled: root.record.page === pageKey.modelData.page
+                    onTriggered: root.record.look(pageKey.modelData.page)
+                }
             }
         }
     }
@@ -144,19 +143,25 @@ DeskFrame {
                 width: parent.width
                 spacing: Metrics.deskGap
 
-                Act {
-                    objectName: "takePicture"
+                DeskKey {
                     width: (parent.width - parent.spacing) / 2
-                    legend: root.record.busy ? qsTr("Copying …") : qsTr("Photograph it")
-                    enabled: !root.record.busy
-                    onActed: root.camera.open()
+                    stays: true
+                    offers: ScreenAction {
+                        name: "takePicture"
+                        text: root.record.busy ? qsTr("Copying …") : qsTr("Photograph it")
+                        enabled: adding.visible && !root.record.busy
+                        onTriggered: root.camera.open()
+                    }
                 }
-                Act {
-                    objectName: "addPicture"
+                DeskKey {
                     width: (parent.width - parent.spacing) / 2
-                    legend: qsTr("Picture from a file")
-                    enabled: !root.record.busy
-                    onActed: root.fromFile()
+                    stays: true
+                    offers: ScreenAction {
+                        name: "addPicture"
+                        text: qsTr("Picture from a file")
+                        enabled: adding.visible && !root.record.busy
+                        onTriggered: root.fromFile()
+                    }
                 }
             }
             Words {
@@ -206,30 +211,39 @@ DeskFrame {
                 model: root.record.batches
 
                 TouchKey {
+                    id: batch
+
                     required property int index
                     required property string title
                     required property bool chosen
 
-                    objectName: "batch" + index
                     width: adding.width
                     height: Metrics.deskKey
-                    legend: title
                     legendSize: Metrics.deskText
-                    filled: chosen
-                    onActed: root.record.turnBatch(index)
+                    offers: ScreenAction {
+                        name: "batch" + batch.index
+                        text: batch.title
+                        filled: batch.chosen
+                        enabled: adding.visible
+                        onTriggered: root.record.turnBatch(batch.index)
+                    }
                 }
             }
-            Act {
-                objectName: "useFromElsewhere"
-                visible: root.record.chosenElsewhere
-                legend: qsTr("Use it for this piece")
-                onActed: root.record.useFromElsewhere()
+            DeskKey {
+                offers: ScreenAction {
+                    name: "useFromElsewhere"
+                    text: qsTr("Use it for this piece")
+                    enabled: adding.visible && root.record.chosenElsewhere
+                    onTriggered: root.record.useFromElsewhere()
+                }
             }
-            Act {
-                objectName: "remove"
-                visible: root.record.chosenRemovable
-                legend: qsTr("Leave it out")
-                onActed: root.record.remove()
+            DeskKey {
+                offers: ScreenAction {
+                    name: "remove"
+                    text: qsTr("Leave it out")
+                    enabled: adding.visible && root.record.chosenRemovable
+                    onTriggered: root.record.remove()
+                }
             }
         }
         CameraPane {

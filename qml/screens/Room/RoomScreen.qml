@@ -14,40 +14,32 @@ CornerFrame {
         if (room.keep())
             leave();
     }
-    function pedalForward() {
-        room.more();
-    }
-    function pedalBack() {
-        room.less();
-    }
     Component.onCompleted: room.open()
 
-    keys: [
-        TouchKey {
-            objectName: "less"
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: "−"
-            legendSize: Metrics.title * 1.4
+    actions: [
+        ScreenAction {
+            name: "less"
+            text: "−"
+            called: qsTr("Less")
             repeats: true
-            onActed: root.room.less()
+            place: ScreenAction.AboveDone
+            by: ScreenAction.Back
+            onTriggered: root.room.less()
         },
-        TouchKey {
-            objectName: "more"
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legend: "+"
-            legendSize: Metrics.title * 1.4
+        ScreenAction {
+            name: "more"
+            text: "+"
+            called: qsTr("More")
             repeats: true
-            onActed: root.room.more()
+            place: ScreenAction.AboveDone
+            by: ScreenAction.Forward
+            onTriggered: root.room.more()
         },
-        TouchKey {
-            objectName: "other"
-            width: Metrics.corner
-            height: Metrics.benchKey
-            legendSize: Metrics.label
-            legend: root.room.onHumidity ? qsTr("Set warmth") : qsTr("Set humidity")
-            onActed: root.room.other()
+        ScreenAction {
+            name: "other"
+            text: root.room.onHumidity ? qsTr("Set warmth") : qsTr("Set humidity")
+            place: ScreenAction.AboveDone
+            onTriggered: root.room.other()
         }
     ]
 
@@ -110,8 +102,6 @@ CornerFrame {
         }
     }
     TouchKey {
-        objectName: "sensor"
-        visible: root.room.hasSensors
         anchors.right: parent.right
         anchors.rightMargin: Metrics.mm(2)
         // Upright the values reach as far as it, and there is room below.
@@ -119,8 +109,12 @@ CornerFrame {
         width: Metrics.corner
         height: Metrics.benchKey
         legendSize: Metrics.label
-        legend: root.room.sensor === "" ? qsTr("By hand") : qsTr("By sensor")
-        hint: root.room.sensor
-        onActed: root.room.nextSensor()
+        offers: ScreenAction {
+            name: "sensor"
+            text: root.room.sensor === "" ? qsTr("By hand") : qsTr("By sensor")
+            hint: root.room.sensor
+            enabled: root.room.hasSensors
+            onTriggered: root.room.nextSensor()
+        }
     }
 }

@@ -20,7 +20,7 @@ DeskFrame {
         contact.text = settings.contact;
     }
 
-    component DeskKey: TouchKey {
+    component SettingKey: TouchKey {
         width: Metrics.mm(30)
         height: Metrics.mm(11)
         legendSize: Metrics.deskText
@@ -35,17 +35,21 @@ DeskFrame {
             called: qsTr("Units")
             meaning: qsTr("What a new piece is begun in. Each piece keeps its own.")
 
-            DeskKey {
-                objectName: "millimetres"
-                legend: qsTr("mm")
-                filled: !root.settings.inches
-                onActed: root.settings.setInches(false)
+            SettingKey {
+                offers: ScreenAction {
+                    name: "millimetres"
+                    text: qsTr("mm")
+                    filled: !root.settings.inches
+                    onTriggered: root.settings.setInches(false)
+                }
             }
-            DeskKey {
-                objectName: "inches"
-                legend: qsTr("inches")
-                filled: root.settings.inches
-                onActed: root.settings.setInches(true)
+            SettingKey {
+                offers: ScreenAction {
+                    name: "inches"
+                    text: qsTr("inches")
+                    filled: root.settings.inches
+                    onTriggered: root.settings.setInches(true)
+                }
             }
         }
         SettingRow {
@@ -53,15 +57,19 @@ DeskFrame {
             called: qsTr("Distance: %1").arg(root.settings.distanceText)
             meaning: qsTr("From your eyes at the bench to the tablet. The bench's letters grow with it.")
 
-            DeskKey {
-                objectName: "nearer"
-                legend: qsTr("Nearer")
-                onActed: root.settings.nearer()
+            SettingKey {
+                offers: ScreenAction {
+                    name: "nearer"
+                    text: qsTr("Nearer")
+                    onTriggered: root.settings.nearer()
+                }
             }
-            DeskKey {
-                objectName: "farther"
-                legend: qsTr("Farther")
-                onActed: root.settings.farther()
+            SettingKey {
+                offers: ScreenAction {
+                    name: "farther"
+                    text: qsTr("Farther")
+                    onTriggered: root.settings.farther()
+                }
             }
         }
         SettingRow {
@@ -69,10 +77,12 @@ DeskFrame {
             called: qsTr("Light")
             meaning: root.settings.lamp ? qsTr("Dark, for work by lamp.") : qsTr("Light, for work by day.")
 
-            DeskKey {
-                objectName: "turnLamp"
-                legend: root.settings.lamp ? qsTr("By day") : qsTr("By lamp")
-                onActed: root.settings.turnLamp()
+            SettingKey {
+                offers: ScreenAction {
+                    name: "turnLamp"
+                    text: root.settings.lamp ? qsTr("By day") : qsTr("By lamp")
+                    onTriggered: root.settings.turnLamp()
+                }
             }
         }
         SettingRow {
@@ -81,10 +91,12 @@ DeskFrame {
             grave: root.settings.sound !== ""
             meaning: root.settings.sound !== "" ? root.settings.sound : qsTr("The tone of an alert, once. Stand where you work.")
 
-            DeskKey {
-                objectName: "tryOut"
-                legend: qsTr("Sound it")
-                onActed: root.settings.soundAsked()
+            SettingKey {
+                offers: ScreenAction {
+                    name: "tryOut"
+                    text: qsTr("Sound it")
+                    onTriggered: root.settings.soundAsked()
+                }
             }
         }
         SettingRow {
@@ -97,10 +109,12 @@ DeskFrame {
             called: qsTr("The room")
             meaning: root.room.temperature + ", " + root.room.humidity + " · " + root.room.basis
 
-            DeskKey {
-                objectName: "toRoom"
-                legend: qsTr("Enter it")
-                onActed: root.asked("room")
+            SettingKey {
+                offers: ScreenAction {
+                    name: "toRoom"
+                    text: qsTr("Enter it")
+                    onTriggered: root.asked("room")
+                }
             }
         }
         SettingRow {

@@ -3,7 +3,6 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Mountwright.Components
 import Mountwright.Controls
-import Mountwright.Forms
 import Mountwright.Theme
 import Mountwright.ViewModels
 
@@ -12,47 +11,78 @@ DeskFrame {
     id: root
 
     required property StockViewModel stock
+    readonly property bool picked: stock.chosenTitle !== "" && !stock.formOpen
 
     place: "stock"
 
-    component Act: TouchKey {
-        width: Metrics.mm(36)
-        height: Metrics.mm(13)
-        legendSize: Metrics.deskText
-    }
-
+    // Enter and the pedal keep what is keyed in.
     function done() {
-        if (stock.entering !== FormViewModel.Nothing)
-            editor.keepAndGoOn();
+        form.keepAndGoOn();
     }
     function back() {
-        if (stock.entering !== FormViewModel.Nothing)
-            editor.stepBack();
-        else if (stock.formOpen)
-            stock.closeForm();
+        if (stock.formOpen)
+            form.stepBack();
         else
             leave();
     }
+
+    doneAction.enabled: form.enters
+    actions: [
+        ScreenAction {
+            name: "oneLess"
+            text: qsTr("One taken")
+            enabled: root.picked && root.stock.chosenCounted
+            place: ScreenAction.Foot
+            onTriggered: root.stock.oneLess()
+        },
+        ScreenAction {
+            name: "oneMore"
+            text: qsTr("One more")
+            enabled: root.picked && root.stock.chosenCounted
+            place: ScreenAction.Foot
+            onTriggered: root.stock.oneMore()
+        },
+        ScreenAction {
+            name: "correct"
+            text: qsTr("Put right")
+            enabled: root.picked && root.stock.chosenSort === StockViewModel.Item
+            place: ScreenAction.Foot
+            onTriggered: root.stock.correct()
+        },
+        ScreenAction {
+            name: "gone"
+            text: root.stock.chosenSort === StockViewModel.Batch ? qsTr("Used up") : root.stock.chosenSort === StockViewModel.Offcut ? qsTr("Gone") : qsTr("Kept no more")
+            enabled: root.picked
+            place: ScreenAction.Foot
+            onTriggered: root.stock.gone()
+        }
+    ]
 
     Row {
         id: acts
         spacing: Metrics.deskGap
 
-        Act {
-            objectName: "enterStock"
-            legend: qsTr("Into stock")
-            onActed: root.stock.enterStock()
+        StockKey {
+            offers: ScreenAction {
+                name: "enterStock"
+                text: qsTr("Into stock")
+                onTriggered: root.stock.enterStock()
+            }
         }
-        Act {
-            objectName: "enterBatch"
-            legend: qsTr("A new batch")
-            onActed: root.stock.enterBatch()
+        StockKey {
+            offers: ScreenAction {
+                name: "enterBatch"
+                text: qsTr("A new batch")
+                onTriggered: root.stock.enterBatch()
+            }
         }
-        Act {
-            objectName: "takeBack"
-            visible: root.stock.canTakeBack
-            legend: qsTr("Take back")
-            onActed: root.stock.takeBack()
+        StockKey {
+            offers: ScreenAction {
+                name: "takeBack"
+                text: qsTr("Take back")
+                enabled: root.stock.canTakeBack
+                onTriggered: root.stock.takeBack()
+            }
         }
     }
     ListView {
@@ -66,72 +96,9 @@ DeskFrame {
         spacing: Metrics.mm(1.5)
         boundsBehavior: Flickable.StopAtBounds
 
-        delegate: Column {
-            id: line
-
-            required property int index
-            required property string title
-            required property string of
-            required property string value
-            required property string note
-            required property string problem
-            required property bool chosen
-
+        delegate: StockLine {
             width: list.width
-
-            Words {
-                width: line.width
-                visible: line.of !== ""
-                topPadding: Metrics.mm(1)
-                bottomPadding: Metrics.mm(0.5)
-                text: line.of
-                color: Theme.quiet
-                font.bold: true
-                font.pixelSize: Metrics.deskLabel
-            }
-            TouchKey {
-                id: key
-                objectName: "stock" + line.index
-                width: line.width
-                height: Math.max(Metrics.deskKey, said.height + Metrics.mm(2))
-                legend: ""
-                called: line.title
-                filled: line.chosen
-                onActed: root.stock.choose(line.index)
-
-                Column {
-                    id: said
-                    anchors.verticalCenter: parent.verticalCenter
-                    x: Metrics.mm(2)
-                    width: parent.width - amount.width - Metrics.mm(7)
-
-                    Words {
-                        width: said.width
-                        text: line.title
-                        color: key.hintInk
-                        font.bold: true
-                        font.pixelSize: Metrics.deskText
-                    }
-                    Words {
-                        width: said.width
-                        visible: text !== ""
-                        text: line.problem !== "" ? line.problem : line.note
-                        color: line.problem !== "" && !key.filled ? Theme.worked : key.hintInk
-                        font.pixelSize: Metrics.deskLabel
-                    }
-                }
-                Words {
-                    id: amount
-                    anchors.verticalCenter: parent.verticalCenter
-                    anchors.right: parent.right
-                    anchors.rightMargin: Metrics.mm(2)
-                    text: line.value
-                    color: key.hintInk
-                    font.bold: true
-                    font.pixelSize: Metrics.deskText
-                    wrapMode: Text.NoWrap
-                }
-            }
+            onAsked: row => root.stock.choose(row)
         }
     }
     Words {
@@ -143,127 +110,22 @@ DeskFrame {
         font.pixelSize: Metrics.deskText
     }
     Item {
-        id: side
         anchors.left: list.right
         anchors.leftMargin: Metrics.mm(6)
         anchors.right: parent.right
         height: parent.height
 
-        Item {
+        StockForm {
+            id: form
             anchors.fill: parent
             visible: root.stock.formOpen
-
-            FieldList {
-                anchors.top: parent.top
-                anchors.bottom: refused.top
-                width: parent.width
-                visible: root.stock.entering === FormViewModel.Nothing
-                form: root.stock
-            }
-            FieldEditor {
-                id: editor
-                anchors.fill: parent
-                visible: root.stock.formOpen && root.stock.entering !== FormViewModel.Nothing
-                form: root.stock
-            }
-            Words {
-                id: refused
-                anchors.bottom: keys.top
-                anchors.bottomMargin: Metrics.mm(2)
-                width: parent.width
-                visible: root.stock.entering === FormViewModel.Nothing
-                text: root.stock.refusal
-                color: Theme.worked
-                font.bold: true
-                font.pixelSize: Metrics.deskText
-            }
-            Row {
-                id: keys
-                anchors.bottom: parent.bottom
-                visible: root.stock.entering === FormViewModel.Nothing
-                spacing: Metrics.deskGap
-
-                Act {
-                    objectName: "closeForm"
-                    legend: qsTr("Back")
-                    onActed: root.stock.closeForm()
-                }
-                Act {
-                    objectName: "keepForm"
-                    legend: qsTr("Keep it")
-                    filled: true
-                    onActed: root.stock.keepForm()
-                }
-            }
+            stock: root.stock
         }
-        Item {
+        StockChosen {
             anchors.fill: parent
             visible: !root.stock.formOpen
-
-            Column {
-                width: parent.width
-                spacing: Metrics.mm(2)
-
-                Words {
-                    width: parent.width
-                    visible: text !== ""
-                    text: root.stock.chosenTitle
-                    font.bold: true
-                    font.pixelSize: Metrics.deskTitle
-                }
-                Words {
-                    width: parent.width
-                    visible: text !== ""
-                    text: root.stock.chosenSays
-                    font.pixelSize: Metrics.deskText
-                }
-                Words {
-                    width: parent.width
-                    visible: text !== ""
-                    text: root.stock.chosenWarning
-                    color: Theme.worked
-                    font.bold: true
-                    font.pixelSize: Metrics.deskText
-                }
-                Words {
-                    width: parent.width
-                    visible: text !== ""
-                    text: root.stock.refusal
-                    color: Theme.worked
-                    font.bold: true
-                    font.pixelSize: Metrics.deskText
-                }
-            }
-            Flow {
-                anchors.bottom: parent.bottom
-                width: parent.width
-                spacing: Metrics.deskGap
-                visible: root.stock.chosenTitle !== ""
-
-                Act {
-                    objectName: "oneLess"
-                    visible: root.stock.chosenCounted
-                    legend: qsTr("One taken")
-                    onActed: root.stock.oneLess()
-                }
-                Act {
-                    objectName: "oneMore"
-                    visible: root.stock.chosenCounted
-                    legend: qsTr("One more")
-                    onActed: root.stock.oneMore()
-                }
-                Act {
-                    objectName: "correct"
-                    visible: root.stock.chosenSort === StockViewModel.Item
-                    legend: qsTr("Put right")
-                    onActed: root.stock.correct()
-                }
-                Act {
-                    objectName: "gone"
-                    legend: root.stock.chosenSort === StockViewModel.Batch ? qsTr("Used up") : root.stock.chosenSort === StockViewModel.Offcut ? qsTr("Gone") : qsTr("Kept no more")
-                    onActed: root.stock.gone()
-                }
-            }
+            stock: root.stock
+            area: root
         }
     }
 }

@@ -13,6 +13,10 @@ ScreenBase {
     property int page: 0
     readonly property int pages: 4
 
+    backAction.text: page === 0 ? qsTr("Pass over") : qsTr("Back")
+    backAction.place: ScreenAction.Corner
+    doneAction.enabled: page < pages - 1
+
     // What is asked here, with the answers it takes.
     component Page: Column {
         id: one
@@ -68,21 +72,27 @@ ScreenBase {
             question: qsTr("What do you measure in?")
 
             Answer {
-                objectName: "millimetres"
-                legend: qsTr("Millimetres")
-                filled: !root.settings.inches
-                onActed: {
-                    root.settings.setInches(false);
-                    root.page = 1;
+                offers: ScreenAction {
+                    name: "millimetres"
+                    text: qsTr("Millimetres")
+                    filled: !root.settings.inches
+                    enabled: root.page === 0
+                    onTriggered: {
+                        root.settings.setInches(false);
+                        root.page = 1;
+                    }
                 }
             }
             Answer {
-                objectName: "inches"
-                legend: qsTr("Inches")
-                filled: root.settings.inches
-                onActed: {
-                    root.settings.setInches(true);
-                    root.page = 1;
+                offers: ScreenAction {
+                    name: "inches"
+                    text: qsTr("Inches")
+                    filled: root.settings.inches
+                    enabled: root.page === 0
+                    onTriggered: {
+                        root.settings.setInches(true);
+                        root.page = 1;
+                    }
                 }
             }
         }
@@ -93,20 +103,29 @@ ScreenBase {
             why: qsTr("Cut the window, 316.5 mm, along the steel rule. The tablet stands %1 from your eyes: letters grow with the distance.").arg(root.settings.distanceText)
 
             Answer {
-                objectName: "nearer"
-                legend: qsTr("Smaller")
-                onActed: root.settings.nearer()
+                offers: ScreenAction {
+                    name: "nearer"
+                    text: qsTr("Smaller")
+                    enabled: root.page === 1
+                    onTriggered: root.settings.nearer()
+                }
             }
             Answer {
-                objectName: "farther"
-                legend: qsTr("Larger")
-                onActed: root.settings.farther()
+                offers: ScreenAction {
+                    name: "farther"
+                    text: qsTr("Larger")
+                    enabled: root.page === 1
+                    onTriggered: root.settings.farther()
+                }
             }
             Answer {
-                objectName: "readable"
-                legend: qsTr("I can read it")
-                filled: true
-                onActed: root.page = 2
+                offers: ScreenAction {
+                    name: "readable"
+                    text: qsTr("I can read it")
+                    filled: true
+                    enabled: root.page === 1
+                    onTriggered: root.page = 2
+                }
             }
         }
         Page {
@@ -116,16 +135,21 @@ ScreenBase {
             why: root.settings.sound !== "" ? root.settings.sound : qsTr("Turn the tablet up, take headphones out, then sound it.")
 
             Answer {
-                objectName: "tryOut"
-                visible: root.settings.sound === ""
-                legend: qsTr("Sound it")
-                onActed: root.settings.soundAsked()
+                offers: ScreenAction {
+                    name: "tryOut"
+                    text: qsTr("Sound it")
+                    enabled: root.page === 2 && root.settings.sound === ""
+                    onTriggered: root.settings.soundAsked()
+                }
             }
             Answer {
-                objectName: "hearsIt"
-                legend: root.settings.sound !== "" ? qsTr("Go on") : qsTr("I hear it")
-                filled: true
-                onActed: root.page = 3
+                offers: ScreenAction {
+                    name: "hearsIt"
+                    text: root.settings.sound !== "" ? qsTr("Go on") : qsTr("I hear it")
+                    filled: true
+                    enabled: root.page === 2
+                    onTriggered: root.page = 3
+                }
             }
         }
         Page {
@@ -135,25 +159,30 @@ ScreenBase {
             why: qsTr("The demo job is a chart under two boards, with a paper band and scattered leaf: every step can be tried on it. Nothing you do there is a real piece.")
 
             Answer {
-                objectName: "demo"
-                visible: root.settings.hasDemo
-                legend: qsTr("The demo job")
-                filled: true
-                onActed: {
-                    if (root.settings.takeDemo()) {
-                        root.settings.endIntroduction();
-                        root.over();
+                offers: ScreenAction {
+                    name: "demo"
+                    text: qsTr("The demo job")
+                    filled: true
+                    enabled: root.page === 3 && root.settings.hasDemo
+                    onTriggered: {
+                        if (root.settings.takeDemo()) {
+                            root.settings.endIntroduction();
+                            root.over();
+                        }
                     }
                 }
             }
             Answer {
-                objectName: "firstPiece"
-                legend: qsTr("A piece of mine")
-                filled: !root.settings.hasDemo
-                onActed: {
-                    root.settings.endIntroduction();
-                    if (root.design.beginFresh())
-                        root.asked("design");
+                offers: ScreenAction {
+                    name: "firstPiece"
+                    text: qsTr("A piece of mine")
+                    filled: !root.settings.hasDemo
+                    enabled: root.page === 3
+                    onTriggered: {
+                        root.settings.endIntroduction();
+                        if (root.design.beginFresh())
+                            root.asked("design");
+                    }
                 }
             }
         }
@@ -170,14 +199,12 @@ ScreenBase {
     }
     TouchKey {
         id: passOver
-        objectName: "passOver"
         x: Metrics.edge
         y: root.height - height - Metrics.edge
         width: Metrics.corner
         height: Metrics.corner
         legendSize: Metrics.label
-        legend: root.page === 0 ? qsTr("Pass over") : qsTr("Back")
-        onActed: root.back()
+        offers: root.backAction
     }
 
     function back() {
@@ -190,7 +217,6 @@ ScreenBase {
     }
     // Enter, and the pedal: the answer that is offered.
     function done() {
-        if (page < pages - 1)
-            page += 1;
+        page += 1;
     }
 }

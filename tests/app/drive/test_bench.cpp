@@ -34,8 +34,11 @@ void collectKeys(const QQuickItem* item, Value& keys) {
   if (!item->isVisible()) return;
   if (item->property("isKey").toBool() && item->isEnabled()) {
     const QRectF place = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+    // What stands on it; where that is drawn by hand, what its action is called.
+    const QString legend = item->property("legend").toString();
+    const QString called = item->property("text").toString();
     keys.append(Value::object()
-                    .set("legend", Value::text(item->property("called").toString().toStdString()))
+                    .set("legend", Value::text((legend.isEmpty() ? called : legend).toStdString()))
                     .set("x", Value::number(place.center().x()))
                     .set("y", Value::number(place.center().y())));
   }

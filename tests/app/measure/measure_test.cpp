@@ -28,6 +28,7 @@ struct Visit {
   bool lamp;
   double dotsPerMm;
   tests::Shown shown;
+  std::vector<tests::OfferedAction> offered;
   QString title;
   QString whole;  // of the figure being worked, "" where none is
 };
@@ -57,7 +58,8 @@ const std::vector<Visit>& visits() {
           face.window()->setProperty("lamp", lamp);
           const QImage picture = tests::settledPicture(*face.window());
           made.push_back({&state, size, lamp, dots, tests::look(face.window()->contentItem(), picture),
-                          stage.desk().bench().title(), figure->present() ? figure->whole() : QString()});
+                          tests::offeredBy(*face.window()), stage.desk().bench().title(),
+                          figure->present() ? figure->whole() : QString()});
         }
       }
     }
@@ -117,6 +119,34 @@ TEST_CASE("no screen has more than six targets, a number pad's own twelve apart"
     const bool pad = visit.state->screen == "made";
     CHECK(visit.shown.keys.size() <= 6 + (pad ? kPad : 0));
   }
+}
+
+TEST_CASE("every key is of an action that its screen offers, and every action offered at a place has its key there",
+          "[measure]") {
+  // As ScreenAction counts them.
+  constexpr int kContent = 0;
+  constexpr int kNoKey = 5;
+  std::set<QString> met;
+  for (const Visit& visit : visits()) {
+    std::set<QString> offered;
+    std::set<QString> shown;
+    for (const tests::ShownKey& key : visit.shown.keys) shown.insert(key.name);
+    for (const tests::OfferedAction& action : visit.offered) {
+      INFO(about(visit) << ' ' << action.name.toStdString());
+      if (!action.enabled) continue;
+      CHECK_FALSE(action.called.isEmpty());
+      CHECK(offered.insert(action.name).second);
+      // What stands in a list may have been scrolled out of sight.
+      if (action.place != kContent && action.place != kNoKey) CHECK(shown.count(action.name) == 1);
+      if (action.place == kNoKey) CHECK(shown.count(action.name) == 0);
+    }
+    for (const tests::ShownKey& key : visit.shown.keys) {
+      INFO(about(visit) << ' ' << key.name.toStdString());
+      CHECK((!key.enabled || offered.count(key.name) == 1));
+    }
+    met.insert(offered.begin(), offered.end());
+  }
+  CHECK(met.size() > 60);
 }
 
 TEST_CASE("Back and Done never move", "[measure]") {

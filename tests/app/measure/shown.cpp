@@ -3,6 +3,7 @@
 #include <QFontMetricsF>
 #include <QGlyphRun>
 #include <QHash>
+#include <QQmlListReference>
 #include <QRawFont>
 #include <QTextLayout>
 
@@ -72,7 +73,7 @@ void collect(const QQuickItem* item, double away, bool inKey, const QRectF& seen
   const QRectF place = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
   if (isKey(item)) {
     if (!seen.contains(place)) return;
-    shown.keys.push_back({item->property("legend").toString(), item->objectName(), place});
+    shown.keys.push_back({item->property("legend").toString(), item->objectName(), place, item->isEnabled()});
     inKey = true;
   }
   if (item->inherits("QQuickText") && !item->property("text").toString().isEmpty()) {
@@ -92,6 +93,19 @@ Shown look(QQuickItem* root, const QImage& picture) {
   constexpr double kEndless = 1e6;
   collect(root, 800, false, QRectF(-kEndless, -kEndless, 2 * kEndless, 2 * kEndless), shown);
   return shown;
+}
+
+std::vector<OfferedAction> offeredBy(const QObject& window) {
+  auto* area = window.property("answering").value<QObject*>();
+  while (auto* inner = area->property("inner").value<QObject*>()) area = inner;
+  std::vector<OfferedAction> offered;
+  const QQmlListReference actions(area, "actions");
+  for (qsizetype i = 0; i < actions.count(); ++i) {
+    const QObject* action = actions.at(i);
+    offered.push_back({action->property("name").toString(), action->property("called").toString(),
+                       action->property("place").toInt(), action->property("enabled").toBool()});
+  }
+  return offered;
 }
 
 double minutesOfArc(double heightMm, double awayMm) { return heightMm * 21600 / (6.283 * awayMm); }

@@ -10,6 +10,14 @@
 
 namespace tests {
 
+// One that the screen offers.
+struct OfferedAction {
+  QString name;
+  QString called;
+  int place = 0;  // ScreenAction.Place
+  bool enabled = false;
+};
+
 struct ShownText {
   QString text;
   QRectF place;          // of the letters, in px of the window
@@ -27,6 +35,7 @@ struct ShownKey {
   QString legend;
   QString name;
   QRectF place;
+  bool enabled = true;
 };
 
 struct Shown {
@@ -37,6 +46,9 @@ struct Shown {
 };
 
 Shown look(QQuickItem* root, const QImage& picture);
+
+// What can be done on the screen that answers in this window, in its order.
+std::vector<OfferedAction> offeredBy(const QObject& window);
 
 // NUREG-0700: h = 6.283 D a / 21600, turned round: minutes of arc of a height seen from a distance.
 double minutesOfArc(double heightMm, double awayMm);

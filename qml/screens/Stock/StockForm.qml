@@ -1,0 +1,72 @@
+import QtQuick
+import Mountwright.Controls
+import Mountwright.Forms
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// What is taken into stock or put right, field by field.
+Item {
+    id: root
+
+    required property StockViewModel stock
+    readonly property bool enters: stock.entering !== FormViewModel.Nothing
+
+    function keepAndGoOn() {
+        editor.keepAndGoOn();
+    }
+    function stepBack() {
+        if (enters)
+            editor.stepBack();
+        else
+            stock.closeForm();
+    }
+
+    FieldList {
+        anchors.top: parent.top
+        anchors.bottom: refused.top
+        width: parent.width
+        visible: !root.enters
+        form: root.stock
+    }
+    FieldEditor {
+        id: editor
+        anchors.fill: parent
+        visible: root.enters
+        form: root.stock
+    }
+    Words {
+        id: refused
+        anchors.bottom: keys.top
+        anchors.bottomMargin: Metrics.mm(2)
+        width: parent.width
+        visible: !root.enters
+        text: root.stock.refusal
+        color: Theme.worked
+        font.bold: true
+        font.pixelSize: Metrics.deskText
+    }
+    Row {
+        id: keys
+        anchors.bottom: parent.bottom
+        visible: !root.enters
+        spacing: Metrics.deskGap
+
+        StockKey {
+            offers: ScreenAction {
+                name: "closeForm"
+                text: qsTr("Back")
+                enabled: keys.visible
+                onTriggered: root.stock.closeForm()
+            }
+        }
+        StockKey {
+            offers: ScreenAction {
+                name: "keepForm"
+                text: qsTr("Keep it")
+                filled: true
+                enabled: keys.visible
+                onTriggered: root.stock.keepForm()
+            }
+        }
+    }
+}

@@ -1,0 +1,6 @@
+import Mountwright.Controls
+import Mountwright.Theme
+
+DeskKey {
+    width: Metrics.mm(36)
+}

@@ -1,0 +1,74 @@
+import QtQuick
+import Mountwright.Controls
+import Mountwright.Theme
+
+// One thing the shop has: what it is, what there is to say of it, how much.
+Column {
+    id: root
+
+    required property int index
+    required property string title
+    required property string of
+    required property string value
+    required property string note
+    required property string problem
+    required property bool chosen
+
+    signal asked(int row)
+
+    Words {
+        width: root.width
+        visible: root.of !== ""
+        topPadding: Metrics.mm(1)
+        bottomPadding: Metrics.mm(0.5)
+        text: root.of
+        color: Theme.quiet
+        font.bold: true
+        font.pixelSize: Metrics.deskLabel
+    }
+    TouchKey {
+        id: key
+        width: root.width
+        height: Math.max(Metrics.deskKey, said.height + Metrics.mm(2))
+        legend: ""
+        offers: ScreenAction {
+            name: "stock" + root.index
+            text: root.title
+            filled: root.chosen
+            onTriggered: root.asked(root.index)
+        }
+
+        Column {
+            id: said
+            anchors.verticalCenter: parent.verticalCenter
+            x: Metrics.mm(2)
+            width: parent.width - amount.width - Metrics.mm(7)
+
+            Words {
+                width: said.width
+                text: root.title
+                color: key.hintInk
+                font.bold: true
+                font.pixelSize: Metrics.deskText
+            }
+            Words {
+                width: said.width
+                visible: text !== ""
+                text: root.problem !== "" ? root.problem : root.note
+                color: root.problem !== "" && !key.filled ? Theme.worked : key.hintInk
+                font.pixelSize: Metrics.deskLabel
+            }
+        }
+        Words {
+            id: amount
+            anchors.verticalCenter: parent.verticalCenter
+            anchors.right: parent.right
+            anchors.rightMargin: Metrics.mm(2)
+            text: root.value
+            color: key.hintInk
+            font.bold: true
+            font.pixelSize: Metrics.deskText
+            wrapMode: Text.NoWrap
+        }
+    }
+}
