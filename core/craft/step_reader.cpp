@@ -4,6 +4,7 @@
 #include <set>
 
 #include "core/base/text.h"
+#include "core/craft/fields.h"
 #include "core/craft/pattern.h"
 #include "core/craft/pattern_reader.h"
 #include "core/craft/step_details.h"
@@ -46,7 +47,7 @@ Scope readEach(const Node& node, const Scope& technique, Problems& problems) {
   return step;
 }
 
-void readWork(const Node& node, Step& step, Problems& problems) {
+void readWork(const Node& node, const Scope&, Step& step, Problems& problems) {
   if (!node) return;
   ObjectReader object(node, problems);
   if (!object.valid()) return;
@@ -55,7 +56,7 @@ void readWork(const Node& node, Step& step, Problems& problems) {
   object.finish();
 }
 
-Hands readHands(const Node& node, Problems& problems) {
+Hands readHands(const Node& node, const Scope&, Problems& problems) {
   static const std::vector<Hands> every = allHands();
   std::vector<std::string> words;
   for (const Hands hands : every) words.emplace_back(name(hands));
@@ -64,7 +65,7 @@ Hands readHands(const Node& node, Problems& problems) {
 }
 
 // The words are too many to list in a message.
-std::optional<Act> readAct(const Node& node, Problems& problems) {
+std::optional<Act> readAct(const Node& node, const Scope&, Problems& problems) {
   const auto word = base::readText(node, problems);
   if (!word) return std::nullopt;
   const std::optional<Act> known = act(*word);
@@ -72,24 +73,91 @@ std::optional<Act> readAct(const Node& node, Problems& problems) {
   return known;
 }
 
-void readSentences(const Node& node, const Scope& scope, Step& step, Problems& problems) {
-  step.sentences = readPhrases(node, scope, kSentenceWords, problems);
+std::vector<std::string> readSentences(const Node& node, const Scope& scope, Problems& problems) {
   if (node && node.value->kind() == base::Value::Kind::Array && node.value->items().empty()) {
     report(problems, node, Message("technique.empty-list"));
   }
+  return readPhrases(node, scope, kSentenceWords, problems);
 }
 
-void readFacts(ObjectReader& object, const Scope& scope, Step& step, Problems& problems) {
-  step.needs = readNeeds(object.optional("needs"), scope, problems);
-  step.makes = readPatterns(object.optional("makes"), scope, Allowed::Plain, problems);
-  step.ends = readPatterns(object.optional("ends"), scope, Allowed::EveryToo, problems);
-  step.waits = readWaits(object.optional("waits"), scope, problems);
-  step.faults = readFaults(object.optional("faults"), scope, problems);
+WayUp readWayUp(const Node& node, const Scope&, Problems& problems) {
+  static const std::vector<std::string> kSides = {"face", "back"};
+  const auto side = base::readChoice(node, kSides, problems);
+  return !side ? WayUp::None : *side == 0 ? WayUp::Face : WayUp::Back;
 }
+
+std::string readResource(const Node& node, const Scope&, Problems& problems) {
+  static const std::vector<std::string> kResources = {"press", "rack"};
+  const auto resource = base::readChoice(node, kResources, problems);
+  return resource ? kResources[*resource] : "";
+}
+
+constexpr bool kRequired = true;
+constexpr bool kOptional = false;
+
+template <auto Member, auto Read>
+void into(const Node& node, const Scope& scope, Step& step, Problems& problems) {
+  step.*Member = Read(node, scope, problems);
+}
+template <std::size_t Most>
+std::string phrase(const Node& node, const Scope& scope, Problems& problems) {
+  return readPhrase(node, scope, Most, problems);
+}
+template <std::size_t Most>
+std::vector<std::string> phrases(const Node& node, const Scope& scope, Problems& problems) {
+  return readPhrases(node, scope, Most, problems);
+}
+template <Allowed Which>
+std::vector<FactPattern> facts(const Node& node, const Scope& scope, Problems& problems) {
+  return readPatterns(node, scope, Which, problems);
+}
+bool truth(const Node& node, const Scope&, Problems& problems) {
+  return base::readBoolean(node, problems).value_or(false);
+}
+
+using S = StepDetail;
+constexpr StepField kStepFields[] = {
+    {"title", kRequired, &into<&Step::title, phrase<kTitleWords>>, &sameMember<&S::title, S>, &fillText<&S::title, S>,
+     "renewal.title"},
+    {"do", kRequired, &into<&Step::sentences, readSentences>, &sameMember<&S::sentences, S>,
+     &fillTexts<&S::sentences, S>, "renewal.how"},
+    {"good", kRequired, &into<&Step::good, phrase<kNoLimit>>, &sameMember<&S::good, S>, &fillText<&S::good, S>,
+     "renewal.how"},
+    {"trap", kOptional, &into<&Step::trap, phrase<kNoLimit>>, &sameMember<&S::trap, S>, &fillText<&S::trap, S>,
+     "renewal.how"},
+    {"tools", kOptional, &into<&Step::tools, phrases<kNoLimit>>, &sameMember<&S::tools, S>, &fillTexts<&S::tools, S>,
+     "renewal.tools"},
+    {"materials", kOptional, &into<&Step::materials, readMaterials>},
+    {"figures", kOptional, &into<&Step::figures, readStepFigures>},
+    {"checks", kOptional, &into<&Step::checks, readChecks>},
+    {"cautions", kOptional, &into<&Step::cautions, readCautions>, &sameMember<&S::cautions, S>, nullptr,
+     "renewal.caution"},
+    {"hands", kRequired, &into<&Step::hands, readHands>, &sameMember<&S::hands, S>, nullptr, "renewal.how"},
+    {"up", kOptional, &into<&Step::up, readWayUp>, &sameMember<&S::up, S>, nullptr, "renewal.how"},
+    {"act", kOptional, &into<&Step::act, readAct>, &sameMember<&S::act, S>, nullptr, "renewal.how"},
+    // One object in the file.
+    {"work", kRequired, &readWork, &sameMember<&S::work, S>, nullptr, "renewal.time"},
+    {"work", kRequired, nullptr, &sameMember<&S::workSource, S>, nullptr, "renewal.source"},
+    {"uninterruptible", kOptional, &into<&Step::uninterruptible, truth>, &sameMember<&S::uninterruptible, S>, nullptr,
+     "renewal.left"},
+    {"resource", kOptional, &into<&Step::resource, readResource>, &sameMember<&S::resource, S>, nullptr,
+     "renewal.resource"},
+    {"needs", kOptional, &into<&Step::needs, readNeeds>},
+    {"makes", kOptional, &into<&Step::makes, facts<Allowed::Plain>>},
+    {"ends", kOptional, &into<&Step::ends, facts<Allowed::EveryToo>>},
+    {"waits", kOptional, &into<&Step::waits, readWaits>},
+    {"faults", kOptional, &into<&Step::faults, readFaults>},
+    {"asMade", kOptional, &into<&Step::asMade, readAsMade>},
+};
+
+// Will not compile where a member comes or goes.
+[[maybe_unused]] constexpr std::size_t membersOf(const StepDetail& whole) {
+  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13] = whole;
+  return 13;
+}
+static_assert(ownFields(kStepFields) == 13, "every member of a step has its row");
 
 Step readStep(const Node& node, const Scope& technique, std::set<std::string>& ids, Problems& problems) {
-  static const std::vector<std::string> kSides = {"face", "back"};
-  static const std::vector<std::string> kResources = {"press", "rack"};
   Step step;
   step.pointer = node.pointer;
   ObjectReader object(node, problems);
@@ -101,32 +169,17 @@ Step readStep(const Node& node, const Scope& technique, std::set<std::string>& i
   }
   const Scope scope = readEach(object.optional("each"), technique, problems);
   step.each = scope.kind.value_or(technique.outer);
-  step.title = readPhrase(object.required("title"), scope, kTitleWords, problems);
-  readSentences(object.required("do"), scope, step, problems);
-  step.good = readPhrase(object.required("good"), scope, kNoLimit, problems);
-  step.trap = readPhrase(object.optional("trap"), scope, kNoLimit, problems);
-  step.tools = readPhrases(object.optional("tools"), scope, kNoLimit, problems);
-  step.materials = readMaterials(object.optional("materials"), scope, problems);
-  step.figures = readStepFigures(object.optional("figures"), scope, problems);
-  step.checks = readChecks(object.optional("checks"), scope, problems);
-  step.cautions = readCautions(object.optional("cautions"), scope, problems);
-  step.hands = readHands(object.required("hands"), problems);
-  if (const auto side = base::readChoice(object.optional("up"), kSides, problems)) {
-    step.up = *side == 0 ? WayUp::Face : WayUp::Back;
+  for (const StepField& field : kStepFields) {
+    if (field.read == nullptr) continue;
+    field.read(field.required ? object.required(field.key) : object.optional(field.key), scope, step, problems);
   }
-  step.act = readAct(object.optional("act"), problems);
-  readWork(object.required("work"), step, problems);
-  step.uninterruptible = base::readBoolean(object.optional("uninterruptible"), problems).value_or(false);
-  if (const auto resource = base::readChoice(object.optional("resource"), kResources, problems)) {
-    step.resource = kResources[*resource];
-  }
-  readFacts(object, scope, step, problems);
-  step.asMade = readAsMade(object.optional("asMade"), scope, problems);
   object.finish();
   return step;
 }
 
 }  // namespace
+
+std::span<const StepField> stepFields() { return kStepFields; }
 
 std::vector<Step> readSteps(const Node& node, const Scope& scope, Problems& problems) {
   std::vector<Step> steps;

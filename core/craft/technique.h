@@ -90,22 +90,28 @@ struct Answers {
   friend bool operator==(const Answers&, const Answers&) = default;
 };
 
-struct Wait {
-  std::string id;
+// What a wait says beside facts. A new member wants its row in waitFields (wait_reader.cpp), which will not compile
+// without.
+struct WaitDetail {
   WaitKind kind = WaitKind::Dry;
-  std::string title;  // what the shelf calls it: "bevel dries"
-  FactPattern makes;
-  std::optional<FactPattern> follows;  // the fact that ends when this one is true
-  Span opens;                          // after the step is done
-  std::optional<Span> closes;          // after the step is done; only where the fact stops being true
+  std::string title;           // what the shelf calls it: "bevel dries"
+  Span opens;                  // after the step is done
+  std::optional<Span> closes;  // after the step is done; only where the fact stops being true
   DryingModel model = DryingModel::None;
-  units::Temperature temperature = units::Temperature::celsius(23);  // reference room of the span
-  units::Humidity humidity = units::Humidity::percent(50);
-  bool attended = false;  // someone must stay
-  std::string test;       // the touch test that ends it
+  units::Room reference = {units::Temperature::celsius(23), units::Humidity::percent(50)};  // of the spans
+  bool attended = false;                                                                    // someone must stay
+  std::string test;  // the touch test that ends it
   Answers answers;
   std::string source;
-  std::optional<IfMissed> ifMissed;  // always present with closes
+
+  friend bool operator==(const WaitDetail&, const WaitDetail&) = default;
+};
+
+struct Wait : WaitDetail {
+  std::string id;
+  FactPattern makes;
+  std::optional<FactPattern> follows;  // the fact that ends when this one is true
+  std::optional<IfMissed> ifMissed;    // always present with closes
   std::string pointer;
 
   friend bool operator==(const Wait&, const Wait&) = default;
@@ -179,17 +185,14 @@ struct Fault {
 enum class Hands { Clean, Paste, Paint, Leaf, Blade };
 enum class WayUp { Face, Back, None };
 
-struct Step {
-  std::string id;
-  ThingKind each = ThingKind::Once;
+// What a step says beside facts and figures. A new member wants its row in stepFields (step_reader.cpp), which will not
+// compile without; the bench then has it, and a renewal tells of it.
+struct StepDetail {
   std::string title;                   // the act, verb first, at most 8 words; may hold {placeholders}
   std::vector<std::string> sentences;  // the file's "do": at most 15 words each
   std::string good;
   std::string trap;
   std::vector<std::string> tools;
-  std::vector<Material> materials;
-  std::vector<StepFigure> figures;
-  std::vector<Check> checks;
   std::vector<Caution> cautions;
   Hands hands = Hands::Clean;
   WayUp up = WayUp::None;
@@ -197,7 +200,17 @@ struct Step {
   Span work;
   std::string workSource;
   bool uninterruptible = false;
-  std::string resource;
+  std::string resource;  // "press", "rack" or ""
+
+  friend bool operator==(const StepDetail&, const StepDetail&) = default;
+};
+
+struct Step : StepDetail {
+  std::string id;
+  ThingKind each = ThingKind::Once;
+  std::vector<Material> materials;
+  std::vector<StepFigure> figures;
+  std::vector<Check> checks;
   std::vector<Need> needs;
   std::vector<FactPattern> makes;
   std::vector<FactPattern> ends;
@@ -243,15 +256,21 @@ struct Reversal {
   friend bool operator==(const Reversal&, const Reversal&) = default;
 };
 
-struct Technique {
-  std::string id;
-  std::string title;
-  std::string role;                      // empty: no alternatives
-  int rank = 0;                          // ties in the order of work: lower first
+// What every step of a technique is told with. A new member wants its row in techniqueFields (technique_reader.cpp).
+struct TechniqueDetail {
   bool ofShop = false;                   // its facts belong to the shop, not to one job
   std::optional<units::Duration> keeps;  // shelf life of the shop facts
   std::string keepsSource;
   std::optional<Reversal> reversal;  // nothing: the file does not say
+
+  friend bool operator==(const TechniqueDetail&, const TechniqueDetail&) = default;
+};
+
+struct Technique : TechniqueDetail {
+  std::string id;
+  std::string title;
+  std::string role;  // empty: no alternatives
+  int rank = 0;      // ties in the order of work: lower first
   When when;
   std::optional<Repeat> repeat;
   std::vector<Step> steps;

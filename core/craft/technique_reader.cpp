@@ -1,6 +1,7 @@
 #include "core/craft/technique_reader.h"
 
 #include "core/craft/cycle.h"
+#include "core/craft/fields.h"
 #include "core/craft/pattern.h"
 #include "core/craft/step_reader.h"
 #include "core/craft/when_reader.h"
@@ -61,6 +62,21 @@ void readScope(ObjectReader& object, Technique& technique, Problems& problems) {
   readKeeps(object, technique, problems);
 }
 
+// Scope and shelf life hang on each other, and the placeholders of what undoes it on the whole technique.
+constexpr TechniqueField kTechniqueFields[] = {
+    {"scope", false, nullptr, &sameMember<&TechniqueDetail::ofShop, TechniqueDetail>, nullptr, "renewal.of-shop", true},
+    {"keeps", false, nullptr, &sameMember<&TechniqueDetail::keeps, TechniqueDetail>, nullptr, "renewal.keeps"},
+    {"keeps", false, nullptr, &sameMember<&TechniqueDetail::keepsSource, TechniqueDetail>, nullptr, "renewal.source"},
+    {"reversal", false, nullptr, &sameMember<&TechniqueDetail::reversal, TechniqueDetail>, nullptr, "renewal.reversal"},
+};
+
+// Will not compile where a member comes or goes.
+[[maybe_unused]] constexpr std::size_t membersOf(const TechniqueDetail& whole) {
+  [[maybe_unused]] const auto& [a1, a2, a3, a4] = whole;
+  return 4;
+}
+static_assert(ownFields(kTechniqueFields) == 4, "every member that the steps are told with has its row");
+
 Technique readRoot(const Node& root, Problems& problems) {
   constexpr std::int64_t kHighestRank = 9999;
   Technique technique;
@@ -95,6 +111,8 @@ Technique readRoot(const Node& root, Problems& problems) {
 }
 
 }  // namespace
+
+std::span<const TechniqueField> techniqueFields() { return kTechniqueFields; }
 
 ReadTechnique readTechnique(std::string_view text, base::Source source) {
   const base::ParsedJson json = base::parseJson(text);

@@ -2,6 +2,7 @@
 
 #include <set>
 
+#include "core/craft/fields.h"
 #include "core/craft/pattern.h"
 #include "core/craft/pattern_reader.h"
 
@@ -45,7 +46,7 @@ void readRoom(const Node& node, Wait& wait, Problems& problems) {
   if (const auto text = base::readText(temperatureNode, problems)) {
     const auto temperature = units::parseTemperature(*text);
     if (temperature) {
-      wait.temperature = temperature.value();
+      wait.reference.temperature = temperature.value();
     } else {
       report(problems, temperatureNode, temperature.error());
     }
@@ -53,7 +54,7 @@ void readRoom(const Node& node, Wait& wait, Problems& problems) {
   if (const auto text = base::readText(humidityNode, problems)) {
     const auto humidity = units::parseHumidity(*text);
     if (humidity) {
-      wait.humidity = humidity.value();
+      wait.reference.humidity = humidity.value();
     } else {
       report(problems, humidityNode, humidity.error());
     }
@@ -62,8 +63,8 @@ void readRoom(const Node& node, Wait& wait, Problems& problems) {
 
 // A time stated for a room in which nothing can be predicted cannot be carried over to another.
 void checkReference(const Node& node, const Wait& wait, Problems& problems) {
-  const double celsius = wait.temperature.inCelsius();
-  const double percent = wait.humidity.inPercent();
+  const double celsius = wait.reference.temperature.inCelsius();
+  const double percent = wait.reference.humidity.inPercent();
   const bool warmth = celsius >= units::kColdestDrying && celsius <= units::kWarmestDrying;
   const bool damp = percent >= units::kDriestDrying && percent <= units::kDampestDrying;
   if (wait.model == DryingModel::None || (warmth && (damp || wait.model == DryingModel::Oxidation))) return;
@@ -158,6 +159,44 @@ Answers readAnswers(const Node& node, std::optional<WaitKind> kind, Problems& pr
   return answers;
 }
 
+// Kind, times, room and answers hang on each other and are read together.
+using W = WaitDetail;
+constexpr WaitField kWaitFields[] = {
+    {"title", true,
+     [](const Node& node, const Scope& scope, Wait& wait, Problems& problems) {
+       wait.title = readPhrase(node, scope, kShelfWords, problems);
+     },
+     &sameMember<&W::title, W>, &fillText<&W::title, W>, "renewal.wait-called"},
+    {"kind", true, nullptr, &sameMember<&W::kind, W>, nullptr, "renewal.wait-means", true},
+    {"opens", true, nullptr, &sameMember<&W::opens, W>, nullptr, "renewal.wait"},
+    {"closes", false, nullptr, &sameMember<&W::closes, W>, nullptr, "renewal.window"},
+    {"model", true, nullptr, &sameMember<&W::model, W>, nullptr, "renewal.wait-other"},
+    {"at", false, nullptr, &sameMember<&W::reference, W>, nullptr, "renewal.wait-room"},
+    {"attended", false,
+     [](const Node& node, const Scope&, Wait& wait, Problems& problems) {
+       wait.attended = base::readBoolean(node, problems).value_or(false);
+     },
+     &sameMember<&W::attended, W>, nullptr, "renewal.wait-attended"},
+    {"test", true,
+     [](const Node& node, const Scope& scope, Wait& wait, Problems& problems) {
+       wait.test = readPhrase(node, scope, kSentenceWords, problems);
+     },
+     &sameMember<&W::test, W>, &fillText<&W::test, W>, "renewal.wait-test"},
+    {"answers", false, nullptr, &sameMember<&W::answers, W>, nullptr, "renewal.wait-test"},
+    {"source", true,
+     [](const Node& node, const Scope&, Wait& wait, Problems& problems) {
+       wait.source = base::readText(node, problems, kLongestPhrase).value_or("");
+     },
+     &sameMember<&W::source, W>, nullptr, "renewal.wait-source"},
+};
+
+// Will not compile where a member comes or goes.
+[[maybe_unused]] constexpr std::size_t membersOf(const WaitDetail& whole) {
+  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10] = whole;
+  return 10;
+}
+static_assert(ownFields(kWaitFields) == 10, "every member of a wait has its row");
+
 Wait readWait(const Node& node, const Scope& scope, std::set<std::string>& ids, Problems& problems) {
   static const std::vector<std::string> kModels = {"none", "evaporation", "oxidation"};
   Wait wait;
@@ -171,7 +210,6 @@ Wait readWait(const Node& node, const Scope& scope, std::set<std::string>& ids, 
   }
   const auto kind = readKind(object.required("kind"), problems);
   if (kind) wait.kind = *kind;
-  wait.title = readPhrase(object.required("title"), scope, kShelfWords, problems);
   if (auto makes = readPattern(object.required("makes"), scope, Allowed::Plain, problems)) wait.makes = *makes;
   wait.follows = readPattern(object.optional("follows"), scope, Allowed::Plain, problems);
   readWindow(object, kind, scope, wait, problems);
@@ -182,15 +220,18 @@ Wait readWait(const Node& node, const Scope& scope, std::set<std::string>& ids, 
   const Node roomNode = object.optional("at");
   readRoom(roomNode, wait, problems);
   if (roomNode) checkReference(roomNode, wait, problems);
-  wait.attended = base::readBoolean(object.optional("attended"), problems).value_or(false);
-  wait.test = readPhrase(object.required("test"), scope, kSentenceWords, problems);
   wait.answers = readAnswers(object.optional("answers"), kind, problems);
-  wait.source = base::readText(object.required("source"), problems, kLongestPhrase).value_or("");
+  for (const WaitField& field : kWaitFields) {
+    if (field.read == nullptr) continue;
+    field.read(field.required ? object.required(field.key) : object.optional(field.key), scope, wait, problems);
+  }
   object.finish();
   return wait;
 }
 
 }  // namespace
+
+std::span<const WaitField> waitFields() { return kWaitFields; }
 
 std::vector<Wait> readWaits(const Node& node, const Scope& scope, Problems& problems) {
   std::vector<Wait> waits;

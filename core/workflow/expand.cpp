@@ -1,6 +1,7 @@
 #include "core/workflow/expand.h"
 
 #include "core/base/text.h"
+#include "core/craft/fields.h"
 #include "core/craft/figure_names.h"
 #include "core/craft/pattern.h"
 #include "core/workflow/fill.h"
@@ -77,6 +78,13 @@ WorkflowMaterial expandMaterial(const craft::Material& material, const Subject& 
     expanded.amount = figure->value * amount.factor / partsOf(subject);
   }
   return expanded;
+}
+
+template <typename Detail, typename Fields>
+void fillIn(const Fields& fields, Detail& detail, const craft::Fill& filled) {
+  for (const auto& field : fields) {
+    if (field.fill != nullptr) field.fill(detail, filled);
+  }
 }
 
 class Scales {
@@ -167,11 +175,7 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
   const craft::Step& source = technique.steps[stepIndex];
   static const std::map<std::string, std::string> kNoWords;
   const auto& words = subject.thing != nullptr ? subject.thing->words : kNoWords;
-  const auto filled = [&](const std::string& text) { return fill(text, words); };
-  const auto filledAll = [&](std::vector<std::string> texts) {
-    for (std::string& text : texts) text = filled(text);
-    return texts;
-  };
+  const craft::Fill filled = [&](const std::string& text) { return fill(text, words); };
 
   DraftStep draft;
   draft.rank = technique.rank;
@@ -185,11 +189,9 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
     step.thing = subject.thing->id;
     step.thingName = words.at("name");
   }
-  step.title = filled(source.title);
-  step.sentences = filledAll(source.sentences);
-  step.good = filled(source.good);
-  step.trap = filled(source.trap);
-  step.tools = filledAll(source.tools);
+  static_cast<craft::TechniqueDetail&>(step) = technique;
+  static_cast<craft::StepDetail&>(step) = source;
+  fillIn<craft::StepDetail>(craft::stepFields(), step, filled);
   for (const craft::Material& material : source.materials) {
     step.materials.push_back(expandMaterial(material, subject, things));
     step.materials.back().what = filled(step.materials.back().what);
@@ -201,18 +203,6 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
     if (!check.figure.empty() && things.figure(figure) == nullptr) continue;
     step.checks.push_back({filled(check.ask), figure, check.within});
   }
-  step.cautions = source.cautions;
-  step.hands = source.hands;
-  step.up = source.up;
-  step.act = source.act;
-  step.work = source.work;
-  step.workSource = source.workSource;
-  step.uninterruptible = source.uninterruptible;
-  step.resource = source.resource;
-  step.ofShop = technique.ofShop;
-  step.keeps = technique.keeps;
-  step.keepsSource = technique.keepsSource;
-  step.reversal = technique.reversal;
   step.makes = expandFacts(source.makes, subject, things);
   step.ends = expandFacts(source.ends, subject, things);
   for (const craft::Need& need : source.needs) {
@@ -223,8 +213,8 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
   for (const craft::Wait& wait : source.waits) {
     WorkflowWait expanded;
     expanded.id = step.id + '/' + wait.id;
-    expanded.kind = wait.kind;
-    expanded.title = filled(wait.title);
+    static_cast<craft::WaitDetail&>(expanded) = wait;
+    fillIn<craft::WaitDetail>(craft::waitFields(), expanded, filled);
     const auto makes = expandFacts(wait.makes, subject, things);
     if (makes.empty()) continue;
     expanded.makes = makes.front();
@@ -232,14 +222,7 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
       const auto follows = expandFacts(*wait.follows, subject, things);
       if (!follows.empty()) expanded.follows = follows.front();
     }
-    expanded.opens = wait.opens;
-    expanded.closes = wait.closes;
-    expanded.model = wait.model;
-    expanded.reference = {wait.temperature, wait.humidity};
-    expanded.attended = wait.attended;
-    expanded.test = filled(wait.test);
     expanded.answers = things.answersTo(wait);
-    expanded.source = wait.source;
     if (wait.ifMissed) {
       expanded.missedSay = filled(wait.ifMissed->say);
       expanded.missedEnds = expandFacts(wait.ifMissed->ends, subject, things);

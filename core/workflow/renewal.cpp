@@ -4,6 +4,8 @@
 #include <array>
 #include <cstddef>
 
+#include "core/craft/fields.h"
+
 namespace core::workflow {
 namespace {
 
@@ -13,101 +15,67 @@ base::Stretch stretch(const units::Span& span) {
   return {span.early.inMilliseconds(), span.likely.inMilliseconds(), span.late.inMilliseconds()};
 }
 
-// What is told where one member of a step or a wait is another.
+// What is told where one member of what the patterns came to is another; the rest says its technique's field.
 template <typename Whole>
 struct Told {
   bool (*same)(const Whole&, const Whole&);
-  const char* message;       // kAside: nothing
+  const char* told;          // kAside: nothing
   bool contradicts = false;  // whoever did the step did something else
 };
 
-template <typename Whole, auto Member>
-bool sameMember(const Whole& before, const Whole& after) {
-  return before.*Member == after.*Member;
-}
-
 template <auto Member>
-constexpr Told<WorkflowStep> step(const char* message, bool contradicts = false) {
-  return {&sameMember<WorkflowStep, Member>, message, contradicts};
+constexpr Told<StepOfJob> step(const char* told, bool contradicts = false) {
+  return {&craft::sameMember<Member, StepOfJob>, told, contradicts};
 }
-
 template <auto Member>
-constexpr Told<WorkflowWait> wait(const char* message, bool contradicts = false) {
-  return {&sameMember<WorkflowWait, Member>, message, contradicts};
+constexpr Told<WaitOfJob> wait(const char* told, bool contradicts = false) {
+  return {&craft::sameMember<Member, WaitOfJob>, told, contradicts};
 }
 
 constexpr bool kContradicts = true;
 // What makes it the same step or wait, or is told by a walk of its own.
 constexpr const char* kAside = "";
 
-constexpr Told<WorkflowStep> kWaits = {nullptr, kAside};
+constexpr Told<StepOfJob> kWaits = {nullptr, kAside};
 
-using S = WorkflowStep;
+using S = StepOfJob;
 constexpr std::array kStep = {
     step<&S::id>(kAside),
     step<&S::technique>(kAside),
     step<&S::thing>(kAside),
     step<&S::thingName>(kAside),  // the program's own word
     step<&S::before>(kAside),     // what the facts come to
-    step<&S::title>("renewal.title"),
     step<&S::techniqueTitle>("renewal.called"),
-    step<&S::sentences>("renewal.how"),
-    step<&S::good>("renewal.how"),
-    step<&S::trap>("renewal.how"),
-    step<&S::act>("renewal.how"),
-    step<&S::up>("renewal.how"),
-    step<&S::hands>("renewal.how"),
-    step<&S::cautions>("renewal.caution"),
     step<&S::checks>("renewal.checks"),
     step<&S::faults>("renewal.faults"),
-    step<&S::tools>("renewal.tools"),
     step<&S::materials>("renewal.materials"),
     step<&S::figures>("renewal.figures"),
     step<&S::asMade>("renewal.figures"),
-    step<&S::work>("renewal.time"),
-    step<&S::workSource>("renewal.source"),
-    step<&S::uninterruptible>("renewal.left"),
-    step<&S::resource>("renewal.resource"),
-    step<&S::ofShop>("renewal.of-shop", kContradicts),
-    step<&S::keeps>("renewal.keeps"),
-    step<&S::keepsSource>("renewal.source"),
-    step<&S::reversal>("renewal.reversal"),
     kWaits,
     step<&S::needs>("renewal.facts"),
     step<&S::makes>("renewal.facts", kContradicts),
     step<&S::ends>("renewal.facts", kContradicts),
 };
 
-using W = WorkflowWait;
+using W = WaitOfJob;
 constexpr std::array kWait = {
     wait<&W::id>(kAside),
-    wait<&W::title>("renewal.wait-called"),
-    wait<&W::kind>("renewal.wait-means", kContradicts),
     wait<&W::makes>("renewal.wait-means", kContradicts),
     wait<&W::follows>("renewal.wait-means", kContradicts),
-    wait<&W::opens>("renewal.wait"),
-    wait<&W::closes>("renewal.window"),
-    wait<&W::model>("renewal.wait-other"),
-    wait<&W::reference>("renewal.wait-room"),
-    wait<&W::attended>("renewal.wait-attended"),
-    wait<&W::test>("renewal.wait-test"),
-    wait<&W::answers>("renewal.wait-test"),
-    wait<&W::source>("renewal.wait-source"),
     wait<&W::missedSay>("renewal.wait-missed"),
     wait<&W::missedEnds>("renewal.wait-missed", kContradicts),
 };
 
 // These two will not compile where a member comes or goes; the tables above then want the same.
-[[maybe_unused]] constexpr std::size_t membersOf(const WorkflowStep& whole) {
-  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16, a17, a18, a19,
-                                a20, a21, a22, a23, a24, a25, a26, a27, a28, a29, a30, a31, a32] = whole;
-  return 32;
-}
-[[maybe_unused]] constexpr std::size_t membersOf(const WorkflowWait& whole) {
+[[maybe_unused]] constexpr std::size_t membersOf(const StepOfJob& whole) {
   [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15] = whole;
   return 15;
 }
-static_assert(kStep.size() == 32 && kWait.size() == 15, "every member is compared or set aside here");
+[[maybe_unused]] constexpr std::size_t membersOf(const WaitOfJob& whole) {
+  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5] = whole;
+  return 5;
+}
+static_assert(kStep.size() == 15 && kWait.size() == 5, "every member is compared or set aside here");
 
 const WorkflowWait* find(const WorkflowStep& whole, const std::string& id) {
   const auto found =
@@ -120,21 +88,28 @@ class Comparison {
   Comparison(const WorkflowStep& before, const WorkflowStep& after) : m_before(before), m_after(after) {
     m_found.step = after.id;
     m_found.title = after.title;
-    for (const auto& member : kStep) {
-      if (*member.message == 0 || member.same(before, after)) continue;
-      Message message(member.message);
-      if (message.id == "renewal.title") message = Message(member.message).with("before", before.title);
-      if (message.id == "renewal.time") {
-        message = Message(member.message).with("before", stretch(before.work)).with("after", stretch(after.work));
-      }
-      tell(std::move(message), member.contradicts);
-    }
+    compareStep(craft::stepFields());
+    compareStep(kStep);
+    compareStep(craft::techniqueFields());
     waits();
   }
 
   StepDifference take() { return std::move(m_found); }
 
  private:
+  template <typename Fields>
+  void compareStep(const Fields& fields) {
+    for (const auto& field : fields) {
+      if (*field.told == 0 || field.same(m_before, m_after)) continue;
+      Message message(field.told);
+      if (message.id == "renewal.title") message = Message(field.told).with("before", m_before.title);
+      if (message.id == "renewal.time") {
+        message = Message(field.told).with("before", stretch(m_before.work)).with("after", stretch(m_after.work));
+      }
+      tell(std::move(message), field.contradicts);
+    }
+  }
+
   // Once, whatever number of members says it.
   void tell(Message message, bool contradicts) {
     m_found.contradicts = m_found.contradicts || contradicts;
@@ -146,7 +121,8 @@ class Comparison {
   void waits() {
     for (const WorkflowWait& one : m_after.waits) {
       if (const WorkflowWait* was = find(m_before, one.id)) {
-        compare(*was, one);
+        compareWait(craft::waitFields(), *was, one);
+        compareWait(kWait, *was, one);
       } else {
         tell(Message("renewal.wait-comes").with("wait", one.title), kContradicts);
       }
@@ -156,18 +132,19 @@ class Comparison {
     }
   }
 
-  void compare(const WorkflowWait& was, const WorkflowWait& is) {
-    for (const auto& member : kWait) {
-      if (*member.message == 0 || member.same(was, is)) continue;
-      const std::string id = member.message;
+  template <typename Fields>
+  void compareWait(const Fields& fields, const WorkflowWait& was, const WorkflowWait& is) {
+    for (const auto& field : fields) {
+      if (*field.told == 0 || field.same(was, is)) continue;
+      const std::string id = field.told;
       if (id == "renewal.wait") {
-        tell(spans(id, is.title, was.opens, is.opens), member.contradicts);
+        tell(spans(id, is.title, was.opens, is.opens), field.contradicts);
       } else if (id == "renewal.window" && was.closes && is.closes) {
-        tell(spans(id, is.title, *was.closes, *is.closes), member.contradicts);
+        tell(spans(id, is.title, *was.closes, *is.closes), field.contradicts);
       } else {
         // A window that comes or goes is another wait, not other times.
         const std::string said = id == "renewal.window" ? "renewal.wait-other" : id;
-        tell(Message(said).with("wait", is.title), member.contradicts);
+        tell(Message(said).with("wait", is.title), field.contradicts);
       }
     }
   }

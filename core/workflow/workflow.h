@@ -11,24 +11,18 @@
 
 namespace core::workflow {
 
-// A new member of a wait or a step wants its line in renewal.cpp, which will not compile without.
-struct WorkflowWait {
+// What a wait's patterns come to for the job. A new member wants its line in renewal.cpp, which will not compile
+// without.
+struct WaitOfJob {
   std::string id;  // "<step id>/<wait>"; stable for ever
-  craft::WaitKind kind = craft::WaitKind::Dry;
-  std::string title;
   std::string makes;
-  std::string follows;  // "" for none
-  units::Span opens;    // after the step is done
-  std::optional<units::Span> closes;
-  craft::DryingModel model = craft::DryingModel::None;
-  units::Room reference;  // of the stated spans
-  bool attended = false;
-  std::string test;
-  craft::Answers answers;  // complete: what the file leaves out is filled by the words of the kind
-  std::string source;
+  std::string follows;    // "" for none
   std::string missedSay;  // with closes
   std::vector<std::string> missedEnds;
 };
+
+// Its `answers` are complete: what the file leaves out is filled by the words of the kind.
+struct WorkflowWait : WaitOfJob, craft::WaitDetail {};
 
 struct WorkflowFaultWay {
   std::string id;
@@ -81,33 +75,18 @@ struct WorkflowMaterial {
   friend bool operator==(const WorkflowMaterial&, const WorkflowMaterial&) = default;
 };
 
-struct WorkflowStep {
+// What a step's patterns come to for the job. A new member wants its line in renewal.cpp, which will not compile
+// without.
+struct StepOfJob {
   std::string id;  // "technique/step@thing", "#n" for parts; "technique/step" for the job or the shop
   std::string technique;
   std::string techniqueTitle;
   std::string thing;      // "" for the job
   std::string thingName;  // as said to a maker: "top strip of inner band"
-  std::string title;
-  std::vector<std::string> sentences;
-  std::string good;
-  std::string trap;
-  std::vector<std::string> tools;
   std::vector<WorkflowMaterial> materials;
   std::vector<WorkflowFigure> figures;  // only those this design has
   std::vector<WorkflowCheck> checks;
-  std::vector<craft::Caution> cautions;
-  craft::Hands hands = craft::Hands::Clean;
-  craft::WayUp up = craft::WayUp::None;
-  std::optional<craft::Act> act;
-  units::Span work;
-  std::string workSource;
-  bool uninterruptible = false;
-  std::string resource;
-  bool ofShop = false;
-  std::optional<units::Duration> keeps;  // shelf life of what a shop step makes
-  std::string keepsSource;
-  std::optional<craft::Reversal> reversal;  // of its technique
-  std::vector<std::string> needs;           // alternatives already chosen
+  std::vector<std::string> needs;  // alternatives already chosen
   std::vector<std::string> makes;
   std::vector<std::string> ends;
   std::vector<WorkflowWait> waits;
@@ -117,6 +96,9 @@ struct WorkflowStep {
   // what it ends.
   std::vector<std::size_t> before;
 };
+
+// A step of a technique for one thing of the job: what the technique says, in the words of the thing.
+struct WorkflowStep : StepOfJob, craft::StepDetail, craft::TechniqueDetail {};
 
 struct Workflow {
   std::vector<WorkflowStep> steps;  // in list order

@@ -98,8 +98,8 @@ TEST_CASE("A wait is what its file says, and the reference room where it names n
   REQUIRE(open.closes.has_value());
   CHECK(open.closes->likely == Duration::minutes(5));
   CHECK(open.model == core::craft::DryingModel::Evaporation);
-  CHECK(open.temperature.inCelsius() == 20);
-  CHECK(open.humidity.inPercent() == 55);
+  CHECK(open.reference.temperature.inCelsius() == 20);
+  CHECK(open.reference.humidity.inPercent() == 55);
   CHECK(open.attended);
   REQUIRE(open.ifMissed.has_value());
   CHECK(open.ifMissed->ends.size() == 2);
@@ -108,8 +108,8 @@ TEST_CASE("A wait is what its file says, and the reference room where it names n
   CHECK(dry.follows->text == "this.wet");
   CHECK(dry.opens.late == Duration::minutes(90));
   CHECK(dry.model == core::craft::DryingModel::Oxidation);
-  CHECK(dry.temperature.inCelsius() == 23);
-  CHECK(dry.humidity.inPercent() == 50);
+  CHECK(dry.reference.temperature.inCelsius() == 23);
+  CHECK(dry.reference.humidity.inPercent() == 50);
 }
 
 TEST_CASE("The order of keys changes nothing") {

@@ -5,6 +5,7 @@
 
 #include "core/base/json.h"
 #include "core/craft/act.h"
+#include "core/craft/fields.h"
 #include "core/craft/reading.h"
 #include "core/craft/technique_reader.h"
 #include "tests/core/craft/full_technique.h"
@@ -113,6 +114,42 @@ TEST_CASE("The schema knows every key the reader takes") {
   // What the full technique cannot say beside what it says.
   inFile.insert({"always", "any", "atLeast", "needed", "scope", "keeps", "for"});
   CHECK(inSchema == inFile);
+}
+
+namespace {
+
+// The keys of a definition of the schema, and which of them it requires.
+std::pair<std::set<std::string>, std::set<std::string>> keysOf(const char* definition) {
+  const Value root = schema();
+  const Value& object = *root.find("$defs")->find(definition);
+  std::pair<std::set<std::string>, std::set<std::string>> keys;
+  for (const auto& [key, rule] : object.find("properties")->members()) keys.first.insert(key);
+  for (const Value& key : object.find("required")->items()) keys.second.insert(key.asText());
+  return keys;
+}
+
+template <typename Fields>
+std::pair<std::set<std::string>, std::set<std::string>> keysOf(const Fields& fields) {
+  std::pair<std::set<std::string>, std::set<std::string>> keys;
+  for (const auto& field : fields) {
+    keys.first.insert(field.key);
+    if (field.required) keys.second.insert(field.key);
+  }
+  return keys;
+}
+
+}  // namespace
+
+TEST_CASE("The schema's step has the fields of the table, and requires those that it requires") {
+  auto step = keysOf(core::craft::stepFields());
+  step.first.insert({"id", "each"});
+  step.second.insert("id");
+  CHECK(step == keysOf("step"));
+  auto wait = keysOf(core::craft::waitFields());
+  // What speaks of facts.
+  wait.first.insert({"id", "makes", "follows", "ifMissed"});
+  wait.second.insert({"id", "makes"});
+  CHECK(wait == keysOf("wait"));
 }
 
 TEST_CASE("The schema lists exactly the acts the reader knows") {
