@@ -85,10 +85,10 @@ void SettingsViewModel::moveBy(std::int64_t millimetres) {
   if (then != now) choose("distance", std::to_string(static_cast<std::int64_t>(then.inMillimetres())) + " mm");
 }
 
-void SettingsViewModel::turnLamp() { choose("lamp", lamp() ? "no" : "yes"); }
+void SettingsViewModel::turnLamp() { choose("lamp", lamp() ? "false" : "true"); }
 
 void SettingsViewModel::endIntroduction() {
-  if (!introduced()) choose("introduced", "yes");
+  if (!introduced()) choose("introduced", "true");
 }
 
 bool SettingsViewModel::takeDemo() {

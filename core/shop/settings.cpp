@@ -15,9 +15,11 @@ using units::UnitSystem;
 
 using Take = bool (*)(Settings& settings, const std::string& value);
 
-bool isYes(const std::string& value, bool& holds) {
-  if (value != "yes" && value != "no") return false;
-  holds = value == "yes";
+// Records of earlier versions have the words in their place.
+bool isTruth(const std::string& value, bool& holds) {
+  const bool isTrue = value == "true" || value == "yes";
+  if (!isTrue && value != "false" && value != "no") return false;
+  holds = isTrue;
   return true;
 }
 
@@ -37,8 +39,8 @@ const std::map<std::string, Take, std::less<>>& takers() {
          settings.distance = read.value().length;
          return true;
        }},
-      {"lamp", [](Settings& settings, const std::string& value) { return isYes(value, settings.lamp); }},
-      {"introduced", [](Settings& settings, const std::string& value) { return isYes(value, settings.introduced); }},
+      {"lamp", [](Settings& settings, const std::string& value) { return isTruth(value, settings.lamp); }},
+      {"introduced", [](Settings& settings, const std::string& value) { return isTruth(value, settings.introduced); }},
   };
   return kTakers;
 }
