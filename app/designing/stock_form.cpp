@@ -167,7 +167,7 @@ Section batchSection(const Value& document) {
                "paste");
   build.text(tr("what is on its label"), "/name");
   build.text(tr("what it is of"), "/of");
-  build.choice(tr("made or opened"), "/opened", {{"no", tr("made here")}, {"yes", tr("bought and opened")}}, "no");
+  build.choice(tr("made or opened"), "/opened", {{"made", tr("made here")}, {"bought", tr("bought and opened")}}, "made");
   build.date(tr("on the day"), "/day").past = true;
   build.number(tr("keeps, days"), "/keeps", tr("not known"));
   build.text(tr("who says so"), "/source");
@@ -218,7 +218,7 @@ core::base::Result<BatchEntry, Message> batchEntryOf(const Value& document, cons
   entry.name = textAt(document, "name");
   if (entry.name.empty()) return Message("stock.name-missing");
   entry.of = textAt(document, "of");
-  entry.opened = textAt(document, "opened") == "yes";
+  entry.opened = textAt(document, "opened") == "bought";
   const std::string day = textAt(document, "day");
   const QDate date = QDate::fromString(convert::toQt(day), Qt::ISODate);
   if (!date.isValid()) return Message("batch.no-such-day").with("text", day);

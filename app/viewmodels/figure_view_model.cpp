@@ -33,22 +33,14 @@ const Figure* FigureViewModel::figureAt(int index) const {
 
 QString FigureViewModel::sign() const {
   const Figure* figure = current();
-  if (figure == nullptr || figure->unit != FigureUnit::Millimetre) return {};
+  if (figure == nullptr) return {};
   QString text;
   if (figure->shown.approximate) text += QStringLiteral("≈");
   if (figure->shown.negative) text += QStringLiteral("−");
   return text;
 }
 
-QString FigureViewModel::whole() const {
-  const Figure* figure = current();
-  if (figure == nullptr) return {};
-  if (figure->unit == FigureUnit::Millimetre) return toQt(figure->shown.whole);
-  // Other units are shown as one text; the unit is its last word.
-  const QString display = toQt(figure->display);
-  const qsizetype space = display.lastIndexOf(QLatin1Char(' '));
-  return space < 0 ? display : display.left(space);
-}
+QString FigureViewModel::whole() const { return current() == nullptr ? QString() : toQt(current()->shown.whole); }
 
 QString FigureViewModel::numerator() const {
   const Figure* figure = current();
@@ -62,18 +54,12 @@ QString FigureViewModel::denominator() const {
   return QString::number(figure->shown.denominator);
 }
 
-QString FigureViewModel::unit() const {
-  const Figure* figure = current();
-  if (figure == nullptr) return {};
-  if (figure->unit == FigureUnit::Millimetre) return toQt(figure->shown.unit);
-  const QString display = toQt(figure->display);
-  const qsizetype space = display.lastIndexOf(QLatin1Char(' '));
-  return space < 0 ? QString() : display.mid(space + 1);
-}
+QString FigureViewModel::unit() const { return current() == nullptr ? QString() : toQt(current()->shown.unit); }
 
 QString FigureViewModel::twin() const {
   const Figure* figure = current();
-  if (figure == nullptr || figure->unit != FigureUnit::Millimetre || figure->shown.unit != "in") return {};
+  if (figure == nullptr || figure->unit != FigureUnit::Millimetre) return {};
+  if (m_design->job.units == core::units::UnitSystem::Millimetres) return {};
   return toQt(
       core::units::lengthText(figure->value, core::units::UnitSystem::Millimetres, core::units::Rounding::Nearest));
 }

@@ -32,12 +32,6 @@ QString textAt(const Value& document, const char* key) {
   return value != nullptr && value->kind() == Value::Kind::Text ? toQt(value->asText()) : QString();
 }
 
-// "26-041 · Harbour library"
-QString together(const QString& reference, const QString& client) {
-  if (reference.isEmpty() || client.isEmpty()) return reference + client;
-  return reference + QStringLiteral(" · ") + client;
-}
-
 PieceDrawing drawn(const core::design::Design& design) {
   PieceDrawing drawing;
   drawing.piece =
@@ -114,7 +108,8 @@ void PiecesModel::refresh() {
 bool PiecesModel::matches(const Row& row) const {
   workbench::JobEntry entry;
   entry.title = convert::fromQt(row.title);
-  entry.reference = convert::fromQt(row.of);
+  entry.reference = convert::fromQt(row.reference);
+  entry.client = convert::fromQt(row.client);
   return !workbench::searched({entry}, convert::fromQt(m_sought), workbench::Shelf::Both).empty();
 }
 
@@ -139,7 +134,8 @@ PiecesModel::Row PiecesModel::rowOf(const core::drafts::Drafted& design) const {
   row.away = design.putAway;
   row.title = textAt(design.document, "title");
   if (row.title.isEmpty()) row.title = tr("A piece without a title yet");
-  row.of = together(textAt(design.document, "reference"), textAt(design.document, "client"));
+  row.reference = textAt(design.document, "reference");
+  row.client = textAt(design.document, "client");
   row.where = tr("being designed");
   setDue(row, convert::fromQt(textAt(design.document, "due")));
   return row;
@@ -152,10 +148,15 @@ PiecesModel::Row PiecesModel::rowOf(const workbench::JobEntry& entry) const {
   const Standing standing = standingOf(m_workbench, entry);
   row.where = standing.where;
   row.runs = standing.runs;
-  row.of = together(toQt(entry.reference), toQt(entry.client));
+  row.reference = toQt(entry.reference);
+  row.client = toQt(entry.client);
   row.away = entry.archived;
   setDue(row, entry.due);
   return row;
+}
+
+QString PiecesModel::Row::of() const {
+  return reference.isEmpty() || client.isEmpty() ? reference + client : reference + QStringLiteral(" · ") + client;
 }
 
 PiecesModel::Row PiecesModel::chosenRow() const {
@@ -190,7 +191,7 @@ QVariant PiecesModel::data(const QModelIndex& index, int role) const {
   const Row& row = m_rows[static_cast<std::size_t>(index.row())];
   switch (role) {
     case Title: return row.title;
-    case Of: return row.of;
+    case Of: return row.of();
     case Where: return row.where;
     case Runs: return row.runs;
     case Due: return row.due;
@@ -277,8 +278,8 @@ void PiecesModel::handOver() {
   const auto record = m_workbench.handOn(m_chosen);
   if (!record) return tell(record.error(), QString());
   if (m_folder.isEmpty()) return tell(tr("This piece cannot be written to a file."), true);
-  QString name = chosenRow().of.section(QStringLiteral(" · "), 0, 0);
-  if (name.isEmpty()) name = chosenRow().title;
+  const Row row = chosenRow();
+  QString name = row.reference.isEmpty() ? row.title : row.reference;
   // A name that every file system takes.
   name.replace(QRegularExpression(QStringLiteral("[^\\w-]+"), QRegularExpression::UseUnicodePropertiesOption),
                QStringLiteral("-"));

@@ -60,7 +60,7 @@ class PiecesModel : public QAbstractListModel {
   QString chosenId() const { return QString::fromStdString(m_chosen); }
   bool chosenDesign() const { return chosenRow().atDesk; }
   QString chosenTitle() const { return chosenRow().title; }
-  QString chosenOf() const { return chosenRow().of; }
+  QString chosenOf() const { return chosenRow().of(); }
   QString chosenWhere() const { return chosenRow().where; }
   QString chosenRuns() const { return chosenRow().runs; }
   QString chosenDue() const { return chosenRow().due; }
@@ -91,9 +91,10 @@ class PiecesModel : public QAbstractListModel {
   struct Row {
     std::string id;
     bool atDesk = false;
-    QString title, of, where, runs, due;
+    QString title, reference, client, where, runs, due;
     bool late = false;
     bool away = false;
+    QString of() const;  // "E-12 · the harbour office"
     friend bool operator==(const Row&, const Row&) = default;
   };
   Row chosenRow() const;

@@ -26,25 +26,53 @@ QString clockTime(std::int64_t utcMilliseconds, std::int64_t nowUtcMilliseconds,
   return QLocale().dayName(time.date().dayOfWeek(), QLocale::ShortFormat) + QLatin1Char(' ') + clock;
 }
 
-QString roughly(core::units::Duration duration) {
-  const std::int64_t minutes = std::max<std::int64_t>(0, (duration.inMilliseconds() + 30'000) / 60'000);
-  if (minutes < 60) return say("%1 min").arg(minutes);
-  const std::int64_t hours = minutes / 60;
-  if (hours < 24) return minutes % 60 == 0 ? say("%1 h").arg(hours) : say("%1 h %2 min").arg(hours).arg(minutes % 60);
-  return hours % 24 == 0 ? say("%1 d").arg(hours / 24) : say("%1 d %2 h").arg(hours / 24).arg(hours % 24);
-}
+namespace {
+
+// A span in at most two units, the smaller one left out where it is nought.
+struct Rough {
+  std::int64_t days = 0;
+  std::int64_t hours = 0;
+  std::int64_t minutes = 0;  // told where there are no days
+
+  explicit Rough(core::units::Duration duration)
+      : minutes(std::max<std::int64_t>(0, (duration.inMilliseconds() + 30'000) / 60'000)) {
+    hours = minutes / 60;
+    minutes %= 60;
+    days = hours / 24;
+    hours %= 24;
+    if (days > 0) minutes = 0;
+  }
+
+  QString text() const {
+    if (days > 0) return hours == 0 ? say("%1 d").arg(days) : say("%1 d %2 h").arg(days).arg(hours);
+    if (hours > 0) return minutes == 0 ? say("%1 h").arg(hours) : say("%1 h %2 min").arg(hours).arg(minutes);
+    return say("%1 min").arg(minutes);
+  }
+  // "3–8 min": the unit once, where both have the same one alone. "" where they have not.
+  static QString both(const Rough& from, const Rough& to) {
+    const QString range = QStringLiteral("%1–%2");
+    const bool inDays = from.days > 0 && to.days > 0 && from.hours == 0 && to.hours == 0;
+    if (inDays) return say("%1 d").arg(range.arg(from.days).arg(to.days));
+    if (from.days > 0 || to.days > 0) return {};
+    const bool inHours = from.hours > 0 && to.hours > 0 && from.minutes == 0 && to.minutes == 0;
+    if (inHours) return say("%1 h").arg(range.arg(from.hours).arg(to.hours));
+    const bool inMinutes = from.hours == 0 && to.hours == 0;
+    return inMinutes ? say("%1 min").arg(range.arg(from.minutes).arg(to.minutes)) : QString();
+  }
+};
+
+}  // namespace
+
+QString roughly(core::units::Duration duration) { return Rough(duration).text(); }
 
 QString leftText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed) {
   if (late <= elapsed) return say("any moment now");
   if (early <= elapsed) return say("within %1").arg(roughly(late - elapsed));
-  const QString from = roughly(early - elapsed);
-  const QString to = roughly(late - elapsed);
-  if (from == to) return say("about %1").arg(to);
-  // "3–8 min": the unit once, where both have the same one alone.
-  const QStringList first = from.split(QLatin1Char(' '));
-  const QStringList last = to.split(QLatin1Char(' '));
-  if (first.size() == 2 && last.size() == 2 && first[1] == last[1]) return first[0] + QStringLiteral("–") + to;
-  return say("%1 to %2").arg(from, to);
+  const Rough from(early - elapsed);
+  const Rough to(late - elapsed);
+  if (from.text() == to.text()) return say("about %1").arg(to.text());
+  const QString both = Rough::both(from, to);
+  return both.isEmpty() ? say("%1 to %2").arg(from.text(), to.text()) : both;
 }
 
 QString readyText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed) {

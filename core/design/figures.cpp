@@ -64,13 +64,20 @@ class Collector {
 
   void area(const std::string& name, double value) {
     Figure& figure = add(name, value, FigureUnit::SquareMillimetre);
-    const double squareInches = value / (25.4 * 25.4);
-    figure.display = m_system == UnitSystem::Millimetres ? base::fixedNumber(value, 1) + " mm\u00b2"
-                                                         : base::fixedNumber(squareInches, 2) + " in\u00b2";
+    if (m_system == UnitSystem::Millimetres) {
+      show(figure, base::fixedNumber(value, 1), "mm\u00b2");
+    } else {
+      show(figure, base::fixedNumber(value / (25.4 * 25.4), 2), "in\u00b2");
+    }
+  }
+
+  // The degree's sign stands at the number itself.
+  void angle(const std::string& name, double degrees) {
+    show(add(name, degrees, FigureUnit::Degree), base::fixedNumber(degrees, 1) + "\u00b0", "");
   }
 
   void other(const std::string& name, double value, FigureUnit unit, int decimals, const std::string& unitText) {
-    add(name, value, unit).display = base::fixedNumber(value, decimals) + unitText;
+    show(add(name, value, unit), base::fixedNumber(value, decimals), unitText);
   }
 
  private:
@@ -86,6 +93,12 @@ class Collector {
     figure.unit = unit;
     m_figures.push_back(std::move(figure));
     return m_figures.back();
+  }
+
+  static void show(Figure& figure, std::string number, const std::string& unit) {
+    figure.display = unit.empty() ? number : number + ' ' + unit;
+    figure.shown.whole = std::move(number);
+    figure.shown.unit = unit;
   }
 
   std::vector<Figure>& m_figures;
@@ -112,7 +125,7 @@ void collectSettingOut(Collector& out, const Layout& layout, std::size_t index) 
   for (const SettingArc& arc : setting.arcs) {
     out.part("arc", arc.number);
     out.length("radius", arc.radius);
-    out.other("sweep", arc.sweep, FigureUnit::Degree, 1, "\u00b0");
+    out.angle("sweep", arc.sweep);
     collectPoint(out, board, "centre.", arc.centre);
   }
   for (const SettingPoint& point : setting.points) {
@@ -275,7 +288,7 @@ Figures::Figures(const Job& job, const Layout& layout, UnitSystem system, const 
     out.element("leaf", leaf.id);
     out.area("area", leaf.area);
     out.other("sheets", leaf.sheets, FigureUnit::Count, 0, "");
-    out.other("size", leaf.size, FigureUnit::Millilitre, 1, " ml");
+    out.other("size", leaf.size, FigureUnit::Millilitre, 1, "ml");
   }
   out.element("", "");
   out.length("rebate.width", layout.rebateWidth);

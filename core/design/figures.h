@@ -21,7 +21,7 @@ struct Figure {
   double value = 0;
   FigureUnit unit = FigureUnit::Millimetre;
   std::string display;       // in the units asked for, rounded for display
-  units::ShownLength shown;  // for lengths
+  units::ShownLength shown;  // its parts; of anything but a length `whole` and `unit` alone
   bool entered = false;      // true: as the maker entered it; false: computed, or as made
   bool made = false;         // true: as the maker measured it
   bool check = false;        // true: measured to check what was cut; nothing is marked or cut to it
