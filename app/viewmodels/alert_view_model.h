@@ -22,7 +22,7 @@ class AlertViewModel : public QObject {
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
   Q_PROPERTY(QString sure READ sure NOTIFY changed FINAL)  // what nine in ten leave; "" where nothing closes
   Q_PROPERTY(QString likely READ likely NOTIFY changed FINAL)
-  Q_PROPERTY(QString why READ why NOTIFY changed FINAL)             // where the times come from, in one line
+  Q_PROPERTY(QString why READ why NOTIFY changed FINAL)  // where the times come from, in one line
   Q_PROPERTY(bool canLook READ canLook NOTIFY changed FINAL)
   // The answers in the technique's words; "" where the wait cannot be found so.
   Q_PROPERTY(QString notYetWord READ notYetWord NOTIFY changed FINAL)

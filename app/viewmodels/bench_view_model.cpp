@@ -6,7 +6,6 @@
 #include "app/viewmodels/names.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
-#include "core/decisions/offers.h"
 
 namespace app::viewmodels {
 
@@ -52,10 +51,10 @@ void BenchViewModel::refresh() {
   m_above.clear();
   m_next.clear();
   m_detail.clear();
-  m_wait.clear();
   m_undo.clear();
   m_redo.clear();
   m_faults.clear();
+  m_offers.clear();
   m_canBegin = m_begun = false;
   m_drawing = {};
   m_act = {};
@@ -92,7 +91,6 @@ void BenchViewModel::showPlace(const JobAt& job) {
   m_jobTitle = toQt(plan.design.job.title);
   m_done = place.done;
   m_all = place.all;
-  m_wait = place.wait;
   if (place.step) {
     m_step = &plan.workflow.steps[*place.step];
     m_begun = job.state().steps[*place.step].status == core::jobs::StepStatus::Begun;
@@ -220,7 +218,8 @@ void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
 }
 
 void BenchViewModel::showOffers(const JobAt& job) {
-  for (const core::decisions::Offer& offer : core::decisions::offers(job)) {
+  m_offers = core::decisions::offers(job);
+  for (const core::decisions::Offer& offer : m_offers) {
     if (const auto* undo = std::get_if<core::intents::Undo>(&offer.intent)) {
       (undo->intentId == job.state().lastUndo ? m_redo : m_undo) = undo->intentId;
     }
@@ -351,33 +350,28 @@ QString BenchViewModel::cautionText() const {
   return list.join(QLatin1Char(' '));
 }
 
-bool BenchViewModel::finish() {
-  if (m_kind != Kind::Step) return false;
-  core::intents::FinishStep intent;
-  intent.step = m_step->id;
-  for (const auto& check : m_step->checks) {
-    intent.checkAnswers.push_back(check.within.empty() ? "yes" : "within " + check.within);
+template <typename Intent>
+bool BenchViewModel::askOffered() {
+  for (const core::decisions::Offer& offer : m_offers) {
+    if (!std::holds_alternative<Intent>(offer.intent)) continue;
+    // What is asked changes what is offered.
+    const core::intents::Intent asked = offer.intent;
+    return ask(asked);
   }
-  const bool kept = ask(intent);
+  return false;
+}
+
+bool BenchViewModel::finish() {
+  const bool kept = m_kind == Kind::Step && askOffered<core::intents::FinishStep>();
   if (kept) emit handsFree();
   return kept;
 }
 
-bool BenchViewModel::begin() { return m_kind == Kind::Step && ask(core::intents::BeginStep{m_step->id}); }
+bool BenchViewModel::begin() { return askOffered<core::intents::BeginStep>(); }
 bool BenchViewModel::takeBack() { return !m_undo.empty() && ask(core::intents::Undo{m_undo}); }
 bool BenchViewModel::putBack() { return !m_redo.empty() && ask(core::intents::Undo{m_redo}); }
-bool BenchViewModel::takeUpMissed() { return m_kind == Kind::Missed && ask(core::intents::MendMissed{m_wait}); }
-
-bool BenchViewModel::wasBegunInTime() {
-  if (m_kind != Kind::Missed) return false;
-  core::intents::FinishStep intent;
-  intent.step = m_step->id;
-  intent.begunInTime = true;
-  for (const auto& check : m_step->checks) {
-    intent.checkAnswers.push_back(check.within.empty() ? "yes" : "within " + check.within);
-  }
-  return ask(intent);
-}
+bool BenchViewModel::takeUpMissed() { return askOffered<core::intents::MendMissed>(); }
+bool BenchViewModel::wasBegunInTime() { return m_kind == Kind::Missed && askOffered<core::intents::FinishStep>(); }
 
 void BenchViewModel::report(int fault) {
   if (fault < 0 || fault >= static_cast<int>(m_faults.size())) return;

@@ -11,6 +11,7 @@
 #include "app/viewmodels/look_view_model.h"
 #include "app/viewmodels/piece_drawing.h"
 #include "app/workbench/workbench.h"
+#include "core/decisions/offers.h"
 
 namespace app::viewmodels {
 
@@ -142,6 +143,9 @@ class BenchViewModel : public QObject {
   void showFault(const core::workflow::WorkflowStep& step, const core::intents::ReportFault& report);
   QString nextText(const core::jobs::JobAt& job, const core::jobs::BenchPlace& place) const;
   bool ask(const core::intents::Intent& intent);
+  // The first of that kind among what is offered. Whether it was kept; false where none is offered.
+  template <typename Intent>
+  bool askOffered();
 
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;
@@ -157,7 +161,7 @@ class BenchViewModel : public QObject {
   QString m_detail;
   QString m_refusal;
   QString m_trouble;
-  std::string m_wait;
+  std::vector<core::decisions::Offer> m_offers;  // what may be asked of the job now
   std::string m_undo;
   std::string m_redo;
   struct FaultShown {

@@ -59,7 +59,7 @@ class Decider {
     if (m_job.isDone(*index)) return alreadyDone(*index);
     const workflow::WorkflowStep& step = m_workflow.steps[*index];
     if (!m_job.canFinish(*index, intent.begunInTime)) return notReady(*index);
-    if (intent.checkAnswers.size() != step.checks.size()) {
+    if (intent.checked != static_cast<std::int64_t>(step.checks.size())) {
       return Message("record.checks-unanswered")
           .with("step", step.title)
           .with("count", static_cast<std::int64_t>(step.checks.size()));
@@ -69,7 +69,7 @@ class Decider {
     if (m_state.steps[*index].status != jobs::StepStatus::Begun) drafts.push_back(draftOf(StepBegun{step.id}));
     // Made ready again because what there was is too old: not a second word of the same act.
     const bool anew = m_state.steps[*index].status == jobs::StepStatus::Done;
-    drafts.push_back(draftOf(StepDone{step.id, intent.checkAnswers, intent.begunInTime, anew},
+    drafts.push_back(draftOf(StepDone{step.id, {}, intent.checked, intent.begunInTime, anew},
                              step.ofShop ? EventDraft::Stream::Bench : EventDraft::Stream::Job));
     return drafts;
   }

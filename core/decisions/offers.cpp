@@ -88,6 +88,7 @@ std::vector<Offer> offers(const jobs::JobAt& job) {
     const workflow::WorkflowStep& step = state.plan->workflow.steps[*place.step];
     intents::FinishStep finish;
     finish.step = step.id;
+    finish.checked = static_cast<std::int64_t>(step.checks.size());
     offered.push_back({finish, Message("offer.done")});
     if (state.steps[*place.step].status == jobs::StepStatus::Ahead) {
       offered.push_back({intents::BeginStep{step.id}, Message("offer.begin")});
@@ -96,8 +97,10 @@ std::vector<Offer> offers(const jobs::JobAt& job) {
   if (works && place.kind == jobs::BenchPlace::Kind::Step) offerElsewhere(job, *place.step, offered);
   if (works && place.kind == jobs::BenchPlace::Kind::Missed) {
     offered.push_back({intents::MendMissed{place.wait}, Message("offer.mend")});
+    const workflow::WorkflowStep& missed = state.plan->workflow.steps[*place.step];
     intents::FinishStep inTime;
-    inTime.step = state.plan->workflow.steps[*place.step].id;
+    inTime.step = missed.id;
+    inTime.checked = static_cast<std::int64_t>(missed.checks.size());
     inTime.begunInTime = true;
     offered.push_back({inTime, Message("offer.begun-in-time")});
   }

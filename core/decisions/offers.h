@@ -1,5 +1,5 @@
 #pragma once
-// What may be asked now. Touch keys, pedal, voice and one-switch scanning all read this one list.
+// What may be asked of a job now. Whatever asks for the maker, a key, a pedal or a voice, asks for something of this list.
 #include <vector>
 
 #include "core/base/message.h"
@@ -9,7 +9,7 @@
 namespace core::decisions {
 
 struct Offer {
-  intents::Intent intent;
+  intents::Intent intent;  // whole: it can be submitted as it stands; finishing a step answers all of its checks
   base::Message label;  // short: "Done", "Tacky", "Take back"
 };
 

@@ -35,8 +35,8 @@ struct BeginStep {
 
 struct FinishStep {
   std::string step;
-  // Answers to the step's checks, by their place; a step with checks is finished only with all of them.
-  std::vector<std::string> checkAnswers;
+  // How many of the step's checks were found so; a step is finished only with all of them.
+  std::int64_t checked = 0;
   // The maker's word that a step found closed was begun while it was open.
   bool begunInTime = false;
 };

@@ -49,12 +49,14 @@ struct StepDone {
                                   .kind = TimelineKind::Done,
                                   .told = "timeline.done"};
   std::string step;
-  std::vector<std::string> checks;  // answers, by place
+  std::vector<std::string> checks;  // of records written by earlier versions: answers in words, by place
+  std::int64_t checked = 0;         // how many of its checks were found so
   bool begunInTime = false;         // the maker's word for a window found closed
   bool anew = false;                // made ready again, because what there was is too old
   static void fields(auto& self, auto& field) {
     field("step", self.step);
     field.unlessEmpty("checks", self.checks);
+    field.unlessEmpty("checked", self.checked);
     field.unlessEmpty("begunInTime", self.begunInTime);
     field.unlessEmpty("anew", self.anew);
   }

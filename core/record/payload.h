@@ -33,6 +33,9 @@ class PayloadWriter {
   void unlessEmpty(const char* key, const std::vector<std::string>& texts) {
     if (!texts.empty()) put(key, texts);
   }
+  void unlessEmpty(const char* key, std::int64_t number) {
+    if (number != 0) put(key, number);
+  }
   void unlessEmpty(const char* key, bool holds) {
     if (holds) m_payload.set(key, base::Value::boolean(true));
   }

@@ -67,7 +67,7 @@ std::size_t actsIn(const core::jobs::JobState& state) {
 core::intents::Intent finish(const core::workflow::WorkflowStep& step) {
   core::intents::FinishStep intent;
   intent.step = step.id;
-  intent.checkAnswers.assign(step.checks.size(), "yes");
+  intent.checked = static_cast<std::int64_t>(step.checks.size());
   return intent;
 }
 

@@ -133,7 +133,7 @@ class Shop {
       const auto& step = bench->job(id)->plan->workflow.steps[*place.step];
       core::intents::FinishStep intent;
       intent.step = step.id;
-      intent.checkAnswers.assign(step.checks.size(), "yes");
+      intent.checked = static_cast<std::int64_t>(step.checks.size());
       refused = bench->submit(core::intents::OfJob{id, intent});
     } else if (place.kind == BenchPlace::Kind::Waiting) {
       const bool window = bench->job(id)->waits.at(place.wait).wait->closes.has_value();

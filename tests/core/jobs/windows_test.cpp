@@ -95,7 +95,7 @@ TEST_CASE("the maker's word that a step was begun in time is taken, and kept", "
   intents::FinishStep inTime;
   inTime.step = kLay;
   inTime.begunInTime = true;
-  inTime.checkAnswers.assign(bench.plan()->workflow.find(kLay)->checks.size(), "yes");
+  inTime.checked = static_cast<std::int64_t>(bench.plan()->workflow.find(kLay)->checks.size());
   CHECK(bench.ask(inTime).empty());
   const auto* word = bench.events().back().payload.find("begunInTime");
   REQUIRE(word != nullptr);
