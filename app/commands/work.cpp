@@ -1,5 +1,6 @@
 // The work of a job: its steps in order, and the whole of it on a fast clock.
 #include <cmath>
+#include <memory>
 
 #include "app/commands/commands.h"
 #include "app/commands/each.h"
@@ -15,8 +16,9 @@ namespace {
 
 using core::base::Message;
 using core::base::Value;
-using core::workflow::Expected;
-using core::workflow::ExpectedWait;
+using core::workflow::Agenda;
+using core::workflow::AgendaStep;
+using core::workflow::AgendaWait;
 using core::workflow::Rehearsal;
 using core::workflow::RehearsalEvent;
 using core::workflow::RehearsalKind;
@@ -24,10 +26,10 @@ using core::workflow::Workflow;
 using core::workflow::WorkflowStep;
 using core::workflow::WorkflowWait;
 
-// A job's work, and what its waits come to in its own room by what was learned.
+// A job's work, and what lies ahead of it in its own room by what was learned.
 struct Work {
-  Workflow workflow;
-  Expected expected;
+  std::unique_ptr<const Workflow> workflow;  // the agenda speaks of it
+  Agenda agenda;
 };
 
 OrExit<Work> workOf(const CommandLine& line, std::ostream& err) {
@@ -35,18 +37,19 @@ OrExit<Work> workOf(const CommandLine& line, std::ostream& err) {
   if (!job.value) return {std::nullopt, job.exit};
   auto workflow = composeDesign(line, *job.value, err);
   if (!workflow.value) return {std::nullopt, workflow.exit};
-  Expected expected(*workflow.value, {job.value->job.room, learnedFrom(line, err)});
-  for (const Message& why : expected.byTouch()) {
+  auto whole = std::make_unique<const Workflow>(std::move(*workflow.value));
+  Agenda agenda(*whole, {job.value->job.room, learnedFrom(line, err)});
+  for (const Message& why : agenda.byTouch()) {
     core::base::Problem notice;
     notice.pointer = "/room";
     notice.message = why;
     notice.severity = core::base::Severity::Notice;
     sayProblem(err, line.files.first(), notice, job.value->job.units);
   }
-  return {Work{std::move(*workflow.value), std::move(expected)}, kDone};
+  return {Work{std::move(whole), std::move(agenda)}, kDone};
 }
 
-QString waitLine(const WorkflowWait& stated, const ExpectedWait& wait) {
+QString waitLine(const WorkflowWait& stated, const AgendaWait& wait) {
   const std::string title = stated.title;
   const std::string opens = words::span(wait.opens).toStdString();
   Message message = Message("command.waits").with("wait", title).with("span", opens);
@@ -59,15 +62,16 @@ QString waitLine(const WorkflowWait& stated, const ExpectedWait& wait) {
   return words::text(message, UnitSystem::Millimetres);
 }
 
-void saySteps(std::ostream& out, const Workflow& workflow, const Expected& expected) {
+void saySteps(std::ostream& out, const Agenda& agenda) {
   std::vector<QStringList> rows;
   int number = 0;
-  for (const WorkflowStep& step : workflow.steps) {
+  for (const AgendaStep& ahead : agenda.steps()) {
+    const WorkflowStep& step = agenda.workflow().steps[ahead.step];
     rows.push_back({QString::number(++number), QString::fromStdString(step.title),
                     QString::fromStdString(step.thingName), words::hands(step.hands),
                     words::duration(step.work.likely)});
     for (const WorkflowWait& wait : step.waits)
-      rows.push_back({QString(), QStringLiteral("  ") + waitLine(wait, expected.of(wait))});
+      rows.push_back({QString(), QStringLiteral("  ") + waitLine(wait, agenda.of(wait))});
   }
   sayTable(out, rows, {Align::Right, Align::Left, Align::Left, Align::Left, Align::Right});
 }
@@ -82,7 +86,7 @@ core::units::Duration minutes(double value) {
 }
 
 QString eventText(const Work& work, const RehearsalEvent& event) {
-  const Workflow& workflow = work.workflow;
+  const Workflow& workflow = *work.workflow;
   const auto found = workflow.findWait(event.wait);
   const std::string title = found.wait == nullptr ? event.wait : found.wait->title;
   const auto said = [](const Message& message) { return words::text(message, UnitSystem::Millimetres); };
@@ -93,7 +97,7 @@ QString eventText(const Work& work, const RehearsalEvent& event) {
     }
     case RehearsalKind::Wait: {
       const core::units::Duration likely =
-          found.wait == nullptr ? core::units::Duration() : work.expected.of(*found.wait).opens.likely;
+          found.wait == nullptr ? core::units::Duration() : work.agenda.of(*found.wait).opens.likely;
       return said(Message("rehearsal.wait").with("wait", title).with("time", words::duration(likely).toStdString()));
     }
     case RehearsalKind::Opens: {
@@ -146,9 +150,9 @@ int steps(const CommandLine& line, std::ostream& out, std::ostream& err) {
   const OrExit<Work> work = workOf(line, err);
   if (!work.value) return work.exit;
   if (line.json) {
-    sayJson(out, core::workflow::stepsJson(work.value->workflow, work.value->expected));
+    sayJson(out, core::workflow::stepsJson(work.value->agenda));
   } else {
-    saySteps(out, work.value->workflow, work.value->expected);
+    saySteps(out, work.value->agenda);
   }
   return kDone;
 }
@@ -156,7 +160,7 @@ int steps(const CommandLine& line, std::ostream& out, std::ostream& err) {
 int rehearse(const CommandLine& line, std::ostream& out, std::ostream& err) {
   const OrExit<Work> work = workOf(line, err);
   if (!work.value) return work.exit;
-  const Rehearsal rehearsal = core::workflow::rehearse(work.value->workflow, work.value->expected);
+  const Rehearsal rehearsal = core::workflow::rehearse(work.value->agenda);
   if (line.json) {
     sayJson(out, rehearsalJson(*work.value, rehearsal));
   } else {

@@ -167,7 +167,8 @@ Section batchSection(const Value& document) {
                "paste");
   build.text(tr("what is on its label"), "/name");
   build.text(tr("what it is of"), "/of");
-  build.choice(tr("made or opened"), "/opened", {{"made", tr("made here")}, {"bought", tr("bought and opened")}}, "made");
+  build.choice(tr("made or opened"), "/opened", {{"made", tr("made here")}, {"bought", tr("bought and opened")}},
+               "made");
   build.date(tr("on the day"), "/day").past = true;
   build.number(tr("keeps, days"), "/keeps", tr("not known"));
   build.text(tr("who says so"), "/source");

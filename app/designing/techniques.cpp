@@ -73,13 +73,4 @@ Section techniqueSection(const Value& document, const core::craft::Catalogue& ca
   return section;
 }
 
-Toll tollOf(const core::workflow::Workflow& workflow, const core::workflow::Expected& expected) {
-  Toll toll;
-  toll.steps = workflow.steps.size();
-  for (const auto& step : workflow.steps) toll.hands = toll.hands + step.work.likely;
-  const auto rehearsal = core::workflow::rehearse(workflow, expected);
-  toll.span = core::units::Duration::minutes(static_cast<std::int64_t>(rehearsal.minutes));
-  return toll;
-}
-
 }  // namespace app::designing

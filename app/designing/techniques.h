@@ -4,7 +4,6 @@
 
 #include "app/designing/fields.h"
 #include "core/craft/catalogue.h"
-#include "core/workflow/expected.h"
 #include "core/workflow/workflow.h"
 
 namespace app::designing {
@@ -13,13 +12,5 @@ namespace app::designing {
 // a single technique is no choice and is left out.
 Section techniqueSection(const core::base::Value& document, const core::craft::Catalogue& catalogue,
                          const core::workflow::Workflow* composed);
-
-// What a workflow comes to, its waits as they are expected.
-struct Toll {
-  std::size_t steps = 0;
-  core::units::Duration hands;  // likely working times together
-  core::units::Duration span;   // from the first step to the last on typical times, nights not counted
-};
-Toll tollOf(const core::workflow::Workflow& workflow, const core::workflow::Expected& expected);
 
 }  // namespace app::designing

@@ -5,10 +5,12 @@
 #include "app/convert/text.h"
 #include "app/designing/reading.h"
 #include "app/designing/techniques.h"
+#include "app/viewmodels/ahead.h"
 #include "app/viewmodels/names.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
 #include "core/base/text.h"
+#include "core/jobs/agenda.h"
 #include "core/materials/cutting_list.h"
 #include "core/sheets/piece.h"
 #include "core/sheets/section.h"
@@ -236,33 +238,21 @@ void DesignViewModel::letGo() {
   change(designing::putAt(drafted()->document, held.handle.pointer, Value::text(held.measure)));
 }
 
-// The room the piece is to be made in; where it says none, the room the bench stands in now.
-core::workflow::Bench DesignViewModel::benchFor(const core::design::Design& design) const {
-  const core::shop::Shop& shop = m_workbench.shop();
-  std::optional<core::units::Room> room = design.job.room;
-  if (!room && !shop.rooms.empty()) room = shop.rooms.back().room;
-  return {room, shop.learning};
-}
-
-QString DesignViewModel::tollText(const core::workflow::Workflow& workflow, const core::workflow::Bench& bench,
-                                  const core::workflow::Expected& expected) const {
-  const designing::Toll toll = designing::tollOf(workflow, expected);
-  QString said = tr("%1 steps · hands %2 · %3 in all, nights not counted")
-                     .arg(toll.steps)
-                     .arg(words::duration(toll.hands), words::duration(toll.span));
+QString DesignViewModel::tollText(const core::workflow::Agenda& agenda, const core::workflow::Bench& bench) const {
+  QString said = tr("%1 steps · %2").arg(agenda.steps().size()).arg(viewmodels::aheadText(agenda));
   if (bench.room) {
     said += tr(" · at %1 °C, %2 %")
                 .arg(QString::number(bench.room->temperature.inCelsius(), 'g', 3),
                      QString::number(bench.room->humidity.inPercent(), 'g', 3));
   }
-  for (const Message& why : expected.byTouch()) said += QLatin1Char('\n') + words::text(why, units());
+  for (const Message& why : agenda.byTouch()) said += QLatin1Char('\n') + words::text(why, units());
   return said;
 }
 
 void DesignViewModel::reckon() {
   m_comesTo.clear();
   m_composed.reset();
-  m_expected.reset();
+  m_agenda.reset();
   m_against.clear();
   if (!m_read.design) return;
   auto workflow = core::workflow::compose(*m_read.design, m_workbench.library().catalogue, words::thingWords());
@@ -272,9 +262,9 @@ void DesignViewModel::reckon() {
     return;
   }
   m_composed = std::move(workflow).value();
-  const core::workflow::Bench bench = benchFor(*m_read.design);
-  m_expected.emplace(*m_composed, bench);
-  m_comesTo = tollText(*m_composed, bench, *m_expected);
+  const core::workflow::Bench bench = core::jobs::benchFor(m_read.design->job, m_workbench.shop());
+  m_agenda.emplace(*m_composed, bench);
+  m_comesTo = tollText(*m_agenda, bench);
 }
 
 void DesignViewModel::weighStock() {
@@ -297,8 +287,8 @@ void DesignViewModel::weighStock() {
 // What the piece comes to that way, or what it still wants.
 QString DesignViewModel::tollText(const designing::Way& way) const {
   if (!way.comes) return way.wanting;
-  const core::workflow::Bench bench = benchFor(way.comes->design);
-  return tollText(way.comes->workflow, bench, core::workflow::Expected(way.comes->workflow, bench));
+  const core::workflow::Bench bench = core::jobs::benchFor(way.comes->design.job, m_workbench.shop());
+  return tollText(core::workflow::Agenda(way.comes->workflow, bench), bench);
 }
 
 // Steps of one technique that follow each other are one line.
@@ -314,7 +304,7 @@ void DesignViewModel::showSteps() {
         hands = hands + steps[end].work.likely;
         for (const auto& wait : steps[end].waits) {
           // Of what is open at once only how long it stays so is worth saying.
-          const auto& here = m_expected->of(wait);
+          const auto& here = m_agenda->of(wait);
           const bool atOnce = here.closes && here.opens.late.inMilliseconds() == 0;
           const QString one = tr("%1 %2").arg(toQt(wait.title), words::span(atOnce ? *here.closes : here.opens));
           if (!waits.contains(one)) waits << one;

@@ -15,7 +15,7 @@
 #include "app/viewmodels/form_view_model.h"
 #include "app/viewmodels/piece_drawing.h"
 #include "app/workbench/workbench.h"
-#include "core/workflow/expected.h"
+#include "core/workflow/agenda.h"
 #include "core/workflow/workflow.h"
 
 namespace app::viewmodels {
@@ -102,18 +102,16 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   void weighStock();
   void showSteps();
   QString tollText(const designing::Way& way) const;
-  QString tollText(const core::workflow::Workflow& workflow, const core::workflow::Bench& bench,
-                   const core::workflow::Expected& expected) const;
-  core::workflow::Bench benchFor(const core::design::Design& design) const;
+  QString tollText(const core::workflow::Agenda& agenda, const core::workflow::Bench& bench) const;
 
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;
   std::string m_id;
   core::design::ReadDesign m_read;
   std::optional<core::workflow::Workflow> m_composed;
-  std::optional<core::workflow::Expected> m_expected;  // of what is composed
-  core::workflow::ComposeProblems m_against;           // why it is not composed
-  std::optional<designing::Ways> m_ways;               // of the document as it is
+  std::optional<core::workflow::Agenda> m_agenda;  // of what is composed
+  core::workflow::ComposeProblems m_against;       // why it is not composed
+  std::optional<designing::Ways> m_ways;           // of the document as it is
   View m_view = View::Face;
   PieceDrawing m_drawing;
   QString m_comesTo, m_lacks, m_dragged;

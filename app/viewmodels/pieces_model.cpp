@@ -10,12 +10,14 @@
 
 #include "app/convert/text.h"
 #include "app/files/whole_file.h"
+#include "app/viewmodels/ahead.h"
 #include "app/viewmodels/standing.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
 #include "app/workbench/job_search.h"
 #include "core/base/long_json.h"
 #include "core/base/text.h"
+#include "core/jobs/agenda.h"
 #include "core/record/record_file.h"
 #include "core/sheets/piece.h"
 
@@ -182,6 +184,12 @@ const PieceDrawing& PiecesModel::pictureOf(const Row& row) const {
     drawing = drawn(*state->design);
   }
   return drawing;
+}
+
+QString PiecesModel::chosenAhead() const {
+  if (chosenRow().atDesk || m_workbench.job(m_chosen) == nullptr) return {};
+  const core::workflow::Agenda agenda = core::jobs::agendaOf(m_workbench.at(m_chosen));
+  return agenda.steps().empty() ? QString() : tr("Still to do: %1").arg(aheadText(agenda));
 }
 
 PieceDrawing PiecesModel::chosenPicture() const { return m_chosen.empty() ? PieceDrawing() : pictureOf(chosenRow()); }

@@ -35,6 +35,8 @@ class PiecesModel : public QAbstractListModel {
   Q_PROPERTY(QString chosenOf READ chosenOf NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenWhere READ chosenWhere NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenRuns READ chosenRuns NOTIFY changed FINAL)
+  Q_PROPERTY(
+      QString chosenAhead READ chosenAhead NOTIFY changed FINAL)  // what is still to do; "" at the desk, and done
   Q_PROPERTY(QString chosenDue READ chosenDue NOTIFY changed FINAL)
   Q_PROPERTY(app::viewmodels::PieceDrawing chosenPicture READ chosenPicture NOTIFY changed FINAL)
 
@@ -63,6 +65,7 @@ class PiecesModel : public QAbstractListModel {
   QString chosenOf() const { return chosenRow().of(); }
   QString chosenWhere() const { return chosenRow().where; }
   QString chosenRuns() const { return chosenRow().runs; }
+  QString chosenAhead() const;
   QString chosenDue() const { return chosenRow().due; }
   PieceDrawing chosenPicture() const;
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/text.h"
+#include "core/jobs/agenda.h"
 #include "core/jobs/bench_place.h"
 #include "core/jobs/standing.h"
 #include "core/record/counting.h"
@@ -32,11 +33,9 @@ bool isRenewed(const std::vector<Event>& events) {
 // The waits a maker looks for in a list: what still matters and is not over, the next to open first.
 std::vector<JobEntry::Run> runsOf(const JobAt& job) {
   std::vector<JobEntry::Run> runs;
-  for (const auto& [id, run] : job.state().waits) {
-    if (!job.matters(run)) continue;
-    const core::waits::WaitState state = job.waitState(run);
-    if (state.phase == core::waits::Phase::Over) continue;
-    runs.push_back({id, run.wait->title, state.opens, state.elapsed.time});
+  for (const core::jobs::RunningWait* run : core::jobs::runningWaits(job)) {
+    const core::waits::WaitState state = job.waitState(*run);
+    runs.push_back({run->id, run->wait->title, state.opens, state.elapsed.time});
   }
   std::stable_sort(runs.begin(), runs.end(), [](const JobEntry::Run& a, const JobEntry::Run& b) {
     return a.opens.likely - a.elapsed < b.opens.likely - b.elapsed;

@@ -4,7 +4,7 @@
 
 #include "core/base/text.h"
 #include "core/jobs/looks.h"
-#include "core/workflow/expected.h"
+#include "core/workflow/agenda.h"
 
 namespace core::jobs {
 

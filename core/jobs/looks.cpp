@@ -6,7 +6,7 @@
 #include <tuple>
 
 #include "core/waits/course.h"
-#include "core/workflow/expected.h"
+#include "core/workflow/agenda.h"
 
 namespace core::jobs {
 

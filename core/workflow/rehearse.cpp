@@ -34,14 +34,20 @@ using Moments = std::set<std::pair<double, std::size_t>>;  // of running waits, 
 
 class Rehearser {
  public:
-  Rehearser(const Workflow& workflow, const Expected& expected)
-      : m_workflow(workflow),
-        m_expected(expected),
-        m_started(workflow.steps.size(), false),
-        m_needs(workflow.steps.size()),
-        m_waitsFor(workflow.steps.size()),
-        m_after(workflow.steps.size()) {
-    for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
+  explicit Rehearser(const Agenda& agenda)
+      : m_workflow(agenda.workflow()),
+        m_agenda(agenda),
+        m_work(m_workflow.steps.size(), 0),
+        m_started(m_workflow.steps.size(), true),
+        m_needs(m_workflow.steps.size()),
+        m_waitsFor(m_workflow.steps.size()),
+        m_after(m_workflow.steps.size()) {
+    for (const AgendaStep& ahead : agenda.steps()) {
+      m_started[ahead.step] = false;
+      m_work[ahead.step] = ahead.work.likely.inMinutes();
+    }
+    for (const AgendaStep& ahead : agenda.steps()) {
+      const std::size_t i = ahead.step;
       for (const WorkflowWait& wait : step(i).waits) m_facts[numberOf(wait.makes)].byWait = true;
       for (const std::string& fact : step(i).needs) {
         const std::size_t number = numberOf(fact);
@@ -49,13 +55,21 @@ class Rehearser {
         m_facts[number].needing.push_back(i);
         ++m_facts[number].unstarted;
       }
-      m_waitsFor[i] = step(i).before.size();
-      for (const std::size_t earlier : step(i).before) m_after[earlier].push_back(i);
+      for (const std::size_t earlier : step(i).before) {
+        if (m_started[earlier]) continue;
+        ++m_waitsFor[i];
+        m_after[earlier].push_back(i);
+      }
       if (m_waitsFor[i] == 0) m_ready.insert(i);
+    }
+    for (const AgendaRun& run : agenda.running()) {
+      const double opens = begin(run.step, *run.wait, run.from);
+      if (run.wait->attended) m_stay = std::max(m_stay, opens);
     }
   }
 
   Rehearsal run() {
+    if (m_stay > 0) passTo(m_stay, "");
     while (true) {
       if (const auto next = choose()) {
         work(*next);
@@ -137,26 +151,33 @@ class Rehearser {
     }
   }
 
+  // A wait that starts now, or ran before; returns when it opens.
+  double begin(std::size_t index, const WorkflowWait& wait, const AgendaWait& from) {
+    Running running{index, &wait, numberOf(wait.makes), m_now + from.opens.likely.inMinutes(), kNever};
+    if (from.closes) running.closes = m_now + from.closes->likely.inMinutes();
+    m_facts[running.fact].byWait = true;
+    m_facts[running.fact].newest = m_running.size();
+    // What opened before there was an agenda is not told any more.
+    if (running.opens >= 0) m_openings.emplace(running.opens, m_running.size());
+    if (running.closes < kNever) m_closings.emplace(running.closes, m_running.size());
+    m_running.push_back(running);
+    return running.opens;
+  }
+
   void work(std::size_t index) {
     const WorkflowStep& current = step(index);
     tell(m_now, RehearsalKind::Step, index);
-    m_result.hands += current.work.likely.inMinutes();
+    m_result.hands += m_work[index];
     if (m_hands && *m_hands != current.hands) ++m_result.handsChanges;
     m_hands = current.hands;
     start(index);
-    passTo(m_now + current.work.likely.inMinutes(), current.id);
+    passTo(m_now + m_work[index], current.id);
     finish(index);
     double stay = m_now;
     for (const WorkflowWait& wait : current.waits) {
-      const ExpectedWait& expected = m_expected.of(wait);
-      Running running{index, &wait, numberOf(wait.makes), m_now + expected.opens.likely.inMinutes(), kNever};
-      if (expected.closes) running.closes = m_now + expected.closes->likely.inMinutes();
       tell(m_now, RehearsalKind::Wait, index, wait.id);
-      m_facts[running.fact].newest = m_running.size();
-      m_openings.emplace(running.opens, m_running.size());
-      if (running.closes < kNever) m_closings.emplace(running.closes, m_running.size());
-      m_running.push_back(running);
-      if (wait.attended) stay = std::max(stay, running.opens);
+      const double opens = begin(index, wait, m_agenda.of(wait));
+      if (wait.attended) stay = std::max(stay, opens);
     }
     if (stay > m_now) passTo(stay, current.id);
     m_result.minutes = std::max(m_result.minutes, m_now);
@@ -202,9 +223,10 @@ class Rehearser {
   }
 
   const Workflow& m_workflow;
-  const Expected& m_expected;
+  const Agenda& m_agenda;
+  std::vector<double> m_work;           // minutes of each step that is still to do
   std::optional<craft::Hands> m_hands;  // of the step before
-  std::vector<bool> m_started;
+  std::vector<bool> m_started;          // or done before
   std::unordered_map<std::string_view, std::size_t> m_numbers;
   std::vector<Fact> m_facts;
   std::vector<std::vector<std::size_t>> m_needs;  // of each step, facts by number
@@ -214,15 +236,16 @@ class Rehearser {
   std::vector<Running> m_running;
   Moments m_openings;  // not told yet
   Moments m_closings;
+  double m_stay = 0;  // until when a wait that runs keeps the hands
   double m_now = 0;
   Rehearsal m_result;
 };
 
 }  // namespace
 
-Rehearsal rehearse(const Workflow& workflow, const Expected& expected) { return Rehearser(workflow, expected).run(); }
+Rehearsal rehearse(const Agenda& agenda) { return Rehearser(agenda).run(); }
 
-Rehearsal rehearse(const Workflow& workflow) { return rehearse(workflow, Expected(workflow)); }
+Rehearsal rehearse(const Workflow& workflow) { return rehearse(Agenda(workflow)); }
 
 std::string_view name(RehearsalKind kind) {
   switch (kind) {

@@ -1,13 +1,13 @@
 #pragma once
-// The job on a fast clock: one pair of hands, typical times. Hands start at 0 and are never idle while a step
-// may start; a step gated by an open tack window goes first (the one that closes soonest), otherwise list order
-// decides. A started step is not interrupted, an attended wait keeps the hands until it opens, nights are not
+// What is still to do of a job on a fast clock: one pair of hands, typical times. Hands start at 0 and are never idle
+// while a step may start; a step gated by an open tack window goes first (the one that closes soonest), otherwise list
+// order decides. A started step is not interrupted, an attended wait keeps the hands until it opens, nights are not
 // simulated. A window is missed when its step has not started by its typical closing.
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "core/workflow/expected.h"
+#include "core/workflow/agenda.h"
 #include "core/workflow/workflow.h"
 
 namespace core::workflow {
@@ -15,7 +15,7 @@ namespace core::workflow {
 enum class RehearsalKind { Step, Wait, Opens, Closes, Alert, Missed };
 
 struct RehearsalEvent {
-  double at = 0;  // minutes since the start
+  double at = 0;  // minutes from now
   RehearsalKind kind = RehearsalKind::Step;
   std::string step;   // the step it concerns
   std::string other;  // Missed: the step the hands were on, or the one that opened the window where they were free
@@ -30,9 +30,8 @@ struct Rehearsal {
   bool missed = false;
 };
 
-// `expected` is of the same workflow.
-Rehearsal rehearse(const Workflow& workflow, const Expected& expected);
-// As the waits are stated.
+Rehearsal rehearse(const Agenda& agenda);
+// Of a piece not begun, with the waits as they are stated.
 Rehearsal rehearse(const Workflow& workflow);
 
 std::string_view name(RehearsalKind kind);

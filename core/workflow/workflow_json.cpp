@@ -20,7 +20,7 @@ std::string_view name(waits::Basis basis) {
   return "";
 }
 
-Value waitJson(const WorkflowWait& wait, const ExpectedWait& expected) {
+Value waitJson(const WorkflowWait& wait, const AgendaWait& expected) {
   Value json = Value::object();
   json.set("id", Value::text(wait.id));
   json.set("kind", Value::text(craft::name(wait.kind)));
@@ -33,7 +33,7 @@ Value waitJson(const WorkflowWait& wait, const ExpectedWait& expected) {
   return json;
 }
 
-Value stepJson(const WorkflowStep& step, const Expected& expected) {
+Value stepJson(const WorkflowStep& step, const Agenda& agenda) {
   Value json = Value::object();
   json.set("id", Value::text(step.id));
   json.set("title", Value::text(step.title));
@@ -58,19 +58,19 @@ Value stepJson(const WorkflowStep& step, const Expected& expected) {
   json.set("work", Value::number(step.work.likely.inMinutes()));
   json.set("uninterruptible", Value::boolean(step.uninterruptible));
   Value waits = Value::array();
-  for (const WorkflowWait& wait : step.waits) waits.append(waitJson(wait, expected.of(wait)));
+  for (const WorkflowWait& wait : step.waits) waits.append(waitJson(wait, agenda.of(wait)));
   json.set("waits", std::move(waits));
   return json;
 }
 
 }  // namespace
 
-Value stepsJson(const Workflow& workflow, const Expected& expected) {
+Value stepsJson(const Agenda& agenda) {
   Value steps = Value::array();
-  for (const WorkflowStep& step : workflow.steps) steps.append(stepJson(step, expected));
+  for (const AgendaStep& ahead : agenda.steps()) steps.append(stepJson(agenda.workflow().steps[ahead.step], agenda));
   return Value::object().set("format", Value::text("mountwright-steps/1")).set("steps", std::move(steps));
 }
 
-Value stepsJson(const Workflow& workflow) { return stepsJson(workflow, Expected(workflow)); }
+Value stepsJson(const Workflow& workflow) { return stepsJson(Agenda(workflow)); }
 
 }  // namespace core::workflow

@@ -116,6 +116,12 @@ DeskFrame {
         Words {
             width: parent.width
             visible: text !== ""
+            text: root.pieces.chosenAhead
+            font.pixelSize: Metrics.deskText
+        }
+        Words {
+            width: parent.width
+            visible: text !== ""
             text: root.pieces.chosenRuns
             color: Theme.calm
             font.pixelSize: Metrics.deskText

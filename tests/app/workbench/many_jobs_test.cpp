@@ -7,7 +7,7 @@
 #include "app/workbench/job_search.h"
 #include "app/workbench/job_summary.h"
 #include "core/base/text.h"
-#include "core/workflow/expected.h"
+#include "core/workflow/agenda.h"
 #include "tests/app/workbench/bench.h"
 #include "tests/support/many_jobs.h"
 

@@ -7,7 +7,7 @@
 #include "app/words/words.h"
 #include "core/base/text.h"
 #include "core/decisions/offers.h"
-#include "core/workflow/expected.h"
+#include "core/workflow/agenda.h"
 #include "tests/app/workbench/bench.h"
 
 namespace tests {

@@ -1,4 +1,4 @@
-#include "core/workflow/expected.h"
+#include "core/workflow/agenda.h"
 
 #include <algorithm>
 
@@ -42,12 +42,24 @@ waits::WaitTerms termsOf(const Workflow& workflow, const WorkflowWait& wait,
   return terms;
 }
 
-Expected::Expected(const Workflow& workflow, const Bench& bench) {
+Agenda::Agenda(const Workflow& workflow, const Bench& bench) : m_workflow(&workflow) {
+  m_steps.reserve(workflow.steps.size());
+  for (std::size_t i = 0; i < workflow.steps.size(); ++i) m_steps.push_back({i, workflow.steps[i].work});
+  expect(bench);
+}
+
+Agenda::Agenda(const Workflow& workflow, const Bench& bench, std::vector<AgendaStep> steps,
+               std::vector<AgendaRun> running)
+    : m_workflow(&workflow), m_steps(std::move(steps)), m_running(std::move(running)) {
+  expect(bench);
+}
+
+void Agenda::expect(const Bench& bench) {
   waits::ClockReading beginning;
   beginning.bootId = "-";
-  for (const WorkflowStep& step : workflow.steps) {
-    for (const WorkflowWait& wait : step.waits) {
-      const auto state = waits::waitState(termsOf(workflow, wait, bench.room), bench.learning.of(kindOf(wait)),
+  for (const AgendaStep& ahead : m_steps) {
+    for (const WorkflowWait& wait : m_workflow->steps[ahead.step].waits) {
+      const auto state = waits::waitState(termsOf(*m_workflow, wait, bench.room), bench.learning.of(kindOf(wait)),
                                           beginning, {}, {}, beginning);
       if (state.byTouch) {
         m_byId[wait.id] = {wait.opens, wait.closes, waits::Basis::Label};

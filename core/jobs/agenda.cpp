@@ -1,0 +1,81 @@
+#include "core/jobs/agenda.h"
+
+#include <algorithm>
+
+namespace core::jobs {
+namespace {
+
+using units::Duration;
+using units::Span;
+
+Span minus(const Span& span, Duration passed) {
+  return {span.early - passed, span.likely - passed, span.late - passed};
+}
+
+Span atMost(const Span& span, Duration most) {
+  return {std::min(span.early, most), std::min(span.likely, most), std::min(span.late, most)};
+}
+Span atLeast(const Span& span, Duration least) {
+  return {std::max(span.early, least), std::max(span.likely, least), std::max(span.late, least)};
+}
+
+std::vector<workflow::AgendaStep> stepsAhead(const JobAt& job) {
+  std::vector<workflow::AgendaStep> ahead;
+  const auto& steps = job.state().plan->workflow.steps;
+  for (std::size_t i = 0; i < steps.size(); ++i) {
+    if (job.isDone(i)) continue;
+    const StepState& state = job.state().steps[i];
+    Span work = steps[i].work;
+    if (state.status == StepStatus::Begun) {
+      const waits::Elapsed since = waits::elapsedBetween(state.begunAt, job.now(), job.shop().clockLog);
+      work = atLeast(minus(work, since.time), Duration());
+    }
+    ahead.push_back({i, work});
+  }
+  return ahead;
+}
+
+workflow::AgendaRun runOf(const JobAt& job, const RunningWait& run) {
+  const waits::WaitState state = job.waitState(run);
+  workflow::AgendaRun found;
+  found.step = static_cast<std::size_t>(run.step - job.state().plan->workflow.steps.data());
+  found.wait = run.wait;
+  found.from.opens = minus(state.opens, state.elapsed.time);
+  if (state.holds()) found.from.opens = atMost(found.from.opens, Duration());
+  if (state.closes) found.from.closes = minus(*state.closes, state.elapsed.time);
+  found.from.basis = state.basis;
+  return found;
+}
+
+}  // namespace
+
+workflow::Bench benchFor(const design::Job& job, const shop::Shop& shop) {
+  std::optional<units::Room> room = job.room;
+  if (!room && !shop.rooms.empty()) room = shop.rooms.back().room;
+  return {room, shop.learning};
+}
+
+std::vector<const RunningWait*> runningWaits(const JobAt& job) {
+  std::vector<const RunningWait*> runs;
+  for (const auto& [id, run] : job.state().waits) {
+    if (job.matters(run) && job.waitState(run).phase != waits::Phase::Over) runs.push_back(&run);
+  }
+  return runs;
+}
+
+workflow::Agenda agendaOf(const JobAt& job) {
+  std::vector<const RunningWait*> runs;
+  // One that is over still says that its fact holds.
+  for (const auto& [id, run] : job.state().waits) {
+    if (job.matters(run)) runs.push_back(&run);
+  }
+  std::stable_sort(runs.begin(), runs.end(), [](const RunningWait* a, const RunningWait* b) {
+    return a->started.utcMilliseconds < b->started.utcMilliseconds;
+  });
+  std::vector<workflow::AgendaRun> running;
+  for (const RunningWait* run : runs) running.push_back(runOf(job, *run));
+  const JobPlan& plan = *job.state().plan;
+  return workflow::Agenda(plan.workflow, benchFor(plan.design.job, job.shop()), stepsAhead(job), std::move(running));
+}
+
+}  // namespace core::jobs
