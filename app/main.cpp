@@ -1,6 +1,5 @@
 // The composition root: the machine's clocks, the record's file, the techniques, the alerts and the screens meet
 // here and nowhere else.
-#include <QFileInfo>
 #include <QGuiApplication>
 #include <QScopeGuard>
 #include <QScreen>
@@ -80,10 +79,9 @@ void takeCare(app::caretaker::Caretaker& caretaker, app::viewmodels::Desk& desk)
 
 // A large record is opened without reading all of it; what is wrong further in is told as soon as it is known.
 void checkWhole(const QString& folder, app::viewmodels::Desk& desk) {
-  const QString path = app::stores::recordFile(folder);
-  if (QFileInfo(path).size() <= app::stores::SqliteEventStore::kReadThrough) return;
-  app::aside::aside(&desk, [path, &desk]() -> app::aside::Told {
-    const core::base::Message trouble = app::stores::SqliteEventStore::checkWhole(path);
+  if (!app::stores::isReadInPart(folder)) return;
+  app::aside::aside(&desk, [folder, &desk]() -> app::aside::Told {
+    const core::base::Message trouble = app::stores::readThrough(folder);
     return [trouble, &desk] {
       if (!trouble.id.empty()) desk.setTrouble(said(trouble));
     };
@@ -117,10 +115,8 @@ class NoStore : public core::record::EventStore {
                                     const std::vector<core::record::StoredText>&) override {
     return m_why;
   }
-  Result<std::vector<core::record::Event>> load(const std::string&) override { return m_why; }
-  Result<std::vector<std::string>> streams() override { return m_why; }
+  Result<core::record::Feed> since(const std::string&, std::size_t) override { return m_why; }
   Result<std::optional<core::record::StoredText>> text(const std::string&) override { return m_why; }
-  Result<Position> position(const std::string&) override { return m_why; }
   Result<core::record::Done> logClock(const std::string&, const std::string&,
                                       const core::waits::ClockReading&) override {
     return m_why;
@@ -142,7 +138,7 @@ Opened openStore(const QString& option, QString& folder) {
     if (record.ok()) {
       app::stores::OpenRecord held = std::move(record).value();
       opened.lock = std::move(held.lock);
-      opened.deviceId = held.store->deviceId();
+      opened.deviceId = held.deviceId;
       opened.store = std::move(held.store);
     } else {
       opened.trouble = record.error();

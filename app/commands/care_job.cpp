@@ -8,7 +8,6 @@
 #include "app/convert/content_hash.h"
 #include "app/files/whole_file.h"
 #include "app/stores/data_dir.h"
-#include "app/stores/sqlite_event_store.h"
 #include "app/workbench/kept_jobs.h"
 #include "core/base/text.h"
 

@@ -40,7 +40,7 @@ std::unique_ptr<Record> openRecord(const CommandLine& line, std::ostream& err) {
   if (!opened) return fail(opened.error());
   record->opened = std::move(opened).value();
   auto& store = *record->opened.store;
-  record->bench.emplace(store, record->clock, workbench::Library(), store.deviceId());
+  record->bench.emplace(store, record->clock, workbench::Library(), record->opened.deviceId);
   if (const Message trouble = record->bench->load(); !trouble.id.empty()) return fail(trouble);
   return record;
 }

@@ -6,6 +6,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/saying.h"
 #include "app/stores/data_dir.h"
+#include "app/stores/open_record.h"
 
 namespace app::commands {
 
@@ -15,14 +16,13 @@ using workbench::KeptJobs;
 OrExit<KeptRecord> openKeptRecord(const CommandLine& line, std::ostream& err) {
   KeptRecord record;
   const QString folder = stores::wantedDataDirectory(line.data);
-  const QString path = stores::recordFile(folder);
-  if (folder.isEmpty() || !QFileInfo::exists(path)) return {std::move(record), kDone};
-  auto store = stores::SqliteEventStore::open(path);
-  if (!store) {
-    say(err, store.error());
+  if (folder.isEmpty() || !QFileInfo::exists(stores::recordFile(folder))) return {std::move(record), kDone};
+  auto opened = stores::openRecord(folder, stores::Opening::ToRead);
+  if (!opened) {
+    say(err, opened.error());
     return {std::nullopt, kUnreadable};
   }
-  record.store = std::move(store).value();
+  record.store = std::move(opened).value().store;
   record.jobs = std::make_unique<KeptJobs>(*record.store);
   if (const Message trouble = record.jobs->load(record.shop); !trouble.id.empty()) {
     say(err, trouble);

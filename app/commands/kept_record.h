@@ -5,14 +5,13 @@
 
 #include "app/commands/command_line.h"
 #include "app/commands/input.h"
-#include "app/stores/sqlite_event_store.h"
 #include "app/workbench/kept_jobs.h"
 #include "core/shop/shop.h"
 
 namespace app::commands {
 
 struct KeptRecord {
-  std::unique_ptr<stores::SqliteEventStore> store;
+  std::unique_ptr<core::record::EventStore> store;
   std::unique_ptr<workbench::KeptJobs> jobs;  // null where there is no record
   core::shop::Shop shop;
 };

@@ -29,6 +29,8 @@ constexpr char kEventColumns[] =
     "event_id, device_id, device_seq, hlc, intent_id, stream, type, version, occurred, recorded, zone, boot_id, "
     "boottime_ns, synced, payload";
 
+constexpr int kEventColumnCount = 15;
+
 // Goes from one stream to the next by the index and never over the events of one: a record holds a hundred thousand
 // events of some hundred streams.
 constexpr char kEachStream[] =
@@ -156,7 +158,7 @@ Message SqliteEventStore::prepareFile() {
   if (Message problem = bringUpToDate(); !problem.id.empty()) return problem;
   // The log is there from the first write on.
   m_place.remember(m_path);
-  return readDeviceId();
+  return readFormerDevice();
 }
 
 Message SqliteEventStore::bringUpToDate() {
@@ -180,10 +182,11 @@ Message SqliteEventStore::bringUpToDate() {
   if (!query.exec(QStringLiteral("PRAGMA journal_mode = WAL"))) return trouble(query.lastError());
   query.finish();
   if (Message problem = readThrough(); !problem.id.empty()) return problem;
+  m_made = fresh;
+  // A record that cannot be written is told when it is opened, and not at the first act.
   return commit([&](QSqlQuery& write) {
     if (version < kSchemaVersion && !migrate(write, version)) return false;
-    return run(write, QStringLiteral("INSERT OR IGNORE INTO bench(only, device_id) VALUES(1, ?)"),
-               {bound(convert::newUuid(QDateTime::currentMSecsSinceEpoch()))});
+    return write.exec(QStringLiteral("DELETE FROM bench WHERE false"));
   });
 }
 
@@ -226,12 +229,16 @@ Message SqliteEventStore::checkWhole(const QString& path) {
   return problem;
 }
 
-Message SqliteEventStore::readDeviceId() {
+Message SqliteEventStore::readFormerDevice() {
   QSqlQuery query(m_database);
   if (!query.exec(QStringLiteral("SELECT device_id FROM bench WHERE only = 1"))) return trouble(query.lastError());
-  if (!query.next()) return damaged();
-  m_deviceId = textAt(query, 0);
-  return m_deviceId.empty() ? damaged() : Message();
+  if (query.next()) m_formerDevice = textAt(query, 0);
+  return {};
+}
+
+// Where it stays it is taken out the next time.
+void SqliteEventStore::forgetFormerDevice() {
+  static_cast<void>(inTransaction([](QSqlQuery& query) { return query.exec(QStringLiteral("DELETE FROM bench")); }));
 }
 
 // One that is there stays, unless its bytes are no longer those its hash was made of and these are.
@@ -310,6 +317,27 @@ Result<std::vector<Event>, StoreError> SqliteEventStore::load(const std::string&
   }
   if (query.lastError().isValid()) return trouble(query.lastError());
   return events;
+}
+
+Result<core::record::Feed, StoreError> SqliteEventStore::since(const std::string& cursor, std::size_t most) {
+  QSqlQuery query(m_database);
+  query.setForwardOnly(true);
+  // Rows are numbered as they come in and none is ever taken out.
+  if (!run(query,
+           QStringLiteral("SELECT %1, rowid FROM events WHERE rowid > ? ORDER BY rowid LIMIT ?")
+               .arg(QLatin1String(kEventColumns)),
+           {convert::toQt(cursor).toLongLong(), static_cast<qint64>(most)})) {
+    return trouble(query.lastError());
+  }
+  core::record::Feed feed{{}, cursor};
+  while (query.next()) {
+    std::optional<Event> event = eventAt(query);
+    if (!event) return damaged();
+    feed.events.push_back(std::move(*event));
+    feed.cursor = textAt(query, kEventColumnCount);
+  }
+  if (query.lastError().isValid()) return trouble(query.lastError());
+  return feed;
 }
 
 Result<std::vector<std::string>, StoreError> SqliteEventStore::streams() {
@@ -442,8 +470,9 @@ Result<SqliteEventStore::Position, StoreError> SqliteEventStore::position(const 
   // Of clocks those alone that are well formed: one damaged row is no reason to begin at nothing.
   static const QString kClock = QStringLiteral("[0-9]").repeated(16) + u'-' + QStringLiteral("[0-9]").repeated(6);
   if (!run(query,
-           QStringLiteral("SELECT coalesce((SELECT max(device_seq) FROM events WHERE device_id = ? AND device_seq <= ?), 0), "
-                          "coalesce((SELECT hlc FROM events WHERE hlc GLOB ? AND hlc <= ? ORDER BY hlc DESC LIMIT 1), '')"),
+           QStringLiteral(
+               "SELECT coalesce((SELECT max(device_seq) FROM events WHERE device_id = ? AND device_seq <= ?), 0), "
+               "coalesce((SELECT hlc FROM events WHERE hlc GLOB ? AND hlc <= ? ORDER BY hlc DESC LIMIT 1), '')"),
            {bound(deviceId), bound(core::record::kLastOwnSequence), kClock,
             bound(core::record::text({core::record::kMostMilliseconds, core::record::kMostCounts}))}) ||
       !query.next()) {

@@ -34,11 +34,16 @@ class SqliteEventStore : public core::record::EventStore {
   SqliteEventStore(const SqliteEventStore&) = delete;
   SqliteEventStore& operator=(const SqliteEventStore&) = delete;
 
-  // The id under which this bench writes; made once, kept in the file.
-  const std::string& deviceId() const { return m_deviceId; }
+  // Whether the record was made by this opening.
+  bool made() const { return m_made; }
+  // The device a record of an earlier version named as its own; "" where it names none.
+  const std::string& formerDevice() const { return m_formerDevice; }
+  void forgetFormerDevice();
 
   core::base::Result<core::record::Done, core::record::StoreError> append(
       const std::vector<core::record::Event>& events, const std::vector<core::record::StoredText>& texts) override;
+  core::base::Result<core::record::Feed, core::record::StoreError> since(const std::string& cursor,
+                                                                         std::size_t most) override;
   core::base::Result<std::vector<core::record::Event>, core::record::StoreError> load(
       const std::string& stream) override;
   core::base::Result<std::vector<std::string>, core::record::StoreError> streams() override;
@@ -65,7 +70,7 @@ class SqliteEventStore : public core::record::EventStore {
   core::base::Message prepareFile();
   core::base::Message bringUpToDate();
   core::base::Message readThrough();
-  core::base::Message readDeviceId();
+  core::base::Message readFormerDevice();
   core::base::Message damaged() const;
   bool insertEvent(QSqlQuery& query, const core::record::Event& event) const;
   bool keepText(QSqlQuery& query, const core::record::StoredText& text) const;
@@ -79,7 +84,8 @@ class SqliteEventStore : public core::record::EventStore {
   QString m_path;
   QString m_connection;
   QSqlDatabase m_database;
-  std::string m_deviceId;
+  std::string m_formerDevice;
+  bool m_made = false;
   RecordPlace m_place;
 };
 

@@ -68,6 +68,12 @@ const std::vector<Entry>& benchEntries() {
       {"store.failed", QT_TRANSLATE_NOOP("words", "The record {path} could not be used: {detail}")},
       {"store.no-driver", QT_TRANSLATE_NOOP("words", "The SQLite driver of Qt is missing on this machine.")},
       {"data.not-a-folder", QT_TRANSLATE_NOOP("words", "{path} is a file; a folder is needed for the data.")},
+      {"data.device-unreadable",
+       QT_TRANSLATE_NOOP("words",
+                         "{path} should hold the name under which this tablet writes, and does not. Put the "
+                         "file back from a copy; or take it away, and this tablet goes on under a new name.")},
+      {"data.device-unkept",
+       QT_TRANSLATE_NOOP("words", "The name under which this tablet writes cannot be kept in {path}.")},
       {"data.cannot-make", QT_TRANSLATE_NOOP("words", "The data folder {path} cannot be made.")},
       {"kept.text-missing",
        QT_TRANSLATE_NOOP("words",

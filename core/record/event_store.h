@@ -1,5 +1,6 @@
 #pragma once
-// The port through which the record is kept. One implementation on SQLite in the app, one in memory for tests.
+// The port through which the record is kept. One implementation on SQLite in the app, one in memory for tests. Nothing
+// above it knows how a record lies, nor whether others write into it as well: what came in is asked for by a cursor.
 #include <optional>
 #include <string>
 #include <vector>
@@ -36,6 +37,12 @@ struct Summary {
   std::string detail;  // the longer part, read apart from the rest
 };
 
+// What came in after a cursor, and where to go on from.
+struct Feed {
+  std::vector<Event> events;
+  std::string cursor;
+};
+
 class EventStore {
  public:
   virtual ~EventStore() = default;
@@ -44,12 +51,16 @@ class EventStore {
   // there (same event id) are skipped. Texts are kept once each.
   virtual base::Result<Done, StoreError> append(const std::vector<Event>& events,
                                                 const std::vector<StoredText>& texts) = 0;
-  // In fold order.
-  virtual base::Result<std::vector<Event>, StoreError> load(const std::string& stream) = 0;
-  virtual base::Result<std::vector<std::string>, StoreError> streams() = 0;
+  // In the order in which they came in, no more than `most`; none where nothing came in since. "" is the beginning; any
+  // other cursor is one that this store gave and means nothing to another store.
+  virtual base::Result<Feed, StoreError> since(const std::string& cursor, std::size_t most) = 0;
   virtual base::Result<std::optional<StoredText>, StoreError> text(const std::string& hash) = 0;
 
-  // The seven below are right, if slow or forgetful, for a store that knows nothing better.
+  // Those up to `position` are right, if slow or forgetful, for a store that knows nothing better: they read the feed.
+  // In fold order.
+  virtual base::Result<std::vector<Event>, StoreError> load(const std::string& stream);
+  // In the order of their names.
+  virtual base::Result<std::vector<std::string>, StoreError> streams();
   // Of every stream, in the order of `streams`.
   virtual base::Result<std::vector<StreamHead>, StoreError> heads();
   // The event of that id, whatever its stream; nothing where there is none.
@@ -71,7 +82,7 @@ class EventStore {
     std::int64_t deviceSequence = 0;
     Hlc hlc;
   };
-  virtual base::Result<Position, StoreError> position(const std::string& deviceId) = 0;
+  virtual base::Result<Position, StoreError> position(const std::string& deviceId);
 
   // Heartbeats and clock jumps; not events. `kind`: "heartbeat", "jump", "zone", "wake".
   virtual base::Result<Done, StoreError> logClock(const std::string& deviceId, const std::string& kind,

@@ -50,7 +50,7 @@ int main(int argc, char** argv) {
   auto store = app::stores::SqliteEventStore::open(folder.filePath(QStringLiteral("record.sqlite")));
   if (!store) return 3;
   auto library = app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), QString());
-  app::workbench::Workbench workbench(*store.value(), clock, std::move(library.library), store.value()->deviceId());
+  app::workbench::Workbench workbench(*store.value(), clock, std::move(library.library), "this-tablet");
   if (!workbench.load().id.empty()) return 3;
   const auto text = tests::readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
   if (!text) return 3;

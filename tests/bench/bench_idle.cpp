@@ -81,9 +81,8 @@ bool prepare(const QString& data) {
   auto store = app::stores::SqliteEventStore::open(app::stores::recordFile(data));
   if (!store) return false;
   const app::clocks::SystemClock clock;
-  app::workbench::Workbench bench(*store.value(), clock,
-                                  app::workbench::loadLibrary(PROJECT_ROOT "/recipes", QString()).library,
-                                  store.value()->deviceId());
+  app::workbench::Workbench bench(
+      *store.value(), clock, app::workbench::loadLibrary(PROJECT_ROOT "/recipes", QString()).library, "this-tablet");
   if (!bench.load().id.empty()) return false;
   const auto text = tests::readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
   const std::string job = text ? bench.takeIn(*text).jobId : "";

@@ -71,8 +71,7 @@ Opened open(const QString& path, const app::clocks::Clock& clock) {
     std::exit(2);
   }
   opened.store = std::move(store).value();
-  opened.bench =
-      std::make_unique<app::workbench::Workbench>(*opened.store, clock, std::move(library), opened.store->deviceId());
+  opened.bench = std::make_unique<app::workbench::Workbench>(*opened.store, clock, std::move(library), "this-tablet");
   if (const auto trouble = opened.bench->load(); !trouble.id.empty()) {
     std::printf("the record does not load: %s\n", core::base::dump(trouble).c_str());
     std::exit(2);
@@ -148,7 +147,7 @@ int main(int count, char** arguments) {
     auto library = app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), QString()).library;
     auto store = app::stores::SqliteEventStore::open(given.value(2));
     if (!store) return 2;
-    app::workbench::Workbench bench(*store.value(), clock, std::move(library), store.value()->deviceId());
+    app::workbench::Workbench bench(*store.value(), clock, std::move(library), "this-tablet");
     if (!bench.load().id.empty()) return 2;
     const auto lines = app::workbench::searched(bench.jobs(), "", app::workbench::Shelf::Bench);
     std::printf("%zu\n", lines.size());

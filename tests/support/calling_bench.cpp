@@ -146,8 +146,7 @@ int main(int argc, char* argv[]) {
   const auto text = tests::readWholeFile(app::convert::fromQt(words[2]));
   if (!text) return fail("no job file");
   const HurriedClock clock(folder.value());
-  Workbench bench(*store.value(), clock, app::workbench::loadLibrary(words[3], QString()).library,
-                  store.value()->deviceId());
+  Workbench bench(*store.value(), clock, app::workbench::loadLibrary(words[3], QString()).library, "this-tablet");
   const auto trouble = bench.load();
   if (!trouble.id.empty()) return fail(core::base::dump(trouble));
   const auto taken = bench.takeIn(*text);

@@ -31,6 +31,16 @@ MemoryEventStore::Result<Done> MemoryEventStore::append(const std::vector<Event>
   return Done{};
 }
 
+// As they lie here: none is taken out, none put between.
+MemoryEventStore::Result<core::record::Feed> MemoryEventStore::since(const std::string& cursor, std::size_t most) {
+  const std::size_t from = cursor.empty() ? 0 : std::stoul(cursor);
+  const std::size_t to = std::min(m_events.size(), from + most);
+  core::record::Feed feed;
+  for (std::size_t i = from; i < to; ++i) feed.events.push_back(m_events[i]);
+  feed.cursor = feed.events.empty() ? cursor : std::to_string(to);
+  return feed;
+}
+
 MemoryEventStore::Result<std::vector<Event>> MemoryEventStore::load(const std::string& stream) {
   ++m_loads;
   std::vector<Event> found;

@@ -18,6 +18,7 @@ class MemoryEventStore : public core::record::EventStore {
 
   Result<core::record::Done> append(const std::vector<core::record::Event>& events,
                                     const std::vector<core::record::StoredText>& texts) override;
+  Result<core::record::Feed> since(const std::string& cursor, std::size_t most) override;
   Result<std::vector<core::record::Event>> load(const std::string& stream) override;
   Result<std::vector<std::string>> streams() override;
   Result<std::optional<core::record::StoredText>> text(const std::string& hash) override;

@@ -159,8 +159,7 @@ int main(int argc, char* argv[]) {
   const auto text = tests::readWholeFile(app::convert::fromQt(words[3]));
   if (!text) return fail("no job file");
   const app::clocks::SystemClock clock;
-  Workbench bench(*store.value(), clock, app::workbench::loadLibrary(words[4], QString()).library,
-                  store.value()->deviceId());
+  Workbench bench(*store.value(), clock, app::workbench::loadLibrary(words[4], QString()).library, "this-tablet");
   const auto trouble = bench.load();
   if (!trouble.id.empty()) return fail(core::base::dump(trouble));
   return works ? work(bench, *text, words[5].toInt()) : sayState(bench);

@@ -24,7 +24,7 @@ std::string workedIn(const Commands& commands) {
   REQUIRE(QDir().mkpath(commands.path(QStringLiteral("data"))));
   auto opened = app::stores::SqliteEventStore::open(app::stores::recordFile(commands.path(QStringLiteral("data"))));
   REQUIRE(opened.ok());
-  tests::Bench bench(*opened.value(), opened.value()->deviceId());
+  tests::Bench bench(*opened.value(), "this-tablet");
   const std::string job = bench.takeIn(tests::demoJob());
   const auto shop = [&](const ShopIntent& intent) {
     const auto refused = bench.work.submit(core::intents::OfShop{intent});

@@ -20,12 +20,12 @@ namespace {
 void takeIn(const QString& folder, const std::string& text) {
   const auto data = app::stores::dataDirectory(folder);
   REQUIRE(data.ok());
-  auto store = app::stores::SqliteEventStore::open(app::stores::recordFile(data.value()));
-  REQUIRE(store.ok());
+  const auto opened = app::stores::openRecord(data.value());
+  REQUIRE(opened.ok());
   const FakeClock clock;
-  app::workbench::Workbench bench(*store.value(), clock,
+  app::workbench::Workbench bench(*opened.value().store, clock,
                                   app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), "").library,
-                                  store.value()->deviceId());
+                                  opened.value().deviceId);
   REQUIRE(bench.load().id.empty());
   REQUIRE_FALSE(bench.takeIn(text).jobId.empty());
 }

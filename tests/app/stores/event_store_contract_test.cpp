@@ -12,6 +12,7 @@
 #include "tests/support/catch.h"
 #include "tests/support/events.h"
 #include "tests/support/memory_event_store.h"
+#include "tests/support/plain_event_store.h"
 
 using core::base::writeJson;
 using core::record::Event;
@@ -21,23 +22,26 @@ using tests::event;
 
 namespace {
 
+enum class Lies { InMemory, InSqlite, InItsFeed };
+
 // A kind of store over one place: made and made again over the same, as after a restart.
 struct Kind {
   std::string name;
-  bool lasting = false;
+  Lies lies = Lies::InMemory;
   QTemporaryDir folder;
   std::unique_ptr<EventStore> open() {
-    if (!lasting) return std::make_unique<tests::MemoryEventStore>();
+    if (lies == Lies::InMemory) return std::make_unique<tests::MemoryEventStore>();
+    if (lies == Lies::InItsFeed) return std::make_unique<tests::PlainEventStore>();
     auto opened = app::stores::SqliteEventStore::open(folder.filePath("record.sqlite"));
     REQUIRE(opened.ok());
     return std::move(opened).value();
   }
 };
 
-std::unique_ptr<Kind> kindOf(bool lasting) {
+std::unique_ptr<Kind> kindOf(Lies lies) {
   auto kind = std::make_unique<Kind>();
-  kind->name = lasting ? "SQLite" : "memory";
-  kind->lasting = lasting;
+  kind->name = lies == Lies::InSqlite ? "SQLite" : lies == Lies::InMemory ? "memory" : "its feed alone";
+  kind->lies = lies;
   return kind;
 }
 
@@ -62,7 +66,7 @@ std::vector<Event> loaded(EventStore& store, const std::string& stream = "job/on
 }  // namespace
 
 TEST_CASE("an event comes back with every column as it was") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   Event odd = event("tablet", 1, 1000);
@@ -83,7 +87,7 @@ TEST_CASE("an event comes back with every column as it was") {
 }
 
 TEST_CASE("events come back in fold order whatever order they went in") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const std::vector<Event> inOrder = {event("a", 1, 1000), event("a", 2, 1001), event("b", 1, 1001),
                                       event("b", 2, 1001), event("a", 3, 20'000)};
@@ -93,7 +97,7 @@ TEST_CASE("events come back in fold order whatever order they went in") {
 }
 
 TEST_CASE("an event that is there already is skipped and changes nothing") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   REQUIRE(append(*store, {event("a", 1, 1000)}));
@@ -104,7 +108,7 @@ TEST_CASE("an event that is there already is skipped and changes nothing") {
 }
 
 TEST_CASE("an append that cannot be kept whole is not kept at all") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   REQUIRE(append(*store, {event("a", 1, 1000)}));
@@ -116,8 +120,34 @@ TEST_CASE("an append that cannot be kept whole is not kept at all") {
   REQUIRE(append(*store, {event("a", 2, 1003)}));
 }
 
+TEST_CASE("the feed tells each event once, in the order in which it came in, from wherever a reader stands") {
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
+  INFO(kind->name);
+  const auto store = kind->open();
+  const auto since = [&](const std::string& cursor, std::size_t most) {
+    auto feed = store->since(cursor, most);
+    REQUIRE(feed.ok());
+    return feed.value();
+  };
+  CHECK(since("", 10).events.empty());
+  const std::vector<Event> arriving = {event("b", 1, 5000), event("a", 1, 1000), event("a", 2, 9000)};
+  for (const Event& one : arriving) REQUIRE(append(*store, {one}));
+  const auto first = since("", 2);
+  CHECK(asText(first.events) == asText({arriving[0], arriving[1]}));
+  const auto second = since(first.cursor, 2);
+  CHECK(asText(second.events) == asText({arriving[2]}));
+  const auto none = since(second.cursor, 2);
+  CHECK(none.events.empty());
+  CHECK(none.cursor == second.cursor);
+  // What was there already did not come in; what goes before all others in the order of the fold did.
+  const Event late = event("c", 1, 1);
+  REQUIRE(append(*store, {arriving[1], late}));
+  CHECK(asText(since(none.cursor, 10).events) == asText({late}));
+  CHECK(asText(since("", 10).events) == asText({arriving[0], arriving[1], arriving[2], late}));
+}
+
 TEST_CASE("streams are kept apart and named") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   CHECK(store->streams().value().empty());
@@ -128,7 +158,7 @@ TEST_CASE("streams are kept apart and named") {
 }
 
 TEST_CASE("texts come back byte for byte and the first of a hash stays") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   static constexpr char kBytes[] = "\xEF\xBB\xBF{ \"title\": \"caf\xC3\xA9\"\r\n \0 \xFF }";
@@ -145,7 +175,7 @@ TEST_CASE("texts come back byte for byte and the first of a hash stays") {
 }
 
 TEST_CASE("the position is the device's last count and everybody's greatest clock") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   CHECK(store->position("a").value().deviceSequence == 0);
@@ -158,7 +188,7 @@ TEST_CASE("the position is the device's last count and everybody's greatest cloc
 
 TEST_CASE("no number and no clock at the end of all numbers is where a device goes on from") {
   using namespace core::record;
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   auto far = event("a", std::numeric_limits<std::int64_t>::max() - 1, 9000);
@@ -175,7 +205,7 @@ TEST_CASE("no number and no clock at the end of all numbers is where a device go
 }
 
 TEST_CASE("what a device wrote under a number is found, whatever its stream") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   REQUIRE(append(*store, {event("a", 1, 1000), event("a", 2, 2000, "bench/a"), event("b", 2, 9000, "design/d")}));
@@ -185,7 +215,7 @@ TEST_CASE("what a device wrote under a number is found, whatever its stream") {
 }
 
 TEST_CASE("of heartbeats that follow each other in one boot the newest stays") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   REQUIRE(store->logClock("a", "heartbeat", {1000, "boot-1", 10, true}).ok());
@@ -201,7 +231,7 @@ TEST_CASE("of heartbeats that follow each other in one boot the newest stays") {
 }
 
 TEST_CASE("a heartbeat of a clock nobody steers does not hide one that was steered") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   REQUIRE(store->logClock("a", "heartbeat", {1000, "boot-1", 10, true}).ok());
@@ -214,7 +244,7 @@ TEST_CASE("a heartbeat of a clock nobody steers does not hide one that was steer
 }
 
 TEST_CASE("a heartbeat with a wall clock set back does not hide the later one") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   REQUIRE(store->logClock("a", "heartbeat", {9000, "boot-1", 10, true}).ok());
@@ -225,7 +255,7 @@ TEST_CASE("a heartbeat with a wall clock set back does not hide the later one") 
 }
 
 TEST_CASE("what SQLite has kept is there after it is opened again") {
-  const auto kind = kindOf(true);
+  const auto kind = kindOf(Lies::InSqlite);
   std::vector<std::string> before;
   {
     const auto store = kind->open();
@@ -253,7 +283,7 @@ std::string arrivedIn(EventStore& store, const std::string& stream) {
 }  // namespace
 
 TEST_CASE("the head of a stream is another whenever an event comes in, late ones too") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   CHECK(store->heads().value().empty());
@@ -274,7 +304,7 @@ TEST_CASE("the head of a stream is another whenever an event comes in, late ones
 }
 
 TEST_CASE("an event is found by its id, and the newest act of a device by the device") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite, Lies::InItsFeed));
   INFO(kind->name);
   const auto store = kind->open();
   CHECK(store->newestIntentOf("a").value().empty());
@@ -289,12 +319,12 @@ TEST_CASE("an event is found by its id, and the newest act of a device by the de
 }
 
 TEST_CASE("summaries replace each other by stream and are no part of the record") {
-  const auto kind = kindOf(GENERATE(false, true));
+  const auto kind = kindOf(GENERATE(Lies::InMemory, Lies::InSqlite));
   INFO(kind->name);
   auto store = kind->open();
   REQUIRE(store->keepSummaries({{"job/one", "s1", "b1", "d1"}, {"job/two", "s2", "b2", "d2"}}).ok());
   REQUIRE(store->keepSummaries({{"job/one", "s3", "b3", "d3"}}).ok());
-  if (kind->lasting) store = nullptr, store = kind->open();
+  if (kind->lies == Lies::InSqlite) store = nullptr, store = kind->open();
   auto kept = store->summaries().value();
   std::sort(kept.begin(), kept.end(), [](const auto& a, const auto& b) { return a.stream < b.stream; });
   REQUIRE(kept.size() == 2);

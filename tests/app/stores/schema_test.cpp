@@ -49,7 +49,7 @@ TEST_CASE("a record of version 1 is brought up to date with everything in it") {
     auto opened = SqliteEventStore::open(path);
     REQUIRE(opened.ok());
     SqliteEventStore& store = *opened.value();
-    CHECK(store.deviceId() == "old-tablet");
+    CHECK(store.formerDevice() == "old-tablet");
     const auto events = store.load("job/one").value();
     REQUIRE(events.size() == 1);
     CHECK(events[0].eventId == "e1");

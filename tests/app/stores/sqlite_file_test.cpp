@@ -61,19 +61,6 @@ TEST_CASE("every commit of the store's own connection is forced to the disk") {
   CHECK(seen == 1);
 }
 
-TEST_CASE("a record keeps its device id and no two records share one") {
-  QTemporaryDir folder;
-  const auto idIn = [&](const char* name) {
-    auto opened = SqliteEventStore::open(folder.filePath(name));
-    REQUIRE(opened.ok());
-    return opened.value()->deviceId();
-  };
-  const std::string first = idIn("one.sqlite");
-  CHECK(first.size() == 36);
-  CHECK(idIn("one.sqlite") == first);
-  CHECK(idIn("two.sqlite") != first);
-}
-
 TEST_CASE("a store that goes leaves no connection behind") {
   QTemporaryDir folder;
   makeRecord(folder.filePath("record.sqlite"));

@@ -62,7 +62,7 @@ TEST_CASE("a job cut to the last piece leaves offcuts that the same job again is
   };
   {
     const auto store = openIn(folder);
-    Bench bench(*store, store->deviceId());
+    Bench bench(*store, "this-tablet");
     job = bench.takeIn(demoJob());
     fresh = cutEverything(bench, job);
     CHECK(fresh > 1);
@@ -74,7 +74,7 @@ TEST_CASE("a job cut to the last piece leaves offcuts that the same job again is
     CHECK_FALSE(marks.empty());
   }
   const auto store = openIn(folder);
-  Bench bench(*store, store->deviceId());
+  Bench bench(*store, "this-tablet");
   CHECK(marksOf(bench) == marks);
   CHECK(firstSheet(cuttingAt(bench, job)) == nullptr);
   const std::string again = bench.takeIn(demoJob() + "\n");
@@ -89,7 +89,7 @@ TEST_CASE("a job cut to the last piece leaves offcuts that the same job again is
 TEST_CASE("a sheet listed once is not cut twice") {
   QTemporaryDir folder;
   const auto store = openIn(folder);
-  Bench bench(*store, store->deviceId());
+  Bench bench(*store, "this-tablet");
   const std::string job = bench.takeIn(demoJob());
   core::intents::CutSheet cut;
   cut.job = job;
@@ -107,7 +107,7 @@ TEST_CASE("a sheet listed once is not cut twice") {
 TEST_CASE("a sheet taken back is planned again as it was") {
   QTemporaryDir folder;
   const auto store = openIn(folder);
-  Bench bench(*store, store->deviceId());
+  Bench bench(*store, "this-tablet");
   const std::string job = bench.takeIn(demoJob());
   const Cutting before = cuttingAt(bench, job);
   const auto* sheet = firstSheet(before);

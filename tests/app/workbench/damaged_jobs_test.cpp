@@ -157,7 +157,7 @@ class Shop {
 
  private:
   void load(app::workbench::Library library) {
-    bench = std::make_unique<Workbench>(*record.store, clock, std::move(library), record.store->deviceId());
+    bench = std::make_unique<Workbench>(*record.store, clock, std::move(library), record.deviceId);
     const auto trouble = bench->load();
     INFO(core::base::dump(trouble));
     REQUIRE(trouble.id.empty());

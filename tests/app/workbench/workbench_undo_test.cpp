@@ -14,7 +14,7 @@ TEST_CASE("done, undone, redone, undone, reopened: as if never done, and the act
   std::string act;
   {
     const auto store = openIn(folder);
-    Bench bench(*store, store->deviceId());
+    Bench bench(*store, "this-tablet");
     job = bench.takeIn(demoJob());
     for (int acts = 0; acts < 5; ++acts) bench.goOn(job);
     never = core::jobs::dump(*bench.work.job(job));
@@ -30,7 +30,7 @@ TEST_CASE("done, undone, redone, undone, reopened: as if never done, and the act
     CHECK(core::jobs::dump(*bench.work.job(job)) == never);
   }
   const auto store = openIn(folder);
-  Bench bench(*store, store->deviceId());
+  Bench bench(*store, "this-tablet");
   REQUIRE(bench.work.job(job) != nullptr);
   CHECK(core::jobs::dump(*bench.work.job(job)) == never);
   const auto& log = bench.work.job(job)->log;
@@ -46,13 +46,13 @@ TEST_CASE("an act can be taken back after a restart") {
   std::string before;
   {
     const auto store = openIn(folder);
-    Bench bench(*store, store->deviceId());
+    Bench bench(*store, "this-tablet");
     job = bench.takeIn(demoJob());
     before = core::jobs::dump(*bench.work.job(job));
     bench.goOn(job);
   }
   const auto store = openIn(folder);
-  Bench bench(*store, store->deviceId());
+  Bench bench(*store, "this-tablet");
   REQUIRE(bench.refusal(job, core::intents::Undo{bench.work.lastIntentId()}) == "");
   CHECK(core::jobs::dump(*bench.work.job(job)) == before);
 }
