@@ -118,4 +118,20 @@ CuttingPlan cutSheets(const std::vector<WantedPiece>& pieces, const std::vector<
   return plan;
 }
 
+CutParts partsOf(const SheetCut& cut, Length kerf) {
+  CutParts parts{cut.part, std::nullopt};
+  (cut.upright ? parts.before.width : parts.before.height) = cut.fence;
+  const Length from = cut.fence + kerf;
+  if (from >= (cut.upright ? cut.part.width : cut.part.height)) return parts;
+  Area& beyond = parts.beyond.emplace(cut.part);
+  if (cut.upright) {
+    beyond.x = beyond.x + from;
+    beyond.width = beyond.width - from;
+  } else {
+    beyond.y = beyond.y + from;
+    beyond.height = beyond.height - from;
+  }
+  return parts;
+}
+
 }  // namespace core::cutting

@@ -50,6 +50,7 @@ struct PlacedPiece {
 
 struct Area {  // a rectangle of a sheet
   Length x, y, width, height;
+  friend bool operator==(const Area&, const Area&) = default;
 };
 
 // One cut, in the order in which a maker makes them: the part in hand is divided at `fence` from its left edge
@@ -59,6 +60,13 @@ struct SheetCut {
   bool upright = false;
   Length fence;
 };
+
+// The two parts that a cut leaves; beyond the fence nothing where the kerf takes all of it.
+struct CutParts {
+  Area before;
+  std::optional<Area> beyond;
+};
+CutParts partsOf(const SheetCut& cut, Length kerf);
 
 struct CutSheet {
   std::size_t stock = 0;  // index into the stock

@@ -93,4 +93,19 @@ std::string boardToFollow(const jobs::JobState& state) {
   return "";
 }
 
+std::optional<Kept> keptBy(const jobs::JobState& state, const std::string& board, design::Follow follow) {
+  const design::ReadDesign read = designWith(state, board, follow);
+  if (!read.design) return std::nullopt;
+  const auto shown = [&](const char* name) {
+    const design::Figure* found = read.design->figures.find("board." + board + name);
+    return found == nullptr ? std::string() : found->display;
+  };
+  Kept kept{shown(".reveal"), shown(".reveal.flat"), shown(".sight.width"), shown(".sight.height"), std::nullopt};
+  if (read.design->job.window.floats) return kept;
+  const auto& visible = read.design->layout.visible;
+  const design::Artwork& art = read.design->job.artwork;
+  kept.cover = std::min(art.width.inMillimetres() - visible.width, art.height.inMillimetres() - visible.height) / 2;
+  return kept;
+}
+
 }  // namespace core::decisions

@@ -42,4 +42,12 @@ design::ReadDesign designWithout(const jobs::JobState& state, const std::string&
 // out otherwise than planned. "" where there is none.
 std::string boardToFollow(const jobs::JobState& state);
 
+// What that board keeps where it follows so.
+struct Kept {
+  std::string reveal, flat, width, height;  // as shown; of its opening at the back
+  std::optional<double> cover;              // mm, at the side that covers least; nothing where the work floats
+};
+// Nothing where it cannot follow so.
+std::optional<Kept> keptBy(const jobs::JobState& state, const std::string& board, design::Follow follow);
+
 }  // namespace core::decisions

@@ -75,6 +75,15 @@ Follow AsMade::follow(const std::string& board) const {
 
 bool isPinnable(std::string_view figureId) { return kindOf(figureId) != nullptr; }
 
+std::string acrossTheBevel(const std::string& figureId) {
+  const auto with = [&](std::string_view here, std::string_view there) {
+    const auto at = figureId.find(here);
+    return at == std::string::npos ? std::string() : std::string(figureId).replace(at, here.size(), there);
+  };
+  const std::string face = with(".sight.", ".face.");
+  return face.empty() ? with(".face.", ".sight.") : face;
+}
+
 Tolerance toleranceOf(std::string_view figureId) {
   const Kind* kind = kindOf(figureId);
   return kind == nullptr ? Tolerance{micrometres(500), kRule} : Tolerance{kind->within, kind->source};

@@ -34,6 +34,10 @@ struct AsMade {
 // diagonals; a band's inner edge as marked, its strips' lengths and width.
 bool isPinnable(std::string_view figureId);
 
+// The measure of the same opening or edge at the other side of its bevel, which this one may contradict: face of sight
+// and sight of face. "" where there is none.
+std::string acrossTheBevel(const std::string& figureId);
+
 // How far a measure may lie from what was computed before the bench speaks of it, by kind of figure.
 struct Tolerance {
   Length within;

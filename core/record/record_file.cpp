@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/long_json.h"
+#include "core/base/stated_format.h"
 #include "core/base/strict_reader.h"
 #include "core/base/text.h"
 #include "core/record/happening.h"
@@ -217,6 +218,10 @@ std::string writeRecord(const RecordFile& record) {
   root.set("texts", std::move(texts));
   root.set("events", std::move(list));
   return base::writeJson(root, 2) + "\n";
+}
+
+bool isRecordFile(std::string_view text) {
+  return base::startsWith(base::statedFormat(text, kMaximumRecordBytes), "mountwright-record/");
 }
 
 ReadRecord readRecord(std::string_view text) {

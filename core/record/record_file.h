@@ -26,6 +26,9 @@ struct RecordFile {
 // Keys and events in a fixed order: the same record gives the same bytes.
 std::string writeRecord(const RecordFile& record);
 
+// Whether a file says that it is such a record, of whatever version.
+bool isRecordFile(std::string_view text);
+
 struct ReadRecord {
   std::optional<RecordFile> record;  // nothing where there is an error
   base::Problems problems;

@@ -5,6 +5,7 @@
 
 #include "core/base/text.h"
 #include "core/sheets/places.h"
+#include "core/workflow/workflow.h"
 
 namespace core::sheets {
 namespace {
@@ -152,7 +153,7 @@ Drawing drawPiece(const design::Design& design, Side side) {
 bool belongsTo(const std::string& element, const std::string& thing) {
   if (thing.empty()) return true;
   // A part of a field is shown by its whole field.
-  const std::string whole = thing.substr(0, thing.find('#'));
+  const std::string whole = workflow::wholeThing(thing);
   return element == whole || base::startsWith(element, whole + '.');
 }
 

@@ -4,6 +4,8 @@
 
 namespace core::workflow {
 
+std::string wholeThing(const std::string& thing) { return thing.substr(0, thing.find('#')); }
+
 void Workflow::index() {
   m_byId.clear();
   m_needing.clear();

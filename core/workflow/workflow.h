@@ -100,6 +100,9 @@ struct StepOfJob {
 // A step of a technique for one thing of the job: what the technique says, in the words of the thing.
 struct WorkflowStep : StepOfJob, craft::StepDetail, craft::TechniqueDetail {};
 
+// The thing that a part is of: "field" of "field#2"; a thing itself otherwise.
+std::string wholeThing(const std::string& thing);
+
 struct Workflow {
   std::vector<WorkflowStep> steps;  // in list order
 
