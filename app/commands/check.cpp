@@ -9,6 +9,7 @@
 #include "app/commands/saying.h"
 #include "app/files/whole_file.h"
 #include "app/words/words.h"
+#include "core/base/stated_format.h"
 #include "core/base/text.h"
 #include "core/craft/technique_reader.h"
 #include "core/workflow/compose.h"
@@ -24,11 +25,8 @@ using core::craft::CatalogueProblem;
 
 // By the format it states; a file that states none, by its name.
 bool isTechnique(const QString& path, const std::string& text) {
-  const core::base::ParsedJson json = core::base::parseJson(text);
-  const core::base::Value* format = json.root.find("format");
-  if (format != nullptr && format->kind() == core::base::Value::Kind::Text) {
-    return core::base::startsWith(format->asText(), "mountwright-technique/");
-  }
+  const std::string format = core::base::statedFormat(text, core::base::kMaximumJsonBytes);
+  if (!format.empty()) return core::base::startsWith(format, "mountwright-technique/");
   return path.endsWith(QStringLiteral(".technique.json"));
 }
 

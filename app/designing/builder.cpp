@@ -189,6 +189,11 @@ QString Builder::figure(const std::string& id) const {
   return figure == nullptr ? QString() : toQt(figure->display);
 }
 
+std::string Builder::exactly(const std::string& id, const char* otherwise) const {
+  const auto* figure = design() == nullptr ? nullptr : design()->figures.find(id);
+  return figure == nullptr || figure->shown.approximate ? otherwise : figure->display;
+}
+
 std::vector<Section> Builder::finish() {
   const auto units = design() == nullptr ? core::units::UnitSystem::Millimetres : design()->job.units;
   for (const core::base::Problem& problem : m_read.problems.sorted()) {

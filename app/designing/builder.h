@@ -43,6 +43,8 @@ class Builder {
   std::size_t countAt(const std::string& pointer) const;
   // A figure as it is shown; "" where the design does not lay out.
   QString figure(const std::string& id) const;
+  // The same, to stand in a document: what is shown only roughly, or not at all, is `otherwise`.
+  std::string exactly(const std::string& id, const char* otherwise) const;
 
  private:
   Field& add(Field::Kind kind, const QString& label, const std::string& pointer, const QString& usual);

@@ -112,18 +112,13 @@ void theBorders(Builder& build) {
   sides.set("sides", Value::text("70 mm")).set("weighting", Value::text("4:3"));
   Value each = Value::object();
   for (const char* side : {"top", "bottom", "left", "right"}) {
-    const QString figure = build.design() == nullptr
-                               ? QString()
-                               : build.figure("board." + build.design()->job.boards.front().id + ".border." + side);
-    const bool plain = !figure.isEmpty() && !figure.startsWith(QChar(0x2248));
-    each.set(side, Value::text(plain ? figure.toStdString() : "70 mm"));
+    const std::string board = build.design() == nullptr ? "" : build.design()->job.boards.front().id;
+    each.set(side, Value::text(build.exactly("board." + board + ".border." + side, "70 mm")));
   }
   Value whole = Value::object();
   Value size = Value::object();
   for (const char* side : {"width", "height"}) {
-    const QString figure = build.figure(std::string("outer.") + side);
-    const bool plain = !figure.isEmpty() && !figure.startsWith(QChar(0x2248));
-    size.set(side, Value::text(plain ? figure.toStdString() : "500 mm"));
+    size.set(side, Value::text(build.exactly(std::string("outer.") + side, "500 mm")));
   }
   whole.set("outer", size).set("weighting", Value::text("equal"));
   Field& way = build.choice(tr("given as"), "/mount/borders", {});

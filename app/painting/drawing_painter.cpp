@@ -1,4 +1,4 @@
-#include "app/viewmodels/drawing_painter.h"
+#include "app/painting/drawing_painter.h"
 
 #include <QPainterPath>
 #include <QtMath>
@@ -6,7 +6,7 @@
 
 #include "core/sheets/piece.h"
 
-namespace app::viewmodels {
+namespace app::painting {
 namespace {
 
 using core::sheets::Primitive;
@@ -153,7 +153,7 @@ void paintOne(QPainter& painter, const Primitive& primitive, bool worked, bool w
 
 }  // namespace
 
-QTransform fitted(const PieceDrawing& drawing, const QSizeF& room, double hairline) {
+QTransform fitted(const Painted& drawing, const QSizeF& room, double hairline) {
   // A centre of an arc may lie off the piece: then the whole of the dimension is brought in with it.
   QRectF seen = drawing.seen.isNull() ? QRectF(0, 0, drawing.piece->width, drawing.piece->height) : drawing.seen;
   if (drawing.dimension) {
@@ -169,7 +169,7 @@ QTransform fitted(const PieceDrawing& drawing, const QSizeF& room, double hairli
   return transform;
 }
 
-void paintDrawing(QPainter& painter, const PieceDrawing& drawing, const QSizeF& room, const Inks& inks) {
+void paintDrawing(QPainter& painter, const Painted& drawing, const QSizeF& room, const Inks& inks) {
   if (!drawing.piece || drawing.piece->width <= 0 || drawing.piece->height <= 0) return;
   painter.setRenderHint(QPainter::Antialiasing);
   const QTransform fit = fitted(drawing, room, inks.hairline);
@@ -196,4 +196,4 @@ void paintDrawing(QPainter& painter, const PieceDrawing& drawing, const QSizeF& 
   }
 }
 
-}  // namespace app::viewmodels
+}  // namespace app::painting

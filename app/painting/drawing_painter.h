@@ -5,9 +5,9 @@
 #include <QSizeF>
 #include <QTransform>
 
-#include "app/viewmodels/piece_drawing.h"
+#include "app/painting/painted.h"
 
-namespace app::viewmodels {
+namespace app::painting {
 
 struct Inks {
   QColor ink;
@@ -18,9 +18,9 @@ struct Inks {
 };
 
 // From mm of the piece to pixels of `room`.
-QTransform fitted(const PieceDrawing& drawing, const QSizeF& room, double hairline);
+QTransform fitted(const Painted& drawing, const QSizeF& room, double hairline);
 
 // As large as fits `room`, in its middle.
-void paintDrawing(QPainter& painter, const PieceDrawing& drawing, const QSizeF& room, const Inks& inks);
+void paintDrawing(QPainter& painter, const Painted& drawing, const QSizeF& room, const Inks& inks);
 
-}  // namespace app::viewmodels
+}  // namespace app::painting

@@ -1,10 +1,10 @@
-#include "app/designing/tints.h"
+#include "app/painting/tints.h"
 
 #include <algorithm>
 
 #include "app/convert/text.h"
 
-namespace app::designing {
+namespace app::painting {
 
 using core::sheets::Role;
 
@@ -68,4 +68,4 @@ Tints tintsOf(const core::design::Design& design) {
   return tints;
 }
 
-}  // namespace app::designing
+}  // namespace app::painting

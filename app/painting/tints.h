@@ -8,7 +8,7 @@
 #include "core/design/design.h"
 #include "core/sheets/drawing.h"
 
-namespace app::designing {
+namespace app::painting {
 
 // By what is drawn and as what. A colour the design names in words nobody knows gives none; papers, whose pattern is
 // not known, have a tone of their own, so that they stand out from the board.
@@ -18,4 +18,4 @@ Tints tintsOf(const core::design::Design& design);
 // "copper", "reed green", or a name or #rrggbb as the web writes it; invalid for none of them.
 QColor colourNamed(const std::string& name);
 
-}  // namespace app::designing
+}  // namespace app::painting

@@ -4,22 +4,22 @@
 #include <QObject>
 #include <QTimer>
 
-#include "app/viewmodels/alert_view_model.h"
-#include "app/viewmodels/bench_view_model.h"
-#include "app/viewmodels/camera_view_model.h"
-#include "app/viewmodels/cutting_view_model.h"
-#include "app/viewmodels/design_view_model.h"
-#include "app/viewmodels/jobs_model.h"
-#include "app/viewmodels/made_view_model.h"
-#include "app/viewmodels/off_time_view_model.h"
-#include "app/viewmodels/pieces_model.h"
-#include "app/viewmodels/record_view_model.h"
-#include "app/viewmodels/renewal_view_model.h"
-#include "app/viewmodels/room_view_model.h"
-#include "app/viewmodels/settings_view_model.h"
-#include "app/viewmodels/shelf_model.h"
-#include "app/viewmodels/stock_view_model.h"
-#include "app/viewmodels/watch_view_model.h"
+#include "app/viewmodels/bench/alert_view_model.h"
+#include "app/viewmodels/bench/bench_view_model.h"
+#include "app/viewmodels/bench/cutting_view_model.h"
+#include "app/viewmodels/bench/jobs_model.h"
+#include "app/viewmodels/bench/made_view_model.h"
+#include "app/viewmodels/bench/off_time_view_model.h"
+#include "app/viewmodels/bench/room_view_model.h"
+#include "app/viewmodels/bench/shelf_model.h"
+#include "app/viewmodels/bench/watch_view_model.h"
+#include "app/viewmodels/desk/camera_view_model.h"
+#include "app/viewmodels/desk/design_view_model.h"
+#include "app/viewmodels/desk/pieces_model.h"
+#include "app/viewmodels/desk/record_view_model.h"
+#include "app/viewmodels/desk/renewal_view_model.h"
+#include "app/viewmodels/desk/settings_view_model.h"
+#include "app/viewmodels/desk/stock_view_model.h"
 
 namespace app::viewmodels {
 

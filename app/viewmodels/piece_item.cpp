@@ -1,6 +1,6 @@
 #include "app/viewmodels/piece_item.h"
 
-#include "app/viewmodels/drawing_painter.h"
+#include "app/painting/drawing_painter.h"
 
 namespace app::viewmodels {
 
@@ -10,14 +10,16 @@ PieceItem::PieceItem(QQuickItem* parent) : QQuickPaintedItem(parent) {
 }
 
 void PieceItem::paint(QPainter* painter) {
-  paintDrawing(*painter, m_drawing, size(), {m_ink, m_pencil, m_worked, m_ground, m_hairline});
+  painting::paintDrawing(*painter, m_drawing, size(), {m_ink, m_pencil, m_worked, m_ground, m_hairline});
 }
 
 QPointF PieceItem::onPiece(double x, double y) const {
   if (!m_drawing.piece) return {};
-  return fitted(m_drawing, size(), m_hairline).inverted().map(QPointF(x, y));
+  return painting::fitted(m_drawing, size(), m_hairline).inverted().map(QPointF(x, y));
 }
 
-double PieceItem::mmPerPixel() const { return m_drawing.piece ? 1 / fitted(m_drawing, size(), m_hairline).m11() : 0; }
+double PieceItem::mmPerPixel() const {
+  return m_drawing.piece ? 1 / painting::fitted(m_drawing, size(), m_hairline).m11() : 0;
+}
 
 }  // namespace app::viewmodels

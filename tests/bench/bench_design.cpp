@@ -11,7 +11,7 @@
 #include <functional>
 
 #include "app/stores/sqlite_event_store.h"
-#include "app/viewmodels/design_view_model.h"
+#include "app/viewmodels/desk/design_view_model.h"
 #include "app/workbench/library_loader.h"
 #include "tests/support/fake_clock.h"
 #include "tests/support/files.h"

@@ -1,4 +1,4 @@
-#include "app/viewmodels/alert_view_model.h"
+#include "app/viewmodels/bench/alert_view_model.h"
 
 #include <algorithm>
 

@@ -1,4 +1,4 @@
-#include "app/viewmodels/bench_view_model.h"
+#include "app/viewmodels/bench/bench_view_model.h"
 
 #include <algorithm>
 
@@ -15,9 +15,6 @@ using core::jobs::JobAt;
 using core::units::Duration;
 
 namespace {
-
-// The thing a drawing knows: "inner.top" of "inner.top", "inner.corner.tl" of it, the field of its part.
-std::string drawnThing(const std::string& thing) { return thing.substr(0, thing.find('#')); }
 
 QString unitless(double amount) { return QString::number(amount, 'g', 3); }
 
@@ -133,7 +130,7 @@ void BenchViewModel::showPlace(const JobAt& job) {
   }
   const core::workflow::WorkflowStep* shown =
       m_kind == Kind::Waiting ? plan.workflow.findWait(place.wait).step : m_step;
-  if (shown != nullptr) m_drawing.worked = drawnThing(shown->thing);
+  if (shown != nullptr) m_drawing.worked = core::workflow::wholeThing(shown->thing);
   showAct(job);
 }
 

@@ -6,9 +6,9 @@
 #include <QStringList>
 #include <optional>
 
-#include "app/viewmodels/drawn_once.h"
-#include "app/viewmodels/figure_view_model.h"
-#include "app/viewmodels/look_view_model.h"
+#include "app/viewmodels/bench/drawn_once.h"
+#include "app/viewmodels/bench/figure_view_model.h"
+#include "app/viewmodels/bench/look_view_model.h"
 #include "app/viewmodels/piece_drawing.h"
 #include "app/workbench/workbench.h"
 #include "core/decisions/offers.h"

@@ -1,4 +1,4 @@
-#include "app/viewmodels/cutting_view_model.h"
+#include "app/viewmodels/bench/cutting_view_model.h"
 
 #include <map>
 
@@ -21,10 +21,6 @@ namespace {
 bool isSameCut(const core::shop::OnHand& a, const core::shop::OnHand& b) {
   if (a.acts.size() != b.acts.size()) return false;
   return a.acts.empty() || a.acts.back().intentId == b.acts.back().intentId;
-}
-
-bool isAt(const Area& a, const Area& b) {
-  return a.x == b.x && a.y == b.y && a.width == b.width && a.height == b.height;
 }
 
 }  // namespace
@@ -100,7 +96,7 @@ QString CuttingViewModel::sheetName() const {
 // The piece that lies exactly there; "" where that part is cut further or falls away.
 QString CuttingViewModel::nameAt(const Area& part) const {
   for (const auto& placed : sheet().pieces) {
-    if (!isAt(placed.at, part)) continue;
+    if (placed.at != part) continue;
     const auto& piece = m_cutting.pieces[placed.piece];
     const QString name = words::pieceName(piece);
     return piece.count == 1 ? name : tr("%1, number %2").arg(name).arg(placed.number);
@@ -148,19 +144,10 @@ void CuttingViewModel::showCut(const core::cutting::SheetCut& cut) {
   m_lines << (cut.upright ? tr("from the left edge of the part, top to bottom")
                           : tr("from the top edge of the part, side to side"));
   m_lines << tr("The part: %1").arg(size(cut.part.width, cut.part.height));
-  Area off = cut.part;
-  (cut.upright ? off.width : off.height) = cut.fence;
-  if (const QString name = nameAt(off); !name.isEmpty()) m_lines << tr("This gives: %1").arg(name);
-  Area rest = cut.part;
-  const Length beyond = cut.fence + stock().kerf;
-  if (cut.upright) {
-    rest.x = rest.x + beyond;
-    rest.width = rest.width - beyond;
-  } else {
-    rest.y = rest.y + beyond;
-    rest.height = rest.height - beyond;
-  }
-  if (const QString name = nameAt(rest); !name.isEmpty()) m_lines << tr("And beyond it: %1").arg(name);
+  const auto parts = core::cutting::partsOf(cut, stock().kerf);
+  if (const QString name = nameAt(parts.before); !name.isEmpty()) m_lines << tr("This gives: %1").arg(name);
+  if (!parts.beyond) return;
+  if (const QString name = nameAt(*parts.beyond); !name.isEmpty()) m_lines << tr("And beyond it: %1").arg(name);
 }
 
 void CuttingViewModel::showKeeping() {

@@ -1,4 +1,4 @@
-#include "app/viewmodels/figure_view_model.h"
+#include "app/viewmodels/bench/figure_view_model.h"
 
 #include <array>
 

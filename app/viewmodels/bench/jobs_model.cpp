@@ -1,4 +1,4 @@
-#include "app/viewmodels/jobs_model.h"
+#include "app/viewmodels/bench/jobs_model.h"
 
 #include <algorithm>
 

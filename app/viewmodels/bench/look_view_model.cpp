@@ -1,4 +1,4 @@
-#include "app/viewmodels/look_view_model.h"
+#include "app/viewmodels/bench/look_view_model.h"
 
 #include "app/convert/text.h"
 #include "app/words/words.h"

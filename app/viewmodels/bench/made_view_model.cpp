@@ -1,4 +1,4 @@
-#include "app/viewmodels/made_view_model.h"
+#include "app/viewmodels/bench/made_view_model.h"
 
 #include <cmath>
 
@@ -17,16 +17,6 @@ using core::units::Rounding;
 using core::units::UnitSystem;
 
 namespace {
-
-// The other measure of two that contradict each other, by the one keyed in.
-std::string counterpart(const std::string& figure) {
-  const auto swapped = [&](const std::string& from, const std::string& to) -> std::string {
-    const auto at = figure.find(from);
-    return at == std::string::npos ? "" : figure.substr(0, at) + to + figure.substr(at + from.size());
-  };
-  const std::string face = swapped(".sight.", ".face.");
-  return face.empty() ? swapped(".face.", ".sight.") : face;
-}
 
 Length nearest(double millimetres) { return Length::nanometres(std::llround(millimetres * 1e6)); }
 
@@ -134,26 +124,14 @@ void MadeViewModel::showFollowing() {
   m_followBoard = toQt(board);
   m_reveal = state()->made().follow(board) == core::design::Follow::Reveal;
   const auto figures = [&](core::design::Follow follow) -> QString {
-    const auto read = core::decisions::designWith(*state(), board, follow);
-    if (!read.design) return {};
-    const auto shown = [&](const std::string& id) {
-      const Figure* found = read.design->figures.find(id);
-      return found == nullptr ? QString() : toQt(found->display);
-    };
-    const double wide = read.design->layout.visible.width;
-    const double high = read.design->layout.visible.height;
-    const auto& art = read.design->job.artwork;
-    const double cover = std::min(art.width.inMillimetres() - wide, art.height.inMillimetres() - high) / 2;
-    QString text =
-        tr("reveal %1, flat %2").arg(shown("board." + board + ".reveal"), shown("board." + board + ".reveal.flat"));
-    if (!read.design->job.window.floats) {
-      text +=
-          QLatin1Char('\n') + tr("covers %1").arg(toQt(core::units::lengthText(cover, jobUnits(), Rounding::Nearest)));
+    const auto kept = core::decisions::keptBy(*state(), board, follow);
+    if (!kept) return {};
+    QStringList lines{tr("reveal %1, flat %2").arg(toQt(kept->reveal), toQt(kept->flat))};
+    if (kept->cover) {
+      lines << tr("covers %1").arg(toQt(core::units::lengthText(*kept->cover, jobUnits(), Rounding::Nearest)));
     }
-    text +=
-        QLatin1Char('\n') +
-        tr("opening %1 × %2").arg(shown("board." + board + ".sight.width"), shown("board." + board + ".sight.height"));
-    return text;
+    lines << tr("opening %1 × %2").arg(toQt(kept->width), toQt(kept->height));
+    return lines.join(QLatin1Char('\n'));
   };
   m_coverFigures = figures(core::design::Follow::Cover);
   m_revealFigures = figures(core::design::Follow::Reveal);
@@ -291,7 +269,7 @@ bool MadeViewModel::enter(Length value, const std::string& overrules) {
 void MadeViewModel::ask(const core::base::Message& refused, Length value) {
   m_question.clear();
   m_refusal = words::text(refused, m_entry.units());
-  const std::string other = counterpart(figureId());
+  const std::string other = core::design::acrossTheBevel(figureId());
   const Figure* against = state()->design->figures.find(other);
   if (refused.id == "made.sight-against-face" && against != nullptr && against->made) {
     m_question = m_refusal;

@@ -1,4 +1,4 @@
-#include "app/viewmodels/off_time_view_model.h"
+#include "app/viewmodels/bench/off_time_view_model.h"
 
 #include <algorithm>
 #include <array>

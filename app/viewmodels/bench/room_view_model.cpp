@@ -1,4 +1,4 @@
-#include "app/viewmodels/room_view_model.h"
+#include "app/viewmodels/bench/room_view_model.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,4 +1,4 @@
-#include "app/viewmodels/shelf_model.h"
+#include "app/viewmodels/bench/shelf_model.h"
 
 #include <algorithm>
 #include <array>

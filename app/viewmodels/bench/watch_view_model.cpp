@@ -1,4 +1,4 @@
-#include "app/viewmodels/watch_view_model.h"
+#include "app/viewmodels/bench/watch_view_model.h"
 
 #include <QStringList>
 

@@ -1,4 +1,4 @@
-#include "app/viewmodels/camera_item.h"
+#include "app/viewmodels/desk/camera_item.h"
 
 #include <QPainter>
 

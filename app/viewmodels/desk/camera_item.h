@@ -3,7 +3,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QQuickPaintedItem>
 
-#include "app/viewmodels/camera_view_model.h"
+#include "app/viewmodels/desk/camera_view_model.h"
 
 namespace app::viewmodels {
 

@@ -1,4 +1,4 @@
-#include "app/viewmodels/camera_view_model.h"
+#include "app/viewmodels/desk/camera_view_model.h"
 
 namespace app::viewmodels {
 

@@ -12,7 +12,7 @@
 #include "app/clocks/clock.h"
 #include "app/designing/drag.h"
 #include "app/designing/ways.h"
-#include "app/viewmodels/form_view_model.h"
+#include "app/viewmodels/desk/form_view_model.h"
 #include "app/viewmodels/piece_drawing.h"
 #include "app/workbench/workbench.h"
 #include "core/workflow/agenda.h"

@@ -1,4 +1,4 @@
-#include "app/viewmodels/form_view_model.h"
+#include "app/viewmodels/desk/form_view_model.h"
 
 #include <algorithm>
 

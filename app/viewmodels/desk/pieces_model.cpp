@@ -1,4 +1,4 @@
-#include "app/viewmodels/pieces_model.h"
+#include "app/viewmodels/desk/pieces_model.h"
 
 #include <QDate>
 #include <QDir>
@@ -38,7 +38,7 @@ PieceDrawing drawn(const core::design::Design& design) {
   PieceDrawing drawing;
   drawing.piece =
       std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(design, core::sheets::Side::Face));
-  drawing.tints = designing::tintsOf(design);
+  drawing.tints = painting::tintsOf(design);
   return drawing;
 }
 
@@ -328,10 +328,7 @@ void PiecesModel::takeIn(int row) {
     }
     return refusals.empty() ? tr("%1 is no job file.").arg(name) : words::text(refusals.front(), units);
   };
-  const auto parsed = core::base::parseJson(text, core::record::kMaximumRecordBytes);
-  const Value* format = parsed.root.find("format");
-  const bool record = format != nullptr && format->kind() == Value::Kind::Text &&
-                      core::base::startsWith(format->asText(), "mountwright-record/");
+  const bool record = core::record::isRecordFile(text);
   std::string job;
   QString done;
   if (record) {

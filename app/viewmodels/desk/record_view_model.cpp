@@ -1,4 +1,4 @@
-#include "app/viewmodels/record_view_model.h"
+#include "app/viewmodels/desk/record_view_model.h"
 
 #include <QDateTime>
 #include <QFileInfo>

@@ -1,4 +1,4 @@
-#include "app/viewmodels/renewal_view_model.h"
+#include "app/viewmodels/desk/renewal_view_model.h"
 
 #include <utility>
 

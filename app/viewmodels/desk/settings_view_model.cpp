@@ -1,4 +1,4 @@
-#include "app/viewmodels/settings_view_model.h"
+#include "app/viewmodels/desk/settings_view_model.h"
 
 #include <algorithm>
 

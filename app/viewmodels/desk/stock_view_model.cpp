@@ -1,4 +1,4 @@
-#include "app/viewmodels/stock_view_model.h"
+#include "app/viewmodels/desk/stock_view_model.h"
 
 #include <QLocale>
 #include <algorithm>

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "app/clocks/clock.h"
-#include "app/viewmodels/form_view_model.h"
+#include "app/viewmodels/desk/form_view_model.h"
 #include "app/workbench/workbench.h"
 
 namespace app::viewmodels {

@@ -2,7 +2,7 @@
 #include <QFile>
 #include <QTemporaryDir>
 
-#include "app/viewmodels/camera_view_model.h"
+#include "app/viewmodels/desk/camera_view_model.h"
 #include "tests/support/catch.h"
 #include "tests/support/event_loop.h"
 

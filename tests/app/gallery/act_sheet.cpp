@@ -2,13 +2,13 @@
 
 #include <QImage>
 
-#include "app/viewmodels/drawing_painter.h"
+#include "app/painting/drawing_painter.h"
 #include "core/sheets/act.h"
 
 namespace tests {
 namespace {
 
-using app::viewmodels::Inks;
+using app::painting::Inks;
 
 constexpr int kColumns = 6;
 constexpr int kWidth = 360;
@@ -28,12 +28,12 @@ QImage sheet(const Inks& inks) {
   for (std::size_t i = 0; i < acts.size(); ++i) {
     const int x = static_cast<int>(i) % kColumns * kWidth + kEdge;
     const int y = static_cast<int>(i) / kColumns * kHeight;
-    app::viewmodels::PieceDrawing drawing;
+    app::painting::Painted drawing;
     drawing.piece =
         std::make_shared<const core::sheets::Drawing>(core::sheets::drawAct(acts[i], core::craft::WayUp::None));
     painter.save();
     painter.translate(x, y);
-    app::viewmodels::paintDrawing(painter, drawing, QSizeF(kWidth - 2 * kEdge, kHeight - kWord), inks);
+    app::painting::paintDrawing(painter, drawing, QSizeF(kWidth - 2 * kEdge, kHeight - kWord), inks);
     painter.restore();
     painter.setPen(inks.pencil);
     painter.drawText(x, y + kHeight - kEdge, QString::fromStdString(std::string(name(acts[i]))));

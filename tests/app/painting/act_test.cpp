@@ -2,14 +2,14 @@
 #include <QImage>
 #include <set>
 
-#include "app/viewmodels/drawing_painter.h"
+#include "app/painting/drawing_painter.h"
 #include "core/sheets/act.h"
 #include "tests/app/gallery/states.h"
 #include "tests/support/catch.h"
 
+using app::painting::Inks;
 using app::viewmodels::BenchViewModel;
-using app::viewmodels::Inks;
-using app::viewmodels::PieceDrawing;
+
 using Kind = BenchViewModel::Kind;
 
 namespace {
@@ -21,16 +21,16 @@ const core::workflow::WorkflowStep& stepOf(tests::Stage& stage) {
 
 Inks inks() { return {QColor("#102030"), QColor("#8A8D90"), QColor("#7A3410"), QColor("#F7F5EF"), 1}; }
 
-QImage painted(const PieceDrawing& drawing, const QSize& size) {
+QImage painted(const app::painting::Painted& drawing, const QSize& size) {
   QImage image(size, QImage::Format_RGB32);
   image.fill(inks().ground);
   QPainter painter(&image);
-  app::viewmodels::paintDrawing(painter, drawing, size, inks());
+  app::painting::paintDrawing(painter, drawing, size, inks());
   return image;
 }
 
-PieceDrawing drawingOf(core::craft::Act act) {
-  PieceDrawing drawing;
+app::painting::Painted drawingOf(core::craft::Act act) {
+  app::painting::Painted drawing;
   drawing.piece = std::make_shared<const core::sheets::Drawing>(core::sheets::drawAct(act, core::craft::WayUp::None));
   return drawing;
 }

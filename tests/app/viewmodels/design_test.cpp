@@ -1,5 +1,5 @@
 // A design at the desk: what its form offers, what a day is taken for, and what stays where a value does not read.
-#include "app/viewmodels/design_view_model.h"
+#include "app/viewmodels/desk/design_view_model.h"
 
 #include "tests/app/viewmodels/rows.h"
 #include "tests/app/workbench/bench.h"

@@ -1,5 +1,5 @@
 // The board of pieces: found, put away, made once more, handed over as a file and taken in from one.
-#include "app/viewmodels/pieces_model.h"
+#include "app/viewmodels/desk/pieces_model.h"
 
 #include <sys/stat.h>
 

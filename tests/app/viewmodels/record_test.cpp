@@ -1,5 +1,5 @@
 // Notes, photographs and batches added to a piece's record at the desk.
-#include "app/viewmodels/record_view_model.h"
+#include "app/viewmodels/desk/record_view_model.h"
 
 #include <QCoreApplication>
 #include <QElapsedTimer>

@@ -1,5 +1,5 @@
 // Who works here, as it is written on the tablet's page and stands on the sheets that go with a piece.
-#include "app/viewmodels/settings_view_model.h"
+#include "app/viewmodels/desk/settings_view_model.h"
 
 #include "tests/app/gallery/states.h"
 #include "tests/support/catch.h"

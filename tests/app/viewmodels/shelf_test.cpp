@@ -1,5 +1,5 @@
 // An empty shelf is only said to be calm where that is known.
-#include "app/viewmodels/shelf_model.h"
+#include "app/viewmodels/bench/shelf_model.h"
 
 #include <algorithm>
 

@@ -1,5 +1,5 @@
 // What is taken into stock at the desk, put right and taken back, and what a design is told to lack.
-#include "app/viewmodels/stock_view_model.h"
+#include "app/viewmodels/desk/stock_view_model.h"
 
 #include <QCoreApplication>
 #include <QElapsedTimer>
