@@ -200,6 +200,8 @@ bool KeptJobs::settle(const Shop& shop) {
   if (const auto kept = m_store.summaryDetails()) {
     for (const Summary& summary : kept.value()) details.emplace(summary.stream, summary.detail);
   }
+  std::vector<std::pair<const std::string*, std::vector<Event>>> opening;
+  std::vector<PlanReader::Wanted> wanted;
   for (auto& [id, job] : m_jobs) {
     if (job.state || !m_entries[job.entry].trouble.id.empty()) continue;
     auto lessons = job.stamp.empty() ? std::optional(job.summary.lessons)
@@ -207,7 +209,19 @@ bool KeptJobs::settle(const Shop& shop) {
     if (lessons) job.summary.lessons = *std::move(lessons);
     if (lessons && m_entries[job.entry].rests) continue;
     if (!lessons) job.stamp.clear();
-    openStored(id, job, shop);
+    auto events = m_store.load(std::string(kJobPrefix) + id);
+    if (events) {
+      opening.emplace_back(&id, std::move(events).value());
+      const auto plans = plannedFrom(opening.back().second);
+      if (!plans.empty()) wanted.push_back({id, plans.front()});
+    } else {
+      m_entries[job.entry].trouble = events.error();
+    }
+  }
+  m_plans.readAhead(wanted);
+  for (auto& [id, events] : opening) {
+    Job& job = m_jobs.at(*id);
+    open(*id, job, std::move(events), shop);
     release(job);
   }
   return true;

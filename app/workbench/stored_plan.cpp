@@ -1,6 +1,10 @@
 #include "app/workbench/stored_plan.h"
 
 #include <algorithm>
+#include <functional>
+#include <future>
+#include <thread>
+#include <utility>
 
 #include "app/convert/content_hash.h"
 #include "app/words/thing_words.h"
@@ -116,11 +120,22 @@ std::shared_ptr<const core::craft::Technique> PlanReader::atHand(const std::stri
   if (m_library == nullptr) return nullptr;
   const auto there = m_library->texts.find(id);
   if (there == m_library->texts.end() || there->second != text) return nullptr;
-  return std::make_shared<const core::craft::Technique>(*m_library->catalogue.find(id));
+  return m_library->catalogue.share(id);
 }
 
-Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::string& jobId, const TakeIn& takenIn,
-                                                                 const std::map<std::string, std::string>& more) {
+namespace {
+
+// Two jobs of the same texts are two plans: a plan names its job.
+std::string keyOf(const std::string& jobId, const TakeIn& takenIn) {
+  std::string key = jobId + '\n' + takenIn.jobHash;
+  for (const TakeIn::Technique& used : takenIn.techniques) key += '\n' + used.id + ' ' + used.hash;
+  return key;
+}
+
+}  // namespace
+
+Result<PlanReader::Parts, Message> PlanReader::partsOf(const std::string& jobId, const TakeIn& takenIn,
+                                                       const std::map<std::string, std::string>& more) {
   const auto textOfHash = [&](const std::string& hash, const std::string& name) -> Result<std::string, Message> {
     const auto found = more.find(hash);
     if (found != more.end()) return found->second;
@@ -128,10 +143,7 @@ Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::stri
   };
   auto jobText = textOfHash(takenIn.jobHash, takenIn.title);
   if (!jobText) return jobText.error();
-  core::design::ReadDesign read = core::design::readDesign(jobText.value(), core::base::Source::Kept);
-  if (!read.design) return because(Message("kept.job-unreadable"), read.problems);
-
-  core::craft::Catalogue catalogue;
+  Parts parts{jobId, takenIn.jobHash, std::move(jobText).value(), {}};
   for (const TakeIn::Technique& used : takenIn.techniques) {
     std::shared_ptr<const core::craft::Technique>& known = m_techniques[used.hash];
     if (!known) {
@@ -146,18 +158,57 @@ Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::stri
         known = std::make_shared<const core::craft::Technique>(std::move(*technique.technique));
       }
     }
-    catalogue.add(*known);
+    parts.catalogue.add(known);
   }
-  auto workflow = core::workflow::compose(*read.design, catalogue, words::thingWords());
-  if (!workflow) {
-    return because(Message("kept.does-not-compose"), workflow.error().front().problem.message);
-  }
+  return parts;
+}
+
+PlanReader::Plan PlanReader::planOf(const Parts& parts, const core::workflow::ThingWords& words) {
+  core::design::ReadDesign read = core::design::readDesign(parts.jobText, core::base::Source::Kept);
+  if (!read.design) return because(Message("kept.job-unreadable"), read.problems);
+  auto workflow = core::workflow::compose(*read.design, parts.catalogue, words);
+  if (!workflow) return because(Message("kept.does-not-compose"), workflow.error().front().problem.message);
   auto plan = std::make_shared<JobPlan>();
-  plan->id = jobId;
-  plan->jobHash = takenIn.jobHash;
+  plan->id = parts.jobId;
+  plan->jobHash = parts.jobHash;
   plan->design = std::move(*read.design);
   plan->workflow = std::move(workflow).value();
   return std::shared_ptr<const JobPlan>(std::move(plan));
+}
+
+Result<std::shared_ptr<const JobPlan>, Message> PlanReader::read(const std::string& jobId, const TakeIn& takenIn,
+                                                                 const std::map<std::string, std::string>& more) {
+  if (const auto ready = m_ready.extract(keyOf(jobId, takenIn))) return std::move(ready.mapped());
+  auto parts = partsOf(jobId, takenIn, more);
+  if (!parts) return parts.error();
+  return planOf(parts.value(), words::thingWords());
+}
+
+void PlanReader::readAhead(const std::vector<Wanted>& wanted) {
+  const std::size_t hands = std::min<std::size_t>(std::thread::hardware_concurrency(), wanted.size());
+  if (hands < 2) return;
+  const core::workflow::ThingWords words = words::thingWords();
+  using Keyed = std::pair<std::string, Parts>;
+  using Ready = std::vector<std::pair<std::string, Plan>>;
+  std::vector<std::vector<Keyed>> shares(hands);
+  for (std::size_t i = 0; i < wanted.size(); ++i) {
+    auto parts = partsOf(wanted[i].jobId, wanted[i].takenIn, {});
+    if (parts) shares[i % hands].emplace_back(keyOf(wanted[i].jobId, wanted[i].takenIn), std::move(parts).value());
+  }
+  const auto compose = [&words](const std::vector<Keyed>& share) {
+    Ready ready;
+    for (const auto& [key, parts] : share) ready.emplace_back(key, planOf(parts, words));
+    return ready;
+  };
+  std::vector<std::future<Ready>> others;
+  for (std::size_t hand = 1; hand < hands; ++hand) {
+    others.push_back(std::async(std::launch::async, compose, std::cref(shares[hand])));
+  }
+  const auto take = [this](Ready ready) {
+    for (auto& [key, plan] : ready) m_ready.insert_or_assign(key, std::move(plan));
+  };
+  take(compose(shares[0]));
+  for (auto& other : others) take(other.get());
 }
 
 Result<std::shared_ptr<const JobPlan>, Message> storedPlan(core::record::EventStore& store, const std::string& jobId,

@@ -10,10 +10,12 @@
 #include "app/workbench/library.h"
 #include "core/base/message.h"
 #include "core/base/result.h"
+#include "core/craft/catalogue.h"
 #include "core/craft/technique.h"
 #include "core/intents/intent.h"
 #include "core/jobs/job_state.h"
 #include "core/record/event_store.h"
+#include "core/workflow/things.h"
 
 namespace app::workbench {
 
@@ -52,13 +54,33 @@ class PlanReader {
       const std::string& jobId, const core::intents::TakeIn& takenIn,
       const std::map<std::string, std::string>& more = {});
 
+  // Composes several beside each other, as many as the machine has hands for; `read` then has them ready, once each.
+  // What cannot be read is left for `read` to tell.
+  struct Wanted {
+    std::string jobId;
+    core::intents::TakeIn takenIn;
+  };
+  void readAhead(const std::vector<Wanted>& wanted);
+
  private:
+  using Plan = core::base::Result<std::shared_ptr<const core::jobs::JobPlan>, core::base::Message>;
+  // All that a plan is made of. Needs the store; what is made of it does not.
+  struct Parts {
+    std::string jobId;
+    std::string jobHash;
+    std::string jobText;
+    core::craft::Catalogue catalogue;
+  };
+  core::base::Result<Parts, core::base::Message> partsOf(const std::string& jobId, const core::intents::TakeIn& takenIn,
+                                                         const std::map<std::string, std::string>& more);
+  static Plan planOf(const Parts& parts, const core::workflow::ThingWords& words);
   // Null where the library has no such technique, or another text of it.
   std::shared_ptr<const core::craft::Technique> atHand(const std::string& id, const std::string& text) const;
 
   core::record::EventStore& m_store;
   const Library* m_library;
   std::map<std::string, std::shared_ptr<const core::craft::Technique>> m_techniques;  // by hash
+  std::map<std::string, Plan> m_ready;                                                // by job and texts
 };
 
 // The same for one plan alone.

@@ -41,7 +41,7 @@ bool composesTheSame(const core::design::Design& design, const Workflow& workflo
                      const std::set<std::string>& kept) {
   core::craft::Catalogue catalogue;
   for (const std::string& id : kept) {
-    if (const core::craft::Technique* technique = library.catalogue.find(id)) catalogue.add(*technique);
+    if (auto technique = library.catalogue.share(id)) catalogue.add(std::move(technique));
   }
   const auto again = core::workflow::compose(design, catalogue, words::thingWords());
   return again && core::base::writeJson(core::workflow::stepsJson(again.value()), 0) ==

@@ -9,19 +9,20 @@
 
 namespace core::craft {
 
-void Catalogue::add(Technique technique) {
-  std::string id = technique.id;
-  m_techniques.insert_or_assign(std::move(id), std::move(technique));
+void Catalogue::add(std::shared_ptr<const Technique> technique) {
+  m_techniques.insert_or_assign(technique->id, std::move(technique));
 }
 
-const Technique* Catalogue::find(std::string_view id) const {
+std::shared_ptr<const Technique> Catalogue::share(std::string_view id) const {
   const auto found = m_techniques.find(id);
-  return found == m_techniques.end() ? nullptr : &found->second;
+  return found == m_techniques.end() ? nullptr : found->second;
 }
+
+const Technique* Catalogue::find(std::string_view id) const { return share(id).get(); }
 
 std::vector<const Technique*> Catalogue::all() const {
   std::vector<const Technique*> techniques;
-  for (const auto& [id, technique] : m_techniques) techniques.push_back(&technique);
+  for (const auto& [id, technique] : m_techniques) techniques.push_back(technique.get());
   std::sort(techniques.begin(), techniques.end(),
             [](const Technique* a, const Technique* b) { return std::tie(a->rank, a->id) < std::tie(b->rank, b->id); });
   return techniques;

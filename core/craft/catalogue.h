@@ -1,7 +1,9 @@
 #pragma once
 // All techniques at hand, by id, and what can be checked only across them.
 #include <map>
+#include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/base/problem.h"
@@ -11,14 +13,17 @@ namespace core::craft {
 
 class Catalogue {
  public:
-  // Adds a technique; one of the same id is replaced (a maker's own overrides the trade's).
-  void add(Technique technique);
+  // Adds a technique; one of the same id is replaced (a maker's own overrides the trade's). Never null.
+  void add(std::shared_ptr<const Technique> technique);
+  void add(Technique technique) { add(std::make_shared<const Technique>(std::move(technique))); }
   const Technique* find(std::string_view id) const;
+  // The same, for whoever keeps it; null where there is none.
+  std::shared_ptr<const Technique> share(std::string_view id) const;
   // In order of (rank, id): the same whatever order they were added in.
   std::vector<const Technique*> all() const;
 
  private:
-  std::map<std::string, Technique, std::less<>> m_techniques;
+  std::map<std::string, std::shared_ptr<const Technique>, std::less<>> m_techniques;
 };
 
 // A problem and the technique it stands in.

@@ -99,6 +99,13 @@ Canvas {
             c.fill();
             c.strokeStyle = Theme.signBlue;
             line(c, [36, 44, 64, 44], 3);
+            if (sign === "M017") { // with a filter at either side
+                disc(c, 38, 54, 7, true);
+                disc(c, 62, 54, 7, true);
+                c.lineWidth = 3;
+                disc(c, 38, 54, 7, false);
+                disc(c, 62, 54, 7, false);
+            }
             c.strokeStyle = Theme.signWhite;
         } else if (sign === "M004") { // covered eyes
             c.fillStyle = Theme.signBlue;
@@ -109,8 +116,14 @@ Canvas {
             c.fillStyle = Theme.signBlue;
             disc(c, 50, 36, 17, true);
             c.fillStyle = Theme.signWhite;
+            const wash = sign === "M011";
             for (const x of [38, 46, 54, 62])
-                line(c, [x, 50, x, 24], 6);
+                line(c, [x, 50, x, wash ? 34 : 24], 6);
+            if (wash) { // under running water
+                line(c, [34, 14, 66, 14], 6);
+                for (const x of [42, 50, 58])
+                    line(c, [x, 20, x, 27], 3);
+            }
         }
         c.beginPath();
         c.moveTo(26, 84);

@@ -1,0 +1,43 @@
+// Runs the tests of the components: each tst_*.qml here. They find a desk with the demo jobs on it, for what needs one.
+#include <QQmlContext>
+#include <QQmlEngine>
+#include <QtQuickTest>
+
+#include "app/face/letters.h"
+#include "app/viewmodels/registration.h"
+#include "tests/app/gallery/states.h"
+
+// For the engine, which makes one for each file of tests.
+class Setup : public QObject {
+  Q_OBJECT
+
+ public slots:
+  void applicationAvailable() {
+    app::viewmodels::registerTypes();
+    app::face::chooseLetters();
+  }
+  void qmlEngineAvailable(QQmlEngine* engine) {
+    engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
+    m_stage = std::make_unique<tests::Stage>(std::vector<std::string>{"heron", "pilots-chart"});
+    engine->rootContext()->setContextProperty(QStringLiteral("demo"), &m_stage->desk());
+    engine->rootContext()->setContextProperty(QStringLiteral("stage"), this);
+  }
+  void cleanupTestCase() { m_stage.reset(); }
+
+ public:
+  // Works until something dries, and a quarter of an hour longer.
+  Q_INVOKABLE bool workUntilSomethingDries() {
+    const bool dries = m_stage->workUntil([this] { return m_stage->desk().shelf().count() > 0; });
+    m_stage->clock().advance(15 * 60'000);
+    m_stage->desk().refresh();
+    return dries;
+  }
+  Q_INVOKABLE bool beginDesign() { return m_stage->beginDesign("heron"); }
+
+ private:
+  std::unique_ptr<tests::Stage> m_stage;
+};
+
+QUICK_TEST_MAIN_WITH_SETUP(components, Setup)
+
+#include "component_tests.moc"

@@ -1,0 +1,123 @@
+import QtQuick
+import QtTest
+import Mountwright.Controls
+import Mountwright.Forms
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// The fields of a design, entered one after the other.
+Item {
+    id: root
+    width: 700
+    height: 700
+
+    ActionArea {
+        id: area
+        anchors.fill: parent
+
+        FieldList {
+            id: list
+            anchors.fill: parent
+            visible: demo.design.entering === FormViewModel.Nothing
+            form: demo.design
+        }
+        FieldEditor {
+            id: editor
+            anchors.fill: parent
+            visible: demo.design.entering !== FormViewModel.Nothing
+            form: demo.design
+        }
+    }
+    TestCase {
+        name: "Forms"
+        when: windowShown
+
+        function initTestCase() {
+            verify(stage.beginDesign());
+        }
+        function init() {
+            root.height = 700;
+            if (demo.design.entering !== FormViewModel.Nothing)
+                demo.design.leaveField();
+            demo.design.chooseSection(0);
+            wait(Touch.screenGuard);
+        }
+        function press(item) {
+            verify(item !== null);
+            mousePress(item, 20, 20);
+            wait(Touch.shortestContact + 30);
+            mouseRelease(item, 20, 20);
+            wait(Touch.sameKeyLockout);
+        }
+        // Presses the first field, of any section, that is entered in that way.
+        function open(kind) {
+            for (let section = 0; section < demo.design.sections.count; ++section) {
+                demo.design.chooseSection(section);
+                for (let field = 0; field < demo.design.fields.count; ++field) {
+                    demo.design.chooseField(field);
+                    if (demo.design.entering === kind)
+                        return true;
+                    if (demo.design.entering !== FormViewModel.Nothing)
+                        demo.design.leaveField();
+                }
+            }
+            return false;
+        }
+        function offered(name) {
+            for (let i = 0; i < area.actions.length; ++i)
+                if (area.actions[i].name === name && area.actions[i].enabled)
+                    return true;
+            return false;
+        }
+        function test_aFieldOpensByItsKey() {
+            verify(demo.design.fields.count > 2);
+            verify(offered("field0"));
+            press(findChild(list, "field0"));
+            verify(demo.design.entering !== FormViewModel.Nothing);
+            verify(!offered("field0"));
+            verify(offered("leaveField"));
+            press(findChild(editor, "leaveField"));
+            compare(demo.design.entering, FormViewModel.Nothing);
+        }
+        function test_whatDoesNotFitIsAKeyAway() {
+            root.height = 200;
+            tryVerify(() => list.overflows);
+            verify(offered("fieldsDown"));
+            root.height = 700;
+            demo.design.chooseSection(0);
+        }
+        function test_aLengthIsKeyedInAndKept() {
+            verify(open(FormViewModel.Length));
+            verify(editor.onPad);
+            keyClick(Qt.Key_4);
+            keyClick(Qt.Key_1);
+            compare(demo.design.whole, "41");
+            editor.stepBack();
+            compare(demo.design.whole, "4");
+            verify(offered("units"));
+            const before = demo.design.inches;
+            press(findChild(editor, "units"));
+            compare(demo.design.inches, !before);
+            press(findChild(editor, "units"));
+        }
+        function test_aTextIsWrittenAndKept() {
+            verify(open(FormViewModel.Text));
+            verify(editor.writes);
+            const line = findChild(editor, "line");
+            tryVerify(() => line.writing);
+            line.text = "Herring at the weir";
+            press(findChild(editor, "keepField"));
+            verify(!line.writing || demo.design.entering === FormViewModel.Text);
+        }
+        function test_aChoiceIsMadeByItsKey() {
+            verify(open(FormViewModel.Choice));
+            verify(editor.chooses);
+            verify(demo.design.options.count > 1);
+            verify(!offered("keepField"));
+            let chosen = null;
+            tryVerify(() => (chosen = findChild(editor, "option0")) !== null && chosen.visible);
+            press(chosen);
+            compare(demo.design.refusal, "");
+        }
+    }
+}
