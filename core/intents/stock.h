@@ -40,6 +40,8 @@ struct StockEntry {
   std::optional<units::Money> price;
   std::string currency;  // "" unsaid
   std::string note;
+
+  friend bool operator==(const StockEntry&, const StockEntry&) = default;
 };
 
 struct EnterStock {

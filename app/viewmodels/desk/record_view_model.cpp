@@ -201,6 +201,24 @@ bool RecordViewModel::addNote(const QString& text) {
   return refused.id.empty();
 }
 
+QString RecordViewModel::chosenText() const {
+  const auto* state = m_workbench.job(m_job);
+  if (chosen() == nullptr || state == nullptr) return {};
+  if (const auto* note = state->beside.note(chosen()->note)) return toQt(note->text);
+  const auto* photograph = state->beside.photograph(chosen()->photograph);
+  return photograph == nullptr ? QString() : toQt(photograph->caption);
+}
+
+bool RecordViewModel::changeText(const QString& text) {
+  const auto* state = m_workbench.job(m_job);
+  if (!chosenWritten() || state == nullptr) return false;
+  core::intents::Intent intent = core::intents::ChangeCaption{chosen()->photograph, fromQt(text)};
+  if (state->beside.note(chosen()->note) != nullptr) intent = core::intents::ChangeNote{chosen()->note, fromQt(text)};
+  const Message refused = m_workbench.submit(core::intents::OfJob{m_job, intent});
+  told(refused);
+  return refused.id.empty();
+}
+
 void RecordViewModel::findPictures() {
   m_files = m_find ? m_find() : QStringList();
   std::vector<RowsModel::Row> rows;

@@ -28,7 +28,9 @@ class RecordViewModel : public QObject {
   Q_PROPERTY(QString chosenPicture READ chosenPicture NOTIFY changed FINAL)  // its file's hash; "" for none
   // Why it cannot be shown, once that was asked for.
   Q_PROPERTY(QString pictureTrouble READ pictureTrouble NOTIFY changed FINAL)
-  Q_PROPERTY(bool chosenStep READ chosenStep NOTIFY changed FINAL)  // a finished step
+  Q_PROPERTY(bool chosenStep READ chosenStep NOTIFY changed FINAL)        // a finished step
+  Q_PROPERTY(bool chosenWritten READ chosenWritten NOTIFY changed FINAL)  // a note, or a photograph with its caption
+  Q_PROPERTY(QString chosenText READ chosenText NOTIFY changed FINAL)     // of it
   Q_PROPERTY(bool chosenRemovable READ chosenRemovable NOTIFY changed FINAL)
   Q_PROPERTY(bool chosenElsewhere READ chosenElsewhere NOTIFY changed FINAL)  // made ready at another bench
   Q_PROPERTY(bool busy READ busy NOTIFY changed FINAL)                        // a picture is being copied
@@ -54,6 +56,8 @@ class RecordViewModel : public QObject {
   QString chosenPicture() const;
   QString pictureTrouble() const { return m_pictureTrouble; }
   bool chosenStep() const;
+  bool chosenWritten() const { return chosenRemovable(); }
+  QString chosenText() const;
   bool chosenRemovable() const;
   bool chosenElsewhere() const;
   bool busy() const { return m_copying > 0; }
@@ -63,6 +67,8 @@ class RecordViewModel : public QObject {
   Q_INVOKABLE void choose(int row);
   // Returns whether it was kept.
   Q_INVOKABLE bool addNote(const QString& text);
+  // Other words for the chosen note, or under the chosen photograph. Returns whether they were kept.
+  Q_INVOKABLE bool changeText(const QString& text);
   Q_INVOKABLE void findPictures();
   // Copies the file in, beside the interface; what stands against it is then the refusal.
   Q_INVOKABLE void keepPicture(int row);

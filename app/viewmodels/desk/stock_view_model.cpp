@@ -190,7 +190,26 @@ void StockViewModel::enterBatch() {
 QDate StockViewModel::today() const { return local(m_clock.now().utcMilliseconds, m_clock.zone()).date(); }
 
 void StockViewModel::correct() {
-  if (item() != nullptr) openForm(Form::Correction, designing::documentOf(item()->entry));
+  if (item() != nullptr) openForm(Form::Correction, designing::documentOf(asItStands()));
+}
+
+// What was said of the item chosen, with what is there of it by now.
+core::intents::StockEntry StockViewModel::asItStands() const {
+  core::intents::StockEntry entry = item()->entry;
+  entry.quantity = item()->there();
+  return entry;
+}
+
+// Where the number alone is another, it was counted.
+void StockViewModel::putRight(core::intents::StockEntry entry) {
+  if (item() == nullptr) return;
+  core::intents::StockEntry counted = asItStands();
+  counted.quantity = entry.quantity;
+  if (counted == entry) {
+    ask(core::intents::CountStock{m_chosen.id, entry.quantity});
+  } else {
+    ask(core::intents::CorrectStock{m_chosen.id, std::move(entry)});
+  }
 }
 
 void StockViewModel::openForm(Form form, Value document) {
@@ -233,7 +252,7 @@ bool StockViewModel::keepForm() {
       return false;
     }
     if (m_form == Form::Correction) {
-      ask(core::intents::CorrectStock{m_chosen.id, std::move(entry).value()});
+      putRight(std::move(entry).value());
     } else {
       ask(core::intents::EnterStock{std::move(entry).value()});
     }

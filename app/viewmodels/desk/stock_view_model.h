@@ -74,6 +74,8 @@ class StockViewModel : public app::viewmodels::FormViewModel {
     friend bool operator==(const Entry&, const Entry&) = default;
   };
   void openForm(Form form, core::base::Value document);
+  core::intents::StockEntry asItStands() const;
+  void putRight(core::intents::StockEntry entry);
   void showForm();
   void ask(const core::intents::ShopIntent& intent);
   const core::shop::StockItem* item() const;

@@ -14,6 +14,8 @@ DeskFrame {
     required property CameraViewModel camera
     readonly property bool happened: record.page === RecordViewModel.Happened
     property bool choosesPicture: false
+    // What is written takes the place of the chosen entry's words.
+    property bool rewrites: false
 
     place: ""
 
@@ -49,9 +51,14 @@ DeskFrame {
         choosesPicture = true;
     }
     function keepNote() {
-        if (record.addNote(writing.text))
+        if (rewrites ? record.changeText(writing.text) : record.addNote(writing.text))
             writing.text = "";
+        rewrites = false;
         writing.leave();
+    }
+    function rewrite() {
+        writing.begin(record.chosenText);
+        rewrites = true;
     }
 
     Row {
@@ -138,6 +145,7 @@ DeskFrame {
                 height: Metrics.mm(12)
                 placeholder: qsTr("A note, kept with Enter")
                 onAccepted: root.keepNote()
+                onOver: root.rewrites = false
             }
             Row {
                 width: parent.width
@@ -235,6 +243,14 @@ DeskFrame {
                     text: qsTr("Use it for this piece")
                     enabled: adding.visible && root.record.chosenElsewhere
                     onTriggered: root.record.useFromElsewhere()
+                }
+            }
+            DeskKey {
+                offers: ScreenAction {
+                    name: "rewrite"
+                    text: root.record.chosenPicture !== "" ? qsTr("Write under it") : qsTr("Put right")
+                    enabled: adding.visible && root.record.chosenWritten
+                    onTriggered: root.rewrite()
                 }
             }
             DeskKey {

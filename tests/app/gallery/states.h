@@ -19,6 +19,7 @@ class Stage {
   app::viewmodels::Desk& desk() { return *m_desk; }
   FakeClock& clock() { return m_clock; }
   app::workbench::Workbench& workbench() { return *m_workbench; }
+  const MemoryEventStore& store() const { return m_store; }
 
   // Begins a design from the job of that name and opens it.
   bool beginDesign(const std::string& job);

@@ -59,6 +59,37 @@ TEST_CASE("a note stands in the record and is left out again, and what happened 
   CHECK_FALSE(record.chosenRemovable());
 }
 
+TEST_CASE("a note is put right, and words are written under a photograph") {
+  Recorded piece;
+  RecordViewModel& record = piece.record();
+  REQUIRE(record.addNote("The knife wanders at the lower left."));
+  record.choose(rowOf(*record.rows(), "wanders"));
+  REQUIRE(record.chosenWritten());
+  CHECK(record.chosenText() == "The knife wanders at the lower left.");
+  CHECK_FALSE(record.changeText("  "));
+  CHECK_FALSE(record.refusal().isEmpty());
+  REQUIRE(record.changeText("The knife wandered at the lower right."));
+  CHECK(record.refusal().isEmpty());
+  REQUIRE(piece.state().beside.notes.size() == 1);
+  CHECK(piece.state().beside.notes.front().text == "The knife wandered at the lower right.");
+  QTemporaryDir pictures;
+  QImage image(64, 48, QImage::Format_RGB32);
+  image.fill(Qt::darkGreen);
+  REQUIRE(image.save(pictures.filePath("bevel.png")));
+  record.keepPhotograph(pictures.filePath("bevel.png"));
+  settle(record);
+  record.choose(0);
+  REQUIRE_FALSE(record.chosenPicture().isEmpty());
+  CHECK(record.chosenText().isEmpty());
+  REQUIRE(record.changeText("Lower right corner"));
+  CHECK(piece.state().beside.photographs.front().caption == "Lower right corner");
+  // A step that was done has no words of its own to change.
+  for (int row = 0; row < record.rows()->count(); ++row) {
+    record.choose(row);
+    if (record.chosenStep()) CHECK_FALSE(record.changeText("no"));
+  }
+}
+
 TEST_CASE("a photograph is copied and shown; what is none is told, and nothing is lost") {
   Recorded piece;
   RecordViewModel& record = piece.record();

@@ -84,6 +84,31 @@ TEST_CASE("a sheet is taken into stock, counted down, put right and taken back")
   CHECK(stock.chosenTitle().isEmpty());
 }
 
+TEST_CASE("what is put right keeps what is there by now, and a number alone that is another was counted") {
+  tests::Stage stage({});
+  StockViewModel& stock = stage.desk().stock();
+  stock.enterStock();
+  REQUIRE(write(stock, "name, as jobs call it", "museum board"));
+  REQUIRE(key(stock, "width", {8, 1, 0}));
+  REQUIRE(key(stock, "height", {9, 9, 9}));
+  REQUIRE(key(stock, "how many sheets", {9}));
+  REQUIRE(stock.keepForm());
+  stock.choose(0);
+  stock.oneLess();
+  stock.oneLess();
+  stock.correct();
+  REQUIRE(write(stock, "price of one", "12.40"));
+  REQUIRE(stock.keepForm());
+  CHECK(cell(*stock.rows(), 0, RowsModel::Value) == "7");
+  const auto newest = [&] { return core::record::happeningOf(stage.store().all().back()); };
+  CHECK(std::holds_alternative<core::record::StockCorrected>(newest()));
+  stock.correct();
+  REQUIRE(key(stock, "how many sheets", {5}));
+  REQUIRE(stock.keepForm());
+  CHECK(cell(*stock.rows(), 0, RowsModel::Value) == "5");
+  CHECK(std::holds_alternative<core::record::StockCounted>(newest()));
+}
+
 TEST_CASE("a batch past what it keeps asks to be looked at, and a day that is none is refused") {
   tests::Stage stage({});
   StockViewModel& stock = stage.desk().stock();
