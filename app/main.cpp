@@ -260,7 +260,12 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   desk.room().setSensors([] { return app::room::findSensors(); });
   // Where there is no record to keep there is nothing to look after.
   std::optional<app::caretaker::Caretaker> caretaker;
-  if (opened.trouble.id.empty()) checkWhole(folder, desk);
+  // Not while the first picture is made: that is waited for.
+  if (opened.trouble.id.empty()) {
+    QObject::connect(
+        face.window(), &QQuickWindow::frameSwapped, &desk, [&desk, folder] { checkWhole(folder, desk); },
+        Qt::ConnectionType(Qt::QueuedConnection | Qt::SingleShotConnection));
+  }
   if (opened.trouble.id.empty()) takeCare(caretaker.emplace(workbench, clock), desk);
 
   return QGuiApplication::exec();

@@ -1,6 +1,5 @@
 import QtQuick
 import QtQuick.Window
-import Mountwright.Alert
 import Mountwright.Components
 import Mountwright.Controls
 import Mountwright.Theme
@@ -16,7 +15,9 @@ Window {
     readonly property string shown: desk.alert.up ? "alert" : stack.screen
     // A separate property: its change signal fires only when the alert changes.
     readonly property string calling: desk.alert.identity
-    readonly property ScreenBase answering: desk.alert.up ? alert : stack.current
+    readonly property ScreenBase answering: desk.alert.up ? alert.item as ScreenBase : stack.current
+    // The first picture is on the glass: what stays ready beside it is made now.
+    property bool begun: false
 
     width: 1280
     height: 800
@@ -40,17 +41,9 @@ Window {
     function noticed() {
         stack.current.noticed();
     }
-    function done() {
-        answering.ask(ScreenAction.Enter);
-    }
-    function pedalForward() {
-        answering.ask(ScreenAction.Forward);
-    }
-    function pedalBack() {
-        answering.ask(ScreenAction.Back);
-    }
-    function heard() {
-        answering.ask(ScreenAction.Heard);
+    // "Enter", "Forward", "Back" or "Heard".
+    function asked(by: string) {
+        answering.ask(ScreenAction[by]);
     }
 
     Stack {
@@ -59,11 +52,21 @@ Window {
         visible: !root.desk.alert.up
         rows: screens.rows
     }
-    AlertScreen {
+    Loader {
         id: alert
         anchors.fill: parent
+        active: root.begun || root.desk.alert.up
         visible: root.desk.alert.up
-        alert: root.desk.alert
+        Component.onCompleted: setSource("qrc:/qt/qml/Mountwright/Alert/AlertScreen.qml", {
+            "alert": root.desk.alert
+        })
+    }
+    Connections {
+        target: root
+        enabled: !root.begun
+        function onFrameSwapped() {
+            root.begun = true;
+        }
     }
     Screens {
         id: screens

@@ -1,24 +1,9 @@
-pragma ComponentBehavior: Bound
-
 import QtQml
-import Mountwright.Bench
-import Mountwright.Cutting
-import Mountwright.Design
-import Mountwright.FarFace
-import Mountwright.Jobs
-import Mountwright.Made
-import Mountwright.Number
-import Mountwright.OffTime
-import Mountwright.Pieces
-import Mountwright.Record
-import Mountwright.Room
-import Mountwright.Settings
-import Mountwright.Stock
 import Mountwright.ViewModels
-import Mountwright.Welcome
 
-// Every screen, a row each: its name, what it is made of, and the screen it stands on, which is where Back leads; "" where
-// that is whichever one came from.
+// Every screen, a row each: its name, its file, the screen it stands on, which is where Back leads ("" where that is
+// whichever one came from), and what of the desk it is given. A file is read when the screen is entered for the first
+// time: what nobody has seen yet is not waited for at the start.
 QtObject {
     id: root
 
@@ -26,171 +11,195 @@ QtObject {
 
     component Row: QtObject {
         required property string name
+        required property string file  // under Mountwright, without its ending
         property string on: "bench"
-        default property Component component
+        property var given: ({})
+        readonly property url source: "qrc:/qt/qml/Mountwright/%1.qml".arg(file)
     }
 
     readonly property list<QtObject> rows: [
         Row {
             name: "bench"
+            file: "Bench/BenchScreen"
             on: ""
-            BenchScreen {
-                bench: root.desk.bench
-                shelf: root.desk.shelf
-                watch: root.desk.watch
-                off: root.desk.off
-            }
+            given: ({
+                "bench": root.desk.bench,
+                "shelf": root.desk.shelf,
+                "watch": root.desk.watch,
+                "off": root.desk.off
+            })
         },
         Row {
             name: "more"
-            MorePage {
-                bench: root.desk.bench
-                shelf: root.desk.shelf
-            }
+            file: "Bench/MorePage"
+            given: ({
+                "bench": root.desk.bench,
+                "shelf": root.desk.shelf
+            })
         },
         Row {
             name: "checks"
-            ChecksPage {
-                bench: root.desk.bench
-                shelf: root.desk.shelf
-            }
+            file: "Bench/ChecksPage"
+            given: ({
+                "bench": root.desk.bench,
+                "shelf": root.desk.shelf
+            })
         },
         Row {
             name: "look"
-            LookPage {
-                look: root.desk.bench.look
-                shelf: root.desk.shelf
-            }
+            file: "Bench/LookPage"
+            given: ({
+                "look": root.desk.bench.look,
+                "shelf": root.desk.shelf
+            })
         },
         Row {
             name: "faults"
-            FaultsPage {
-                bench: root.desk.bench
-                shelf: root.desk.shelf
-            }
+            file: "Bench/FaultsPage"
+            given: ({
+                "bench": root.desk.bench,
+                "shelf": root.desk.shelf
+            })
         },
         Row {
             name: "mend"
-            MendPage {
-                bench: root.desk.bench
-                shelf: root.desk.shelf
-            }
+            file: "Bench/MendPage"
+            given: ({
+                "bench": root.desk.bench,
+                "shelf": root.desk.shelf
+            })
         },
         Row {
             name: "number"
-            NumberScreen {
-                figure: root.desk.bench.figure
-            }
+            file: "Number/NumberScreen"
+            given: ({
+                "figure": root.desk.bench.figure
+            })
         },
         Row {
             name: "far"
-            FarFace {
-                bench: root.desk.bench
-                shelf: root.desk.shelf
-            }
+            file: "FarFace/FarFace"
+            given: ({
+                "bench": root.desk.bench,
+                "shelf": root.desk.shelf
+            })
         },
         Row {
             name: "made"
-            MadeArea {
-                made: root.desk.made
-                shelf: root.desk.shelf
-            }
+            file: "Made/MadeArea"
+            given: ({
+                "made": root.desk.made,
+                "shelf": root.desk.shelf
+            })
         },
         Row {
             name: "room"
+            file: "Room/RoomScreen"
             on: ""
-            RoomScreen {
-                room: root.desk.room
-                shelf: root.desk.shelf
-            }
+            given: ({
+                "room": root.desk.room,
+                "shelf": root.desk.shelf
+            })
         },
         Row {
             name: "off"
-            OffTimeScreen {
-                off: root.desk.off
-                shelf: root.desk.shelf
-            }
+            file: "OffTime/OffTimeScreen"
+            given: ({
+                "off": root.desk.off,
+                "shelf": root.desk.shelf
+            })
         },
         Row {
             name: "jobs"
-            JobsScreen {
-                jobs: root.desk.jobs
-                settings: root.desk.settings
-            }
+            file: "Jobs/JobsScreen"
+            given: ({
+                "jobs": root.desk.jobs,
+                "settings": root.desk.settings
+            })
         },
         Row {
             name: "job"
+            file: "Jobs/JobPage"
             on: "jobs"
-            JobPage {
-                jobs: root.desk.jobs
-                shelf: root.desk.shelf
-            }
+            given: ({
+                "jobs": root.desk.jobs,
+                "shelf": root.desk.shelf
+            })
         },
         Row {
             name: "cutting"
+            file: "Cutting/CuttingScreen"
             on: ""
-            CuttingScreen {
-                cutting: root.desk.cutting
-                shelf: root.desk.shelf
-            }
+            given: ({
+                "cutting": root.desk.cutting,
+                "shelf": root.desk.shelf
+            })
         },
         Row {
             name: "pieces"
-            PiecesScreen {
-                pieces: root.desk.pieces
-                design: root.desk.design
-            }
+            file: "Pieces/PiecesScreen"
+            given: ({
+                "pieces": root.desk.pieces,
+                "design": root.desk.design
+            })
         },
         Row {
             name: "piece"
+            file: "Pieces/PiecePage"
             on: "pieces"
-            PiecePage {
-                pieces: root.desk.pieces
-                renewal: root.desk.renewal
-                design: root.desk.design
-            }
+            given: ({
+                "pieces": root.desk.pieces,
+                "renewal": root.desk.renewal,
+                "design": root.desk.design
+            })
         },
         Row {
             name: "renewal"
+            file: "Pieces/RenewalPage"
             on: "piece"
-            RenewalPage {
-                renewal: root.desk.renewal
-            }
+            given: ({
+                "renewal": root.desk.renewal
+            })
         },
         Row {
             name: "record"
+            file: "Record/RecordScreen"
             on: "piece"
-            RecordScreen {
-                record: root.desk.record
-                camera: root.desk.camera
-            }
+            given: ({
+                "record": root.desk.record,
+                "camera": root.desk.camera
+            })
         },
         Row {
             name: "design"
+            file: "Design/DesignScreen"
             on: "pieces"
-            DesignScreen {
-                design: root.desk.design
-            }
+            given: ({
+                "design": root.desk.design
+            })
         },
         Row {
             name: "stock"
-            StockScreen {
-                stock: root.desk.stock
-            }
+            file: "Stock/StockScreen"
+            given: ({
+                "stock": root.desk.stock
+            })
         },
         Row {
             name: "settings"
-            SettingsScreen {
-                settings: root.desk.settings
-                room: root.desk.room
-            }
+            file: "Settings/SettingsScreen"
+            given: ({
+                "settings": root.desk.settings,
+                "room": root.desk.room
+            })
         },
         Row {
             name: "welcome"
-            WelcomeScreen {
-                settings: root.desk.settings
-                design: root.desk.design
-            }
+            file: "Welcome/WelcomeScreen"
+            given: ({
+                "settings": root.desk.settings,
+                "design": root.desk.design
+            })
         }
     ]
 }

@@ -12,6 +12,7 @@ QtObject {
 
     function begin() {
         Metrics.distance = desk.settings.distance;
+        stack.begin();
         if (!desk.settings.introduced && desk.pieces.all === 0 && desk.bench.kind !== BenchViewModel.Trouble)
             stack.open("welcome");
         askOffTime();

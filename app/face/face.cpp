@@ -65,11 +65,11 @@ bool Face::load(viewmodels::Desk& desk, double dots) {
     const auto* item = qobject_cast<QQuickItem*>(object);
     m_pedal.setWriting(item != nullptr && item->flags().testFlag(QQuickItem::ItemAcceptsInputMethod));
   });
-  connect(&m_pedal, &pedal::PedalFilter::noticed, this, [this] { call("noticed"); });
-  connect(&m_pedal, &pedal::PedalFilter::forward, this, [this] { call("pedalForward"); });
-  connect(&m_pedal, &pedal::PedalFilter::back, this, [this] { call("pedalBack"); });
-  connect(&m_pedal, &pedal::PedalFilter::done, this, [this] { call("done"); });
-  connect(&m_pedal, &pedal::PedalFilter::acknowledge, this, [this] { call("heard"); });
+  connect(&m_pedal, &pedal::PedalFilter::noticed, this, [this] { QMetaObject::invokeMethod(m_window, "noticed"); });
+  connect(&m_pedal, &pedal::PedalFilter::forward, this, [this] { ask("Forward"); });
+  connect(&m_pedal, &pedal::PedalFilter::back, this, [this] { ask("Back"); });
+  connect(&m_pedal, &pedal::PedalFilter::done, this, [this] { ask("Enter"); });
+  connect(&m_pedal, &pedal::PedalFilter::acknowledge, this, [this] { ask("Heard"); });
   connect(&m_pedal, &pedal::PedalFilter::pressed, this, &Face::pedalPressed);
   follow(desk.alert());
   return m_warnings.isEmpty();
@@ -92,6 +92,6 @@ void Face::close() {
 
 void Face::open(const QString& screen) { QMetaObject::invokeMethod(m_window, "open", Q_ARG(QString, screen)); }
 
-void Face::call(const char* function) { QMetaObject::invokeMethod(m_window, function); }
+void Face::ask(const char* by) { QMetaObject::invokeMethod(m_window, "asked", Q_ARG(QString, QLatin1String(by))); }
 
 }  // namespace app::face

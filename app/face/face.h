@@ -34,7 +34,8 @@ class Face : public QObject {
   void pedalPressed();
 
  private:
-  void call(const char* function);
+  // What ScreenAction.By names so.
+  void ask(const char* by);
 
   void follow(viewmodels::AlertViewModel& alert);
 

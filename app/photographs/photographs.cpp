@@ -12,6 +12,7 @@
 #include "app/files/private.h"
 #include "app/files/unfinished.h"
 #include "app/photographs/look.h"
+#include "core/base/text.h"
 #include "core/jobs/beside_work.h"
 
 namespace app::photographs {
@@ -25,7 +26,6 @@ using files::Source;
 using files::Target;
 
 constexpr std::int64_t kPiece = 1 << 20;
-constexpr qsizetype kHashDigits = 64;
 
 // What is being copied. Nothing else in the folder begins so.
 const QString& unfinished() {
@@ -61,11 +61,7 @@ Message targetTrouble(Fault fault, const QString& folder) {
   return Message("photograph.cannot-keep").with("path", convert::fromQt(folder));
 }
 
-bool isHash(const QString& text) {
-  if (text.size() != kHashDigits) return false;
-  return std::all_of(text.begin(), text.end(),
-                     [](QChar c) { return (c >= u'0' && c <= u'9') || (c >= u'a' && c <= u'f'); });
-}
+bool isHash(const QString& text) { return core::base::isHash(convert::fromQt(text)); }
 
 }  // namespace
 

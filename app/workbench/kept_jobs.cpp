@@ -146,11 +146,17 @@ void KeptJobs::openStored(const std::string& jobId, Job& job, const Shop& shop) 
 }
 
 void KeptJobs::open(const std::string& jobId, Job& job, std::vector<Event> events, const Shop& shop) {
+  const auto plans = plannedFrom(events);
+  open(jobId, job, std::move(events), plans, shop);
+}
+
+void KeptJobs::open(const std::string& jobId, Job& job, std::vector<Event> events,
+                    const std::vector<core::intents::TakeIn>& plans, const Shop& shop) {
   JobEntry& entry = m_entries[job.entry];
   job.events = std::move(events);
   entry.trouble = Message("kept.taking-in-unreadable");
   bool first = true;
-  for (const core::intents::TakeIn& takenIn : plannedFrom(job.events)) {
+  for (const core::intents::TakeIn& takenIn : plans) {
     auto plan = m_plans.read(jobId, takenIn);
     if (first || plan) {
       entry.title = takenIn.title;
@@ -200,7 +206,13 @@ bool KeptJobs::settle(const Shop& shop) {
   if (const auto kept = m_store.summaryDetails()) {
     for (const Summary& summary : kept.value()) details.emplace(summary.stream, summary.detail);
   }
-  std::vector<std::pair<const std::string*, std::vector<Event>>> opening;
+  struct Opening {
+    const std::string& id;
+    Job& job;
+    std::vector<Event> events;
+    std::vector<core::intents::TakeIn> plans;
+  };
+  std::vector<Opening> opening;
   std::vector<PlanReader::Wanted> wanted;
   for (auto& [id, job] : m_jobs) {
     if (job.state || !m_entries[job.entry].trouble.id.empty()) continue;
@@ -211,18 +223,17 @@ bool KeptJobs::settle(const Shop& shop) {
     if (!lessons) job.stamp.clear();
     auto events = m_store.load(std::string(kJobPrefix) + id);
     if (events) {
-      opening.emplace_back(&id, std::move(events).value());
-      const auto plans = plannedFrom(opening.back().second);
+      auto plans = plannedFrom(events.value());
       if (!plans.empty()) wanted.push_back({id, plans.front()});
+      opening.push_back({id, job, std::move(events).value(), std::move(plans)});
     } else {
       m_entries[job.entry].trouble = events.error();
     }
   }
   m_plans.readAhead(wanted);
-  for (auto& [id, events] : opening) {
-    Job& job = m_jobs.at(*id);
-    open(*id, job, std::move(events), shop);
-    release(job);
+  for (Opening& one : opening) {
+    open(one.id, one.job, std::move(one.events), one.plans, shop);
+    release(one.job);
   }
   return true;
 }

@@ -91,6 +91,9 @@ class KeptJobs {
   bool believe(const std::string& jobId, Job& job, const core::record::Summary& kept);
   // Folds it from its events. Sets its trouble where that cannot be done.
   void open(const std::string& jobId, Job& job, std::vector<core::record::Event> events, const core::shop::Shop& shop);
+  // The same where it is known what it can be planned from.
+  void open(const std::string& jobId, Job& job, std::vector<core::record::Event> events,
+            const std::vector<core::intents::TakeIn>& plans, const core::shop::Shop& shop);
   static void nameFrom(const core::record::Summary& kept, JobEntry& entry);
   void openStored(const std::string& jobId, Job& job, const core::shop::Shop& shop);
   void refold(Job& job, const core::shop::Shop& shop);

@@ -76,8 +76,10 @@ std::vector<TakeIn> plannedFrom(const std::vector<core::record::Event>& events) 
   const auto renewed = renewal == nullptr ? std::nullopt : core::record::as<core::record::TechniquesRenewed>(*renewal);
   std::vector<TakeIn> plans;
   if (renewed && !renewed->techniques) return plans;
-  for (const core::record::Event& event : takingsIn(own)) {
-    plans.push_back(*takenInBy(event));
+  for (const core::record::Event& event : own) {
+    auto takenIn = takenInBy(event);
+    if (!takenIn) continue;
+    plans.push_back(*std::move(takenIn));
     if (renewed) plans.back().techniques = *renewed->techniques;
   }
   return plans;

@@ -152,6 +152,12 @@ std::string shownText(std::string_view text, Lines lines, std::size_t most) {
   return shown;
 }
 
+bool isHash(std::string_view text) {
+  constexpr std::size_t kDigits = 64;
+  return text.size() == kDigits &&
+         std::all_of(text.begin(), text.end(), [](char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); });
+}
+
 std::vector<std::string> split(std::string_view text, char separator) {
   std::vector<std::string> parts;
   for (std::size_t from = 0;;) {

@@ -36,6 +36,9 @@ enum class Lines { One, Several };
 // left out, "…" in its place.
 std::string shownText(std::string_view text, Lines lines, std::size_t most = static_cast<std::size_t>(-1));
 
+// Whether it is a SHA-256 as this project writes it: 64 digits, lower case.
+bool isHash(std::string_view text);
+
 std::vector<std::string> split(std::string_view text, char separator);
 std::string join(const std::vector<std::string>& parts, std::string_view separator);
 bool startsWith(std::string_view text, std::string_view prefix);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/base/find.h"
 #include "core/base/text.h"
 #include "core/record/texts.h"
 
@@ -13,19 +14,13 @@ namespace {
 
 using base::Message;
 
-constexpr std::size_t kHashDigits = 64;
 constexpr int kLongestSide = 1'000'000;
 
-template <typename Items>
-auto withId(Items& items, const std::string& id) -> decltype(&items.front()) {
-  const auto found = std::find_if(items.begin(), items.end(), [&](const auto& one) { return one.id == id; });
-  return found == items.end() ? nullptr : &*found;
-}
+using base::withId;
 
-bool isHash(const std::string& text) {
-  return text.size() == kHashDigits &&
-         std::all_of(text.begin(), text.end(), [](char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); });
-}
+// An event that is not told beside the work.
+template <typename One>
+concept NotBeside = !isOneOf<One, BesideEvents>;
 
 int sideOf(std::int64_t side) { return side > 0 && side <= kLongestSide ? static_cast<int>(side) : 0; }
 
@@ -88,17 +83,20 @@ void foldBeside(BesideWork& beside, const std::vector<ReadEvent>& ofJob, const s
     if (const auto* photograph = std::get_if<PhotographKept>(&what)) add(beside, event, *photograph);
   });
   each([&](const Event& event, const Happening& what) {
-    std::visit(
-        [&](const auto& one) {
-          if constexpr (requires { change(beside, event, one); }) change(beside, event, one);
-        },
-        what);
+    std::visit(OneOf{[](const NotBeside auto&) {}, [](const NoteAdded&) {}, [](const PhotographKept&) {},
+                     // The batches of a step are read where they are asked for.
+                     [](const BatchesLinked&) {}, [&](const NoteChanged& one) { change(beside, event, one); },
+                     [&](const NoteRemoved& one) { change(beside, event, one); },
+                     [&](const PhotographCaptioned& one) { change(beside, event, one); },
+                     [&](const PhotographRemoved& one) { change(beside, event, one); }},
+               what);
   });
 }
 
 Message refusedPhotograph(const Photograph& photograph) {
   const bool known = photograph.type == "jpeg" || photograph.type == "png" || photograph.type == "webp";
-  if (!known || !isHash(photograph.hash) || photograph.bytes <= 0 || photograph.width <= 0 || photograph.height <= 0)
+  if (!known || !base::isHash(photograph.hash) || photograph.bytes <= 0 || photograph.width <= 0 ||
+      photograph.height <= 0)
     return Message("photograph.malformed");
   if (photograph.bytes > kLargestPhotograph) {
     return Message("photograph.too-large").with("most", kLargestPhotograph / 1'000'000);

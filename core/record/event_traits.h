@@ -1,6 +1,7 @@
 #pragma once
 // What holds for every event of one type, stated beside the type itself: see events.h.
 #include <string_view>
+#include <type_traits>
 
 namespace core::record {
 
@@ -54,5 +55,11 @@ struct Traits {
 // The types of one header, at its end; happening.h puts them together.
 template <typename... Types>
 struct EventTypes {};
+
+// Whether a type is one of such a list.
+template <typename One, typename List>
+inline constexpr bool isOneOf = false;
+template <typename One, typename... Types>
+inline constexpr bool isOneOf<One, EventTypes<Types...>> = (std::is_same_v<One, Types> || ...);
 
 }  // namespace core::record

@@ -26,10 +26,7 @@ constexpr std::size_t kMostEvents = 50'000;
 // Of words of an event: a note is the longest a maker writes.
 constexpr std::size_t kLongestWords = kLongestText;
 
-bool isHash(const std::string& text) {
-  return text.size() == 64 &&
-         std::all_of(text.begin(), text.end(), [](char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); });
-}
+using base::isHash;
 
 class Reader {
  public:

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <type_traits>
 
+#include "core/base/find.h"
 #include "core/base/text.h"
 #include "core/record/happening.h"
 #include "core/record/stock_payload.h"
@@ -29,11 +30,7 @@ concept OfSomethingElse =
     std::is_same_v<One, SensorChosen> || std::is_same_v<One, SettingChosen> || std::is_same_v<One, OffTimeTold> ||
     std::is_same_v<One, OffcutDropped>;
 
-template <typename Items>
-auto withId(Items& items, const std::string& id) -> decltype(&items.front()) {
-  const auto found = std::find_if(items.begin(), items.end(), [&](const auto& one) { return one.id == id; });
-  return found == items.end() ? nullptr : &*found;
-}
+using base::withId;
 
 // What an event says of stock, batches or the maker: first what enters them, then the rest, so that each is found
 // whatever the order in which its own event and those about it came.

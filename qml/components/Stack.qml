@@ -5,14 +5,16 @@ import QtQuick.Templates as T
 T.StackView {
     id: root
 
-    // Of each screen: its name, its component, and the one it stands on ("" for whichever one came from).
+    // Of each screen: its name, its source, what it is given, and the one it stands on ("" for whichever one came from).
     required property list<QtObject> rows
     property var names: [rows[0].name]
     readonly property ScreenBase current: currentItem as ScreenBase
     readonly property string screen: names[names.length - 1]
 
-    initialItem: rows[0].component
-
+    // Before anything else is asked of it.
+    function begin() {
+        push(rows[0].source, rows[0].given, T.StackView.Immediate);
+    }
     function row(name: string): QtObject {
         for (let i = 0; i < rows.length; ++i) {
             if (rows[i].name === name)
@@ -31,7 +33,10 @@ T.StackView {
             entered.unshift(row(entered[0].on));
         if (entered[0].on !== "")
             cutTo(entered[0].on);
-        push(entered.map(one => one.component), T.StackView.Immediate);
+        const items = [];
+        for (const one of entered)
+            items.push(one.source, one.given);
+        push(items, T.StackView.Immediate);
         names = names.concat(entered.map(one => one.name));
     }
     function leave() {

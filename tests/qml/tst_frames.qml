@@ -45,22 +45,26 @@ Item {
             QtObject {
                 readonly property string name: "bench"
                 readonly property string on: ""
-                readonly property Component component: bench
+                readonly property Component source: bench
+                readonly property var given: ({})
             },
             QtObject {
                 readonly property string name: "pieces"
                 readonly property string on: "bench"
-                readonly property Component component: page
+                readonly property Component source: page
+                readonly property var given: ({})
             },
             QtObject {
                 readonly property string name: "piece"
                 readonly property string on: "pieces"
-                readonly property Component component: page
+                readonly property Component source: page
+                readonly property var given: ({})
             },
             QtObject {
                 readonly property string name: "anywhere"
                 readonly property string on: ""
-                readonly property Component component: page
+                readonly property Component source: page
+                readonly property var given: ({})
             }
         ]
     }
@@ -72,6 +76,9 @@ Item {
         name: "Frames"
         when: windowShown
 
+        function initTestCase() {
+            stack.begin();
+        }
         function init() {
             stack.open("bench");
             root.told = [];
