@@ -27,7 +27,7 @@ class NotingStore : public tests::MemoryEventStore {
 
 struct Shop {
   NotingStore store;
-  tests::Bench bench{store};
+  tests::StoredBench bench{store};
   tests::Folders machine;
   std::vector<std::pair<Caretaker::Trouble, std::string>> troubles;
   int timesChanged = 0;

@@ -17,7 +17,7 @@ namespace {
 // A shop with a sensor that is read every 20 ms.
 struct Shop {
   tests::MemoryEventStore store;
-  tests::Bench bench{store};
+  tests::StoredBench bench{store};
   tests::Folders files;
   std::shared_ptr<std::atomic<int>> reads = std::make_shared<std::atomic<int>>(0);
   SensorFollow follow{bench.work, bench.clock,

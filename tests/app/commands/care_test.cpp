@@ -1,4 +1,6 @@
 // The sheets that go with a piece: of a job nobody has worked yet, and of one that was worked to its end.
+#include <regex>
+
 #include "app/stores/data_dir.h"
 #include "app/stores/sqlite_event_store.h"
 #include "tests/app/commands/ran.h"
@@ -24,7 +26,7 @@ std::string workedIn(const Commands& commands) {
   REQUIRE(QDir().mkpath(commands.path(QStringLiteral("data"))));
   auto opened = app::stores::SqliteEventStore::open(app::stores::recordFile(commands.path(QStringLiteral("data"))));
   REQUIRE(opened.ok());
-  tests::Bench bench(*opened.value(), "this-tablet");
+  tests::StoredBench bench(*opened.value(), "this-tablet");
   const std::string job = bench.takeIn(tests::demoJob());
   const auto shop = [&](const ShopIntent& intent) {
     const auto refused = bench.work.submit(core::intents::OfShop{intent});
@@ -67,6 +69,23 @@ std::string workedIn(const Commands& commands) {
 }
 
 }  // namespace
+
+TEST_CASE("no care sheet calls anything safe, archival or permanent, as it is read") {
+  const std::regex verdict(R"(\b(safe|safely|archival|permanent|permanently|acid-free|conservation grade|cured)\b)",
+                           std::regex::icase);
+  CHECK(std::regex_search(std::string("An Archival board."), verdict));
+  const Commands commands;
+  const QString worked = QString::fromStdString(workedIn(commands));
+  for (const QString& job : {QString::fromUtf8(kChart), QString::fromUtf8(kHeron), worked}) {
+    for (const char* kind : {"client", "conservator"}) {
+      const auto ran = commands.run(careOf(job, QString::fromUtf8(kind)));
+      INFO(ran.out);
+      REQUIRE(ran.exit == app::commands::kDone);
+      CHECK(ran.out.size() > 400);
+      CHECK_FALSE(std::regex_search(ran.out, verdict));
+    }
+  }
+}
 
 TEST_CASE("the care sheets of the demo jobs are as they were") {
   const Commands commands;

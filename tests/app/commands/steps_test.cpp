@@ -272,7 +272,7 @@ TEST_CASE("what the looks of the data folder's record taught is in the waits, ea
   {
     auto opened = app::stores::SqliteEventStore::open(app::stores::recordFile(commands.path(QStringLiteral("data"))));
     REQUIRE(opened.ok());
-    tests::Bench bench(*opened.value(), "this-tablet");
+    tests::StoredBench bench(*opened.value(), "this-tablet");
     const std::string job = bench.takeIn(tests::demoJob());
     // Until a wait of paint is found dry at four fifths of its time.
     for (int act = 0; act < 400 && kind.empty(); ++act) {

@@ -17,7 +17,7 @@ namespace {
 
 struct DesignDesk {
   tests::MemoryEventStore store;
-  tests::Bench bench{store};
+  tests::StoredBench bench{store};
   DesignViewModel design{bench.work, bench.clock};
 
   DesignDesk() {

@@ -26,7 +26,7 @@ class Refusing : public MemoryEventStore {
 struct Two {
   // Both with waits running; then the first one's kept text is damaged.
   Two() {
-    Bench bench(store);
+    StoredBench bench(store);
     for (const char* name : {"heron", "pilots-chart"}) {
       ids.push_back(bench.takeIn(demoJob(name)));
       for (int act = 0; act < 200 && bench.work.jobs().at(ids.size() - 1).runs.empty(); ++act) {
@@ -44,7 +44,7 @@ struct Two {
 
 TEST_CASE("nothing dries where everything is known and nothing runs") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   bench.takeIn(demoJob());
   Desk desk(bench.work, bench.clock);
   CHECK(desk.shelf().count() == 0);
@@ -73,7 +73,7 @@ TEST_CASE("where the record was not read the shelf says that it does not know, a
 
 TEST_CASE("a record found damaged after it was opened is doubted from then on") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   Desk desk(bench.work, bench.clock);
   REQUIRE(desk.shelf().unknown().isEmpty());
   desk.setTrouble("damaged");
@@ -87,7 +87,7 @@ TEST_CASE("of two jobs that dry the damaged one is named, whichever it is, and t
   const bool both = GENERATE(false, true);
   two.store.replaceText(app::convert::contentHash(demoJob("heron")), "{}");
   if (both) two.store.forgetText(app::convert::contentHash(demoJob("pilots-chart")));
-  Bench bench(two.store);
+  StoredBench bench(two.store);
   Desk desk(bench.work, bench.clock);
   const auto titleOf = [&](const std::string& id) {
     const auto& all = bench.work.jobs();

@@ -25,9 +25,9 @@ inline const app::workbench::LoadedLibrary& tradeLibrary() {
   return loaded;
 }
 
-struct Bench {
-  explicit Bench(core::record::EventStore& eventStore, const std::string& device = "tablet",
-                 const app::workbench::Library& library = tradeLibrary().library)
+struct StoredBench {
+  explicit StoredBench(core::record::EventStore& eventStore, const std::string& device = "tablet",
+                       const app::workbench::Library& library = tradeLibrary().library)
       : work(eventStore, clock, library, device) {
     const auto trouble = work.load();
     INFO(core::base::dump(trouble));
@@ -84,7 +84,9 @@ struct Bench {
   app::workbench::Workbench work;
 };
 
-inline std::string stateOf(Bench& bench, const std::string& job) { return core::jobs::dump(*bench.work.job(job)); }
+inline std::string stateOf(StoredBench& bench, const std::string& job) {
+  return core::jobs::dump(*bench.work.job(job));
+}
 
 // What an import says, a line each.
 inline std::string said(const app::workbench::Workbench::Imported& imported) {

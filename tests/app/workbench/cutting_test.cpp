@@ -14,7 +14,7 @@ using core::supply::cuttingOf;
 
 namespace {
 
-Cutting cuttingAt(const Bench& bench, const std::string& job) {
+Cutting cuttingAt(const StoredBench& bench, const std::string& job) {
   return cuttingOf(job, *bench.work.job(job)->design, bench.work.shop());
 }
 
@@ -32,7 +32,7 @@ const core::materials::PlanSheet* firstSheet(const Cutting& cutting) {
 }
 
 // Cuts sheet after sheet as planned; returns how many new ones it took.
-int cutEverything(Bench& bench, const std::string& job) {
+int cutEverything(StoredBench& bench, const std::string& job) {
   int fresh = 0;
   for (int sheets = 0; sheets < 100; ++sheets) {
     const Cutting cutting = cuttingAt(bench, job);
@@ -55,14 +55,14 @@ TEST_CASE("a job cut to the last piece leaves offcuts that the same job again is
   std::string job;
   std::vector<std::string> marks;
   int fresh = 0;
-  const auto marksOf = [](const Bench& bench) {
+  const auto marksOf = [](const StoredBench& bench) {
     std::vector<std::string> all;
     for (const auto& offcut : bench.work.shop().onHand.offcuts) all.push_back(offcut.id);
     return all;
   };
   {
     const auto store = openIn(folder);
-    Bench bench(*store, "this-tablet");
+    StoredBench bench(*store, "this-tablet");
     job = bench.takeIn(demoJob());
     fresh = cutEverything(bench, job);
     CHECK(fresh > 1);
@@ -74,7 +74,7 @@ TEST_CASE("a job cut to the last piece leaves offcuts that the same job again is
     CHECK_FALSE(marks.empty());
   }
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   CHECK(marksOf(bench) == marks);
   CHECK(firstSheet(cuttingAt(bench, job)) == nullptr);
   const std::string again = bench.takeIn(demoJob() + "\n");
@@ -89,7 +89,7 @@ TEST_CASE("a job cut to the last piece leaves offcuts that the same job again is
 TEST_CASE("a sheet listed once is not cut twice") {
   QTemporaryDir folder;
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   const std::string job = bench.takeIn(demoJob());
   core::intents::CutSheet cut;
   cut.job = job;
@@ -107,7 +107,7 @@ TEST_CASE("a sheet listed once is not cut twice") {
 TEST_CASE("a sheet taken back is planned again as it was") {
   QTemporaryDir folder;
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   const std::string job = bench.takeIn(demoJob());
   const Cutting before = cuttingAt(bench, job);
   const auto* sheet = firstSheet(before);

@@ -237,12 +237,12 @@ TEST_CASE("one damaged job never takes another with it, nor the alerts") {
     REQUIRE(file.ok());
     CHECK(shop.bench->importJob(file.value()).jobId == id);
     MemoryEventStore theirs;
-    Bench other(theirs, "another");
+    StoredBench other(theirs, "another");
     REQUIRE(other.work.importJob(file.value()).jobId == id);
     CHECK(other.work.exportJob(id) == file.value());
   }
   MemoryEventStore theirs;
-  Bench other(theirs, "another");
+  StoredBench other(theirs, "another");
   const std::string handed = other.takeIn(fileOf("from another bench"));
   CHECK(shop.bench->importJob(other.work.exportJob(handed)).jobId == handed);
   CHECK(shop.bench->job(handed) != nullptr);

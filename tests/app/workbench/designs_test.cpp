@@ -26,7 +26,7 @@ Value parsed(const std::string& text) {
   return std::move(json.root);
 }
 
-std::string textAt(const Bench& bench, const std::string& id, const std::string& pointer) {
+std::string textAt(const StoredBench& bench, const std::string& id, const std::string& pointer) {
   const auto* drafted = bench.work.designs().find(id);
   REQUIRE(drafted != nullptr);
   const Value* value = core::base::at(drafted->document, pointer);
@@ -41,7 +41,7 @@ TEST_CASE("a design is there after a restart with every change, and each can sti
   std::string id;
   {
     const auto store = openIn(folder);
-    Bench bench(*store, "this-tablet");
+    StoredBench bench(*store, "this-tablet");
     const std::string begun = bench.begin(parsed(demoJob()));
     id = begun;
     for (const char* width : {"311 mm", "312 mm"}) {
@@ -50,13 +50,13 @@ TEST_CASE("a design is there after a restart with every change, and each can sti
   }
   {
     const auto store = openIn(folder);
-    Bench bench(*store, "this-tablet");
+    StoredBench bench(*store, "this-tablet");
     CHECK(textAt(bench, id, "/artwork/width") == "312 mm");
     REQUIRE(bench.work.submit(OfDesign{id, UndoChange{}}).id.empty());
   }
   {
     const auto store = openIn(folder);
-    Bench bench(*store, "this-tablet");
+    StoredBench bench(*store, "this-tablet");
     CHECK(textAt(bench, id, "/artwork/width") == "311 mm");
     REQUIRE(bench.work.submit(OfDesign{id, RedoChange{}}).id.empty());
     CHECK(textAt(bench, id, "/artwork/width") == "312 mm");
@@ -72,7 +72,7 @@ TEST_CASE("a design is there after a restart with every change, and each can sti
 
 TEST_CASE("a design goes to the bench as the job it has become, and is remembered as its origin") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string begun = bench.begin(parsed(demoJob()));
   REQUIRE(bench.work.submit(OfDesign{begun, ChangeDesign{replaced("/artwork/width", "320 mm")}}).id.empty());
   const auto taken = bench.work.takeDesign(begun);
@@ -87,7 +87,7 @@ TEST_CASE("a design goes to the bench as the job it has become, and is remembere
 
 TEST_CASE("what does not hold together stays at the desk, and what is not there is refused") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string begun = bench.begin(parsed(demoJob()));
   REQUIRE(bench.work.submit(OfDesign{begun, ChangeDesign{replaced("/artwork/width", "a hand")}}).id.empty());
   const auto taken = bench.work.takeDesign(begun);
@@ -107,7 +107,7 @@ TEST_CASE("a design put away stays so through a restart, and comes back by itsel
   std::string id;
   {
     const auto store = openIn(folder);
-    Bench bench(*store, "this-tablet");
+    StoredBench bench(*store, "this-tablet");
     id = bench.begin(parsed(demoJob()));
     REQUIRE(bench.work.submit(OfDesign{id, PutDesignAway{}}).id.empty());
     CHECK(bench.work.designs().find(id)->putAway);
@@ -117,7 +117,7 @@ TEST_CASE("a design put away stays so through a restart, and comes back by itsel
     CHECK(bench.work.submit(OfDesign{"nowhere", PutDesignAway{}}).id == "design.no-such-design");
   }
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   CHECK(bench.work.designs().find(id)->putAway);
   REQUIRE(bench.work.submit(OfDesign{id, BringDesignBack{}}).id.empty());
   CHECK_FALSE(bench.work.designs().find(id)->putAway);

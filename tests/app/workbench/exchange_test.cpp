@@ -14,7 +14,7 @@ using namespace tests;
 namespace {
 
 // Worked on until a preparation of the shop and a wait are in its record, and further.
-std::string workedJob(Bench& bench, const std::string& name, int acts) {
+std::string workedJob(StoredBench& bench, const std::string& name, int acts) {
   const std::string job = bench.takeIn(demoJob(name));
   for (int i = 0; i < acts && core::jobs::benchPlace(bench.work.at(job)).kind != BenchPlace::Kind::Finished; ++i) {
     bench.clock.advance(61'000);
@@ -35,11 +35,11 @@ TEST_CASE("a job handed on is the same job there, and handed on again the same b
   const int acts = GENERATE(0, 1, 25, 60, 400);
   INFO(name << " after " << acts);
   MemoryEventStore ours;
-  Bench bench(ours);
+  StoredBench bench(ours);
   const std::string job = workedJob(bench, name, acts);
   const std::string file = bench.work.exportJob(job);
   MemoryEventStore theirs;
-  Bench other(theirs, "another");
+  StoredBench other(theirs, "another");
   const auto imported = other.work.importJob(file);
   INFO(said(imported));
   REQUIRE(imported.jobId == job);
@@ -55,16 +55,16 @@ TEST_CASE("a job handed on is the same job there, and handed on again the same b
   CHECK(again.added == 0);
   CHECK(theirs.all().size() == events);
   // And a third bench reads it from the store alike.
-  Bench third(theirs, "another");
+  StoredBench third(theirs, "another");
   CHECK(stateOf(third, job) == stateOf(bench, job));
 }
 
 TEST_CASE("the whole record as it is kept for proof can be taken up too, less what is the shop's alone") {
   MemoryEventStore ours;
-  Bench bench(ours);
+  StoredBench bench(ours);
   const std::string job = workedJob(bench, "pilots-chart", 40);
   MemoryEventStore theirs;
-  Bench other(theirs, "another");
+  StoredBench other(theirs, "another");
   const auto imported = other.work.importJob(bench.work.exportRecord(job));
   REQUIRE(imported.jobId == job);
   REQUIRE(imported.problems.size() == 1);
@@ -76,8 +76,8 @@ TEST_CASE("the whole record as it is kept for proof can be taken up too, less wh
 TEST_CASE("one job worked on two tablets becomes one with the acts of both, whichever takes up first") {
   MemoryEventStore ours;
   MemoryEventStore theirs;
-  Bench bench(ours);
-  Bench other(theirs, "another");
+  StoredBench bench(ours);
+  StoredBench other(theirs, "another");
   const std::string job = workedJob(bench, "pilots-chart", 12);
   REQUIRE(other.work.importJob(bench.work.exportJob(job)).added > 0);
   for (int i = 0; i < 3; ++i) {
@@ -103,11 +103,11 @@ TEST_CASE("one job worked on two tablets becomes one with the acts of both, whic
 
 TEST_CASE("a file that is not what it says it is takes nothing up and says where") {
   MemoryEventStore ours;
-  Bench bench(ours);
+  StoredBench bench(ours);
   const std::string job = workedJob(bench, "pilots-chart", 20);
   const std::string file = bench.work.exportJob(job);
   MemoryEventStore theirs;
-  Bench other(theirs, "another");
+  StoredBench other(theirs, "another");
   const auto refused = [&](const std::string& wrong) {
     REQUIRE(wrong != file);
     const auto imported = other.work.importJob(wrong);
@@ -132,7 +132,7 @@ TEST_CASE("a file that is not what it says it is takes nothing up and says where
 
 TEST_CASE("another content under an event id that is there is refused, and so is another job under its id") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string job = workedJob(bench, "pilots-chart", 6);
   const std::string before = stateOf(bench, job);
   const auto read = core::record::readRecord(bench.work.exportJob(job));
@@ -166,16 +166,16 @@ TEST_CASE("another content under an event id that is there is refused, and so is
     CHECK(bench.work.importJob(core::record::writeRecord(record)).jobId.empty());
   }
   CHECK(stateOf(bench, job) == before);
-  Bench again(store);
+  StoredBench again(store);
   CHECK(stateOf(again, job) == before);
 }
 
 TEST_CASE("a job that cannot be kept is not taken up by half") {
   MemoryEventStore ours;
-  Bench bench(ours);
+  StoredBench bench(ours);
   const std::string job = workedJob(bench, "pilots-chart", 6);
   MemoryEventStore theirs;
-  Bench other(theirs, "another");
+  StoredBench other(theirs, "another");
   theirs.failWrites(core::base::Message("store.full"));
   const auto imported = other.work.importJob(bench.work.exportJob(job));
   CHECK(imported.jobId.empty());
@@ -188,7 +188,7 @@ TEST_CASE("a job that cannot be kept is not taken up by half") {
 
 TEST_CASE("events this program does not know are taken up as they are, and the job is then read-only") {
   MemoryEventStore ours;
-  Bench bench(ours);
+  StoredBench bench(ours);
   const std::string job = workedJob(bench, "pilots-chart", 3);
   auto read = core::record::readRecord(bench.work.exportJob(job));
   REQUIRE(read.record.has_value());
@@ -201,7 +201,7 @@ TEST_CASE("events this program does not know are taken up as they are, and the j
   read.record->events.push_back(strange);
   const std::string file = core::record::writeRecord(*read.record);
   MemoryEventStore theirs;
-  Bench other(theirs, "another");
+  StoredBench other(theirs, "another");
   REQUIRE(other.work.importJob(file).jobId == job);
   CHECK(other.work.job(job)->readOnly());
   CHECK(other.work.exportJob(job) == file);
@@ -209,7 +209,7 @@ TEST_CASE("events this program does not know are taken up as they are, and the j
 
 TEST_CASE("a job made once more is another job with the next number, and says what is another in it") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string job = workedJob(bench, "pilots-chart", 6);
   const std::string first = bench.work.jobs().at(0).reference;
   const auto taken = bench.work.duplicate(job);

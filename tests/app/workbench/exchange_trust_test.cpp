@@ -33,12 +33,12 @@ const app::workbench::Library& tinyLibrary() {
   return made;
 }
 
-struct TinyBench : Bench {
+struct TinyBench : StoredBench {
   explicit TinyBench(core::record::EventStore& store, const std::string& device = "tablet")
-      : Bench(store, device, tinyLibrary()) {}
+      : StoredBench(store, device, tinyLibrary()) {}
 };
 
-RecordFile recordOf(const Bench& bench, const std::string& job) {
+RecordFile recordOf(const StoredBench& bench, const std::string& job) {
   const auto read = core::record::readRecord(bench.work.exportJob(job));
   REQUIRE(read.record.has_value());
   return *read.record;

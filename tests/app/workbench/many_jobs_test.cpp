@@ -18,7 +18,7 @@ using core::jobs::BenchPlace;
 namespace {
 
 // Everything a bench shows of its jobs.
-std::string shown(Bench& bench) {
+std::string shown(StoredBench& bench) {
   std::string text;
   const auto schedule = bench.work.schedule();
   for (const auto& alert : schedule->alerts) {
@@ -58,7 +58,7 @@ void checkSame(const MemoryEventStore& store, const FakeClock& clock) {
   const auto opened = [&](bool believes) {
     MemoryEventStore copy = store;
     if (!believes) copy.forgetSummaries();
-    Bench bench(copy);
+    StoredBench bench(copy);
     bench.clock = clock;
     REQUIRE(bench.work.heartbeat().id.empty());
     return shown(bench);
@@ -94,7 +94,7 @@ class Life {
     }
   }
   const FakeClock& clock() const { return m_bench->clock; }
-  Bench& bench() { return *m_bench; }
+  StoredBench& bench() { return *m_bench; }
 
  private:
   std::size_t pick(std::size_t count) { return std::uniform_int_distribution<std::size_t>(0, count - 1)(m_random); }
@@ -102,7 +102,7 @@ class Life {
   void start() {
     const FakeClock clock = m_bench ? m_bench->clock : FakeClock();
     m_bench = nullptr;
-    m_bench = std::make_unique<Bench>(m_store);
+    m_bench = std::make_unique<StoredBench>(m_store);
     m_bench->clock = clock;
   }
   // Ended or killed: then nothing more is written.
@@ -111,7 +111,7 @@ class Life {
     const FakeClock clock = m_bench->clock;
     m_bench = nullptr;
     m_store.failWrites({});
-    m_bench = std::make_unique<Bench>(m_store);
+    m_bench = std::make_unique<StoredBench>(m_store);
     m_bench->clock = clock;
     if (pick(3) == 0) m_bench->clock.reboot(60'000);
   }
@@ -150,7 +150,7 @@ class Life {
     if (job.empty()) return;
     MemoryEventStore theirs;
     {
-      Bench other(theirs, "tablet-" + std::to_string(++m_taken));
+      StoredBench other(theirs, "tablet-" + std::to_string(++m_taken));
       other.clock = m_bench->clock;
       REQUIRE(other.work.importJob(m_bench->work.exportJob(job)).jobId == job);
       for (std::size_t acts = pick(5); acts > 0; --acts) {
@@ -165,7 +165,7 @@ class Life {
 
   std::mt19937 m_random;
   MemoryEventStore& m_store;
-  std::unique_ptr<Bench> m_bench;
+  std::unique_ptr<StoredBench> m_bench;
   std::size_t m_taken = 0;
 };
 
@@ -185,7 +185,7 @@ TEST_CASE("jobs listed from summaries are as if they were folded, whatever life 
     const std::string lived = shown(life.bench());
     MemoryEventStore copy = store;
     copy.forgetSummaries();
-    Bench anew(copy);
+    StoredBench anew(copy);
     anew.clock = life.clock();
     REQUIRE(anew.work.heartbeat().id.empty());
     for (const JobEntry& entry : life.bench().work.jobs()) {
@@ -199,11 +199,11 @@ TEST_CASE("a job that is not folded learns of what another made ready for it, an
   std::string first;
   std::string second;
   {
-    Bench bench(store);
+    StoredBench bench(store);
     first = bench.takeIn(demoJob());
     second = bench.takeIn(demoJob() + "\n");
   }
-  Bench bench(store);
+  StoredBench bench(store);
   const auto line = [&] { return bench.work.jobs().at(bench.work.jobs().at(0).id == second ? 0 : 1); };
   (void)bench.work.schedule();
   const int loads = store.loads();
@@ -235,7 +235,7 @@ TEST_CASE("a finished job whose preparation another bench takes back later is fi
   std::string job;
   FakeClock clock;
   {
-    Bench bench(store);
+    StoredBench bench(store);
     job = bench.takeIn(demoJob());
     for (int acts = 0; core::jobs::benchPlace(bench.work.at(job)).kind != BenchPlace::Kind::Finished; ++acts) {
       REQUIRE(acts < 500);
@@ -261,7 +261,7 @@ TEST_CASE("a finished job whose preparation another bench takes back later is fi
     event.payload = core::base::Value::object().set(key, core::base::Value::text(value));
     REQUIRE(store.append({event}, {}).ok());
     checkSame(store, clock);
-    Bench bench(store);
+    StoredBench bench(store);
     (void)bench.work.schedule();
     return bench.work.jobs().at(0).place == BenchPlace::Kind::Finished;
   };
@@ -287,13 +287,13 @@ TEST_CASE("opening reads no job that rests, and what runs before anything but th
   REQUIRE(makeManyJobs(many, store, clock, tradeLibrary().library, demoJob()) > 60 * 230);
   std::vector<JobEntry> folded;
   {
-    Bench bench(store);
+    StoredBench bench(store);
     bench.work.schedule();
     folded = bench.work.jobs();
   }
   REQUIRE(folded.size() == 60);
   const int before = store.loads();
-  Bench bench(store);
+  StoredBench bench(store);
   const int benches = 1;
   CHECK(store.loads() - before == benches);
   CHECK(bench.work.jobs().size() == 60);
@@ -325,7 +325,7 @@ TEST_CASE("many jobs in one file are the same after every opening") {
   REQUIRE(makeManyJobs(many, *opened.value(), clock, tradeLibrary().library, demoJob()) > 0);
   std::vector<JobEntry> first;
   for (int opening = 0; opening < 3; ++opening) {
-    Bench bench(*opened.value(), "this-tablet");
+    StoredBench bench(*opened.value(), "this-tablet");
     (void)bench.work.schedule();
     if (opening == 0) first = bench.work.jobs();
     CHECK(bench.work.jobs() == first);
@@ -337,7 +337,7 @@ TEST_CASE("a summary of another time, another program or gone wrong is not belie
   MemoryEventStore store;
   std::string job;
   {
-    Bench bench(store);
+    StoredBench bench(store);
     job = bench.takeIn(demoJob());
   }
   REQUIRE(store.summariesKept().size() == 1);
@@ -350,14 +350,14 @@ TEST_CASE("a summary of another time, another program or gone wrong is not belie
   store.replaceSummary(summary);
   const int before = store.loads();
   {
-    Bench bench(store);
+    StoredBench bench(store);
     REQUIRE(bench.work.schedule() != nullptr);
     CHECK(store.loads() == before + 1);
     CHECK(bench.work.jobs().at(0).title == "Pilot's chart of the outer bar");
   }
   // And a good one is written in its place.
   const int again = store.loads();
-  Bench bench(store);
+  StoredBench bench(store);
   REQUIRE(bench.work.schedule() != nullptr);
   CHECK(store.loads() == again);
 }

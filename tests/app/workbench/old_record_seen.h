@@ -16,7 +16,7 @@ inline std::string numberText(const std::optional<core::units::Length>& length) 
   return length ? std::to_string(length->inNanometres()) : std::string("-");
 }
 
-inline std::string seenOfJob(Bench& bench, const std::string& job) {
+inline std::string seenOfJob(StoredBench& bench, const std::string& job) {
   const auto* state = bench.work.job(job);
   REQUIRE(state != nullptr);
   std::string text = "job " + job + '\n' + core::jobs::dump(*state);
@@ -42,7 +42,7 @@ inline std::string seenOfJob(Bench& bench, const std::string& job) {
   return text;
 }
 
-inline std::string seenOfShop(Bench& bench) {
+inline std::string seenOfShop(StoredBench& bench) {
   const auto& shop = bench.work.shop();
   std::string text;
   for (const auto& room : shop.rooms) {
@@ -83,7 +83,7 @@ inline std::string seenOfShop(Bench& bench) {
   return text;
 }
 
-inline std::string seenOfDesigns(Bench& bench) {
+inline std::string seenOfDesigns(StoredBench& bench) {
   std::string text;
   for (const auto* design : bench.work.designs().all()) {
     text += "design " + design->id + " from " + design->from + " change " + design->lastChange + " undo " +
@@ -95,7 +95,7 @@ inline std::string seenOfDesigns(Bench& bench) {
   return text;
 }
 
-inline std::string seen(Bench& bench) {
+inline std::string seen(StoredBench& bench) {
   std::string text;
   for (const auto& entry : std::vector<app::workbench::JobEntry>(bench.work.jobs())) text += seenOfJob(bench, entry.id);
   return text + seenOfShop(bench) + seenOfDesigns(bench);

@@ -57,7 +57,7 @@ TEST_CASE("a record of an earlier program opens, folds, tells and exports as it 
     for (core::record::Summary& summary : kept) summary.stamp = "none";
     REQUIRE(store->keepSummaries(kept).ok());
   }
-  Bench bench(*store, store->formerDevice());
+  StoredBench bench(*store, store->formerDevice());
   bench.clock = clockThen();
   REQUIRE(bench.work.heartbeat().id.empty());
   checkGolden(PROJECT_ROOT, "records/every_event.txt", seen(bench));

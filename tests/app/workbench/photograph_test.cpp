@@ -28,7 +28,7 @@ TEST_CASE("a photograph is in the record after a restart, and its file is what w
   std::string job;
   {
     const auto store = openIn(folder);
-    Bench bench(*store, "this-tablet");
+    StoredBench bench(*store, "this-tablet");
     job = bench.takeIn(demoJob());
     CHECK(bench.work.photograph(job, path, "The corner", "").id == "photograph.no-folder");
     bench.work.keepPhotographsIn(photographs);
@@ -36,7 +36,7 @@ TEST_CASE("a photograph is in the record after a restart, and its file is what w
     CHECK(bench.work.photograph("none", path, "", "").id == "bench.no-such-job");
   }
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   const auto& kept = bench.work.job(job)->beside.photographs;
   REQUIRE(kept.size() == 1);
   CHECK(kept[0].caption == "The corner");
@@ -52,7 +52,7 @@ TEST_CASE("what cannot be recorded is told before anything is copied, and what c
   QTemporaryDir folder;
   const Photographs photographs(folder.filePath("photographs"));
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   const std::string job = bench.takeIn(demoJob());
   bench.work.keepPhotographsIn(photographs);
   const QString path = fileIn(folder, "corner.jpg", jpegBytes());
@@ -67,7 +67,7 @@ TEST_CASE("a bench cut off between the file and its event has lost nothing, and 
   QTemporaryDir folder;
   const Photographs photographs(folder.filePath("photographs"));
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   const std::string job = bench.takeIn(demoJob());
   bench.work.keepPhotographsIn(photographs);
   const QString path = fileIn(folder, "corner.jpg", jpegBytes());

@@ -52,7 +52,7 @@ app::workbench::Library wipedBlanks() {
 }
 
 std::string begunJob(core::record::EventStore& store, int acts) {
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string job = bench.takeIn(demoJob());
   for (int i = 0; i < acts; ++i) {
     bench.clock.advance(61'000);
@@ -74,7 +74,7 @@ std::size_t doneIn(const core::jobs::JobState& state) {
 TEST_CASE("a technique changed under way is offered, taken, and what is done stays done") {
   MemoryEventStore store;
   const std::string job = begunJob(store, 25);
-  Bench bench(store, "tablet", longerLook());
+  StoredBench bench(store, "tablet", longerLook());
   const std::string before = stateOf(bench, job);
   const std::size_t done = doneIn(*bench.work.job(job));
   const auto renewal = bench.work.renewalOf(job);
@@ -95,12 +95,12 @@ TEST_CASE("a technique changed under way is offered, taken, and what is done sta
   const std::string renewed = stateOf(bench, job);
 
   SECTION("opened again it is as it was") {
-    Bench again(store, "tablet", longerLook());
+    StoredBench again(store, "tablet", longerLook());
     CHECK(stateOf(again, job) == renewed);
     CHECK_FALSE(again.work.renewalOf(job).has_value());
   }
   SECTION("whatever techniques the program has by then") {
-    Bench again(store);
+    StoredBench again(store);
     CHECK(stateOf(again, job) == renewed);
     REQUIRE(again.work.renewalOf(job));
     REQUIRE(again.work.renew(job).id.empty());
@@ -117,7 +117,7 @@ TEST_CASE("a technique changed under way is offered, taken, and what is done sta
     REQUIRE(bench.work.renewalOf(job));
     REQUIRE(bench.refusal(job, core::intents::Undo{bench.work.lastIntentId()}) == "");
     CHECK(stateOf(bench, job) == renewed);
-    Bench again(store, "tablet", longerLook());
+    StoredBench again(store, "tablet", longerLook());
     CHECK(stateOf(again, job) == renewed);
   }
   SECTION("not once something was worked by the new ones") {
@@ -128,7 +128,7 @@ TEST_CASE("a technique changed under way is offered, taken, and what is done sta
   SECTION("handed on it is worked by the same, taken back there too") {
     const std::string act = bench.work.lastIntentId();
     MemoryEventStore theirs;
-    Bench other(theirs, "another");
+    StoredBench other(theirs, "another");
     const auto imported = other.work.importJob(bench.work.exportJob(job));
     for (const auto& problem : imported.problems) UNSCOPED_INFO(core::base::dump(problem));
     REQUIRE(imported.jobId == job);
@@ -146,7 +146,7 @@ TEST_CASE("a technique changed under way is offered, taken, and what is done sta
 TEST_CASE("what is done is not made another thing") {
   MemoryEventStore store;
   const std::string job = begunJob(store, 25);
-  Bench bench(store, "tablet", otherBlanks());
+  StoredBench bench(store, "tablet", otherBlanks());
   const std::string before = stateOf(bench, job);
   const auto renewal = bench.work.renewalOf(job);
   REQUIRE(renewal);
@@ -159,7 +159,7 @@ TEST_CASE("what is done is not made another thing") {
 TEST_CASE("before anything is done all of it can be taken") {
   MemoryEventStore store;
   const std::string job = begunJob(store, 0);
-  Bench bench(store, "tablet", otherBlanks());
+  StoredBench bench(store, "tablet", otherBlanks());
   REQUIRE(bench.work.renew(job).id.empty());
   for (int i = 0; i < 25; ++i) {
     bench.clock.advance(61'000);
@@ -170,7 +170,7 @@ TEST_CASE("before anything is done all of it can be taken") {
 TEST_CASE("a step that comes too late is said to") {
   MemoryEventStore store;
   const std::string job = begunJob(store, 25);
-  Bench bench(store, "tablet", wipedBlanks());
+  StoredBench bench(store, "tablet", wipedBlanks());
   const auto renewal = bench.work.renewalOf(job);
   REQUIRE(renewal);
   CHECK(renewal->refused.id.empty());
@@ -192,7 +192,7 @@ TEST_CASE("a step that comes too late is said to") {
 TEST_CASE("put away, nothing is taken anew") {
   MemoryEventStore store;
   const std::string job = begunJob(store, 1);
-  Bench bench(store, "tablet", longerLook());
+  StoredBench bench(store, "tablet", longerLook());
   REQUIRE(bench.refusal(job, core::intents::PutAway{}) == "");
   CHECK(bench.work.renew(job).id == "record.put-away");
 }

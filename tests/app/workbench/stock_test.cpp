@@ -16,7 +16,7 @@ TEST_CASE("stock entered at the bench is what a design is told it lacks of, thro
   std::string job;
   {
     const auto store = openIn(folder);
-    Bench bench(*store, "this-tablet");
+    StoredBench bench(*store, "this-tablet");
     job = bench.takeIn(demoJob("heron"));
     core::intents::StockEntry paper;
     paper.kind = core::intents::StockKind::Paper;
@@ -27,7 +27,7 @@ TEST_CASE("stock entered at the bench is what a design is told it lacks of, thro
     REQUIRE(bench.work.submit(core::intents::OfShop{core::intents::EnterStock{paper}}).id.empty());
   }
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   const auto shortage = core::supply::shortageOf(job, *bench.work.job(job)->design, bench.work.shop());
   CHECK(shortage.isShort());
   for (const auto& line : shortage.lines) {
@@ -43,7 +43,7 @@ TEST_CASE("stock entered at the bench is what a design is told it lacks of, thro
 TEST_CASE("a sheet of the shop is cut up for a job that lists none, and is one less until that is taken back") {
   QTemporaryDir folder;
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   const std::string job = bench.takeIn(demoJob("heron"));
   core::intents::StockEntry paper;
   paper.kind = core::intents::StockKind::Paper;
@@ -75,7 +75,7 @@ TEST_CASE("a sheet of the shop is cut up for a job that lists none, and is one l
 TEST_CASE("what the job lists is cut from what it lists, whatever the shop has") {
   QTemporaryDir folder;
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   const std::string job = bench.takeIn(demoJob());
   const auto& design = *bench.work.job(job)->design;
   core::intents::StockEntry board;
@@ -94,7 +94,7 @@ TEST_CASE("what the job lists is cut from what it lists, whatever the shop has")
 TEST_CASE("whatever is entered in the shop, the cutting and what a design is told it lacks agree") {
   QTemporaryDir folder;
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   // The heron's boards are 1/16, 3/32 and 1/16 in.
   const std::string job = bench.takeIn(demoJob("heron"));
   const auto& design = *bench.work.job(job)->design;

@@ -27,7 +27,7 @@ TEST_CASE("a job taken in is the job its file and the library make, before and a
   MemoryEventStore store;
   std::string job;
   {
-    Bench bench(store);
+    StoredBench bench(store);
     job = bench.takeIn(text);
     CHECK(stepsOf(bench.work.job(job)->plan->workflow) == stepsOf(composed.value()));
     CHECK(bench.work.jobs().at(0).title == design->job.title);
@@ -43,7 +43,7 @@ TEST_CASE("a job taken in is the job its file and the library make, before and a
 
 TEST_CASE("the same bytes are the job that is there") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string job = bench.takeIn(demoJob());
   const auto events = store.all().size();
   const auto again = bench.work.takeIn(demoJob());
@@ -55,7 +55,7 @@ TEST_CASE("the same bytes are the job that is there") {
 
 TEST_CASE("another content under the same reference is taken in as a design of its own, and said") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const auto first = bench.work.takeIn(demoJob());
   CHECK_FALSE(first.sameReference);
   const auto second = bench.work.takeIn(demoJob() + "\n");
@@ -68,7 +68,7 @@ TEST_CASE("another content under the same reference is taken in as a design of i
 
 TEST_CASE("a file that is no job is refused with its problems and nothing is kept") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const auto taken = bench.work.takeIn("{ \"format\": \"mountwright-job/1\" }");
   CHECK(taken.jobId.empty());
   CHECK_FALSE(taken.problems.empty());
@@ -95,7 +95,7 @@ TEST_CASE("a job whose steps nobody can make is refused and nothing is kept") {
 
 TEST_CASE("a job that cannot be kept is not on the bench") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   store.failWrites(core::base::Message("store.full").with("path", "disk"));
   const auto taken = bench.work.takeIn(demoJob());
   CHECK(taken.jobId.empty());
@@ -114,7 +114,7 @@ TEST_CASE("a job whose kept texts are gone, wrong or no longer read is listed wi
   std::string jobHash;
   std::string techniqueHash;
   {
-    Bench bench(store);
+    StoredBench bench(store);
     job = bench.takeIn(demoJob());
     bench.takeIn(demoJob("heron"));
     jobHash = bench.work.jobs().at(0).jobHash;
@@ -136,7 +136,7 @@ TEST_CASE("a job whose kept texts are gone, wrong or no longer read is listed wi
     expected = "kept.text-missing";
   }
   if (!summed) store.forgetSummaries();
-  Bench bench(store);
+  StoredBench bench(store);
   REQUIRE(bench.work.jobs().size() == 2);
   if (summed) CHECK(bench.work.job(job) == nullptr);
   const auto& entry = bench.work.jobs().at(bench.work.jobs().at(0).id == job ? 0 : 1);
@@ -171,7 +171,7 @@ TEST_CASE("a job whose taking in this version cannot read is listed with its tro
     strange.version = 2;
   }
   REQUIRE(store.append({strange}, {}).ok());
-  Bench bench(store);
+  StoredBench bench(store);
   REQUIRE(bench.work.jobs().size() == 1);
   CHECK(bench.work.jobs().at(0).trouble.id == "kept.taking-in-unreadable");
   CHECK(bench.work.job("strange") == nullptr);

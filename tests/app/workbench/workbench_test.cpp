@@ -10,7 +10,7 @@ using namespace tests;
 
 TEST_CASE("screens, schedule and acknowledgement learn of an act after it is kept") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string job = bench.takeIn(demoJob());
   std::vector<std::string> told;
   QObject::connect(&bench.work, &app::workbench::Workbench::jobChanged, [&](const QString& id) {
@@ -28,7 +28,7 @@ TEST_CASE("screens, schedule and acknowledgement learn of an act after it is kep
 
 TEST_CASE("an act that cannot be kept changes nothing and tells nobody") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string job = bench.takeIn(demoJob());
   const std::string before = core::jobs::dump(*bench.work.job(job));
   const std::string last = bench.work.lastIntentId();
@@ -51,7 +51,7 @@ TEST_CASE("an act that cannot be kept changes nothing and tells nobody") {
 
 TEST_CASE("what the core refuses is passed on and not kept") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string job = bench.takeIn(demoJob());
   const auto events = store.all().size();
   CHECK_FALSE(bench.work.submit(core::intents::OfJob{job, core::intents::BeginStep{"no/such@step"}}).id.empty());
@@ -64,11 +64,11 @@ TEST_CASE("stamps rise and go on after a restart, even with the wall clock set b
   MemoryEventStore store;
   std::string job;
   {
-    Bench bench(store);
+    StoredBench bench(store);
     job = bench.takeIn(demoJob());
     bench.goOn(job);
   }
-  Bench bench(store);
+  StoredBench bench(store);
   bench.clock.jump(-86'400'000);
   for (int act = 0; act < 3; ++act) bench.goOn(job);
   for (std::size_t index = 1; index < store.all().size(); ++index) {
@@ -81,7 +81,7 @@ TEST_CASE("the whole demo job can be worked to its end, and is the same after ev
   MemoryEventStore store;
   std::string job;
   {
-    Bench bench(store);
+    StoredBench bench(store);
     job = bench.takeIn(demoJob(GENERATE("pilots-chart", "heron")));
     for (int acts = 0; core::jobs::benchPlace(bench.work.at(job)).kind != core::jobs::BenchPlace::Kind::Finished;
          ++acts) {
@@ -89,18 +89,18 @@ TEST_CASE("the whole demo job can be worked to its end, and is the same after ev
       bench.clock.advance(1000);
       bench.goOn(job);
       if (acts % 10 == 0) {
-        Bench again(store);
+        StoredBench again(store);
         CHECK(core::jobs::dump(*again.work.job(job)) == core::jobs::dump(*bench.work.job(job)));
       }
     }
   }
-  Bench again(store);
+  StoredBench again(store);
   CHECK(core::jobs::benchPlace(again.work.at(job)).kind == core::jobs::BenchPlace::Kind::Finished);
 }
 
 TEST_CASE("a preparation of the shop done in one job is done in the other") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string first = bench.takeIn(demoJob());
   const std::string second = bench.takeIn(demoJob() + "\n");
   const auto shared = [&] {
@@ -135,7 +135,7 @@ TEST_CASE("a preparation of the shop done in one job is done in the other") {
 
 TEST_CASE("a preparation that another job has built on is not taken back, naming what rests on it") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string first = bench.takeIn(demoJob());
   const std::string second = bench.takeIn(demoJob() + "\n");
   const auto ofBench = [&] { return store.all().back().stream == "bench/tablet"; };
@@ -158,7 +158,7 @@ TEST_CASE("a preparation that another job has built on is not taken back, naming
 
 TEST_CASE("waits go on through a reboot by the wall clock and the last heartbeat") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string job = bench.takeIn(demoJob());
   for (int acts = 0; bench.work.job(job)->waits.empty(); ++acts) {
     REQUIRE(acts < 500);
@@ -181,7 +181,7 @@ TEST_CASE("waits go on through a reboot by the wall clock and the last heartbeat
 
 TEST_CASE("the clock log tells a jump of the wall clock from a heartbeat") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   for (int beat = 0; beat < 5; ++beat) {
     bench.clock.advance(30'000);
     REQUIRE(bench.work.heartbeat().id.empty());
@@ -199,7 +199,7 @@ TEST_CASE("the clock log tells a jump of the wall clock from a heartbeat") {
 
 TEST_CASE("the schedule is published when a wait starts and is the same object until it changes") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string job = bench.takeIn(demoJob());
   int published = 0;
   QObject::connect(&bench.work, &app::workbench::Workbench::scheduleChanged, [&] { published += 1; });
@@ -213,13 +213,13 @@ TEST_CASE("the schedule is published when a wait starts and is the same object u
   CHECK(schedule->alerts.front().job == job);
   REQUIRE(bench.work.heartbeat().id.empty());
   CHECK(bench.work.schedule() == schedule);
-  Bench again(store);
+  StoredBench again(store);
   CHECK(again.work.schedule()->alerts == schedule->alerts);
 }
 
 TEST_CASE("an exported record is JSON with every text and every event") {
   MemoryEventStore store;
-  Bench bench(store);
+  StoredBench bench(store);
   const std::string job = bench.takeIn(demoJob());
   bench.goOn(job);
   const auto json = core::base::parseJson(bench.work.exportRecord(job));

@@ -14,7 +14,7 @@ TEST_CASE("done, undone, redone, undone, reopened: as if never done, and the act
   std::string act;
   {
     const auto store = openIn(folder);
-    Bench bench(*store, "this-tablet");
+    StoredBench bench(*store, "this-tablet");
     job = bench.takeIn(demoJob());
     for (int acts = 0; acts < 5; ++acts) bench.goOn(job);
     never = core::jobs::dump(*bench.work.job(job));
@@ -30,7 +30,7 @@ TEST_CASE("done, undone, redone, undone, reopened: as if never done, and the act
     CHECK(core::jobs::dump(*bench.work.job(job)) == never);
   }
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   REQUIRE(bench.work.job(job) != nullptr);
   CHECK(core::jobs::dump(*bench.work.job(job)) == never);
   const auto& log = bench.work.job(job)->log;
@@ -46,13 +46,13 @@ TEST_CASE("an act can be taken back after a restart") {
   std::string before;
   {
     const auto store = openIn(folder);
-    Bench bench(*store, "this-tablet");
+    StoredBench bench(*store, "this-tablet");
     job = bench.takeIn(demoJob());
     before = core::jobs::dump(*bench.work.job(job));
     bench.goOn(job);
   }
   const auto store = openIn(folder);
-  Bench bench(*store, "this-tablet");
+  StoredBench bench(*store, "this-tablet");
   REQUIRE(bench.refusal(job, core::intents::Undo{bench.work.lastIntentId()}) == "");
   CHECK(core::jobs::dump(*bench.work.job(job)) == before);
 }
@@ -61,7 +61,7 @@ TEST_CASE("two devices' events fold to the same state in whichever order they we
   MemoryEventStore tablet;
   std::string job;
   {
-    Bench bench(tablet, "tablet");
+    StoredBench bench(tablet, "tablet");
     job = bench.takeIn(demoJob());
     bench.goOn(job);
   }
@@ -72,12 +72,12 @@ TEST_CASE("two devices' events fold to the same state in whichever order they we
   MemoryEventStore second;
   REQUIRE(second.append(common, texts).ok());
   {
-    Bench bench(tablet, "tablet");
+    StoredBench bench(tablet, "tablet");
     bench.clock.advance(1000);
     for (int acts = 0; acts < 4; ++acts) bench.goOn(job);
   }
   {
-    Bench bench(second, "spare");
+    StoredBench bench(second, "spare");
     bench.clock.advance(1500);
     for (int acts = 0; acts < 3; ++acts) bench.goOn(job);
     REQUIRE(bench.refusal(job, core::intents::Undo{bench.work.lastIntentId()}) == "");
@@ -88,7 +88,7 @@ TEST_CASE("two devices' events fold to the same state in whichever order they we
     REQUIRE(store.append(first, texts).ok());
     REQUIRE(store.append(later, texts).ok());
     REQUIRE(store.append(first, texts).ok());
-    Bench bench(store, "third");
+    StoredBench bench(store, "third");
     REQUIRE(bench.work.job(job) != nullptr);
     return core::jobs::dump(*bench.work.job(job));
   };

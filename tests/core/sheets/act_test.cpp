@@ -4,7 +4,7 @@
 #include <set>
 
 #include "core/sheets/svg.h"
-#include "tests/support/golden.h"
+#include "tests/support/golden_drawing.h"
 
 using namespace core::sheets;
 using core::craft::Act;
@@ -44,7 +44,7 @@ TEST_CASE("the drawings of acts are what they were when they were looked at") {
     const std::string back = dump(drawAct(act, WayUp::Back));
     // The first line tells the side alone; a second drawing is kept only where turning the piece changes it.
     if (text.substr(text.find('\n')) != back.substr(back.find('\n'))) text += back;
-    tests::checkGolden(PROJECT_ROOT, "acts/" + std::string(name(act)) + ".txt", text);
+    tests::checkGoldenDrawing(PROJECT_ROOT, "acts/" + std::string(name(act)) + ".txt", text);
   }
 }
 

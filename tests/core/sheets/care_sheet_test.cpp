@@ -133,7 +133,7 @@ TEST_CASE("what the job's file leaves to its default is not called entered, wher
             "care.layer-seal | care.length length=0.5mm | entered"));
 }
 
-TEST_CASE("no care sheet calls anything safe, archival or permanent, and no line is empty", "[care]") {
+TEST_CASE("no section of a care sheet is empty, and no line without a label and a value", "[care]") {
   Bench bench(demoJobText(), shippedTechniques());
   for (int i = 0; i < 20; ++i) bench.finishShown();
   for (const CareFor kind : {CareFor::Client, CareFor::Conservator}) {
@@ -143,13 +143,7 @@ TEST_CASE("no care sheet calls anything safe, archival or permanent, and no line
       CHECK_FALSE(section.lines.empty());
       for (const CareLine& line : section.lines) {
         CHECK_FALSE(line.label.id.empty());
-        REQUIRE_FALSE(line.values.empty());
-        for (const auto& value : line.values) {
-          const std::string text = base::dump(value);
-          for (const char* verdict : {"archival", "permanent", "conservation grade", "acid-free"}) {
-            CHECK(text.find(verdict) == std::string::npos);
-          }
-        }
+        CHECK_FALSE(line.values.empty());
       }
     }
   }
