@@ -3,18 +3,18 @@
 #include <QCoreApplication>
 #include <cmath>
 
-#include "app/words/words.h"
+#include "app/viewmodels/times.h"
 #include "core/workflow/rehearse.h"
 
 namespace app::viewmodels {
 
 QString aheadText(const core::workflow::Agenda& agenda) {
   const auto said = [](double minutes) {
-    return words::duration(core::units::Duration::milliseconds(std::llround(minutes * 60'000)));
+    return roughly(core::units::Duration::milliseconds(std::llround(minutes * 60'000)));
   };
   const core::workflow::Rehearsal rehearsal = core::workflow::rehearse(agenda);
-  return QCoreApplication::translate("ahead", "hands %1 · %2 in all, nights not counted")
-      .arg(said(rehearsal.hands), said(std::floor(rehearsal.minutes)));
+  return QCoreApplication::translate("ahead", "by hand %1 · with the waits %2, round the clock")
+      .arg(said(rehearsal.hands), said(rehearsal.minutes));
 }
 
 }  // namespace app::viewmodels

@@ -38,7 +38,7 @@ Standing standingOf(const workbench::Workbench& workbench, const workbench::JobE
     case BenchPlace::Kind::Finished: where = tr("every step is done"); break;
     case BenchPlace::Kind::Stuck: where = tr("nothing can be started"); break;
   }
-  standing.where = tr("%1 of %2 · %3").arg(entry.done).arg(entry.all).arg(where);
+  standing.where = tr("%1 of %2 done · %3").arg(entry.done).arg(entry.all).arg(where);
   // At a job that rests nothing runs; it is not folded to say so.
   if (entry.rests || workbench.job(entry.id) == nullptr) return standing;
   const core::jobs::JobAt job = workbench.at(entry.id);

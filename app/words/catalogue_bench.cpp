@@ -96,7 +96,7 @@ const std::vector<Entry>& benchEntries() {
       {"offer.use-prepared", QT_TRANSLATE_NOOP("words", "Use what another bench has ready")},
       {"offer.done", QT_TRANSLATE_NOOP("words", "Done")},
       {"offer.begin", QT_TRANSLATE_NOOP("words", "Begin")},
-      {"offer.begun-in-time", QT_TRANSLATE_NOOP("words", "I did lay it in time")},
+      {"offer.begun-in-time", QT_TRANSLATE_NOOP("words", "Laid in time")},
       {"offer.mend", QT_TRANSLATE_NOOP("words", "Take it up again")},
       {"offer.heard", QT_TRANSLATE_NOOP("words", "Heard")},
       {"offer.undo", QT_TRANSLATE_NOOP("words", "Take back")},

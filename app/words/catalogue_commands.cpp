@@ -76,7 +76,7 @@ const std::vector<Entry>& commandEntries() {
       {"rehearsal.alert", QT_TRANSLATE_NOOP("words", "{wait}: test by touch")},
       {"rehearsal.missed",
        QT_TRANSLATE_NOOP("words", "missed: {gated} was not begun before \"{wait}\" closed; {busy} was in the way")},
-      {"rehearsal.length", QT_TRANSLATE_NOOP("words", "{time} in all, on typical times and without nights")},
+      {"rehearsal.length", QT_TRANSLATE_NOOP("words", "{time} in all, on typical times, worked round the clock")},
   };
   return kEntries;
 }

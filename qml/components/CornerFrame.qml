@@ -6,13 +6,13 @@ import Mountwright.Theme
 import Mountwright.ViewModels
 
 // The bench's fixed frame: Back and Done in their corners, further keys above Done, the shelf between them. On a tablet
-// that stands upright there is no room between the corners: the shelf lies above them.
+// that stands upright there is no room between the corners: the shelf is above them.
 ScreenBase {
     id: root
 
     required property ShelfModel shelf
     default property alias content: room.data
-    // Whether the shelf lies there; an act that needs its room upright does without for as long as it takes.
+    // The shelf is hidden on an upright tablet while an act needs its room.
     property bool shelfShown: true
     readonly property bool upright: height > width
 
@@ -43,7 +43,7 @@ ScreenBase {
         width: root.width - 2 * x
         height: root.shelfShown ? Metrics.corner : 0
     }
-    // The lowest last.
+    // The lowest key is the last.
     Column {
         anchors.right: done.right
         anchors.bottom: root.upright ? shelfView.top : done.top
@@ -61,6 +61,7 @@ ScreenBase {
                 width: Metrics.corner
                 height: Metrics.benchKey
                 legendSize: Metrics.keyText(legend)
+                margin: Metrics.keyMargin
             }
         }
     }

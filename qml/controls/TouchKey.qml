@@ -2,27 +2,29 @@ import QtQuick
 import QtQuick.Templates as T
 import Mountwright.Theme
 
-// A key for knuckles, of an action: acts on release inside, ignores what is too short, too soon or aimed at an earlier
-// screen. Focus, keyboard and what assistive programs are told are the template's.
+// A key for knuckles that triggers an action: acts on release inside, ignores a press that is too short, too soon or
+// aimed at an earlier screen. The template handles focus, keyboard and assistive programs.
 T.AbstractButton {
     id: root
 
-    // The template's own `action` would be triggered past the guards.
+    // This is not the template's `action`, which would be triggered past the guards.
     required property ScreenAction offers
-    // What stands on it; "" where it is drawn by hand.
+    // The text on the key; "" where its face is drawn.
     property string legend: offers.text
     property string hint: offers.hint
     readonly property bool filled: offers.filled
-    // What only shows something, and opens nothing, has no frame.
+    // A key that only shows something, and opens nothing, has no frame.
     property bool framed: true
-    // Shown faded where its action is not offered, in place of leaving a gap.
+    // The key is shown faded where its action is not offered, in place of leaving a gap.
     property bool stays: false
     property color ink: Theme.ink
     property color ground: Theme.paper
     property color hintInk: filled ? ground : ink
     property int legendSize: Metrics.text
     property int hintSize: Metrics.label
-    // How long the same key is deaf after a press.
+    // Between the words and either side.
+    property double margin: Math.min(Metrics.mm(1.5), width * 0.05)
+    // The key ignores presses for so many milliseconds after one.
     property int lockout: Touch.sameKeyLockout
     readonly property bool isKey: true
 
@@ -36,7 +38,7 @@ T.AbstractButton {
     implicitHeight: Metrics.key
     padding: 0
 
-    // The screen that it stands on offers its action.
+    // The screen that contains the key offers its action.
     Component.onCompleted: {
         for (let at = parent; at !== null; at = at.parent) {
             const area = at as ActionArea;
@@ -52,7 +54,7 @@ T.AbstractButton {
         held.stop();
         held.finger = false;
     }
-    // Without a finger or a key on it, it was an assistive program that pressed.
+    // Without a finger or a keyboard key down, an assistive program pressed.
     onClicked: {
         if (!held.finger || held.counts && !held.stepped && !contact.running)
             held.act();
@@ -68,7 +70,7 @@ T.AbstractButton {
     contentItem: Item {
         Column {
             anchors.centerIn: parent
-            width: parent.width - 2 * Math.min(Metrics.mm(1.5), parent.width * 0.05)
+            width: parent.width - 2 * root.margin
 
             Text {
                 width: parent.width
@@ -97,7 +99,7 @@ T.AbstractButton {
     Timer {
         id: held
 
-        // Of the press that is on the key.
+        // This describes the present press.
         property bool finger: false
         property bool counts: false
         property bool stepped: false

@@ -6,13 +6,13 @@ QtObject {
     id: root
 
     property double dotsPerMm: 5.9
-    // How far away the tablet stands, and how far it must still be read from, in mm.
+    // The tablet's distance from the eyes, and the farthest from which it must still be readable, in mm.
     property double distance: 800
     property double farDistance: 2000
-    // At the desk it is held or leaned over.
+    // At the desk the maker holds the tablet or leans over it.
     property double deskDistance: 420
 
-    // Chosen by the program where its window is made.
+    // The program sets the family when it creates its window.
     readonly property string family: {
         const program = Qt.application;
         return program.font.family;
@@ -28,16 +28,30 @@ QtObject {
     function letters(minutes: double, away: double): int {
         return Math.ceil(6.283 * away * minutes / 21600 * dotsPerMm / capShare);
     }
-    // Of a key as wide as a corner: longer words, and more of them than two lines take, stand there as a label; a lone
-    // sign stands large.
-    readonly property int longestOnKey: 5
-    readonly property int mostOnKey: 13
+    // The size of the words on a key as wide as a corner: large where they stand on at most two lines with air at both
+    // sides, as a label where they do not. A lone sign stands larger.
+    readonly property double keyMargin: mm(2)
+    readonly property FontMetrics keyLetters: FontMetrics {
+        font.family: root.family
+        font.bold: true
+        font.pixelSize: root.text
+    }
     function keyText(legend: string): int {
         if (legend.length === 1)
             return title * 1.4;
-        if (legend.length > mostOnKey)
-            return label;
-        return legend.split(" ").some(word => word.length > longestOnKey) ? label : text;
+        const room = corner - 2 * keyMargin;
+        let lines = 1;
+        let line = "";
+        for (const word of legend.split(" ")) {
+            const longer = line === "" ? word : line + " " + word;
+            const fits = keyLetters.advanceWidth(longer) <= room;
+            if (!fits && line !== "")
+                lines += 1;
+            line = fits ? longer : word;
+            if (lines > 2 || keyLetters.advanceWidth(word) > room)
+                return label;
+        }
+        return text;
     }
     function mm(millimetres: double): double {
         return Math.ceil(millimetres * dotsPerMm);

@@ -16,9 +16,9 @@ CornerFrame {
     readonly property bool isWaiting: bench.kind === BenchViewModel.Waiting
     readonly property bool isMissed: bench.kind === BenchViewModel.Missed
     readonly property bool isEmpty: bench.kind === BenchViewModel.NoJob || bench.kind === BenchViewModel.Trouble
-    // Asked for; or, told already, to be put right where there is a place for the key.
+    // The off time is asked for; or it was answered and can be corrected where there is a place for the key.
     readonly property bool timeOff: isWaiting && (off.asked || (off.offered && !bench.look.present)) && !bench.canPutBack
-    // Above the caution.
+    // The room above the caution.
     readonly property double paneRoom: caution.y - (caution.visible ? Metrics.mm(2) : 0)
     idle: true
     doneAction.filled: isStep
@@ -53,7 +53,8 @@ CornerFrame {
             place: ScreenAction.AboveDone
             onTriggered: root.bench.putBack()
         },
-        // What holds a blade or cannot wait is taken up by the pedal's first press; refused, the next press goes on.
+        // A step with a blade, or one that cannot wait, is begun by the pedal's first press; where that is refused, the
+        // next press goes on.
         ScreenAction {
             name: "begin"
             text: qsTr("Begin")
@@ -64,7 +65,7 @@ CornerFrame {
         },
         ScreenAction {
             name: "inTime"
-            text: qsTr("I did lay it in time")
+            text: qsTr("Laid in time")
             enabled: root.isMissed && !root.bench.canPutBack
             place: ScreenAction.AboveDone
             onTriggered: root.bench.wasBegunInTime()
@@ -135,7 +136,7 @@ CornerFrame {
         bench: root.bench
         watch: root.watch
         width: root.upright ? parent.width : parent.width * 0.34
-        // Upright the step stands below it and needs its room first.
+        // On an upright tablet the step is below it and gets its room first.
         height: root.upright ? Math.max(least, Math.min(root.paneRoom * 0.45, root.paneRoom - Metrics.mm(80))) : root.paneRoom
     }
     StepPane {

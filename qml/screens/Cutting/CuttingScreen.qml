@@ -6,7 +6,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// A sheet cut up: which to fetch, each cut with its fence, what is kept. Done goes on, Back goes back.
+// A sheet cut up: the one to fetch, each cut with its fence, the offcuts to keep. Done goes on, Back goes back.
 CornerFrame {
     id: root
 
@@ -26,7 +26,7 @@ CornerFrame {
         ScreenAction {
             name: "takeBack"
             text: qsTr("Not cut")
-            hint: qsTr("the last one")
+            hint: qsTr("last one")
             enabled: root.cutting.canTakeBack
             place: ScreenAction.AboveDone
             onTriggered: root.cutting.takeBack()

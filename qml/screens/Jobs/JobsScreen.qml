@@ -40,7 +40,7 @@ ScreenBase {
         }
     ]
 
-    // Upright there is no room beside Back: the keys stand above it.
+    // On an upright tablet there is no room beside Back, so the keys are above it.
     readonly property bool upright: height > width
     readonly property double rowHeight: ((upright ? keys.y : back.y) - Metrics.edge - 2 * Metrics.gap) / 2
 
@@ -76,7 +76,7 @@ ScreenBase {
     Row {
         id: keys
         anchors.right: parent.right
-        // Where Done stands on the other screens stands nothing: a knuckle in its rhythm changes nothing here.
+        // The place of Done on other screens is empty here, so that a press out of habit has no effect.
         anchors.rightMargin: Metrics.edge + (root.upright ? 0 : Metrics.corner + Metrics.gap)
         y: root.upright ? back.y - height - Metrics.gap : back.y + (back.height - height) / 2
         spacing: Metrics.gap
@@ -100,6 +100,7 @@ ScreenBase {
                 width: Metrics.corner
                 height: Metrics.benchKey
                 legendSize: Metrics.keyText(legend)
+                margin: Metrics.keyMargin
             }
         }
     }

@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// How long was this bench off? Asked where no clock can tell.
+// How long was this bench off? Asked where no clock can measure it.
 CornerFrame {
     id: root
 
@@ -19,7 +19,7 @@ CornerFrame {
         over();
     }
 
-    // Told elsewhere, or no longer asked.
+    // The question was answered elsewhere, or is no longer asked.
     Connections {
         target: root.off
         function onChanged() {
@@ -28,7 +28,7 @@ CornerFrame {
         }
     }
 
-    // Two pedals are enough: one goes through the answers, the other keeps the one that stands there.
+    // Two pedals are enough: one goes through the answers, the other records the one shown.
     actions: [
         ScreenAction {
             name: "nextAnswer"
@@ -107,7 +107,8 @@ CornerFrame {
         anchors.bottom: parent.bottom
         width: Metrics.corner
         height: Metrics.benchKey
-        legendSize: Metrics.label
+        legendSize: Metrics.keyText(legend)
+        margin: Metrics.keyMargin
         offers: ScreenAction {
             name: "byClock"
             text: qsTr("By the clock")

@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The room as read off a hygrometer, or by a sensor, and what it does to the waits.
+// The room as read off a hygrometer, or by a sensor, and its effect on the waits.
 CornerFrame {
     id: root
 
@@ -104,11 +104,12 @@ CornerFrame {
     TouchKey {
         anchors.right: parent.right
         anchors.rightMargin: Metrics.mm(2)
-        // Upright the values reach as far as it, and there is room below.
+        // On an upright tablet the values reach as far as this key, and there is room below.
         y: root.upright ? parent.height - height : Metrics.mm(11)
         width: Metrics.corner
         height: Metrics.benchKey
-        legendSize: Metrics.label
+        legendSize: Metrics.keyText(legend)
+        margin: Metrics.keyMargin
         offers: ScreenAction {
             name: "sensor"
             text: root.room.sensor === "" ? qsTr("By hand") : qsTr("By sensor")
