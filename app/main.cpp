@@ -36,7 +36,7 @@
 
 namespace {
 
-// What is due is told by the alerts at once; this is for the minutes that are shown.
+// The alerts report at once when something is due; this is for the minutes that are shown.
 constexpr int kRefresh = 15'000;  // milliseconds
 
 QString said(const core::base::Message& message) {
@@ -77,7 +77,7 @@ void takeCare(app::caretaker::Caretaker& caretaker, app::viewmodels::Desk& desk)
   caretaker.start();
 }
 
-// A large record is opened without reading all of it; what is wrong further in is told as soon as it is known.
+// A large record is opened without reading all of it; faults further in are reported as soon as they are known.
 void checkWhole(const QString& folder, app::viewmodels::Desk& desk) {
   if (!app::stores::isReadInPart(folder)) return;
   app::aside::aside(&desk, [folder, &desk]() -> app::aside::Told {
@@ -97,7 +97,7 @@ bool hasDisplay() {
 #endif
 }
 
-// What stands between the program and a bench that can be worked; empty where nothing does.
+// The trouble that prevents work at the bench; empty where there is none.
 struct Opened {
   std::unique_ptr<app::stores::RecordLock> lock;
   std::unique_ptr<core::record::EventStore> store;
@@ -105,7 +105,7 @@ struct Opened {
   core::base::Message trouble;
 };
 
-// A store for the time a trouble is on the screen: keeps nothing and says so.
+// A store for the time a trouble is on the screen: stores nothing and returns the reason.
 class NoStore : public core::record::EventStore {
  public:
   explicit NoStore(core::base::Message why) : m_why(std::move(why)) {}
@@ -199,7 +199,7 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
     photographs.sweep();
     workbench.keepPhotographsIn(photographs);
   }
-  // Without a store it learns why, and says of nothing that it is not there.
+  // Without a store it gets the reason, and reports nothing as missing.
   const core::base::Message unread = workbench.load();
   if (opened.trouble.id.empty()) opened.trouble = unread;
   std::string job;
@@ -271,8 +271,8 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   return QGuiApplication::exec();
 }
 
-// Qt says on the error stream that a locale is not UTF-8, and goes on as if it were: no trouble of who only asks for
-// figures.
+// Qt warns on the error stream that a locale is not UTF-8, and continues as if it were: the warning is useless to a
+// caller who only wants figures.
 void useUtf8() {
 #ifdef Q_OS_UNIX
   std::setlocale(LC_CTYPE, "");

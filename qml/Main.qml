@@ -5,7 +5,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The window: the screens one has come through, and the alert above them all.
+// The window: the stack of screens, and the alert above them all.
 Window {
     id: root
 
@@ -16,7 +16,7 @@ Window {
     // A separate property: its change signal fires only when the alert changes.
     readonly property string calling: desk.alert.identity
     readonly property ScreenBase answering: desk.alert.up ? alert.item as ScreenBase : stack.current
-    // The first picture is on the glass: what stays ready beside it is made now.
+    // True once the first frame is shown: the parts that are kept ready beside it are created then.
     property bool begun: false
 
     width: 1280
@@ -37,11 +37,11 @@ Window {
     function open(screen: string) {
         stack.open(screen);
     }
-    // By pedal and keyboard.
+    // These are called for pedal and keyboard.
     function noticed() {
         stack.current.noticed();
     }
-    // "Enter", "Forward", "Back" or "Heard".
+    // `by` is "Enter", "Forward", "Back" or "Heard".
     function asked(by: string) {
         answering.ask(ScreenAction[by]);
     }

@@ -1,9 +1,9 @@
 import QtQml
 import Mountwright.ViewModels
 
-// Every screen, a row each: its name, its file, the screen it stands on, which is where Back leads ("" where that is
-// whichever one came from), and what of the desk it is given. A file is read when the screen is entered for the first
-// time: what nobody has seen yet is not waited for at the start.
+// Every screen, a row each: its name, its file, the screen to which Back leads ("" for the one the maker came from),
+// and the parts of the desk it is given. A file is read when its screen is entered for the first time, so that the
+// start does not wait for screens nobody has opened yet.
 QtObject {
     id: root
 
@@ -11,7 +11,7 @@ QtObject {
 
     component Row: QtObject {
         required property string name
-        required property string file  // under Mountwright, without its ending
+        required property string file  // below Mountwright, without its extension
         property string on: "bench"
         property var given: ({})
         readonly property url source: "qrc:/qt/qml/Mountwright/%1.qml".arg(file)

@@ -3,7 +3,7 @@ import Mountwright.Components
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// How one gets from screen to screen: what a screen asks for, and what comes up by itself.
+// The navigation between screens: those a screen asks for, and those that open by themselves.
 QtObject {
     id: root
 
@@ -21,7 +21,7 @@ QtObject {
         if (stack.current.idle && desk.off.asked && !desk.off.putOff)
             stack.open("off");
     }
-    // Measures first, then checks; then the step is done.
+    // Measures are asked for first, then checks; then the step is done.
     function stepDone() {
         const isStep = desk.bench.kind === BenchViewModel.Step;
         const from = stack.screen;

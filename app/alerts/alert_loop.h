@@ -1,6 +1,6 @@
 #pragma once
-// The alert thread's own object: asks the rules what to sound, sets the timer and tells the player. It waits for
-// nobody: neither the interface nor the player.
+// The alert thread's own object: asks the rules what to sound, sets the timer and commands the player. It waits neither
+// for the interface nor for the player.
 #include <QObject>
 #include <QTimer>
 #include <functional>
@@ -20,7 +20,7 @@ class AlertLoop : public QObject {
   // `player` is the player's file.
   AlertLoop(std::function<std::int64_t()> boottimeNow, const QString& player);
 
-  // All in the alert thread.
+  // These are called in the alert thread only.
   void start();
   void publish(std::shared_ptr<const core::alerts::AlertSchedule> schedule);
   void releaseHeld();
@@ -32,7 +32,7 @@ class AlertLoop : public QObject {
   void beat();
 
  private:
-  // When a tone that is sent now is heard.
+  // Returns when a tone that is sent now is heard.
   std::int64_t heardAt() const;
   void turn();
   void takeSound(Alerts::Sound sound);

@@ -1,6 +1,6 @@
 #pragma once
-// Fires once at an instant of the boot-time clock, which goes on while the machine sleeps. It cannot wake the
-// machine. Lives in a thread with an event loop.
+// Fires once at an instant of the boot-time clock, which runs on while the machine sleeps. It cannot wake the machine.
+// Lives in a thread with an event loop.
 #include <QObject>
 #include <cstdint>
 #include <memory>

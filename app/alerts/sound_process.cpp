@@ -21,7 +21,7 @@ constexpr int kLongestDistance = 4000;
 // So long at most where a sound will be wanted within seconds.
 constexpr int kHurriedDistance = 500;
 constexpr int kMissingMilliseconds = 30'000;
-// A slow voice's words, and then some: while it is believed to speak most tones wait.
+// Longer than a slow voice needs: as long as the voice counts as speaking, most tones wait.
 constexpr int kUnspokenMilliseconds = 4000;
 constexpr int kLetterMilliseconds = 150;
 // A player that crashes so often so soon is started without its voice, which is the larger part of what may crash.
@@ -100,7 +100,8 @@ void SoundProcess::launchAgain() {
   const bool isCrash = m_process.exitStatus() == QProcess::CrashExit && !m_isEnded;
   m_crashes = isCrash && m_sinceLaunch.elapsed() < kSoonMilliseconds ? m_crashes + 1 : 0;
   setVoice(Sounding::Voice::Absent);
-  // What was to sound is lost, whatever it said before; a trouble that was told stands until the next one speaks.
+  // A tone under way is lost, even if the player was ready; a reported trouble remains until the next player reports
+  // its state.
   if (m_sound == Alerts::Sound::Ready) say(Alerts::Sound::Starting);
   if (!m_silent.isActive()) m_silent.start(kSilentMilliseconds);
   m_distance =
@@ -196,8 +197,8 @@ void SoundProcess::take(const sound::Answer& answer) {
     case sound::Answer::Kind::Voice: setVoice(Sounding::Voice::Idle); return;
     case sound::Answer::Kind::NoVoice: setVoice(Sounding::Voice::Absent); return;
     case sound::Answer::Kind::Spoken:
-      // Of words that were cut short, the end may come while the next are being said. Late, it shows that the voice
-      // lives.
+      // The end of words that were cut short may be reported while the next are being spoken. Even late, it shows that
+      // the voice works.
       if (answer.number == m_number) setVoice(Sounding::Voice::Idle);
       return;
     case sound::Answer::Kind::State: break;

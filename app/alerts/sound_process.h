@@ -1,6 +1,6 @@
 #pragma once
-// Starts the process that plays sounds, keeps it alive and says whether a sound would be heard. It lives in the
-// alert thread and waits for nobody: whatever the player or the sound server do, every call returns at once.
+// Starts the process that plays sounds, keeps it alive and reports whether a sound would be heard. It lives in the
+// alert thread and never blocks: every call returns at once, even when the player or the sound server hangs.
 #include <QElapsedTimer>
 #include <QObject>
 #include <QProcess>
@@ -21,17 +21,18 @@ class SoundProcess : public QObject {
   explicit SoundProcess(QString program);
   ~SoundProcess() override;
 
-  // The player beside the running program.
+  // Returns the player beside the running program.
   static QString besideTheProgram();
 
   void start();
-  // Lost where no player runs: whoever calls sees from `soundChanged` that it was not heard.
+  // The tone is lost where no player runs: `soundChanged` shows the caller that it was not heard.
   void play(sound::Tone tone, double decibels);
   void hush();
   void drop();
   // A sound will be wanted within seconds.
   void prepare();
-  // Lost where there is no voice. The voice is Speaking from now on until the words are over or are given up.
+  // The text is lost where there is no voice. The voice is Speaking from now on until the words are over or are given
+  // up.
   void say(const QString& text);
   void quiet();
   core::alerts::Sounding::Voice voice() const { return m_voice; }
@@ -39,11 +40,11 @@ class SoundProcess : public QObject {
   void ping();
 
  signals:
-  // Not Starting; that is what it is until the first of these.
+  // Never emitted with Starting, which is the state until the first of these.
   void soundChanged(app::alerts::Alerts::Sound sound);
   // The player, and the server where there is one, have answered a ping.
   void beat();
-  // Not by `say` and `quiet`.
+  // The caller's own `say` and `quiet` do not emit it.
   void voiceChanged();
 
  private:
@@ -61,9 +62,9 @@ class SoundProcess : public QObject {
   QProcess m_process;
   QTimer m_again;
   QTimer m_unanswered;
-  QTimer m_untaken;   // from a call until the server has taken some of it
-  QTimer m_silent;    // from the loss of a player until a fresh one says how it is
-  QTimer m_unspoken;  // from words being given out until they are taken for lost
+  QTimer m_untaken;   // from a call until the server has accepted some of it
+  QTimer m_silent;    // from the loss of a player until a fresh one reports its state
+  QTimer m_unspoken;  // from words being sent until they are given up as lost
   QElapsedTimer m_sinceLaunch;
   int m_distance = 0;  // milliseconds until the next launch
   bool m_hasAnswered = false;

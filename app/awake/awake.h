@@ -1,6 +1,6 @@
 #pragma once
-// Keeps the machine awake while an alert is due, has it woken where it sleeps all the same, and says how far that can
-// be relied on. Decides nothing about alerts: it follows their schedule.
+// Keeps the machine awake while an alert is due, has it woken where it sleeps all the same, and reports how far that
+// can be relied on. Decides nothing about alerts: it follows their schedule.
 #include <QBasicTimer>
 #include <QObject>
 #include <QString>
@@ -16,7 +16,7 @@
 
 namespace app::awake {
 
-// Where the machine tells of itself.
+// The places where the machine reports its own state.
 struct Places {
   Buses buses = machineBuses();
   QString power = QStringLiteral("/sys/class/power_supply");
@@ -28,8 +28,8 @@ class Awake : public QObject {
   Q_OBJECT
 
  public:
-  // `boottimeNow` gives the boot-time clock in nanoseconds. Services are given `patience` to answer before it is said
-  // that they do not; everything is looked at again each time `every` has passed.
+  // `boottimeNow` gives the boot-time clock in nanoseconds. Services have `patience` to answer before they are reported
+  // as not answering; everything is checked again each time `every` has passed.
   explicit Awake(std::function<std::int64_t()> boottimeNow, const Places& places = {}, QObject* parent = nullptr,
                  std::chrono::milliseconds patience = std::chrono::seconds(5),
                  std::chrono::milliseconds every = std::chrono::minutes(1));
@@ -39,7 +39,7 @@ class Awake : public QObject {
 
  signals:
   void changed(const app::awake::Wakefulness& wakefulness);
-  // As SleepControl's.
+  // These are SleepControl's signals, passed on.
   void sleeping();
   void woke();
 
@@ -61,7 +61,7 @@ class Awake : public QObject {
   std::shared_ptr<const core::alerts::AlertSchedule> m_schedule;
   bool m_askingBattery = false;
   Wakefulness m_now;
-  Wakefulness m_known;  // as last told
+  Wakefulness m_known;  // as last reported
 };
 
 }  // namespace app::awake

@@ -11,8 +11,8 @@ struct BusSocket {
   std::string name;  // of the socket; begins with a nought byte where it is not in the file system
 };
 
-// The sockets among `addresses` ("unix:path=/run/bus;unix:abstract=/tmp/x,guid=..."), in their order. What is no unix
-// socket, or is badly written, is left out.
+// Returns the sockets among `addresses` ("unix:path=/run/bus;unix:abstract=/tmp/x,guid=..."), in their order. An
+// address that is no unix socket, or is badly written, is left out.
 std::vector<BusSocket> socketsOf(const QString& addresses);
 
 }  // namespace app::awake

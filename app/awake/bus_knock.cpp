@@ -62,7 +62,8 @@ class Socket {
   int m_file;
 };
 
-// How a client begins to say who it is: a nought byte, then its number in digits written as hexadecimal characters.
+// The way a client begins to identify itself: a nought byte, then its number in digits written as hexadecimal
+// characters.
 std::string greeting() {
   std::string text(1, '\0');
   text += "AUTH EXTERNAL ";

@@ -23,7 +23,7 @@ class BusLine : public QObject {
   BusLine(QString addresses, std::vector<Signal> signalsHeard);
   ~BusLine() override;
 
-  // Does nothing while it is open or being opened. What came of it is told by changed().
+  // Does nothing while it is open or being opened. changed() reports the outcome.
   void open();
   bool opening() const { return m_opening; }
   // Null while it is not open.

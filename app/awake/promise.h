@@ -1,5 +1,5 @@
 #pragma once
-// A service of the message bus that is asked for its word, gives it or does not, and is let go again.
+// A service of the message bus that is asked for a promise, grants or refuses it, and is released again.
 #include <QDBusConnection>
 #include <QDBusMessage>
 #include <QObject>
@@ -13,19 +13,19 @@ class Promise : public QObject {
 
  public:
   using LetGo = std::function<void()>;
-  // What an answer gave, as the way to give it back; null where the answer is not understood.
+  // Returns the function that gives back what an answer granted; null where the answer is not understood.
   using Take = std::function<LetGo(const QDBusConnection& connection, const QDBusMessage& answer)>;
 
   Promise(QDBusMessage question, Take take);
-  // Gives back what it holds.
+  // Gives back the promise it holds.
   ~Promise() override;
 
-  // Null when the bus is gone, and all that was promised over it.
+  // `connection` is null when the bus is gone, and with it everything that was promised over it.
   void connectTo(const QDBusConnection* connection);
   void want(bool wanted);
   // Asks again where it was refused.
   void tryAgain();
-  // The service takes its word back.
+  // To be called when the service withdraws its promise.
   void broken();
 
   bool held() const { return m_letGo != nullptr; }

@@ -1,5 +1,5 @@
 #pragma once
-// Asks the system not to fall asleep, and hears when it does so all the same. One file for each system that can be
+// Asks the system not to fall asleep, and reports when it does so all the same. One file for each system that can be
 // asked, one for those that cannot.
 #include <QObject>
 #include <QString>
@@ -14,7 +14,7 @@ struct Buses {
   QString system;
   QString session;
 };
-// Those of this machine and this session: as the environment says, else in their usual places.
+// Returns those of this machine and this session: as set in the environment, else in their usual places.
 Buses machineBuses();
 
 // Never blocks: every service may be missing, refuse, be slow, or never answer.
@@ -25,17 +25,17 @@ class SleepControl : public QObject {
   explicit SleepControl(const Buses& buses = machineBuses(), QObject* parent = nullptr);
   ~SleepControl() override;
 
-  // Asks every keeper there is for its word, or gives it back.
+  // Asks every keeper there is for its promise, or gives it back.
   void hold(bool wanted);
-  // Asks again whoever was not there, refused or broke its word. Call it now and then.
+  // Asks each keeper again that was not there, refused or broke its promise. Call it now and then.
   void tryAgain();
 
   Keepers kept() const;
-  // Whether anyone has still to answer.
+  // Returns whether a keeper has still to answer.
   bool asking() const;
 
  signals:
-  // What kept() and asking() return.
+  // Emitted when the result of kept() or asking() changed.
   void changed();
   // The machine is about to sleep. It waits until the slots called directly have returned, for some seconds at most.
   void sleeping();

@@ -18,13 +18,13 @@ class WakeAlarm : public QObject {
   explicit WakeAlarm(QObject* parent = nullptr, QString clocks = QStringLiteral("/sys/class/rtc"));
   ~WakeAlarm() override;
 
-  // Replaces what was set before; nothing sets none. In nanoseconds of the boot-time clock. Returns whether the system
-  // took it, which it may refuse at any time, and has a clock that can wake the machine. Whether the machine then
-  // wakes is its firmware's affair and cannot be known.
+  // Replaces the alarm set before; without a value none is set. In nanoseconds of the boot-time clock. Returns whether
+  // the system accepted it, which it may refuse at any time, and has a clock that can wake the machine. Whether the
+  // machine then wakes is its firmware's affair and cannot be known.
   bool set(std::optional<std::int64_t> boottimeNanoseconds);
 
  signals:
-  // The instant has come, asleep or awake.
+  // The instant was reached, asleep or awake.
   void rang();
 
  private:

@@ -1,5 +1,5 @@
 #pragma once
-// Whether this machine will be awake when an alert falls due, as far as that can be known.
+// Answers whether this machine will be awake when an alert falls due, as far as that can be known.
 #include <QFlags>
 #include <optional>
 
@@ -7,7 +7,7 @@
 
 namespace app::awake {
 
-// Who gave its word to keep the machine awake.
+// The services that may promise to keep the machine awake.
 enum class Keeper {
   Sleep = 1,        // the login manager, against sleep and idling
   Idle = 2,         // the login manager, against idling alone
@@ -24,8 +24,8 @@ struct Wakefulness {
   bool wakeAlarm = false;             // the machine's own clock is set to wake it before the next alert
   std::optional<int> batteryPercent;  // of what the machine runs on, looked at while wanted; nothing on the mains
 
-  // awake.may-sleep, or awake.may-sleep-alarm where the wake alarm is set: an alert is due and nobody gave its word.
-  // Empty where there is nothing to say, or not yet.
+  // Returns awake.may-sleep, or awake.may-sleep-alarm where the wake alarm is set: an alert is due and no service
+  // promised to keep the machine awake. Empty where there is no trouble, or none known yet.
   core::base::Message sleepTrouble() const;
   // awake.battery-low {percent}: an alert is due and the battery is below 15 %.
   core::base::Message batteryTrouble() const;

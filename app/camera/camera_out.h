@@ -1,6 +1,5 @@
 #pragma once
-// The camera itself, of the machine: what it shows, a frame at a time as it is asked for. In the camera's process
-// alone.
+// The machine's camera itself: its picture, a frame at a time as requested. It is used in the camera's process alone.
 #include <QCamera>
 #include <QElapsedTimer>
 #include <QList>

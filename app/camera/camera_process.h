@@ -1,6 +1,6 @@
 #pragma once
-// Starts the process that looks through the camera and ends it. It waits for nobody: whatever camera and process do,
-// every call returns at once.
+// Starts the process that looks through the camera and ends it. It never blocks: whatever camera and process do, every
+// call returns at once.
 #include <QImage>
 #include <QObject>
 #include <QProcess>
@@ -22,14 +22,14 @@ class CameraProcess : public QObject {
   explicit CameraProcess(const QString& program, QObject* parent = nullptr);
   ~CameraProcess() override;
 
-  // The camera beside the running program.
+  // Returns the camera's program beside the running program.
   static QString besideTheProgram();
 
   // Again where it was lost.
   void start();
   void end();
   bool running() const { return m_process.state() != QProcess::NotRunning; }
-  // What is seen is written to that file, as large as the camera gives it.
+  // Writes the present picture to that file, as large as the camera gives it.
   void take(const QString& path);
   void next();
 
@@ -37,7 +37,8 @@ class CameraProcess : public QObject {
   void found(const QString& name, int count);
   void seen(const QImage& picture);
   void taken(const QString& path);
-  // Nothing more comes until it is started again, but after Unwritten. `detail` as the library or the system says it.
+  // Except after Unwritten, no more frames arrive until it is started again. `detail` is the text of the library or the
+  // system.
   void lost(app::camera::CameraProcess::Lost why, const QString& detail);
 
  private:
@@ -48,7 +49,7 @@ class CameraProcess : public QObject {
 
   QProcess m_process;
   AnswerReader m_reader;
-  QTimer m_dark;       // from the start, or a frame, until it is believed that none comes
+  QTimer m_dark;       // from the start, or a frame, until it counts as lost
   QString m_underWay;  // the file being written
 };
 

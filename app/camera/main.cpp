@@ -1,5 +1,5 @@
-// The process that looks through the camera. It does what it is told on its standard input, shows on its standard
-// output what the camera sees, and ends at once when nobody is left to see it.
+// The process that looks through the camera. It obeys commands on its standard input, writes the camera's picture to
+// its standard output, and ends at once when nobody is left to see it.
 #include <QGuiApplication>
 #include <cstdio>
 #include <cstdlib>

@@ -12,7 +12,7 @@ QByteArray oneLine(QString text) {
   return text.toUtf8();
 }
 
-// What follows the first `count` words of a line.
+// Returns the text after the first `count` words of a line.
 QString after(const QByteArray& line, int count) {
   qsizetype at = 0;
   for (int word = 0; word < count; ++word) {
@@ -92,7 +92,7 @@ std::vector<Answer> AnswerReader::feed(const QByteArray& bytes) {
   }
 }
 
-// Nothing where it needs more, or passed over a line: then less is left.
+// Returns nothing where it needs more bytes, or skipped a line: then fewer are left.
 std::optional<Answer> AnswerReader::next() {
   if (m_wanted >= 0) {
     if (m_left.size() < m_wanted) return std::nullopt;

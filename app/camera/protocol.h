@@ -1,5 +1,5 @@
 #pragma once
-// What the program and the process that looks through the camera tell each other.
+// The messages between the program and the process that uses the camera.
 //
 // To the camera, in lines:  more | take PATH | next
 // From the camera:          camera NUMBER COUNT NAME | none | trouble TEXT | taken PATH, in lines, and
@@ -37,8 +37,8 @@ std::optional<Command> readCommand(const QByteArray& line);
 // With the bytes of a frame behind its line.
 QByteArray written(const Answer& answer);
 
-// Takes what comes from the camera in whatever portions. What is not understood is passed over; a line or a frame that
-// is longer than can be ends it, and nothing is believed of that process from then on.
+// Reads the camera's output, in portions of any size. A line that is not understood is skipped; a line or a frame
+// beyond the limits ends the reading, and nothing from that process is used from then on.
 class AnswerReader {
  public:
   static constexpr int kLongestLine = 4096;

@@ -29,7 +29,8 @@ Caretaker::Caretaker(workbench::Workbench& workbench, const clocks::Clock& clock
           [this](const core::base::Message& message) { emit troubleChanged(Trouble::Sensor, message); });
 }
 
-// What keeps a sign of life out of the record keeps every act out of it: told before the next act is lost on it.
+// A trouble that prevents recording a sign of life prevents recording every act, so it is reported before the next act
+// is lost.
 void Caretaker::beat() { emit troubleChanged(Trouble::Record, m_workbench.heartbeat()); }
 
 void Caretaker::start() {

@@ -1,6 +1,6 @@
 #pragma once
-// Looks after a workbench while it stands open: signs of life into the record, the clock and the zone, the room's
-// sensor, and that the machine is awake when an alert falls due. Lives in the interface thread and never blocks it.
+// Looks after a workbench while it is open: signs of life into the record, the clock and the zone, the room's sensor,
+// and that the machine is awake when an alert falls due. Lives in the interface thread and never blocks it.
 #include <QObject>
 #include <QStringList>
 #include <QTimer>
@@ -24,12 +24,12 @@ class Caretaker : public QObject {
   // Begins; connect its signals before.
   void start();
 
-  // Record: nothing can be kept in it, a sign of life no more than an act.
+  // Record: nothing can be written to it, neither a sign of life nor an act.
   enum class Trouble { Record, Sleep, Battery, Sensor };
   Q_ENUM(Trouble)
 
  signals:
-  // To be said as long as it lasts; an empty message ends it.
+  // The trouble has to be shown as long as it lasts; an empty message ends it.
   void troubleChanged(app::caretaker::Caretaker::Trouble trouble, const core::base::Message& message);
   // The wall clock was set, the zone changed or the machine woke: what shows times is to be shown anew. It is in the
   // record by then.

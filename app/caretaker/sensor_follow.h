@@ -21,8 +21,8 @@ class SensorFollow : public QObject {
   void start();
 
  signals:
-  // Those of SensorWatch, and what the workbench says where a room cannot be entered; empty where all is well again or
-  // no sensor is chosen. What was entered last goes on holding.
+  // Reports the troubles of SensorWatch, and the workbench's message where a room cannot be entered; empty where all is
+  // well again or no sensor is chosen. The room entered last remains in force.
   void trouble(const core::base::Message& trouble);
 
  private:

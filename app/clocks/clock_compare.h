@@ -1,5 +1,6 @@
 #pragma once
-// Notices a wall clock that was set where nobody tells of it: it no longer keeps step with the boot-time clock.
+// Notices that the wall clock was set where the system does not report it: it no longer keeps step with the boot-time
+// clock.
 #include <QObject>
 #include <QTimer>
 #include <chrono>
@@ -21,8 +22,8 @@ class ClockCompare : public QObject {
                         std::chrono::milliseconds every = std::chrono::seconds(5));
 
  signals:
-  // Apart by half a second or more since the last look; a clock that is steered stays well below that. Where the
-  // machine's own clock stands still while it sleeps, waking is a jump.
+  // The clocks moved apart by half a second or more since the last look; a clock that is steered stays well below that.
+  // Where the machine's own clock stops while it sleeps, waking is a jump.
   void jumped();
 
  private:

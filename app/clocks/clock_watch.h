@@ -13,13 +13,13 @@ class ClockWatch : public QObject {
   Q_OBJECT
 
  public:
-  // `zoneFiles` are those that say which zone this machine is in.
+  // `zoneFiles` are those that set the zone of this machine.
   explicit ClockWatch(QObject* parent = nullptr, const QStringList& zoneFiles = systemZoneFiles());
   ~ClockWatch() override;
 
  signals:
-  // The wall clock was set, by whomever and by however little. Some systems say so as well when the machine wakes.
-  // Steering by a time server, which bends the clock's rate, is no jump.
+  // The wall clock was set, by however little. Some systems report this as well when the machine wakes. Steering by a
+  // time server, which bends the clock's rate, is no jump.
   void jumped();
   void zoneChanged();
 };

@@ -1,5 +1,6 @@
 #pragma once
-// Hears of the wall clock being set. One file for each system that tells of it, one for those that do not.
+// Reports that the wall clock was set. There is one file for each system that announces it, and one for those that do
+// not.
 #include <QObject>
 
 class QSocketNotifier;
@@ -17,7 +18,7 @@ class JumpWatch : public QObject {
   void jumped();
 
  private:
-  int m_file = -1;                        // where the system tells of jumps by one
+  int m_file = -1;                        // where the system reports jumps by one
   QSocketNotifier* m_notifier = nullptr;  // a child, so that it moves to another thread with its parent
 };
 

@@ -12,7 +12,7 @@
 namespace app::clocks {
 namespace {
 
-// Asks for an instant that no bench lives to see, and to be told when the clock is set meanwhile.
+// Arms the timer for an instant no bench will reach, to be notified when the clock is set meanwhile.
 bool arm(int file) {
   itimerspec never{};
   never.it_value.tv_sec = 253'402'300'799;  // the last second of the year 9999
@@ -33,7 +33,7 @@ JumpWatch::JumpWatch(QObject* parent) : QObject(parent) {
     std::uint64_t times = 0;
     const bool expired = read(m_file, &times, sizeof times) == sizeof times;
     if (!expired && errno != ECANCELED) return;
-    // Armed before anybody is told: a jump while they work is told of again.
+    // It is armed before the signal, so that a jump during the slots is reported as well.
     if (!arm(m_file)) m_notifier->setEnabled(false);
     emit jumped();
   });

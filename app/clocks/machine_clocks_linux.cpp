@@ -15,7 +15,7 @@ bool steeredByTimeServer() {
   return clockState >= 0 && clockState != TIME_ERROR && (state.status & STA_UNSYNC) == 0;
 }
 
-// Whether boot-time readings may be compared across runs of the program: only with the kernel's own boot id.
+// Returns whether boot-time readings may be compared across runs of the program, which needs the kernel's own boot id.
 bool readKernelBootId(std::string& id) {
   std::ifstream file("/proc/sys/kernel/random/boot_id");
   return static_cast<bool>(std::getline(file, id)) && id.size() == 36;

@@ -1,5 +1,5 @@
 #pragma once
-// Hears that this machine was told to be in another zone.
+// Reports that the time zone of this machine was changed.
 #include <QByteArray>
 #include <QFileSystemWatcher>
 #include <QObject>
@@ -18,8 +18,8 @@ class ZoneWatch : public QObject {
   explicit ZoneWatch(const QStringList& files, QObject* parent = nullptr);
 
  signals:
-  // One of the files leads elsewhere or says something else. A change made of several steps within a tenth of a second
-  // is told once.
+  // One of the files leads elsewhere or has another content. A change made of several steps within a tenth of a second
+  // is reported once.
   void changed();
 
  private:

@@ -1,5 +1,5 @@
 #pragma once
-// The job a care sheet is for: from a file, with whatever the record holds of it, or from the record alone.
+// The job a care sheet is for: from a file, with everything the record holds of it, or from the record alone.
 #include <memory>
 #include <ostream>
 #include <string>
@@ -19,8 +19,8 @@ struct CareJob {
   bool recorded = false;
 };
 
-// The record is read where there is one and never made; a file's own record is the job taken in with the same bytes,
-// the newest of several. Where it is in no record it is composed with the techniques at hand.
+// The record is read where there is one and never made; the record of a file is the job entered with the same bytes,
+// the newest of several. A file that is in no record is composed with the techniques at hand.
 OrExit<CareJob> readCareJob(const CommandLine& line, std::ostream& err);
 
 }  // namespace app::commands

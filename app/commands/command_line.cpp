@@ -13,8 +13,8 @@ const QStringList& commands() {
   return kCommands;
 }
 
-// A word that is no command is taken for a job file only where it looks like one, so that a mistyped command is
-// told and does not open a bench.
+// A word that is no command counts as a job file only where it looks like one, so that a mistyped command is reported
+// and does not open a bench.
 bool looksLikeFile(const QString& word) { return word.contains(u'/') || word.endsWith(QStringLiteral(".json")); }
 
 class Parser {

@@ -1,5 +1,5 @@
 #pragma once
-// What was asked for on the command line.
+// The request on the command line.
 #include <QString>
 #include <QStringList>
 #include <optional>
@@ -19,7 +19,7 @@ struct CommandLine {
   QString careFor;  // "client" or "conservator"; "" where not given
   bool help = false;
   bool version = false;
-  // Not empty where the program was used wrongly; the rest means nothing then.
+  // Not empty where the program was used wrongly; the other members are then meaningless.
   core::base::Message wrongUse;
 };
 

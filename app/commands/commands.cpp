@@ -46,7 +46,7 @@ int obey(const CommandLine& line, std::ostream& out, std::ostream& err) {
 
 int run(const CommandLine& line, std::ostream& out, std::ostream& err) {
   const int exit = obey(line, out, err);
-  // Whether it has arrived is known only once it was sent on.
+  // Only after the flush is it known whether the output arrived.
   out.flush();
   if (out.good()) return exit;
   say(err, Message("command.not-written"));

@@ -1,5 +1,5 @@
 #pragma once
-// One function a command; only run() calls these. Each returns an exit code.
+// There is one function for each command; only run() calls these. Each returns an exit code.
 #include <ostream>
 
 #include "app/commands/command_line.h"

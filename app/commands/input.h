@@ -1,5 +1,5 @@
 #pragma once
-// What commands work on: files, the job in one, and the techniques at hand.
+// The input of commands: files, the job in one, and the techniques at hand.
 #include <optional>
 #include <ostream>
 #include <string>
@@ -12,7 +12,7 @@
 
 namespace app::commands {
 
-// A result, or the exit code after everything there was to say has been said on `err`.
+// A result, or the exit code after all messages have been written to `err`.
 template <typename Value>
 struct OrExit {
   std::optional<Value> value;
@@ -20,9 +20,10 @@ struct OrExit {
 };
 
 OrExit<core::design::Design> readJob(const QString& path, std::ostream& err);
-// Broken technique files are told and left out.
+// Broken technique files are reported and left out.
 OrExit<workbench::Library> readTechniques(const CommandLine& line, std::ostream& err);
-// The job's work from the techniques at hand; why it cannot be composed is told of the job's file.
+// Composes the job's work from the techniques at hand; where it cannot be composed, the reason is reported for the
+// job's file.
 OrExit<core::workflow::Workflow> composeDesign(const CommandLine& line, const core::design::Design& design,
                                                std::ostream& err);
 

@@ -18,8 +18,9 @@ struct KeptRecord {
 
 OrExit<KeptRecord> openKeptRecord(const CommandLine& line, std::ostream& err);
 
-// What this maker's own times have taught, as of the newest of them, so that the same record says the same whenever it
-// is asked. Nothing where there is no record; where it cannot be read that is told on `err`, and nothing is learned.
+// Returns what was learned from this maker's own times, as of the newest of them, so that the same record always gives
+// the same result. The result is empty where there is no record; one that cannot be read is reported on `err`, and
+// nothing is learned.
 core::waits::Learning learnedFrom(const CommandLine& line, std::ostream& err);
 
 }  // namespace app::commands

@@ -1,6 +1,6 @@
 // What a job has cut, from which sheets and how, what it takes of leaf, size, paste and paint, and what that costs.
-// Without stock the cutting list still comes. Exit 1 where stock is listed for a piece and does not suffice; everything
-// is said all the same.
+// Without stock the cutting list is still written. The exit code is 1 where stock is listed for a piece and does not
+// suffice; the output is complete all the same.
 //
 // As JSON, "mountwright-materials/1"; a LENGTH is {"value" mm, "display"}, an AREA {"x","y","width","height"} of them,
 // MONEY {"value" exact decimal as text, "display"}, a NOTE {"id","text"}:
@@ -8,7 +8,8 @@
 //              each strip is cut longer, one repeat), thickness (null of paper), grain "width"|"height"|"any",
 //              patterned, material, figures[] its sizes come from, stock[] it may come from,
 //              by "nothing"|"material"|"id"|"only-paper"|"thickness"|"no-thickness", notes[]
-//   groups[]   pieces that share stock, each cut from the sheets that serve it: stock[] pieces[] unplaced[] {piece count why "too-large"|"too-few"},
+//   groups[]   pieces that share stock, each cut from the sheets that serve it: stock[] pieces[]
+//              unplaced[] {piece count why "too-large"|"too-few"},
 //              worthIn "money"|"mm2", worth of its new sheets, bound (none can do with less), gap (share between),
 //              exact (proven best), notes[]
 //   sheets[]   in the order they are cut: group (from 0), stock, number (of its stock, from 1), offcut width height

@@ -1,5 +1,5 @@
 #pragma once
-// What "materials" says, in two forms; and the words both use. Only materials.cpp calls these.
+// The output of "materials", in two forms, and the words both use. Only materials.cpp calls these.
 #include <QString>
 #include <ostream>
 
@@ -12,7 +12,7 @@
 
 namespace app::commands {
 
-// How a patterned band meets at its corners, and its strips as they are cut along the paper.
+// The match of a patterned band's corners, and its strips as they are cut along the paper.
 struct BandMatch {
   std::size_t band = 0;
   core::materials::RepeatMatch match;

@@ -12,7 +12,7 @@ namespace {
 using core::base::Message;
 using core::base::Problem;
 
-// What is said in one line stays in it, and commands no terminal.
+// Text for one line must stay in it and must not command a terminal.
 QString oneLine(const QString& text) {
   return convert::toQt(core::base::shownText(convert::fromQt(text), core::base::Lines::One));
 }

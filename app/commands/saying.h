@@ -1,5 +1,5 @@
 #pragma once
-// How commands say things: messages and problems as lines, tables in columns.
+// The output of commands: messages and problems as lines, tables in columns.
 #include <QString>
 #include <QStringList>
 #include <ostream>
@@ -13,13 +13,13 @@ namespace app::commands {
 
 using core::units::UnitSystem;
 
-// Whatever a text holds, none commands the terminal: control characters are written as \uXXXX (base::shownText), a
-// line end only where several lines may be said.
+// No text can command the terminal: control characters are written as \uXXXX (base::shownText), and line ends too
+// unless several lines are allowed.
 void say(std::ostream& stream, const core::base::Message& message, UnitSystem units = UnitSystem::Millimetres);
 void sayLine(std::ostream& stream, const QString& text);
 
-// "FILE:/pointer: message", or "FILE:LINE:COL: message" where the place is one of the text. Never more than one
-// line. A notice says so in front of its message.
+// "FILE:/pointer: message", or "FILE:LINE:COL: message" where the place is one of the text. It is never more than one
+// line. A notice is marked as one in front of its message.
 void sayProblem(std::ostream& stream, const QString& file, const core::base::Problem& problem,
                 UnitSystem units = UnitSystem::Millimetres);
 // A problem of the whole file: "FILE:: message".

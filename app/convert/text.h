@@ -8,10 +8,10 @@
 
 namespace app::convert {
 
-// Bytes that are no UTF-8 become U+FFFD; a leading byte order mark is kept as a character.
+// Bytes that are no UTF-8 become U+FFFD; a leading byte order mark stays as a character.
 QString toQt(std::string_view text);
 std::string fromQt(const QString& text);
-// One below the other.
+// Returns the texts one below the other.
 QString lines(const QStringList& texts);
 
 // The bytes themselves, neither decoded nor cut at a zero.

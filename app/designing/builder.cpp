@@ -29,13 +29,13 @@ QString shown(const Value& value) {
   }
 }
 
-// How much of a problem's place a pointer covers: whole steps only.
+// Returns how much of a problem's place a pointer covers, in whole steps only.
 std::size_t covers(const std::string& pointer, const std::string& place) {
   if (pointer == place) return pointer.size() + 1;
   return core::base::startsWith(place, pointer + '/') ? pointer.size() : 0;
 }
 
-// How many steps two pointers have in common.
+// Returns how many steps two pointers have in common.
 std::size_t common(const std::string& a, const std::string& b) {
   std::size_t steps = 0;
   for (std::size_t i = 0; i <= std::min(a.size(), b.size()); ++i) {

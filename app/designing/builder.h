@@ -1,5 +1,5 @@
 #pragma once
-// Gathers the fields of a design section by section. Only this room uses it.
+// Gathers the fields of a design section by section. Only this folder uses it.
 #include <initializer_list>
 #include <utility>
 
@@ -22,7 +22,7 @@ class Builder {
   // `usual`: what holds where nothing is entered; "" where it has to be.
   Field& length(const QString& label, const std::string& pointer, const QString& usual = {});
   Field& number(const QString& label, const std::string& pointer, const QString& usual = {});
-  // A share of 1, said and keyed in in per cent.
+  // A share of 1, shown and keyed in in per cent.
   Field& share(const QString& label, const std::string& pointer);
   Field& text(const QString& label, const std::string& pointer, const QString& usual = {});
   Field& choice(const QString& label, const std::string& pointer, const std::vector<Named>& options,
@@ -43,7 +43,7 @@ class Builder {
   std::size_t countAt(const std::string& pointer) const;
   // A figure as it is shown; "" where the design does not lay out.
   QString figure(const std::string& id) const;
-  // The same, to stand in a document: what is shown only roughly, or not at all, is `otherwise`.
+  // Returns the same for use in a document: a figure shown only roughly, or not at all, becomes `otherwise`.
   std::string exactly(const std::string& id, const char* otherwise) const;
 
  private:
@@ -58,10 +58,10 @@ class Builder {
 
 // "420 mm × 350 mm"; "" where either is not known yet.
 QString sizeText(const QString& width, const QString& height);
-// How many of something, for a section's summary.
+// Returns a count as text, for a section's summary.
 QString counted(std::size_t count);
 
-// Where the value that is meant stands: a missing key is told at its parent.
+// Returns the place of the value that is meant, since a missing key is reported at its parent.
 std::string placeOf(const core::base::Problem& problem);
 
 core::base::Value patchOf(std::initializer_list<core::base::Value> operations);

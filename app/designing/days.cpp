@@ -11,7 +11,7 @@ using core::base::Result;
 
 namespace {
 
-// Which of them a word names, by its first three letters or more; 0 for none.
+// Returns which of them a word names, by its first three letters or more; 0 for none.
 template <typename Name>
 int named(const QString& word, int count, Name name) {
   constexpr int kFewest = 3;

@@ -8,9 +8,9 @@
 
 namespace app::designing {
 
-// The day meant by "2026-12-11", "11 December", "Fri 11 Dec 2026", "11.12." or "11/12/2026"; a year not written is the
-// one in which it comes next, or was last, `today` included; one of two digits lies in this century. The day comes
-// before the month, as British makers write it. Refusals: day.unreadable; day.none {written} (the 31st of June);
+// Reads the day meant by "2026-12-11", "11 December", "Fri 11 Dec 2026", "11.12." or "11/12/2026"; a year that is not
+// written is that of its next, or its last, occurrence, `today` included; one of two digits is in this century. The day
+// comes before the month, as British makers write it. Refusals: day.unreadable; day.none {written} (the 31st of June);
 // day.weekday {weekday} (of the day written, which is another); with strokes, day.either {one} {other}, where both
 // orders give a day.
 enum class Nearest { Coming, Past };

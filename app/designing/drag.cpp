@@ -40,7 +40,7 @@ class Handles {
     m_handles.push_back({pointer, label, element, upright, at, from, to, perMm, length.value().length.inMillimetres()});
   }
 
-  // How many mm the bottom border grows for each mm of the top.
+  // Returns how many mm the bottom border grows for each mm of the top.
   double bottomRatio() const {
     const auto& entry = m_design.job.borders.entry;
     const auto* sides = std::get_if<core::design::SidesAndWeighting>(&entry);

@@ -1,5 +1,5 @@
 #pragma once
-// Borders and bands taken hold of in the drawing of the face: which edge, which measure of the design it moves, and the
+// Dragging of borders and bands in the drawing of the face: the edge, the measure of the design it moves, and the
 // measure it is moved to.
 #include <QPointF>
 #include <QString>
@@ -16,13 +16,14 @@ struct DragHandle {
   QString label;
   std::string element;   // of the drawing
   bool upright = false;  // an edge that runs up and down and moves across; otherwise the other way about
-  double at = 0;         // where the edge lies, in mm of the drawing
+  double at = 0;         // position of the edge, in mm of the drawing
   double from = 0, to = 0;
   double perMm = 0;  // mm the measure changes for each mm the edge moves right or down
   double value = 0;  // the measure now, mm
 };
 
-// Of the face as core::sheets draws it. Edges of the mount move its borders, edges of a band its place and width.
+// Returns the handles of the face as core::sheets draws it. Edges of the mount move its borders, edges of a band its
+// place and width.
 std::vector<DragHandle> dragHandles(const core::base::Value& document, const core::design::Design& design);
 
 // The handle nearest to a point of the drawing, not farther than `reach` mm; null for none.

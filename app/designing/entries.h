@@ -1,5 +1,5 @@
 #pragma once
-// Entries of a document's lists: what they are called, and what a new one begins with. Only this room uses it.
+// Entries of a document's lists: their names, and the first content of a new one. Only this folder uses it.
 #include <initializer_list>
 #include <string>
 #include <vector>
@@ -12,7 +12,7 @@ namespace app::designing {
 std::vector<Named> named(const char* property, std::initializer_list<const char*> values);
 std::vector<Named> colours();
 
-// Each entry of a list, with its pointer and id.
+// Calls `use` for each entry of a list, with its pointer and id.
 template <typename Use>
 void eachOf(const Builder& build, const std::string& list, Use use) {
   for (std::size_t i = 0; i < build.countAt(list); ++i) {
@@ -22,12 +22,12 @@ void eachOf(const Builder& build, const std::string& list, Use use) {
 }
 std::vector<std::string> idsOf(const Builder& build, const std::string& list);
 
-// Of an entry that is called by its own kind the word stands once: "line", not "line line".
+// Returns an entry's name. An entry that is named after its own kind has the word only once: "line", not "line line".
 QString entryName(const QString& pattern, const std::string& id);
-// "takes %1 leaves"; nothing where the figure is not known.
+// Returns a text such as "takes %1 leaves"; empty where the figure is not known.
 QString noted(const QString& figure, const char* text);
 
-// The first word that nothing on the piece is called; numbered where all are taken.
+// Returns the first of the words that is not yet an id on the piece; numbered where all are in use.
 std::string freeName(const Builder& build, std::initializer_list<const char*> words);
 core::base::Value entryOf(const std::string& id);
 // Appends to a list that may not be there yet.
@@ -35,7 +35,7 @@ core::base::Value appended(const Builder& build, const std::string& list, core::
 // Takes the last entry out.
 void leaveOut(Builder& build, const QString& label, const std::string& list);
 
-// Distances to try one after the other for something to lie clear of what is there, mm.
+// Returns distances to try one after the other until a new element is clear of the present ones, mm.
 std::vector<int> ladder(int from, int step);
 core::base::Value millimetres(int length);
 

@@ -1,6 +1,6 @@
 #pragma once
-// What is asked for a design, in the order a maker decides: sections of fields, each a place in the job file. What a
-// field takes is written as a JSON Patch of the document; whether the job then holds together is for the core to say.
+// The questions of a design, in the order a maker decides: sections of fields, each a place in the job file. A field's
+// answer is written as a JSON Patch of the document; the core decides whether the job is then consistent.
 #include <QString>
 #include <QStringList>
 #include <functional>
@@ -33,7 +33,7 @@ struct Field {
   };
   Kind kind = Kind::Length;
   QString label;
-  QString of;           // what it belongs to, "under board"; "" where the section says it
+  QString of;           // its owner, "under board"; "" where the section names it
   std::string pointer;  // of its value in the document
   QString value;        // as entered; what holds where nothing is
   bool entered = false;
@@ -41,11 +41,11 @@ struct Field {
   QString note;          // what is computed from it
   QStringList problems;  // of its place
   std::vector<Option> options;
-  // Answers that take time to find: asked for when the field is opened. Of the document and design the field was made
-  // from, which have to be there still.
+  // Finds answers that take time, when the field is opened. It uses the document and design the field was made from,
+  // which must still exist.
   std::function<std::vector<Option>()> offers;
-  double per = 1;       // of a number: keyed in as so many times its value; 100 of a share said in per cent
-  bool past = false;    // of a day: one that was, not one to come
+  double per = 1;       // of a number: keyed in as so many times its value; 100 for a share shown in per cent
+  bool past = false;    // of a day: it is in the past, not to come
   std::string element;  // of the drawing that it shapes; "" for none
 };
 
@@ -59,14 +59,14 @@ struct Section {
   bool hasMissing() const;
 };
 
-// A document to begin from: nothing of the work, and for the rest what is usual (common practice, no source).
+// Returns a document to begin from: it is empty for the work, and usual for the rest (common practice, no source).
 core::base::Value freshDesign();
 
 // `document` in any state; `read` is what the core makes of it.
 std::vector<Section> sectionsOf(const core::base::Value& document, const core::design::ReadDesign& read);
 
-// A problem goes to the field of its place, or to the section nearest to it. What is only not entered yet makes its
-// field a missing one. Requires a section.
+// A problem goes to the field of its place, or to the section nearest to it. A value that is only not entered yet makes
+// its field a missing one. Requires a section.
 void place(std::vector<Section>& sections, const core::base::Problem& problem, const QString& said);
 
 // A patch that puts a value at a pointer, with what is missing above it.

@@ -1,4 +1,4 @@
-// What is laid on last: leaf, and the colours of the bevels.
+// The materials that are laid on last: leaf, and the colours of the bevels.
 #include <algorithm>
 
 #include "app/convert/text.h"

@@ -1,4 +1,4 @@
-// What lies on the mount: bands, lines, wash, spandrel.
+// The ornament on the mount: bands, lines, wash, spandrel.
 #include "app/designing/ornament.h"
 
 #include "app/convert/text.h"

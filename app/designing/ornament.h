@@ -1,14 +1,14 @@
 #pragma once
-// The sections of a design beyond boards and borders. Only this room uses it.
+// The sections of a design beyond boards and borders. Only this folder uses it.
 #include "app/designing/builder.h"
 
 namespace app::designing {
 
-// The bottom border against the top.
+// Adds a field for the bottom border in proportion to the top.
 void theWeighting(Builder& build);
 void theWindow(Builder& build);
 void theBands(Builder& build);
-// A field for the corners of one band, where its pattern has to meet; how they can be made to.
+// Adds a field for the corners of one band, where its pattern has to meet, with the ways to make it meet.
 void theCorners(Builder& build, std::size_t band);
 void theLines(Builder& build);
 void theWash(Builder& build);

@@ -1,4 +1,4 @@
-// How the bottom border stands against the top: the usual ways, each with its reason and what it comes to here.
+// The usual proportions of the bottom border to the top, each with its reason and its result for this design.
 #include <cmath>
 
 #include "app/convert/text.h"

@@ -15,7 +15,8 @@ using core::base::Value;
 
 namespace {
 
-// Places no measure is computed from, a step of any name written "*"; what stands in where one has to be filled.
+// Places no measure is computed from, a step of any name written "*"; with the value that is used where one has to be
+// filled.
 struct Aside {
   const char* pointer;
   const char* standIn;  // "" where it may be left out
@@ -37,7 +38,7 @@ constexpr std::array kAside = {
     Aside{"/spandrels/*/paper", "-"},
 };
 
-// How much of a place a pattern covers; "" for none of it.
+// Returns how much of a place a pattern covers; "" for none of it.
 std::string covered(const char* pattern, const std::string& pointer) {
   const auto wanted = core::base::split(pattern, '/');
   const auto steps = core::base::split(pointer, '/');

@@ -5,11 +5,11 @@
 
 namespace app::designing {
 
-// What the core makes of a document, every problem told as it is. The design is there wherever what bears on the
-// measures holds: a title still to be given, a day that is none, a paper without a name stand aside for it.
+// Returns the core's reading of a document, with every problem unchanged. The design is present wherever everything
+// that affects the measures is valid: a missing title, an invalid day or a paper without a name does not prevent it.
 core::design::ReadDesign readForNow(const core::base::Value& document);
 
-// Whether the measures of a piece are the same whatever stands at that place.
+// Returns whether the measures of a piece do not depend on the value at that place.
 bool standsAside(const std::string& pointer);
 
 }  // namespace app::designing

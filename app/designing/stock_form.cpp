@@ -23,7 +23,7 @@ using core::units::Length;
 
 namespace {
 
-// Of the record's measure in what a maker keys in: pieces, millilitres, grams.
+// Returns the number of the record's units in one unit a maker keys in: pieces, millilitres, grams.
 double scaleOf(Measure measure) {
   constexpr double kThousand = 1000;
   switch (measure) {
@@ -226,7 +226,7 @@ core::base::Result<BatchEntry, Message> batchEntryOf(const Value& document, cons
   const QTimeZone there(QByteArray::fromStdString(zone));
   constexpr int kNoon = 12;
   const QDateTime noon(date, QTime(kNoon, 0), there.isValid() ? there : QTimeZone::utc());
-  // Of today before noon: now.
+  // Before noon today, noon is still to come, so the present moment is used.
   const bool today =
       noon.toMSecsSinceEpoch() > nowUtc && QDateTime::fromMSecsSinceEpoch(nowUtc, noon.timeZone()).date() == date;
   entry.madeUtc = today ? nowUtc : noon.toMSecsSinceEpoch();

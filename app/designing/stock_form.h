@@ -1,6 +1,6 @@
 #pragma once
-// What is asked of something taken into stock, and of a batch: the same fields as a design's, over a document of their
-// own; and the entry that a filled-in document is.
+// The questions for an item added to the stock, and for a batch: the same fields as a design's, over a document of
+// their own; and the conversion of a filled-in document into the entry.
 #include "app/designing/fields.h"
 #include "core/base/message.h"
 #include "core/base/result.h"
@@ -16,8 +16,8 @@ core::base::Value documentOf(const core::intents::StockEntry& entry);
 Section stockSection(const core::base::Value& document);
 Section batchSection(const core::base::Value& document);
 
-// Errors: stock.name-missing, stock.quantity-out-of-range, batch.no-such-day {text}, and those of lengths. What the
-// record refuses besides is for the record to say.
+// Errors: stock.name-missing, stock.quantity-out-of-range, batch.no-such-day {text}, and those of lengths. The record
+// itself reports anything else it refuses.
 core::base::Result<core::intents::StockEntry, core::base::Message> stockEntryOf(const core::base::Value& document);
 // `zone`: IANA id of where the day is meant. A batch is dated to the noon of its day, or to `nowUtc` (ms) on that day.
 core::base::Result<core::intents::BatchEntry, core::base::Message> batchEntryOf(const core::base::Value& document,

@@ -1,10 +1,10 @@
 #pragma once
-// The words of the desk's forms. Only this room uses it.
+// The words of the desk's forms. Only this folder uses it.
 #include <QCoreApplication>
 
 namespace app::designing {
 
-// A source text in the language shown.
+// Returns a source text in the language shown.
 inline QString tr(const char* text) { return QCoreApplication::translate("design", text); }
 
 }  // namespace app::designing

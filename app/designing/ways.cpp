@@ -14,7 +14,8 @@ using core::base::Value;
 
 namespace {
 
-// A work of some size where none is entered yet: where things lie to each other can be told without.
+// Returns the document with an invented size where none is entered yet: the relative places of things do not depend on
+// it.
 Value sized(const Value& document) {
   Value some = document;
   for (const auto& [place, size] : {std::pair{"/artwork/width", "300 mm"}, std::pair{"/artwork/height", "240 mm"}}) {
@@ -26,7 +27,7 @@ Value sized(const Value& document) {
   return some;
 }
 
-// A reason by where it stands and what it says, its measures aside: those change with whatever else does.
+// Returns a key of a reason from its place and message without its measures, which change with everything else.
 std::string keyOf(const Problem& problem) {
   std::string key = problem.pointer + ' ' + problem.message.id;
   for (const auto& [name, value] : problem.message.arguments) {
@@ -35,7 +36,7 @@ std::string keyOf(const Problem& problem) {
   return key;
 }
 
-// Whether a patch sets that very value.
+// Returns whether a patch sets that very value.
 bool sets(const Value& patch, const std::string& pointer) {
   return std::any_of(patch.items().begin(), patch.items().end(), [&](const Value& operation) {
     const Value* path = operation.find("path");

@@ -1,6 +1,6 @@
 #pragma once
-// Which answers can be worked. Composition alone says so, of the document as it would be; nothing here knows a
-// technique or a material.
+// Finds the answers that can be worked. Composition alone decides it, for the document as it would be; nothing here
+// depends on a particular technique or material.
 #include <optional>
 #include <set>
 #include <string>
@@ -11,13 +11,13 @@
 
 namespace app::designing {
 
-// An answer as it can be taken.
+// An answer in the form in which it can be chosen.
 struct Way {
-  core::base::Value patch;  // with what else has to be chosen for it to be worked
-  QString with;             // what that is, as a maker calls it; "" for nothing
-  QString barred;           // why it cannot be taken; "" where it can
-  // What it comes to. Nothing where it is barred, or where something else has yet to be put right: then `wanting` says
-  // what, unless the document is not whole.
+  core::base::Value patch;  // with every other choice it needs to be worked
+  QString with;             // those other choices in a maker's words; "" for none
+  QString barred;           // why it cannot be chosen; "" where it can
+  // Its result. Nothing where it is barred, or where something else has yet to be put right: then `wanting` names that,
+  // unless the document is incomplete.
   struct Comes {
     core::design::Design design;
     core::workflow::Workflow workflow;
@@ -33,16 +33,17 @@ class Ways {
        core::units::UnitSystem units = core::units::UnitSystem::Millimetres)
       : m_document(document), m_catalogue(catalogue), m_units(units) {}
 
-  // A choice: barred where it brings a reason why the piece could not be worked. Where another value than the one
-  // chosen has to be another for that, the first that will do goes with it. Measures that do not hold are told at their
-  // fields and bar nothing: they can be put right there.
+  // Evaluates a choice, which is barred where it adds a reason why the piece could not be worked. Where another value
+  // has to change for that, the first that will do is added to the patch. Invalid measures are reported at their fields
+  // and bar nothing: they can be put right there.
   Way of(const core::base::Value& patch);
   // An act: where it has several ways, the first that brings nothing wrong with it at all, its measures too, as if the
   // size of the work were known.
   Way ofAct(const Field& act);
 
  private:
-  // What stands against a document, as text; `measures` too. `against`: what composition says of it.
+  // The reasons against a document, as text, with those of `measures` on request. `against` holds composition's
+  // problems.
   struct Standing {
     std::set<std::string> reasons;
     core::workflow::ComposeProblems against;
@@ -60,7 +61,7 @@ class Ways {
   std::optional<Standing> m_beforeMeasured;
 };
 
-// Why a design cannot be worked, as a sentence.
+// Returns why a design cannot be worked, as a sentence.
 QString reasonText(const core::workflow::ComposeProblem& problem, core::units::UnitSystem units);
 
 }  // namespace app::designing

@@ -56,7 +56,7 @@ QString called(const std::string& parameter) {
   return tr("its centre above the springing");
 }
 
-// What shows, as far as it can be told from what is entered.
+// Returns the width that shows, as far as it follows from the entries.
 double shownWidth(const Builder& build) {
   constexpr double kSomeWidth = 300;
   const auto width = core::units::parseLength(build.textAt("/artwork/width"));

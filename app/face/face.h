@@ -21,12 +21,12 @@ class Face : public QObject {
   // Begins to read the screens, beside this thread: whoever opens a record meanwhile need not wait for them.
   explicit Face(QObject* parent = nullptr);
 
-  // Makes the window over a desk, which must outlive the window. Whether that went without a word from the QML engine.
+  // Makes the window over a desk, which must outlive the window. Returns whether the QML engine gave no warning.
   bool load(viewmodels::Desk& desk, double dotsPerMillimetre);
   // Takes the window away.
   void close();
   QQuickWindow* window() const { return m_window; }
-  // To the screen of that name, one of qml/Screens.qml.
+  // Changes to the screen of that name, one of qml/Screens.qml.
   void open(const QString& screen);
   const QStringList& warnings() const { return m_warnings; }
 
@@ -34,7 +34,7 @@ class Face : public QObject {
   void pedalPressed();
 
  private:
-  // What ScreenAction.By names so.
+  // Asks the window for the action that ScreenAction.By names so.
   void ask(const char* by);
 
   void follow(viewmodels::AlertViewModel& alert);

@@ -10,7 +10,7 @@ class SmallPictures : public QQuickAsyncImageProvider {
  public:
   explicit SmallPictures(const workbench::Workbench& workbench) : m_workbench(workbench) {}
 
-  // A picture that cannot be shown is none; why, the record says where it is chosen.
+  // A picture that cannot be shown gives an empty image; the record gives the reason where the picture is chosen.
   QQuickImageResponse* requestImageResponse(const QString& hash, const QSize& atMost) override;
 
  private:

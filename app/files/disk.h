@@ -10,7 +10,7 @@
 
 namespace app::files {
 
-// What tells whether a file is still the one that was begun: any of it changes when it is written to.
+// Shows whether a file is still the one that was begun: some member changes when the file is written to.
 struct FileState {
   std::int64_t bytes = 0;
   std::int64_t modifiedNanoseconds = 0;
@@ -18,13 +18,13 @@ struct FileState {
   friend bool operator==(const FileState&, const FileState&) = default;
 };
 
-// Why a call failed. Full: no room, over a quota or over a limit on the size of files.
+// The reason why a call failed. Full: no room, over a quota or over a limit on the size of files.
 enum class Fault { None, Missing, Folder, NotAFile, NoPermission, Full, Failed };
 
 class Source {
  public:
   virtual ~Source() = default;
-  // Nothing where it cannot be told any more.
+  // Where it cannot be read any more, returns a state that differs from the file's.
   virtual FileState state() = 0;
   // Bytes read into `buffer`, 0 at the end, less than 0 where reading failed.
   virtual std::int64_t read(char* buffer, std::int64_t most) = 0;
@@ -33,9 +33,9 @@ class Source {
 class Target {
  public:
   virtual ~Target() = default;
-  // Writes all or says why not.
+  // Writes all or returns why not.
   virtual Fault write(const char* bytes, std::int64_t count) = 0;
-  // Forced to the disk, then closed.
+  // Forces the file to the disk, then closes it.
   virtual Fault finish() = 0;
 };
 
@@ -50,13 +50,13 @@ class Disk {
   // A new file that nobody but its user may read; Failed where anything of that name is there, a link that leads
   // nowhere too.
   virtual Open<Target> create(const QString& path) = 0;
-  // Takes the place of a file of that name in one go, and forces the folder to the disk. Of a link the place is taken,
-  // not what it leads to.
+  // Takes the place of a file of that name in one go, and forces the folder to the disk. A link is replaced itself, not
+  // the file it leads to.
   virtual Fault rename(const QString& from, const QString& to) = 0;
   virtual void remove(const QString& path) = 0;
 };
 
-// Of this machine.
+// Returns the disk of this machine.
 std::unique_ptr<Disk> machineDisk();
 
 }  // namespace app::files

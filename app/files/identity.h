@@ -1,5 +1,5 @@
 #pragma once
-// Which file it is that a name leads to.
+// The identity of the file that a name leads to.
 #include <QString>
 #include <cstdint>
 #include <optional>
@@ -11,12 +11,13 @@ struct Identity {
   friend bool operator==(const Identity&, const Identity&) = default;
 };
 
-// Links are followed; nothing where the name leads nowhere. The same for a file as long as anybody has it open,
-// whatever is done to its name. Where the system tells of no such thing, the same for every file there is.
+// Follows links and returns nothing where the name leads nowhere. The identity of a file is constant as long as any
+// program has it open, even when the name changes. On a system without identities, it is the same for every existing
+// file.
 std::optional<Identity> identityOf(const QString& path);
 
-// Forces what was written to a file to the disk. Returns whether that was done. Not for a file that a database is open
-// on: closing it drops the database's locks.
+// Forces what was written to a file to the disk. Returns whether that was done. Must not be called for a file that a
+// database is open on: closing it drops the database's locks.
 bool forceToDisk(const QString& path);
 
 }  // namespace app::files

@@ -3,9 +3,9 @@
 namespace app::files {
 
 // Call first of all. A program started with its input, output or errors closed would give their numbers to the next
-// files it opens, and write its sentences into the record. What is closed is held by something that reads as empty and
-// takes nothing: writing to it fails, and is told. So does writing into a pipe that nobody reads any more: it ends
-// neither what is under way nor the program.
+// files it opens, and write its sentences into the record. A closed stream is replaced by one that reads as empty and
+// accepts nothing: writing to it fails and is reported. Writing into a pipe that nobody reads any more fails in the
+// same way and ends neither the work under way nor the program.
 void holdStandardStreams();
 
 }  // namespace app::files

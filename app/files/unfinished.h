@@ -14,7 +14,7 @@ class Unfinished {
   Unfinished& operator=(const Unfinished&) = delete;
 
   const QString& path() const { return m_path; }
-  // As Disk::rename.
+  // Does as Disk::rename.
   Fault becomes(const QString& path);
 
  private:

@@ -19,7 +19,7 @@ struct Style {
 
 QPointF at(const core::sheets::Point& point, double scale) { return {point.x * scale, point.y * scale}; }
 
-// What is filled when it is worked: thin lines would vanish under an outline alone.
+// Returns whether a shape is filled when it is worked: thin lines would vanish under an outline alone.
 bool isFilledWhenWorked(Role role) {
   return role == Role::Band || role == Role::Line || role == Role::Spandrel || role == Role::Wash ||
          role == Role::Leaf || role == Role::Bevel;
@@ -93,7 +93,7 @@ Style styleOf(const Primitive& primitive, bool worked, bool wrong, bool closed, 
   return style;
 }
 
-// What of a dimension has to be seen: its lines.
+// Returns the part of a dimension that has to be seen: its lines.
 QRectF reachOf(const Primitive& primitive) {
   const auto* stroke = std::get_if<core::sheets::Stroke>(&primitive.shape);
   if (primitive.role != Role::Dimension || stroke == nullptr) return {};

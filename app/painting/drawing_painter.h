@@ -20,7 +20,7 @@ struct Inks {
 // From mm of the piece to pixels of `room`.
 QTransform fitted(const Painted& drawing, const QSizeF& room, double hairline);
 
-// As large as fits `room`, in its middle.
+// Paints the drawing as large as fits `room`, in its middle.
 void paintDrawing(QPainter& painter, const Painted& drawing, const QSizeF& room, const Inks& inks);
 
 }  // namespace app::painting

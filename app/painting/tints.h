@@ -1,5 +1,5 @@
 #pragma once
-// The colours of the piece as the design says them, for a drawing that is to look like it.
+// The colours of the piece as the design names them, for a drawing that is to look like it.
 #include <QColor>
 #include <map>
 #include <string>
@@ -10,8 +10,8 @@
 
 namespace app::painting {
 
-// By what is drawn and as what. A colour the design names in words nobody knows gives none; papers, whose pattern is
-// not known, have a tone of their own, so that they stand out from the board.
+// The keys are the element and its role. A colour that the design names in unknown words gives none; papers, whose
+// pattern is not known, have a tone of their own, so that they stand out from the board.
 using Tints = std::map<std::pair<std::string, core::sheets::Role>, QColor>;
 Tints tintsOf(const core::design::Design& design);
 

@@ -1,5 +1,5 @@
 #pragma once
-// Pedals arrive as keys of a keyboard: this takes them out of the window's key events and tells what was meant. It
+// Pedals arrive as keys of a keyboard: this takes them out of the window's key events and reports their meaning. It
 // also keeps a palm or a sleeve (three contacts and more) away from the screen.
 #include <QElapsedTimer>
 #include <QObject>
@@ -21,7 +21,7 @@ class PedalFilter : public QObject {
 
   // An alert took the screen: the first press now was meant for what stood there before.
   void alertAppeared();
-  // Whether an alert is up: Enter means Heard then.
+  // Sets whether an alert is shown: Enter then means Heard.
   void setAlertUp(bool up);
   // Somebody writes into a text: the keys are letters then, unless an alert is up.
   void setWriting(bool writing) { m_writing = writing; }
@@ -34,7 +34,7 @@ class PedalFilter : public QObject {
   void done();         // Enter where no alert is up
   void acknowledge();  // Heard
   void noticed();      // any sign of somebody: a key, a touch
-  void pressed();      // a pedal went down, whatever comes of it
+  void pressed();      // a pedal went down, with or without an act
 
  private:
   void tell(std::optional<PedalAct> act, Pedal pedal);

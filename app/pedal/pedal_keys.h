@@ -1,11 +1,11 @@
 #pragma once
-// What a foot means: presses and releases of two pedals become Forward, Back and Heard. Pure; times in milliseconds
+// The meaning of a foot: presses and releases of two pedals become Forward, Back and Heard. Pure; times in milliseconds
 // of any steady clock.
 //
-// A pedal acts when it is let go, so that holding it (Heard) never does something else first. Contacts bounce: what
-// comes sooner than kBounce after a release of the same pedal is the same press going on, and an act locks its
-// pedal for kLockOut. The first short press within kAlertGuard of an alert's appearance was aimed at the screen
-// before it and is swallowed.
+// A pedal acts when it is let go, so that holding it (Heard) never does something else first. Contacts bounce: a press
+// sooner than kBounce after a release of the same pedal continues the same press, and an act locks its pedal for
+// kLockOut. The first short press within kAlertGuard of an alert's appearance was aimed at the screen before it and is
+// swallowed.
 #include <array>
 #include <cstdint>
 #include <optional>
@@ -27,7 +27,7 @@ class PedalKeys {
 
   void pressed(Pedal pedal, std::int64_t now);
   std::optional<PedalAct> released(Pedal pedal, std::int64_t now);
-  // A pedal held for kLongPress means Heard while it is still down: ask as often as is handy.
+  // A pedal held for kLongPress means Heard while it is still down: call this as often as convenient.
   std::optional<PedalAct> held(std::int64_t now);
 
  private:

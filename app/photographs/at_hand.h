@@ -4,9 +4,9 @@
 
 namespace app::photographs {
 
-// By their names alone, the newest first, at most `most` of them. Looks at no more than 20 000 files.
+// Returns pictures by their names alone, the newest first, at most `most` of them. Looks at no more than 20 000 files.
 QStringList picturesIn(const QStringList& folders, int most);
-// The same of files with one of these endings ("*.json").
+// Does the same for files with one of these endings ("*.json").
 QStringList filesIn(const QStringList& folders, const QStringList& endings, int most);
 // The folders above, as far as they are there.
 QStringList usualFolders();

@@ -1,5 +1,5 @@
 #pragma once
-// What a picture says of itself in its head, and its picture at a smaller size.
+// The properties in a picture's header, and the picture at a smaller size.
 #include <QImage>
 #include <QSize>
 #include <QString>
@@ -15,12 +15,12 @@ struct Head {
   QSize pixels;
 };
 
-// By content alone, nothing decoded. photograph.not-a-picture, .other-type {type}, .too-many-pixels, .cut-short,
-// .damaged; photograph.unreadable {path} where it cannot be opened.
+// It is read from the content alone, without decoding. photograph.not-a-picture, .other-type {type}, .too-many-pixels,
+// .cut-short, .damaged; photograph.unreadable {path} where it cannot be opened.
 core::base::Result<Head, core::base::Message> headOf(const QString& path);
 
-// photograph.cannot-show {detail}; photograph.too-large-to-show {width} {height} where it takes more room than one
-// picture may, in a form that cannot be decoded smaller.
+// photograph.cannot-show {detail}; photograph.too-large-to-show {width} {height} where it needs more memory than one
+// picture may, in a format that cannot be decoded smaller.
 core::base::Result<QImage, core::base::Message> scaled(const QString& path, QSize atMost);
 
 }  // namespace app::photographs

@@ -27,7 +27,7 @@ using files::Target;
 
 constexpr std::int64_t kPiece = 1 << 20;
 
-// What is being copied. Nothing else in the folder begins so.
+// The name prefix of files that are being copied. No other name in the folder begins so.
 const QString& unfinished() {
   static const QString kBeginning = QStringLiteral(".keeping-");
   return kBeginning;

@@ -1,7 +1,7 @@
 #pragma once
 // The files of photographs, in a folder beside the record: each under the SHA-256 of its bytes, so that the record
-// names exactly what was kept and one picture lies there once. A file is written under another name, forced to the
-// disk, renamed, and the folder forced too; only then may an event speak of it. The maker's own file is never touched.
+// names exactly the stored bytes and one picture is there once. A file is written under another name, forced to the
+// disk, renamed, and the folder forced too; only then may an event name it. The maker's own file is never touched.
 //
 // Usable from any thread, and meant for one beside the interface: a large picture takes a second to copy and to show.
 #include <QImage>
@@ -33,7 +33,7 @@ class Photographs {
 
   const QString& folder() const { return m_folder; }
 
-  // Copies the file in. Where it returns a message nothing was kept and nothing is left behind:
+  // Copies the file in. Where it returns a message nothing was stored and nothing is left behind:
   //   photograph.missing, .is-folder, .not-a-file, .no-permission, .unreadable   {path}
   //   photograph.empty                          0 bytes
   //   photograph.too-large {most}               of megabytes
@@ -45,20 +45,20 @@ class Photographs {
   //   photograph.disk-full, photograph.cannot-keep {path}, photograph.folder {path}
   core::base::Result<Kept, core::base::Message> keep(const QString& path) const;
 
-  // The picture scaled to fit, never enlarged, turned as its camera says. Decodes scaled where the format can.
-  // photograph.gone, photograph.altered (its bytes are others now), photograph.cannot-show {detail},
+  // Returns the picture scaled to fit, never enlarged, turned as its camera recorded. Decodes scaled where the format
+  // can. photograph.gone, photograph.altered (its bytes are others now), photograph.cannot-show {detail},
   // photograph.too-large-to-show {width} {height}.
   core::base::Result<QImage, core::base::Message> thumbnail(const std::string& hash, QSize atMost) const;
   // The file of that hash; "" where there is none.
   QString file(const std::string& hash) const;
-  // Whether it is there and its bytes are those that were kept: the messages of `thumbnail`, or an empty one. Reads
-  // all.
+  // Checks that it is there and that its bytes are those that were stored. Returns a message of `thumbnail`, or an
+  // empty one. Reads the whole file.
   core::base::Message trouble(const std::string& hash) const;
 
-  // Takes away what a copy that was cut off left behind; nothing else. Call once, before the first `keep`. Returns how
-  // many files that were.
+  // Removes the remains of copies that were cut off, and nothing else. Call once, before the first `keep`. Returns how
+  // many files it removed.
   int sweep() const;
-  // Kept files that no hash of these names, and what they take. They stay until somebody says otherwise.
+  // Stored files that none of these hashes names, and their size. They stay until their removal is requested.
   struct Unused {
     std::vector<std::string> hashes;
     std::int64_t bytes = 0;

@@ -1,5 +1,5 @@
 #pragma once
-// Follows one climate sensor and tells what is worth telling.
+// Follows one climate sensor and reports the readings worth reporting.
 #include <QBasicTimer>
 #include <QElapsedTimer>
 #include <QObject>
@@ -11,9 +11,9 @@
 
 namespace app::room {
 
-// Whether two readings differ by 0.5 K or 2 % or more.
+// Returns whether two readings differ by 0.5 K or 2 % or more.
 bool worthTelling(const SensorReading& one, const SensorReading& other);
-// How long after a reading was told one is told again, whatever it shows: so that it is seen to be fresh.
+// How long after a report a reading is reported again even if it is unchanged, so that it is seen to be fresh.
 inline constexpr std::chrono::hours kToldAgain{1};
 
 class SensorWatch : public QObject {
@@ -26,17 +26,17 @@ class SensorWatch : public QObject {
                        std::chrono::milliseconds every = std::chrono::minutes(1),
                        std::chrono::milliseconds again = kToldAgain);
 
-  // Reads at once and then each time `every` has passed. Replaces the folder watched before; what was told of that one
-  // is forgotten.
+  // Reads at once and then each time `every` has passed. Replaces the folder watched before; its last report is
+  // forgotten.
   void start(const QString& folder);
   void stop();
 
  signals:
-  // The first reading, each worth telling after the last one told, the first after a trouble, and the first once
-  // `again` has passed.
+  // Reports the first reading, each one worth telling compared with the last report, the first after a trouble, and the
+  // first once `again` has passed.
   void reading(app::room::SensorReading reading);
-  // Those of readSensor, or sensor.silent {path} where the device has not answered when it is to be asked again. Not
-  // repeated while the same file has the same trouble.
+  // Reports the errors of readSensor, or sensor.silent {path} where the device has not answered by the next reading. It
+  // is not repeated while the same file has the same trouble.
   void trouble(core::base::Message trouble);
 
  protected:

@@ -10,7 +10,7 @@
 namespace app::room {
 
 struct SensorReading {
-  double celsius = 0;  // within what core/units takes for a workshop
+  double celsius = 0;  // within the limits of core/units for a workshop
   double percent = 0;  // relative humidity, likewise
   friend bool operator==(const SensorReading&, const SensorReading&) = default;
 };

@@ -1,5 +1,5 @@
-// The process that plays the bench's sounds and speaks its words. It does what it is told on its standard input, tells
-// on its standard output what becomes of it, and ends at once when nobody is left to tell it anything.
+// The process that plays the bench's sounds and speaks its words. It obeys commands on its standard input, reports on
+// its standard output, and ends at once when its input is closed.
 #include <QCoreApplication>
 #include <QThread>
 #include <QTimer>

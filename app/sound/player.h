@@ -1,6 +1,6 @@
 #pragma once
-// Plays one burst at a time out of samples made beforehand. The alert thread says what, the sound thread takes the
-// samples; between bursts there is silence. Nothing here allocates after the constructor.
+// Plays one burst at a time out of samples made beforehand. The alert thread chooses the burst, the sound thread
+// fetches the samples; between bursts there is silence. Nothing here allocates after the constructor.
 #include <array>
 #include <cstddef>
 #include <cstdint>
@@ -16,13 +16,14 @@ class Player {
   explicit Player(int sampleRate);
 
   int sampleRate() const { return m_sampleRate; }
-  // Begins with the next samples taken. What is sounding fades out first, within 20 ms; nothing ever overlaps.
+  // Begins with the next samples fetched. A burst that is sounding fades out first, within 20 ms; nothing ever
+  // overlaps.
   void play(Tone tone, double decibels);
   // Fades out what is sounding and forgets what was to follow.
   void hush();
-  // Forgets everything without a fade: for when nobody takes the samples.
+  // Forgets everything without a fade: for the case that nothing fetches the samples.
   void drop();
-  // Whether samples of a burst remain to be taken.
+  // Returns whether samples of a burst remain to be fetched.
   bool playing() const;
 
   // Writes `frames` frames of `channels` equal channels.

@@ -1,14 +1,14 @@
 #pragma once
-// What the program and the process that plays its sounds tell each other: one line each way at a time, a word and,
+// The messages between the program and the process that plays its sounds: one line each way at a time, a word and,
 // after single spaces, its arguments. A line that is not understood is passed over.
 //
 // To the player:   play TONE DECIBELS | hush | drop | prepare | ping | say NUMBER TEXT | quiet
 // From the player: ready | no-device | stalled | muted | taken FRAMES | pong | voice | no-voice | spoken NUMBER
 //
-// `prepare` says that a sound will be wanted within seconds. `taken` tells, about four times a second while a tone
-// sounds, how many frames the server has taken in all. `pong` comes once the server has answered too, or at once
-// while there is none. `spoken` tells that the words of this number are over, said or cut short (`quiet`); `no-voice`
-// means that none are said any more until there is a `voice`.
+// `prepare` announces that a sound will be wanted within seconds. `taken` reports, about four times a second while a
+// tone sounds, how many frames the server has accepted in all. `pong` is sent once the server has answered too, or at
+// once while there is none. `spoken` reports that the words of this number are over, spoken or cut short (`quiet`);
+// `no-voice` means that no words are spoken until there is a `voice` again.
 #include <QByteArray>
 #include <QByteArrayView>
 #include <cstdint>
@@ -39,7 +39,7 @@ struct Answer {
   friend bool operator==(const Answer&, const Answer&) = default;
 };
 
-// Ends with a line feed; the readers take a line with or without it.
+// The line ends with a line feed; the readers accept a line with or without it.
 QByteArray line(const Command& command);
 QByteArray line(const Answer& answer);
 std::optional<Command> readCommand(QByteArrayView line);
@@ -48,7 +48,7 @@ std::optional<Answer> readAnswer(QByteArrayView line);
 // An argument of the player: it looks for no voice.
 inline constexpr char kWithoutVoice[] = "--without-voice";
 
-// How the player ends by itself. Whoever gets one of these starts a fresh one.
+// Exit codes with which the player ends by itself. The program then starts a fresh one.
 inline constexpr int kServerLost = 10;  // the multimedia library would not find it again
 inline constexpr int kSinkFailed = 11;  // stopped or stalled
 

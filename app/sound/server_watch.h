@@ -1,6 +1,6 @@
 #pragma once
-// What the sound server tells of itself: where sound would go, whether it is silenced there, and that the server has
-// gone. The multimedia library tells of none of this.
+// Reports the state of the sound server: the outlet sound would be played on, whether it is muted there, and that the
+// server has ended. The multimedia library reports none of this.
 #include <QByteArray>
 #include <QObject>
 #include <memory>
@@ -20,13 +20,14 @@ class ServerWatch : public QObject {
   explicit ServerWatch(QObject* parent = nullptr);
   ~ServerWatch() override;
 
-  // Connects, once. `changed` comes when the server has answered, `lost` where it does not or no longer does.
+  // Connects, once. `changed` is emitted when the server has answered, `lost` where it does not or no longer does.
   void start();
   // Asks for a sign of life: `answered` follows where the server lives.
   void ask();
 
  signals:
-  // Perhaps from a thread of the watch's own; connect with care. `changed` comes only where something did.
+  // It may be emitted from a thread of the watch's own; connect with care. `changed` is emitted only after a real
+  // change.
   void changed(const app::sound::Outlet& outlet);
   void lost();
   void answered();

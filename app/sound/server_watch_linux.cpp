@@ -36,7 +36,7 @@ struct ServerWatch::Private {
   ServerWatch& watch;
   pa_threaded_mainloop* loop = nullptr;
   pa_context* context = nullptr;
-  // All below: in the library's thread alone.
+  // The members below are used in the library's thread alone.
   bool refreshing = false;
   bool again = false;
   QByteArray preferred;
@@ -162,7 +162,7 @@ void ServerWatch::start() {
   }
   pa_threaded_mainloop_set_name(d->loop, "server-watch");
   pa_context_set_state_callback(d->context, &Private::onState, d.get());
-  // A server is not started for our sake, and a failed attempt is told through the state.
+  // A server is not started for our sake, and a failed attempt is reported through the state.
   const bool asked = pa_context_connect(d->context, nullptr, PA_CONTEXT_NOAUTOSPAWN, nullptr) >= 0;
   if (!asked || pa_threaded_mainloop_start(d->loop) < 0) emit lost();
 }

@@ -38,7 +38,7 @@ std::optional<QAudioDevice> deviceNamed(const QByteArray& id) {
 
 }  // namespace
 
-// Endless: what the player says, else silence.
+// An endless source: the player's samples, else silence.
 class SoundOut::Source : public QIODevice {
  public:
   explicit Source(Player& player) : m_player(player) { open(QIODevice::ReadOnly | QIODevice::Unbuffered); }
@@ -189,8 +189,8 @@ void SoundOut::watchProgress() {
     return;
   }
   const qint64 processed = m_sink->processedUSecs();
-  // What was processed is partly reckoned from the time of day and goes on beside a server that hangs; what is taken
-  // out of our hands does not.
+  // The library partly derives the processed time from the clock, so it advances even while the server hangs; the count
+  // of samples taken from the source does not.
   if (processed > m_processed && m_source->taken() > m_taken) {
     m_processed = processed;
     m_taken = m_source->taken();

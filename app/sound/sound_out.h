@@ -1,8 +1,8 @@
 #pragma once
-// The one way out to the loudspeaker: owns the sink and says whether a sound would be heard. It lives in a process
+// The one way out to the loudspeaker: owns the sink and reports whether a sound would be heard. It lives in a process
 // of its own and never mends a connection or a sink that has failed: it asks to be replaced (`failed`), because the
 // multimedia library connects to a server once in a process. Where the library blocks on a server that hangs, this
-// blocks with it; whoever pings the process sees that.
+// blocks with it; the missing answer to a ping shows it.
 #include <QAudioSink>
 #include <QByteArray>
 #include <QElapsedTimer>
@@ -49,8 +49,8 @@ class SoundOut : public QObject {
 
   Player m_player;
   std::unique_ptr<Source> m_source;
-  std::unique_ptr<QAudioSink> m_sink;  // after its source: it goes first
-  QByteArray m_device;                 // of the sink, also while it rests
+  std::unique_ptr<QAudioSink> m_sink;  // declared after its source, so that it is destroyed first
+  QByteArray m_device;                 // of the sink, also while it is stopped
   std::unique_ptr<ServerWatch> m_watch;
   QTimer m_look;
   QTimer m_unanswered;
@@ -62,7 +62,7 @@ class SoundOut : public QObject {
   qint64 m_processed = 0;
   qint64 m_taken = 0;
   bool m_proven = false;  // this device has taken samples
-  bool m_isOwed = false;  // a call whose taking has not been told yet
+  bool m_isOwed = false;  // a call whose samples were not yet reported as taken
   Outlet m_outlet;
   std::optional<State> m_state;
   bool m_isConnected = false;

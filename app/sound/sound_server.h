@@ -1,5 +1,5 @@
 #pragma once
-// Whether a sound server can be reached now, asked without the multimedia library: its connection to the server is
+// Finds out whether a sound server can be reached now, without the multimedia library: its connection to the server is
 // made once in the life of the process and, where none answers, never again. So it is not touched before.
 namespace app::sound {
 

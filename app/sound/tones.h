@@ -20,8 +20,8 @@ inline constexpr double kPeak = 0.9;
 // From a tenth to nine tenths of a pulse's height.
 inline constexpr double kRiseSeconds = 0.025;
 
-// One pulse, from the rise through nine tenths of its height to the fall through the same, in seconds from the
-// start of the burst.
+// A pulse, from the rise through nine tenths of its height to the fall through the same, in seconds from the start of
+// the burst.
 struct Pulse {
   double rises = 0;
   double falls = 0;
@@ -31,11 +31,12 @@ double fundamental(Tone tone);  // Hz
 // Levels of the partials from the fundamental up, decibels relative to it.
 const std::vector<double>& partials();
 std::vector<Pulse> pulses(Tone tone);
-// Of the whole burst with its first rise and last fall.
+// Returns the length of the whole burst with its first rise and last fall.
 double lengthSeconds(Tone tone);
 std::int64_t lengthNanoseconds(Tone tone);
 
-// One channel in -kPeak..kPeak, beginning and ending at 0. `sampleRate` in Hz, at least twice the highest partial.
+// Returns one channel in -kPeak..kPeak that begins and ends at 0. `sampleRate` in Hz, at least twice the highest
+// partial.
 std::vector<float> synthesise(Tone tone, int sampleRate);
 
 double gain(double decibels);

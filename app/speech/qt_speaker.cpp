@@ -59,7 +59,7 @@ void QtSpeaker::say(int number, const QString& text) {
   }
   m_nextNumber = number;
   m_next = text;
-  // The end of the words before has not been told yet; it must not be taken for the end of these.
+  // The end of the words before has not been reported yet; it must not be taken for the end of these.
   if (m_number == 0) speak();
 }
 

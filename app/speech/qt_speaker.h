@@ -1,6 +1,6 @@
 #pragma once
-// The system's speech service by way of Qt. The engine is named where there are several: which of them the library
-// takes by itself differs from one run to the next.
+// The system's speech service by way of Qt. The engine is named where there are several: the library's own choice among
+// them differs from one run to the next.
 #include <QTextToSpeech>
 #include <QTimer>
 #include <memory>
@@ -31,10 +31,10 @@ class QtSpeaker : public Speaker {
   std::unique_ptr<QTextToSpeech> m_engine;
   QTimer m_unbegun;  // from the words being handed over until they sound
   QTimer m_cutting;  // from the words having begun until they may be stopped
-  QTimer m_unended;  // from the words being stopped until their end is told
+  QTimer m_unended;  // from the words being stopped until their end is reported
   QTimer m_tail;     // what is over for the service is still on its way to the loudspeaker
   QTimer m_again;
-  int m_number = 0;    // of what is being said; 0 for nothing
+  int m_number = 0;    // of the text being spoken; 0 for none
   bool m_cut = false;  // to be stopped as soon as it begins
   QString m_next;      // waits for the words before it to end
   int m_nextNumber = 0;

@@ -17,7 +17,7 @@ QString wantedDataDirectory(const QString& option) {
 
 namespace {
 
-// What earlier versions made for everybody to read is put right.
+// Files that earlier versions made readable for everybody are corrected.
 void closeToOthers(const QString& folder) {
   if (QFileInfo::exists(recordFile(folder))) files::closeToOthers(folder);
   const auto close = [](const QString& where, const QStringList& names) {

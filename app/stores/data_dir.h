@@ -1,5 +1,5 @@
 #pragma once
-// Where this program keeps what it must not lose.
+// The folder of the data that this program must not lose.
 #include <QString>
 
 #include "core/base/message.h"
@@ -12,13 +12,13 @@ namespace app::stores {
 // data.cannot-make {path} where it cannot be made, data.not-a-folder {path} where a file has that name.
 core::base::Result<QString, core::base::Message> dataDirectory(const QString& option);
 
-// The same path without making anything.
+// Returns the same path without making anything.
 QString wantedDataDirectory(const QString& option);
 
 QString recordFile(const QString& dataDirectory);
 // Beside the record, so that whoever copies the folder has both.
 QString photographsFolder(const QString& dataDirectory);
-// Techniques of this bench that stand in for those delivered with the program.
+// Returns the folder of this bench's own techniques, which replace those delivered with the program.
 QString ownTechniques(const QString& dataDirectory);
 
 }  // namespace app::stores

@@ -34,8 +34,8 @@ bool endsInsideAPage(const QString& path, qint64 bytes, qint64 page) {
   return page > 0 && bytes % page != 0 && !mended;
 }
 
-// What only a record leaves beside it that was in use before: a log, which the library would throw away over a file of
-// no bytes; photographs that it names; copies saved of it. "" where there is none.
+// Returns something that only a record in earlier use leaves beside it: a log, which the library would throw away over
+// a file of no bytes; photographs that it names; copies saved of it. "" where there is none.
 QString leftBy(const QString& path) {
   if (QFileInfo(path + QStringLiteral("-wal")).size() > 0) return path + QStringLiteral("-wal");
   const QDir folder(QFileInfo(path).absolutePath());

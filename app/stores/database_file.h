@@ -1,5 +1,5 @@
 #pragma once
-// A look at the file before the database library touches it: what is wrong is told without a byte written.
+// Checks the file before the database library touches it, so that a fault is reported without a byte written.
 #include <QString>
 
 #include "core/base/message.h"

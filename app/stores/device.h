@@ -1,6 +1,6 @@
 #pragma once
-// Under which name this machine writes into a record. It lies beside the record and not in it: a record that is copied
-// to another machine is written there under that machine's name.
+// The name under which this machine writes into a record. It is stored beside the record and not in it: a record that
+// is copied to another machine is written there under that machine's name.
 #include <QString>
 #include <string>
 
@@ -11,11 +11,11 @@ namespace app::stores {
 
 QString deviceFile(const QString& dataDirectory);
 
-// The name in the folder's file. Where there is none a new one is made and kept: `former`, which records of earlier
-// versions held, or one that no machine has had. Of a record that was `made` just now always a new one: under the old
-// one numbers have been given that the new record does not know of.
-// Errors: data.device-unreadable {path} where the file cannot be read or holds no name, data.device-unkept {path} where
-// a new one cannot be written; a former one serves even so.
+// Returns the name in the folder's file. Where there is none a new one is made and stored: `former`, which records of
+// earlier versions held, or one that no machine has had. A record that was `made` just now always gets a new one:
+// events were numbered under the old one that the new record does not hold. Errors: data.device-unreadable {path} where
+// the file cannot be read or holds no name, data.device-unkept {path} where a new one cannot be written; a former one
+// serves even so.
 core::base::Result<std::string, core::base::Message> deviceOf(const QString& dataDirectory, const std::string& former,
                                                               bool made);
 

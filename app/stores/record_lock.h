@@ -1,5 +1,5 @@
 #pragma once
-// Two programs on one record would write under one device's numbers: whoever comes second is told, and writes nothing.
+// Two programs on one record would write under one device's numbers: the second one gets an error and writes nothing.
 #include <QString>
 #include <memory>
 
@@ -8,9 +8,9 @@
 
 namespace app::stores {
 
-// Held until it goes, or until its program ends in whatever way. What the file beside the record says is only who: a
-// file that a dead program left, or that came with a copy from another machine, holds nobody up. Where the place cannot
-// be written to, or knows no locks, nothing is held: the store says what is wrong there.
+// The lock is held until this object is destroyed or its program ends in any way. The file beside the record only names
+// the holder: a file that a dead program left, or that was copied from another machine, blocks nobody. Where the place
+// cannot be written to, or has no locks, nothing is held: the store reports what is wrong there.
 class RecordLock {
  public:
   // store.in-use {path}, or store.in-use-by {path} {process} {host}; store.lock-not-a-file {path}.

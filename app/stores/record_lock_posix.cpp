@@ -47,7 +47,7 @@ bool isOrdinary(int file) {
   return ::fstat(file, &found) == 0 && S_ISREG(found.st_mode);
 }
 
-// Whether the name still leads to it: what was taken away may be locked by as many as like.
+// Returns whether the name still leads to the file: a removed file may be locked by any number of programs.
 bool hasName(int file, const QByteArray& name) {
   struct stat held {};
   struct stat named {};

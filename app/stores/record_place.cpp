@@ -45,7 +45,7 @@ Message RecordPlace::look(QSqlDatabase& database) {
   return found;
 }
 
-// What is committed from now on would lie in a log without a name.
+// Anything committed from now on would be in a log without a name.
 Message RecordPlace::empty(QSqlDatabase& database) {
   const Message place = Message("store.log-gone").with("path", convert::fromQt(m_path));
   QSqlQuery query(database);

@@ -1,6 +1,6 @@
 #pragma once
-// Whether the record that is open is still the one its name leads to. Who takes the file away or puts another in its
-// place while the bench runs leaves it writing into a file that is gone with it.
+// Checks that the open record is still the file its name leads to. When the file is removed or replaced while the bench
+// runs, the bench would go on writing into a file that is lost when it ends.
 #include <QSqlDatabase>
 #include <QString>
 #include <optional>
@@ -12,14 +12,14 @@ namespace app::stores {
 
 class RecordPlace {
  public:
-  // Of a file that is open, with the log it writes to. Call once.
+  // Remembers a file that is open, with the log it writes to. Call once.
   void remember(const QString& path);
 
-  // An empty message as long as file and log are where they were. Otherwise what is open is saved first, and this says
-  // for good what was found and where it was saved:
-  //   store.written-back {path}           the file was gone, and is there again with all that was kept
-  //   store.saved-beside {path} {copy}    another file is there; all that was kept is in the copy
-  //   store.log-gone {path}               the log was gone; all that was kept is in the file
+  // Returns an empty message as long as file and log are where they were. Otherwise the open record is saved first, and
+  // from then on this returns what was found and where it was saved:
+  //   store.written-back {path}           the file was gone, and is there again with all that was recorded
+  //   store.saved-beside {path} {copy}    another file is there; all that was recorded is in the copy
+  //   store.log-gone {path}               the log was gone; all that was recorded is in the file
   //   store.not-saved {path} {detail}     nothing could be saved: tried again with the next call
   core::base::Message look(QSqlDatabase& database);
 
@@ -34,7 +34,7 @@ class RecordPlace {
   core::base::Message m_lost;
 };
 
-// How copies saved beside a record are called: "record-saved-*.sqlite".
+// Returns the name pattern of copies saved beside a record: "record-saved-*.sqlite".
 QString savedCopies();
 
 }  // namespace app::stores

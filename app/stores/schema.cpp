@@ -36,7 +36,7 @@ const QStringList& version1() {
   return statements;
 }
 
-// What is kept to open quickly and may be dropped whole at any time.
+// Tables that only make opening quick and may be dropped whole at any time.
 const QStringList& version2() {
   static const QStringList statements = {
       QStringLiteral("CREATE TABLE summaries("

@@ -64,8 +64,8 @@ core::waits::ClockReading readingAt(const QSqlQuery& query, int first) {
           query.value(first + 3).toLongLong() != 0};
 }
 
-// Nothing where the payload is no JSON or the clock no clock: then the row was not written by this program, or not
-// whole.
+// Returns nothing where the payload is no JSON or the clock is malformed: then the row was not written by this program,
+// or not whole.
 std::optional<Event> eventAt(const QSqlQuery& query) {
   core::base::ParsedJson payload = core::base::parseJson(textAt(query, 14));
   if (!payload.readable) return std::nullopt;
@@ -145,8 +145,8 @@ Message SqliteEventStore::commit(Write write) {
 }
 
 Message SqliteEventStore::prepareFile() {
-  // What the library makes itself everybody may read; its log and index take over the rights of a file that is there. A
-  // place where no file can be made is told by the library.
+  // A file that the library makes itself is readable for everybody; its log and index inherit the rights of an existing
+  // file. The library itself reports a place where no file can be made.
   if (!QFileInfo::exists(m_path)) {
     if (const auto made = files::machineDisk()->create(m_path); made) (void)made.value()->finish();
   }
@@ -183,7 +183,7 @@ Message SqliteEventStore::bringUpToDate() {
   query.finish();
   if (Message problem = readThrough(); !problem.id.empty()) return problem;
   m_made = fresh;
-  // A record that cannot be written is told when it is opened, and not at the first act.
+  // A record that cannot be written is reported when it is opened, and not at the first act.
   return commit([&](QSqlQuery& write) {
     if (version < kSchemaVersion && !migrate(write, version)) return false;
     return write.exec(QStringLiteral("DELETE FROM bench WHERE false"));
@@ -467,7 +467,7 @@ Result<Done, StoreError> SqliteEventStore::keepSummaries(const std::vector<core:
 
 Result<SqliteEventStore::Position, StoreError> SqliteEventStore::position(const std::string& deviceId) {
   QSqlQuery query(m_database);
-  // Of clocks those alone that are well formed: one damaged row is no reason to begin at nothing.
+  // Only well-formed clocks are used: one damaged row is no reason to begin at zero.
   static const QString kClock = QStringLiteral("[0-9]").repeated(16) + u'-' + QStringLiteral("[0-9]").repeated(6);
   if (!run(query,
            QStringLiteral(
@@ -484,8 +484,8 @@ Result<SqliteEventStore::Position, StoreError> SqliteEventStore::position(const 
 Result<Done, StoreError> SqliteEventStore::logClock(const std::string& deviceId, const std::string& kind,
                                                     const core::waits::ClockReading& reading) {
   Message problem = inTransaction([&](QSqlQuery& query) {
-    // What went before within one boot says nothing the newer heartbeat does not, unless the wall clock was
-    // set back in between or is no longer steered.
+    // The earlier heartbeats of a boot add nothing to the newest, unless the wall clock was set back in between or is
+    // no longer steered.
     return run(query,
                QStringLiteral("DELETE FROM clock_log WHERE number = (SELECT max(number) FROM clock_log WHERE "
                               "device_id = ?) AND kind = 'heartbeat' AND ? = 'heartbeat' AND boot_id = ? AND "

@@ -1,8 +1,7 @@
 #pragma once
-// The record in one SQLite file: write-ahead log, every commit forced to the disk, one transaction an append.
-// Never deletes or replaces the maker's file; where it cannot be used, says why and leaves it as it is. Where the file
-// was taken away or replaced while it was open, nothing is confirmed any more: every write returns what RecordPlace
-// found.
+// The record in one SQLite file: write-ahead log, every commit forced to the disk, one transaction an append. Never
+// deletes or replaces the maker's file; where it cannot be used, returns why and leaves it as it is. Where the file was
+// removed or replaced while it was open, nothing is confirmed any more: every write returns what RecordPlace found.
 #include <QSqlDatabase>
 #include <QString>
 #include <memory>
@@ -20,10 +19,11 @@ class SqliteEventStore : public core::record::EventStore {
  public:
   // A record up to this size is read through when it is opened; checkWhole does so for any, beside the work.
   static constexpr qint64 kReadThrough = 8 * 1024 * 1024;
-  // Reads a whole record through by a connection of its own, in any thread. The store's trouble, or an empty message.
+  // Reads a whole record through by a connection of its own, in any thread. Returns the store's trouble, or an empty
+  // message.
   static core::base::Message checkWhole(const QString& path);
 
-  // How long a locked file is waited for before store.locked is said.
+  // How long a locked file is waited for before store.locked is returned.
   static constexpr int kBusyMilliseconds = 2000;
 
   // Makes the file where there is none, brings an older one up to date. The errors are those of
@@ -34,7 +34,7 @@ class SqliteEventStore : public core::record::EventStore {
   SqliteEventStore(const SqliteEventStore&) = delete;
   SqliteEventStore& operator=(const SqliteEventStore&) = delete;
 
-  // Whether the record was made by this opening.
+  // Returns whether the record was made by this opening.
   bool made() const { return m_made; }
   // The device a record of an earlier version named as its own; "" where it names none.
   const std::string& formerDevice() const { return m_formerDevice; }
@@ -60,7 +60,7 @@ class SqliteEventStore : public core::record::EventStore {
   core::base::Result<core::record::Done, core::record::StoreError> keepSummaries(
       const std::vector<core::record::Summary>& summaries) override;
   core::base::Result<Position, core::record::StoreError> position(const std::string& deviceId) override;
-  // Heartbeats that follow each other in one boot take one row: the newest.
+  // Heartbeats that follow each other in one boot share one row, that of the newest.
   core::base::Result<core::record::Done, core::record::StoreError> logClock(
       const std::string& deviceId, const std::string& kind, const core::waits::ClockReading& reading) override;
   core::base::Result<core::waits::ClockLog, core::record::StoreError> clockLog(const std::string& deviceId) override;

@@ -1,5 +1,5 @@
 #pragma once
-// What SQLite says when something goes wrong, as the messages a maker can do something about.
+// Turns SQLite's errors into messages a maker can act on.
 #include <QSqlError>
 #include <QString>
 
@@ -7,8 +7,8 @@
 
 namespace app::stores {
 
-// One of: store.locked, store.read-only-folder, store.read-only-file, store.not-a-database, store.full with `path`;
-// store.damaged, store.cannot-open, store.failed with `path` and what SQLite says of it as `detail`.
+// Returns one of store.locked, store.read-only-folder, store.read-only-file, store.not-a-database, store.full with
+// `path`; store.damaged, store.cannot-open, store.failed with `path` and SQLite's own text as `detail`.
 core::base::Message troubleOf(const QSqlError& error, const QString& path);
 
 }  // namespace app::stores

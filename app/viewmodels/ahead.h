@@ -1,5 +1,5 @@
 #pragma once
-// What is still to do of a piece, in words: "hands 3 h 20 min · 1 d 4 h in all, nights not counted".
+// The work that a piece still needs, in words: "by hand 3 h 20 min · with the waits 1 d 4 h, round the clock".
 #include <QString>
 
 #include "core/workflow/agenda.h"

@@ -1,5 +1,5 @@
 #pragma once
-// Everything the screens are shown, made once over a workbench and kept up to date together.
+// Everything that the screens show, made once over a workbench and updated together.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QTimer>
@@ -66,9 +66,9 @@ class Desk : public QObject {
   workbench::Workbench& workbench() { return m_workbench; }
 
   void refresh();
-  // The record cannot be used, or not all of it can be believed: bench and shelf say so.
+  // The record cannot be used, or part of it is not valid: bench and shelf show this.
   void setTrouble(const QString& trouble);
-  // From now on everything is read again every `milliseconds`, for what changes by the clock alone.
+  // Reads everything again every `milliseconds`, since some of it changes by the clock alone.
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
   BenchViewModel* benchPointer() { return &m_bench; }
   ShelfModel* shelfPointer() { return &m_shelf; }

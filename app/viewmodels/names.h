@@ -1,5 +1,5 @@
 #pragma once
-// How things of a job are called on the screens.
+// The names that the screens use for things of a job.
 #include <QString>
 #include <QStringList>
 
@@ -18,17 +18,17 @@ inline QString thingBeside(const core::workflow::WorkflowStep& step) {
   return convert::toQt(step.title).contains(thing, Qt::CaseInsensitive) ? QString() : capitalised(thing);
 }
 
-// The act and what it is done to: steps of one title are told apart.
+// The act and its object, so that steps with the same title can be distinguished.
 inline QString actName(const core::workflow::WorkflowStep& step) {
   const QString thing = thingBeside(step);
   const QString title = convert::toQt(step.title);
   return thing.isEmpty() ? title : title + QStringLiteral(" · ") + convert::toQt(step.thingName);
 }
 
-// The part of a piece's title that tells it from others: up to the first comma.
+// The part of a piece's title that distinguishes it from others: up to the first comma.
 inline QString pieceName(const std::string& title) { return convert::toQt(title).section(QLatin1Char(','), 0, 0); }
 
-// What the answers of a touch test are called; "" for one the wait cannot have.
+// The names of a touch test's answers; "" for one the wait cannot have.
 struct TestAnswers {
   QString notYet;
   QString found;
@@ -57,7 +57,7 @@ inline QString waitName(const core::workflow::Workflow::FoundWait& found) {
 }
 inline QString waitName(const core::jobs::RunningWait& run) { return waitName({run.step, run.wait}); }
 
-// Where the times of a wait come from, in one line: "cool and damp ×1.66; your last three ran 25 % slow".
+// The basis of a wait's times, in one line: "cool and damp ×1.66; your last three ran 25 % slow".
 inline QString whyText(const core::waits::WaitState& state) {
   QStringList reasons;
   for (const core::base::Message& reason : state.why) {

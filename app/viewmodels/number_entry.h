@@ -14,28 +14,28 @@ class NumberEntry {
  public:
   explicit NumberEntry(core::units::UnitSystem units = core::units::UnitSystem::Millimetres) : m_units(units) {}
 
-  // A digit, or the mark that parts whole and fraction: the point, or in inches first before the numerator, then
-  // before the denominator. What can mean nothing there changes nothing.
+  // These enter a digit, or the mark between whole and fraction: the point, or in inches first the one before the
+  // numerator, then the one before the denominator. An entry that cannot mean anything there is ignored.
   void digit(int digit);
   void part();
-  // Takes back the last of them.
+  // Removes the last entry.
   void erase();
   void clear();
-  // Begins anew in the other unit.
+  // Clears the entry and changes to the other unit.
   void turnUnits();
 
   bool empty() const { return m_whole.isEmpty() && m_upper.isEmpty() && m_place == 0; }
   core::units::UnitSystem units() const { return m_units; }
   QString whole() const;  // "317." while the point is the last thing keyed
   QString numerator() const { return m_upper; }
-  // Whether a fraction stands there, though perhaps without digits yet.
+  // Returns whether a fraction is being entered, perhaps without digits yet.
   bool fraction() const { return m_units == core::units::UnitSystem::Inches && m_place > 0; }
   QString denominator() const { return m_lower; }
   QString unit() const;
 
-  // What is keyed in as a job file writes it: "317.5 mm", "12 3/8 in". Only length() says whether it is one.
+  // Returns the entry as a job file writes it: "317.5 mm", "12 3/8 in". Only length() checks whether it is a length.
   std::string text() const;
-  // The length keyed in, or what is wrong with it.
+  // Returns the length keyed in, or what is wrong with it.
   core::base::Result<core::units::Length, core::base::Message> length() const;
 
  private:

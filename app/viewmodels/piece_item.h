@@ -1,5 +1,5 @@
 #pragma once
-// Paints a drawing of the core: of the piece, what is worked in ink and the rest in pencil; or of an act.
+// Paints a drawing of the core: of the piece, with the worked part in ink and the rest in pencil; or of an act.
 #include <QtQml/qqmlregistration.h>
 #include <QColor>
 #include <QQuickPaintedItem>
@@ -23,7 +23,7 @@ class PieceItem : public QQuickPaintedItem {
   explicit PieceItem(QQuickItem* parent = nullptr);
   void paint(QPainter* painter) override;
 
-  // The place on the piece under a place of the item, in mm; and how many mm a pixel is.
+  // These return the place on the piece under a place of the item, in mm, and the size of a pixel in mm.
   Q_INVOKABLE QPointF onPiece(double x, double y) const;
   Q_INVOKABLE double mmPerPixel() const;
 

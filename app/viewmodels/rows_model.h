@@ -1,5 +1,5 @@
 #pragma once
-// Rows of a list as the desk shows them. Their delegates stay while only their content changes.
+// Rows of a list at the desk. Their delegates stay while only their content changes.
 #include <QtQml/qqmlregistration.h>
 #include <QAbstractListModel>
 #include <QString>
@@ -17,11 +17,11 @@ class RowsModel : public QAbstractListModel {
   struct Row {
     QString title;
     QString of;     // what it belongs to
-    QString value;  // on the other side
+    QString value;  // shown on the right
     QString note;
     QString problem;  // "" for none
     bool chosen = false;
-    bool act = false;      // does something, holds nothing
+    bool act = false;      // starts an act; it has no value to edit
     QString picture = {};  // hash of a photograph; "" for none
     bool missing = false;  // has to be entered and is not
     friend bool operator==(const Row&, const Row&) = default;

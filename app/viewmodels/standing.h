@@ -1,5 +1,5 @@
 #pragma once
-// Where a job stands, in a line each: how far it is, and what runs.
+// The state of a job, in one line each: its progress, and its running waits.
 #include <QString>
 
 #include "app/workbench/workbench.h"
@@ -7,12 +7,12 @@
 namespace app::viewmodels {
 
 struct Standing {
-  QString where;  // step reached and the act; what is wrong where the job cannot be opened
-  QString runs;   // "" where nothing does
+  QString where;  // step reached and the act; or why the job cannot be opened
+  QString runs;   // running waits; "" for none
   friend bool operator==(const Standing&, const Standing&) = default;
 };
 
-// Its title, its reference where it has none; what to call it where neither can be read.
+// Returns its title, or its reference where it has none; a substitute where neither can be read.
 QString nameOf(const workbench::JobEntry& entry);
 
 Standing standingOf(const workbench::Workbench& workbench, const workbench::JobEntry& entry);

@@ -1,5 +1,6 @@
 #pragma once
-// Which words stand for which id. Kept apart by what speaks, so that each list can be read in one go.
+// The words for each id. They are divided by the part of the program they belong to, so that each list can be read in
+// one go.
 #include <QString>
 #include <optional>
 #include <string_view>
@@ -15,10 +16,10 @@ struct Entry {
 const std::vector<Entry>& jobEntries();        // job files and their lengths, temperatures, conflicts
 const std::vector<Entry>& techniqueEntries();  // technique files and what is composed of them
 const std::vector<Entry>& benchEntries();      // the record, its store, what the bench offers and refuses
-const std::vector<Entry>& waitEntries();       // what is said of waits and why
+const std::vector<Entry>& waitEntries();       // on waits and their reasons
 const std::vector<Entry>& commandEntries();    // the command line
 const std::vector<Entry>& madeEntries();       // what was measured
-const std::vector<Entry>& matchEntries();      // what makes a band's corners meet
+const std::vector<Entry>& matchEntries();      // on ways to make a band's corners meet
 const std::vector<Entry>& materialEntries();   // cutting lists, sheets, amounts, cost
 const std::vector<Entry>& roomEntries();       // the room's climate sensor, the machine's sleep and battery
 const std::vector<Entry>& designEntries();     // designs at the desk
@@ -26,7 +27,7 @@ const std::vector<Entry>& recordEntries();     // the record as people read it: 
 const std::vector<Entry>& careEntries();       // sheets that go with a piece
 const std::vector<Entry>& jobsEntries();       // putting jobs away, making them once more, handing them on
 
-// All of them.
+// Returns all of them.
 std::vector<Entry> allEntries();
 
 struct FigureWords {

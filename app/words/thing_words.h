@@ -1,10 +1,10 @@
 #pragma once
-// Words for the things steps are about. Apart from the rest of the words, so that whoever composes needs nothing of Qt.
+// Words for the things steps are about. They are apart from the other words, so that composing does not need Qt.
 #include "core/workflow/things.h"
 
 namespace app::words {
 
-// How things are called in the texts of steps.
+// Returns the names of things in the texts of steps.
 core::workflow::ThingWords thingWords();
 
 }  // namespace app::words

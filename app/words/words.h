@@ -1,5 +1,5 @@
 #pragma once
-// The words. The core says ids with arguments; here they become sentences in the language of the program, whose
+// The words. The core returns ids with arguments; here they become sentences in the language of the program, whose
 // source is British English. Every text passes through the translation context "words".
 //
 // Nothing here fails: an id without words is shown as the core dumps it, an argument that is not given leaves
@@ -23,8 +23,8 @@ namespace app::words {
 // Lengths among the arguments are shown in `units`, to the nearest 0.1 mm or 1/32 in.
 QString text(const core::base::Message& message, core::units::UnitSystem units);
 
-// What a figure is ("top board, sight width") and where it is measured from or between ("from the marked corner,
-// on the back"). An unknown kind gives the figure's id and nothing.
+// Returns what a figure is ("top board, sight width") and where it is measured from or between ("from the marked
+// corner, on the back"). An unknown kind gives the figure's id and nothing.
 QString figureLabel(const core::design::Figure& figure);
 QString figureDatum(const core::design::Figure& figure);
 
@@ -35,9 +35,10 @@ QString wayUp(core::craft::WayUp up);                 // "face up"; "" for none
 QString verdict(core::intents::Verdict verdict);      // "not yet", "tacky"
 QString alertClass(core::intents::AlertClass alert);  // "ready", "open", "closing"
 QString phase(core::waits::Phase phase);
-QString basis(core::waits::Basis basis);  // where a time comes from
+QString basis(core::waits::Basis basis);  // the source of a time
 
-// To the minute, or to the second under a minute: "30 s", "25 min", "1 h 30 min", "2 d". Requires zero or more.
+// Returns it to the minute, or to the second under a minute: "30 s", "25 min", "1 h 30 min", "2 d". Requires zero or
+// more.
 QString duration(core::units::Duration duration);
 // "10 to 60 min (25)": early, late and likely.
 QString span(const core::units::Span& span);
@@ -45,8 +46,8 @@ QString span(const core::units::Span& span);
 // With a capital first: what begins a sentence or a row.
 QString capitalised(QString text);
 
-// What a maker calls a value that a job file chooses: "size", "water" is "water size". What it does not know is said as
-// the file has it.
+// Returns a maker's word for a value in a job file: "size", "water" is "water size". An unknown value is returned as in
+// the file.
 QString property(const QString& name, const QString& value);
 
 // "inner band, left and right": a piece of the cutting list.

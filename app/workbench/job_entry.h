@@ -15,17 +15,17 @@ struct JobEntry {
   std::string title;
   std::string reference;
   std::string client;
-  std::string due;  // "2026-12-11"; "" unsaid
+  std::string due;  // "2026-12-11"; "" for none
   std::string jobHash;
-  // Not empty where the job cannot be opened (its texts are missing or no longer read): what to say. What follows
-  // means nothing then.
+  // Holds the reason where the job cannot be opened, because its texts are missing or can no longer be read; the
+  // members below have no meaning then.
   core::base::Message trouble;
 
   bool archived = false;
   std::int64_t changedUtc = 0;  // ms, when its newest event happened
 
-  // Where it stands. Of a job that rests this holds as long as nothing is done in it; of any other it is as of the
-  // last act or sign of life, and Workbench::at says it of this instant.
+  // The job's state. A job rests where neither time nor the room can change what it shows: its line is valid until the
+  // next act in it. Any other line is as of the last act or heartbeat; Workbench::at returns the state now.
   bool rests = true;
   core::jobs::BenchPlace::Kind place = core::jobs::BenchPlace::Kind::Finished;
   std::string step;  // title of the step to show, or of the missed one; "" for none
@@ -33,12 +33,12 @@ struct JobEntry {
 
   struct Run {
     std::string wait;         // id
-    std::string title;        // what is waited for
+    std::string title;        // the state that the wait is for
     core::units::Span opens;  // since its start
     core::units::Duration elapsed;
     friend bool operator==(const Run&, const Run&) = default;
   };
-  std::vector<Run> runs;  // what still matters and is not over, the next to open first; none of a job that rests
+  std::vector<Run> runs;  // waits still needed and not over, the next to open first; empty for a job that rests
 
   friend bool operator==(const JobEntry&, const JobEntry&) = default;
 };

@@ -15,7 +15,7 @@ using core::jobs::BenchPlace;
 using core::jobs::Lesson;
 using Lessons = std::map<core::waits::Kind, std::vector<Lesson>>;
 
-// To be raised whenever what is folded, composed or summed up here comes out otherwise.
+// Raise this number whenever folding, composing or the summary gives a different result.
 constexpr const char* kForm = "3";
 
 constexpr BenchPlace::Kind kPlaces[] = {BenchPlace::Kind::Step, BenchPlace::Kind::Waiting, BenchPlace::Kind::Missed,
@@ -81,7 +81,7 @@ void putLessons(std::string& text, char part, const Lessons& lessons) {
   }
 }
 
-// What is left of a line or of the whole, from the left.
+// Reads fields from the left; it holds the unread rest of a line or of the whole text.
 class Fields {
  public:
   explicit Fields(std::string_view text) : m_left(text) {}

@@ -50,7 +50,7 @@ Message KeptDesigns::ask(const std::string& id, const core::intents::DesignInten
   auto kept = m_keep(id, decided.value());
   if (!kept) return kept.error();
   Kept& design = m_designs[id];
-  // What takes something back changes what was before it: only then is all of it folded anew.
+  // An undo changes the state before it: only then are all events folded again.
   bool anew = design.events.empty();
   for (core::record::Event& event : std::move(kept).value()) {
     anew = anew || core::record::isA<core::record::Undone>(event);

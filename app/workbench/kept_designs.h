@@ -15,22 +15,22 @@ namespace app::workbench {
 
 class KeptDesigns {
  public:
-  // Stamps and keeps drafts on the stream of that id, as one act.
+  // Stamps drafts and stores them on the stream of that id, as one act.
   using Keep = std::function<core::base::Result<std::vector<core::record::Event>, core::base::Message>(
       const std::string& id, const std::vector<core::record::EventDraft>& drafts)>;
 
   KeptDesigns(core::record::EventStore& store, Keep keep) : m_store(store), m_keep(std::move(keep)) {}
 
-  // Forgets what it holds and reads every stream of designs. Only where the store itself cannot be read is that
-  // returned; a design whose events do not read is entered as spoilt.
+  // Clears the designs and reads every stream of designs again. Returns an error only where the store itself cannot be
+  // read; a design whose events cannot be read is entered as spoilt.
   core::base::Message load();
 
-  // Newest change first.
+  // Returns the designs, newest change first.
   std::vector<const core::drafts::Drafted*> all() const;
-  // Null where there is none; stays where it is until `load`.
+  // Returns null where there is none; the pointer is valid until `load`.
   const core::drafts::Drafted* find(const std::string& id) const;
 
-  // Refusals: the store's, and those of core::drafts::decide.
+  // The refusals are the store's and those of core::drafts::decide.
   core::base::Message ask(const std::string& id, const core::intents::DesignIntent& intent);
 
  private:

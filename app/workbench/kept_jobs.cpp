@@ -24,7 +24,7 @@ constexpr std::string_view kBenchPrefix = "bench/";
 
 bool ofBench(const Event& event) { return startsWith(event.stream, kBenchPrefix); }
 
-// What comes to a job that was ever renewed may leave it with another plan.
+// An event added to a job that was ever renewed may change its plan.
 bool isRenewed(const std::vector<Event>& events) {
   return std::any_of(events.begin(), events.end(),
                      [](const Event& event) { return core::record::isA<core::record::TechniquesRenewed>(event); });
@@ -52,7 +52,7 @@ void place(JobEntry& entry, const JobAt& job) {
   entry.runs = entry.rests ? std::vector<JobEntry::Run>() : runsOf(job);
 }
 
-// The newest event a job's being done rests on: its own, or of the bench.
+// The newest event on which a job's being done depends: its own, or of the bench.
 core::record::Hlc newestOf(const JobState& state, const std::vector<Event>& own, const std::vector<Event>& bench) {
   core::record::Hlc newest;
   for (const Event& event : own) newest = std::max(newest, event.hlc);
@@ -103,7 +103,7 @@ Message KeptJobs::load(Shop& shop) {
   return {};
 }
 
-// What cannot be opened is at least called what it was called when it could.
+// A job that cannot be opened keeps the name it had when it could.
 void KeptJobs::nameFrom(const Summary& kept, JobEntry& entry) {
   if (entry.trouble.id.empty() || !(entry.title + entry.reference).empty()) return;
   const auto summary = readSummary(entry.id, kept.body);
@@ -191,7 +191,7 @@ void KeptJobs::refold(Job& job, const Shop& shop) {
   if (newest != job.events.end()) entry.changedUtc = newest->occurredUtc;
   job.summary.settled = core::jobs::settled(*job.state);
   job.summary.newest = newestOf(*job.state, job.events, m_benchEvents);
-  // Of a job that rests this is so at any instant; the others are looked at with the clock in hand.
+  // A job that rests has the same place at any instant; the clock is read for the others.
   if (entry.rests) place(entry, JobAt(*job.state, shop, shop.clockLog.opened.value_or(core::waits::ClockReading())));
   auto lessons = core::jobs::observed(*job.state, shop.clockLog, shop.rooms);
   const bool taught = lessons != job.summary.lessons;
@@ -400,7 +400,7 @@ core::base::Result<std::vector<Event>, Message> KeptJobs::eventsOf(const std::st
     if (!stored) return stored.error();
     events = std::move(stored).value();
   }
-  // Of a job that does not open its steps are not known.
+  // The steps of a job that does not open are unknown.
   const bool all = of == Of::AllBenches || found == m_jobs.end() || !m_entries[found->second.entry].trouble.id.empty();
   const std::vector<Event> bench =
       all ? m_benchEvents : core::record::benchEventsOf(m_benchEvents, events, found->second.summary.sharedSteps);

@@ -1,7 +1,7 @@
 #pragma once
-// All jobs of a store. Lines come from summaries, which are believed only where they stand for the very events that are
-// there. A job is folded where something of it runs, before anything but the lines is asked for; one that rests, when
-// it is asked for itself.
+// All jobs of a store. Their lines are read from summaries, which are used only where they were made from exactly the
+// events in the store. A job that does not rest is folded before anything but the lines is returned; one that rests
+// (core::jobs::rests), when it is itself asked for.
 #include <map>
 #include <memory>
 #include <optional>
@@ -21,83 +21,83 @@ namespace app::workbench {
 
 class KeptJobs {
  public:
-  // Both must outlive it; without a library every technique is read from its kept text.
+  // Both must outlive it; without a library every technique is read from its stored text.
   explicit KeptJobs(core::record::EventStore& store, const Library* library = nullptr)
       : m_store(store), m_plans(store, library) {}
 
-  // Forgets what it holds and reads every stream anew, of jobs and benches; folds the benches' into `shop`. A job whose
-  // events or texts do not read is entered with its trouble; only where the store itself, or a bench's stream, cannot
-  // be read is that returned.
+  // Clears everything and reads every stream of jobs and benches again; folds the benches' into `shop`. A job whose
+  // events or texts cannot be read is entered with its trouble; an error is returned only where the store itself, or a
+  // bench's stream, cannot be read.
   core::base::Message load(core::shop::Shop& shop);
 
-  // Reads what loading put off, once: folds the jobs that do not rest, and has the lessons of all others. Everything
-  // below but entries and add asks for it first. Returns whether there was anything to do.
+  // Does once what loading put off: folds the jobs that do not rest, and reads the lessons of all others. The caller
+  // has to call it before everything below but entries and add. Returns whether there was anything to do.
   bool settle(const core::shop::Shop& shop);
 
-  // Fits the line of a folded job that does not rest to this instant.
+  // Updates the line of a folded job that does not rest to this instant.
   void look(const std::string& jobId, const core::shop::Shop& shop, const core::waits::ClockReading& now);
 
-  // Events newly kept: of a job (there or not yet; "" for none), of benches, or of both. Folds the benches' into
-  // `shop`. Returns the jobs whose state is another now: that one first.
+  // Adds newly stored events: of a job (known or new; "" for none), of benches, or of both. Folds the benches' into
+  // `shop`. Returns the jobs whose state changed: that one first.
   std::vector<std::string> add(const std::string& jobId, const std::vector<core::record::Event>& events,
                                core::shop::Shop& shop);
-  // Opens again what did not open. Returns the jobs that do now.
+  // Tries again to open the jobs that have trouble. Returns those that open now.
   std::vector<std::string> retry(const core::shop::Shop& shop);
-  // Events of all benches.
+  // Returns the events of all benches.
   const std::vector<core::record::Event>& benchEvents() const { return m_benchEvents; }
 
   const std::vector<JobEntry>& entries() const { return m_entries; }
-  // Null where there is no such job.
+  // Returns null where there is no such job.
   const JobEntry* entry(const std::string& jobId) const;
-  // Folds it where it is not yet. Null where there is no such job or it has trouble; stays where it is, and is the
-  // newest state, until `loadBench`.
+  // Folds the job where that is not yet done. Returns null where there is no such job or it has trouble; the pointer is
+  // valid, and shows the newest state, until `load`.
   const core::jobs::JobState* state(const std::string& jobId, const core::shop::Shop& shop);
-  // Of jobs that are folded: all that do not rest, and what was asked for.
+  // Returns the states of folded jobs: all that do not rest, and those that were asked for.
   std::vector<const core::jobs::JobState*> folded() const;
-  // One of these; null where it is not folded.
+  // Returns one of these; null where the job is not folded.
   const core::jobs::JobState* foldedState(const std::string& jobId) const;
-  // Jobs in which something may rest on an act of the bench that no job at hand shows. Folds them.
+  // Folds the jobs in which something may depend on an act of the bench that no folded job shows.
   void foldWhatMayRestOn(const std::string& intentId, const core::jobs::JobState& asked, const core::shop::Shop& shop);
 
-  // What the looks of every job teach, folded or not.
+  // Returns the lessons from the touch tests of every job, folded or not.
   std::vector<const core::jobs::Observed*> lessons() const;
-  // Whether that is another now than when it was last asked.
+  // Returns whether the lessons have changed since the last call.
   bool taught() { return std::exchange(m_taught, false); }
 
-  // Keeps a summary of each job that has no good one. The store's trouble, or an empty message: nothing is
-  // lost then but time.
+  // Stores a summary of each job that has no valid one. Returns the store's trouble, or an empty message; without
+  // summaries only time is lost.
   core::base::Message keepSummaries();
 
-  // The job's own events and those of benches: all of them, or those alone that made a difference to it.
+  // eventsOf returns the job's own events and those of benches: all of them, or only those that affect the job.
   enum class Of { AllBenches, Job };
   core::base::Result<std::vector<core::record::Event>, core::base::Message> eventsOf(const std::string& jobId, Of of);
-  // Whether an act left events on a bench stream.
+  // Returns whether an act stored events on a bench stream.
   bool touchedBench(const std::string& intentId) const;
 
  private:
   struct Job {
     std::size_t entry = 0;
     JobSummary summary;   // without its entry, which is m_entries'
-    std::string arrived;  // event that came in last
-    std::string stamp;    // of what the store keeps of it; "" for nothing that is good
-    // Where it is folded.
+    std::string arrived;  // id of the event added last
+    std::string stamp;    // of the stored summary; "" where none is valid
+    // These are set where the job is folded.
     std::vector<core::record::Event> events;
     std::shared_ptr<const core::jobs::JobPlan> plan;
     std::optional<core::jobs::JobState> state;
   };
 
   Job& enter(const std::string& jobId);
-  // Whether what the store keeps of it can be believed; it is at hand then.
+  // Returns whether the stored summary is valid, and has then put it into `job`.
   bool believe(const std::string& jobId, Job& job, const core::record::Summary& kept);
-  // Folds it from its events. Sets its trouble where that cannot be done.
+  // Folds the job from its events, or sets its trouble where that cannot be done.
   void open(const std::string& jobId, Job& job, std::vector<core::record::Event> events, const core::shop::Shop& shop);
-  // The same where it is known what it can be planned from.
+  // Does the same where the texts for its plan are known.
   void open(const std::string& jobId, Job& job, std::vector<core::record::Event> events,
             const std::vector<core::intents::TakeIn>& plans, const core::shop::Shop& shop);
   static void nameFrom(const core::record::Summary& kept, JobEntry& entry);
   void openStored(const std::string& jobId, Job& job, const core::shop::Shop& shop);
   void refold(Job& job, const core::shop::Shop& shop);
-  // Lets go of a fold nobody has seen yet, where its summary says as much.
+  // Drops the state of a job that rests and to which no caller has a pointer yet: its summary is enough.
   void release(Job& job);
   std::string stampOf(const Job& job) const;
 

@@ -6,7 +6,7 @@
 
 namespace app::workbench {
 
-// The techniques at hand: as read, and id -> file text, so that a job can keep the texts it was taken in with.
+// The techniques available: as read, and id -> file text, so that a job can store the texts it was begun with.
 struct Library {
   core::craft::Catalogue catalogue;
   std::map<std::string, std::string> texts;

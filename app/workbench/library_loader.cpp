@@ -46,7 +46,7 @@ constexpr qsizetype kMostFiles = 150;
 void loadFolder(const QString& folder, LoadedLibrary& loaded) {
   std::map<std::string, std::string> fileOfId;
   const QDir directory(folder);
-  // What has such a name and is no file, a pipe or a link that leads nowhere, is told and not passed over.
+  // An entry with such a name that is no file, such as a pipe or a dangling link, is reported and not passed over.
   const QStringList names = directory.entryList(
       {QStringLiteral("*.technique.json")}, QDir::Files | QDir::Dirs | QDir::System | QDir::NoDotAndDotDot, QDir::Name);
   for (const QString& name : names.mid(0, kMostFiles)) loadFile(directory.filePath(name), fileOfId, loaded);

@@ -84,8 +84,8 @@ class Import {
     (damaged ? m_ready.mended : m_missing) += 1;
   }
 
-  // Two takings in under one id would be two jobs that nobody could tell apart. One that another bench wrote and that
-  // does not open took nothing in, and stands in nobody's way.
+  // Two JobTakenIn events under one id would be two jobs that cannot be distinguished. One that another bench wrote and
+  // that does not open began no job, and does not prevent the import.
   void checkSameJob() {
     const std::vector<Event> here = takingsIn(m_record.events);
     if (here.empty()) return error("/events", Message("kept.taking-in-unreadable"));
@@ -101,7 +101,8 @@ class Import {
     if (another) error("/job", Message("import.other-job").with("job", m_record.job));
   }
 
-  // Whatever is taken back later, the job opens. The steps it shares with others, by any of its plans.
+  // Checks that the job opens even if acts are taken back later. Returns the steps it shares with others, by any of its
+  // plans.
   std::set<std::string> openEveryPlan() {
     std::vector<Event> events = m_there;
     events.insert(events.end(), m_record.events.begin(), m_record.events.end());

@@ -10,7 +10,7 @@ std::optional<Renewal> renewalOf(const core::jobs::JobState& state, const std::s
   ReadyToTakeIn ready = readyToTakeIn(jobText, state.plan->jobHash, library);
   Renewal renewal;
   if (!ready.intent) {
-    // Where even the job's own file no longer reads there is nothing to be taken anew.
+    // Where even the job's own file can no longer be read, there is nothing to renew.
     if (ready.refusals.empty()) return std::nullopt;
     renewal.refused = ready.refusals.front();
     return renewal;

@@ -23,7 +23,7 @@ Stamps::Act Stamps::stamp(const std::string& id, const std::vector<core::record:
     event.stream = streamOf(draft.stream, id);
     event.type = draft.type;
     event.version = draft.version;
-    // Whatever the machine's clock says is kept as it said it, within what can be written.
+    // The machine's clock is recorded as read, within the range that can be written.
     event.occurredUtc =
         std::clamp(now.utcMilliseconds, -core::waits::kLatestWritableUtc, core::waits::kLatestWritableUtc);
     event.recordedUtc = event.occurredUtc;

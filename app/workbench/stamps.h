@@ -1,6 +1,6 @@
 #pragma once
-// Turns drafts into events: ids, the device's own count, clocks. Counts go on from what the store last kept, and
-// only once the events are kept: an act that failed leaves no gap.
+// Turns drafts into events: ids, the device's own count, clocks. Counts continue from what the store last recorded, and
+// advance only once the events are stored, so that an act that failed leaves no gap.
 #include <string>
 #include <vector>
 
@@ -20,7 +20,7 @@ class Stamps {
   struct Act {
     std::string intentId;
     std::vector<core::record::Event> events;
-    core::record::EventStore::Position position;  // to go on from once they are kept
+    core::record::EventStore::Position position;  // to continue from once they are stored
   };
   // Drafts of the bench go to this device's own bench stream, the others to "job/<id>" or "design/<id>".
   Act stamp(const std::string& id, const std::vector<core::record::EventDraft>& drafts,

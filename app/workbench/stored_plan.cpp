@@ -26,7 +26,7 @@ using core::base::Value;
 using core::intents::TakeIn;
 using core::jobs::JobPlan;
 
-// What names a job may be from before names had a length.
+// The stored name may date from before names had a greatest length.
 std::string shown(const std::string& name) {
   using namespace core::base;
   return shownText(name, Lines::One, kLongestName);

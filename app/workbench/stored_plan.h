@@ -1,6 +1,6 @@
 #pragma once
-// The plan of a job from the texts it was taken in with, and from nothing else: the folder of techniques may have
-// changed since, the job has not.
+// The plan of a job, made from the texts it was begun with alone: the folder of techniques may have changed since, but
+// the job has not.
 #include <map>
 #include <memory>
 #include <optional>
@@ -19,43 +19,44 @@
 
 namespace app::workbench {
 
-// What the event that took a job in says, with names as they may be shown; nothing where it is no such event or cannot
-// be read.
+// Returns the content of the event with which a job began, with names as they may be shown; nullopt where it is no such
+// event or cannot be read.
 std::optional<core::intents::TakeIn> takenInBy(const core::record::Event& event);
 
-// The events that say they took a job in, and read: among events in any order the job's own alone, since a bench's
-// stream takes no job in. In fold order; there is one, unless a file once brought one that took nothing in.
+// Returns, of events in any order, those that begin a job and can be read, in fold order. They are the job's own, since
+// a bench's stream has none. There is one, unless an import once added another that had no effect.
 std::vector<core::record::Event> takingsIn(const std::vector<core::record::Event>& events);
 
-// What a job is planned from: for each of `takingsIn` what it was taken in with, and the techniques of its newest
-// renewal. The first of these that opens is the job. None where nothing took it in, or the renewal does not read.
+// Returns what a job can be planned from: for each of `takingsIn` its content, with the techniques of the job's newest
+// renewal. The first of these that opens is the job. Empty where no event begins it, or the renewal cannot be read.
 std::vector<core::intents::TakeIn> plannedFrom(const std::vector<core::record::Event>& events);
-// What the job that was taken in so can be planned from: with no renewal and with each in turn, since taking renewals
-// back can lead to any of them. Each once, at most `most`; nothing where any does not read.
+// Returns everything that the job begun by this event can be planned from: without renewal and with each in turn, since
+// taking renewals back can lead to any of them. Each is listed once, at most `most`; nullopt where any cannot be read.
 std::optional<std::vector<core::intents::TakeIn>> everPlannedFrom(const core::record::Event& takingIn,
                                                                   const std::vector<core::record::Event>& events,
                                                                   std::size_t most);
 
-// The text of that hash, as it was. kept.text-missing {name}, kept.text-damaged {name}, or the store's own trouble.
+// Returns the stored text of that hash. The errors are kept.text-missing {name}, kept.text-damaged {name}, or the
+// store's own.
 core::base::Result<std::string, core::base::Message> storedText(core::record::EventStore& store,
                                                                 const std::string& hash, const std::string& name);
 
-// Reads plans; a technique that several jobs were taken in with is read once.
+// Reads plans; a technique that several jobs use is read once.
 class PlanReader {
  public:
-  // What a library has read already is not read again where a job was taken in with the same text. It must outlive the
-  // reader.
+  // A technique that the library has read already is not read again where a job uses the same text. Store and library
+  // must outlive the reader.
   explicit PlanReader(core::record::EventStore& store, const Library* library = nullptr)
       : m_store(store), m_library(library) {}
 
-  // Besides the troubles of storedText: kept.job-unreadable {place} {cause}, kept.technique-unreadable
-  // {technique} {place} {cause}, kept.does-not-compose {cause}. `more`: texts by hash that are not in the store yet.
+  // The errors are those of storedText and kept.job-unreadable {place} {cause}, kept.technique-unreadable {technique}
+  // {place} {cause}, kept.does-not-compose {cause}. `more`: texts by hash that are not in the store yet.
   core::base::Result<std::shared_ptr<const core::jobs::JobPlan>, core::base::Message> read(
       const std::string& jobId, const core::intents::TakeIn& takenIn,
       const std::map<std::string, std::string>& more = {});
 
-  // Composes several beside each other, as many as the machine has hands for; `read` then has them ready, once each.
-  // What cannot be read is left for `read` to tell.
+  // Composes several at the same time, as many as the machine has processors for; `read` then returns each of them once
+  // without delay. Errors are left for `read` to report.
   struct Wanted {
     std::string jobId;
     core::intents::TakeIn takenIn;
@@ -64,7 +65,7 @@ class PlanReader {
 
  private:
   using Plan = core::base::Result<std::shared_ptr<const core::jobs::JobPlan>, core::base::Message>;
-  // All that a plan is made of. Needs the store; what is made of it does not.
+  // Everything a plan is made from. Reading it needs the store; making the plan does not.
   struct Parts {
     std::string jobId;
     std::string jobHash;
@@ -74,7 +75,7 @@ class PlanReader {
   core::base::Result<Parts, core::base::Message> partsOf(const std::string& jobId, const core::intents::TakeIn& takenIn,
                                                          const std::map<std::string, std::string>& more);
   static Plan planOf(const Parts& parts, const core::workflow::ThingWords& words);
-  // Null where the library has no such technique, or another text of it.
+  // Returns null where the library has no such technique, or another text of it.
   std::shared_ptr<const core::craft::Technique> atHand(const std::string& id, const std::string& text) const;
 
   core::record::EventStore& m_store;
@@ -83,7 +84,7 @@ class PlanReader {
   std::map<std::string, Plan> m_ready;                                                // by job and texts
 };
 
-// The same for one plan alone.
+// Reads one plan alone.
 core::base::Result<std::shared_ptr<const core::jobs::JobPlan>, core::base::Message> storedPlan(
     core::record::EventStore& store, const std::string& jobId, const core::intents::TakeIn& takenIn);
 

@@ -1,5 +1,5 @@
 #pragma once
-// What has to hold before a job is taken in, and what is then kept of it.
+// The conditions for beginning a job from its file, and what is then stored of it.
 #include <optional>
 #include <set>
 #include <string>
@@ -15,13 +15,13 @@
 namespace app::workbench {
 
 struct ReadyToTakeIn {
-  std::optional<core::intents::TakeIn> intent;  // only where nothing stands against it
+  std::optional<core::intents::TakeIn> intent;  // only where nothing prevents it
   std::vector<core::record::StoredText> texts;  // of the job and of every technique it follows
   std::vector<core::base::Problem> problems;    // of the job file, notices included
   std::vector<core::base::Message> refusals;    // of the composition
 };
 
-// A job file to be made once more: job.numbered {reference}, and job.due-left-out {due} where it had one.
+// A job file for a second copy of the job: job.numbered {reference}, and job.due-left-out {due} where it had one.
 struct OnceMore {
   std::string text;
   std::vector<core::base::Message> notes;

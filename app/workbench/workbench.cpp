@@ -169,14 +169,14 @@ struct Workbench::Private {
     return core::record::writeRecord({jobId, std::move(texts), std::move(events).value()});
   }
 
-  // What loading put off is done before anything but the lines is asked for; the schedule is whole from then on.
+  // Does what loading put off, before anything but the lines is returned; the schedule is complete from then on.
   void settle() {
     if (!jobs.settle(shop)) return;
     learnAnew();
     reschedule();
   }
 
-  // Fits lines and alerts to this instant. Returns whether the schedule is another than before.
+  // Updates lines and alerts to this instant. Returns whether the schedule changed.
   bool reschedule() {
     const ClockReading now = clock.now();
     alertsOfJob.clear();
@@ -184,7 +184,7 @@ struct Workbench::Private {
     return publish();
   }
 
-  // The same where nothing but these jobs is another: what calls in the others falls due when it was said to.
+  // Does the same where only these jobs changed: the alerts of the others fall due as scheduled.
   bool reschedule(const Taken& taken) {
     if (taken.learned) return reschedule();
     const ClockReading now = clock.now();
@@ -215,7 +215,7 @@ Workbench::Workbench(core::record::EventStore& store, const clocks::Clock& clock
     : QObject(parent), d(new Private(store, clock, std::move(library), std::move(deviceId))) {}
 
 Workbench::~Workbench() {
-  // What was put off and never asked for is as good as it was.
+  // Summaries of jobs that were never folded are still valid.
   d->jobs.keepSummaries();
 }
 
@@ -240,7 +240,7 @@ Message Workbench::loadAll() {
   d->lastIntentId = newest.value();
   if (Message trouble = d->beat(); !trouble.id.empty()) return trouble;
   emit jobsChanged();
-  // Where nobody asks before, it is done at the first rest.
+  // Where no call needs it earlier, it is done when the event loop is next idle.
   QTimer::singleShot(0, this, [this] {
     const auto before = d->schedule;
     d->settle();
@@ -285,11 +285,11 @@ Workbench::TakenIn Workbench::takeIn(const std::string& text) {
 }
 
 // Texts that are damaged in the record and whole here are put right. The job they come from may stay as it is: the file
-// is the same, what else is wrong with it is told as before.
+// is the same, and its other problems are reported as before.
 void Workbench::mend(std::vector<core::record::StoredText> texts) {
   std::erase_if(texts, [this](const core::record::StoredText& text) {
     const auto there = storedText(d->store, text.hash, text.name);
-    // A technique of this name that no job was taken in with is none of the record's affair.
+    // A technique of this name that no job uses does not belong in the record.
     return there.ok() || (there.error().id == "kept.text-missing" && text.kind != "job");
   });
   if (texts.empty() || !d->store.append({}, texts)) return;
@@ -354,7 +354,7 @@ Message Workbench::renew(const std::string& jobId) {
   return {};
 }
 
-// Events newly kept become state, and whoever looks is told.
+// Newly stored events become state, and the screens are notified.
 void Workbench::shown(const std::string& jobId, const std::vector<core::record::Event>& events) {
   const Private::Taken taken = d->take(jobId, events);
   const bool rescheduled = d->reschedule(taken);
@@ -434,7 +434,7 @@ Message Workbench::photograph(const std::string& jobId, const QString& path, con
   if (entry == nullptr) return Message("bench.no-such-job");
   if (job(jobId) == nullptr) return entry->trouble;
   if (d->photographs == nullptr) return Message("photograph.no-folder");
-  // Whatever the picture, this much of it is known before it is copied.
+  // The decision does not depend on the picture, so it is asked for before the copy.
   const core::intents::KeepPhotograph any{std::string(64, '0'), 1, "jpeg", 1, 1, caption, step};
   if (const auto decided = core::decisions::decide(at(jobId), any); !decided) return decided.error();
   const auto kept = d->photographs->keep(path);
@@ -486,7 +486,7 @@ Message Workbench::heartbeat() {
   const Message trouble = d->beat();
   if (!trouble.id.empty()) return trouble;
   if (d->reschedule()) emit scheduleChanged();
-  // What cannot be kept here costs time at the next opening and nothing else; the heartbeat itself was kept.
+  // A summary that cannot be stored here only costs time at the next start; the heartbeat itself was stored.
   d->jobs.keepSummaries();
   return trouble;
 }

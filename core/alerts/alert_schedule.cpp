@@ -7,7 +7,7 @@
 
 namespace core::alerts {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -20,7 +20,7 @@ constexpr std::int64_t kNanosecondsPerMillisecond = 1'000'000;
 constexpr Duration kLayOut = Duration::minutes(10);
 // A wait that begins so shortly before that call needs none.
 constexpr Duration kLayOutAfter = Duration::minutes(2);
-// Where a look and "should be open" would come closer to each other than this, one call between them does.
+// Where a look and "should be open" would be closer together than this, one call between them replaces both.
 constexpr Duration kShortWindow = Duration::minutes(3);
 // Two spoken cues of one open time are at least so far apart.
 constexpr Duration kBetweenCues = Duration::milliseconds(15'000);
@@ -73,7 +73,7 @@ class Calls {
   }
 
   void ofWindow() {
-    // What is open from the start needs no telling.
+    // A window that is open from the start needs no alert for its opening.
     const bool opensLater = m_run.wait->opens.likely > Duration();
     const bool found = m_state.foundByTouch;
     const bool closed = m_state.phase == waits::Phase::Closed;
@@ -86,7 +86,7 @@ class Calls {
     if (!pastByTouch && !(m_state.byTouch && !found)) {
       stages.push_back({AlertClass::Missed, *m_state.missedAt, Level::Low});
     }
-    // What a later stage has overtaken is no longer worth a call.
+    // A stage that a later one has overtaken is no longer called.
     const Duration time = m_state.elapsed.most;
     for (std::size_t i = 0; i < stages.size(); ++i) {
       if (i + 1 < stages.size() && stages[i + 1].at <= time) continue;
@@ -157,7 +157,7 @@ class Calls {
     m_calls.alerts.push_back(std::move(made));
   }
 
-  // Where the off-time is not known, by the most it can have been: what may be due is called.
+  // Where the off-time is not known, the greatest possible one is used, so that every alert that may be due is called.
   std::int64_t instantOf(Duration at) const {
     const waits::ClockReading& now = m_job.now();
     if (m_run.started.bootId == now.bootId) {
@@ -178,7 +178,7 @@ class Calls {
     return message;
   }
 
-  // Of which board, strip or field, where the step is for one of several.
+  // Names the board, strip or field as well, where the step is for one of several.
   std::string spokenWait() const {
     const std::string& thing = m_run.step->thingName;
     return thing.empty() ? m_run.wait->title : thing + ", " + m_run.wait->title;

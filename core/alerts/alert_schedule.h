@@ -1,6 +1,6 @@
 #pragma once
-// What is to be sounded and when. The fold publishes an immutable schedule after each commit; the alert thread only
-// sounds it. Delivery is at least once until heard is confirmed, never after; one entry for each wait and class.
+// Lists which alerts are sounded and when. The fold publishes an immutable schedule after each commit; the alert thread
+// only sounds it. Delivery is at least once until heard is confirmed, never after; one entry for each wait and class.
 #include <cstdint>
 #include <string>
 #include <vector>
@@ -19,7 +19,7 @@ struct ScheduledAlert {
   std::string job;
   std::string wait;
   intents::AlertClass alert = intents::AlertClass::Over;
-  // When it falls due on the boot-time clock of this boot; may lie in the past.
+  // When it is due on the boot-time clock of this boot; may be in the past.
   std::int64_t dueBoottimeNanoseconds = 0;
   bool certain = true;  // false: how long the machine was off is not known, it "may be due"
   Level level = Level::Medium;
@@ -27,7 +27,7 @@ struct ScheduledAlert {
   base::Message say;       // to be spoken: piece, place and act, in few words
 
   bool high() const { return level == Level::High; }
-  // Whether it covers the bench.
+  // Returns whether it covers the bench.
   bool takesScreen() const { return level != Level::Low || alert == intents::AlertClass::Missed; }
   friend bool operator==(const ScheduledAlert&, const ScheduledAlert&) = default;
 };
@@ -44,20 +44,20 @@ struct SpokenCue {
 struct AlertSchedule {
   std::vector<ScheduledAlert> alerts;  // by due time, then job, wait, class; one for each wait and class
   std::vector<SpokenCue> cues;         // by due time
-  // A blade is in the hand: one soft tone and no more until the step is done or the pedal is pressed.
+  // The maker holds a blade: only one soft tone sounds until the step is done or the pedal is pressed.
   bool bladeInHand = false;
   friend bool operator==(const AlertSchedule&, const AlertSchedule&) = default;
 };
 
-// The alerts and cues of one job that are not yet heard and still call for an act. Of several of one wait that are
-// due already, only the last matters still.
+// Returns the alerts and cues of one job that are not yet heard and still call for an act. Of several alerts of one
+// wait that are already due, only the last still matters.
 AlertSchedule alertsOf(const jobs::JobAt& job);
-// One schedule of all jobs.
+// Combines the schedules of all jobs.
 AlertSchedule merge(const std::vector<AlertSchedule>& jobs);
 
-// The choices of how long an alert is put off.
+// The lengths for which an alert can be put off.
 inline constexpr int kSnoozeMinutes[] = {2, 5};
-// Whether an alert that is due may be put off so long: never past the moment its act has to begin.
+// Returns whether a due alert may be put off that long: never past the moment its act has to begin.
 bool mayBePutOff(const jobs::JobAt& job, const ScheduledAlert& alert, units::Duration length);
 
 }  // namespace core::alerts

@@ -5,7 +5,7 @@
 
 namespace core::alerts {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -21,7 +21,7 @@ constexpr double kSoftAgainDecibels = -6;
 constexpr std::int64_t kSpeakAfter = 20 * kSecond;
 constexpr std::int64_t kSpeakAgain = 60 * kSecond;
 constexpr std::int64_t kRaiseAfter = 60 * kSecond;
-// What falls due so shortly after a call is told with it.
+// An alert that is due this shortly after a call is merged with it.
 constexpr std::int64_t kMergeWithin = 15 * kSecond;
 constexpr std::int64_t kHour = 3600 * kSecond;
 // A cue says how much is left: later than this it would say something false.
@@ -90,8 +90,8 @@ void Sounding::follow(std::int64_t now) {
   m_entries = std::move(entries);
 }
 
-// What falls due shortly after a call of its kind that is still unheard stands on the same screen and waits for the
-// next burst with it.
+// An alert that is due shortly after an unheard call of its kind is shown on the same screen and waits for the next
+// burst with it.
 void Sounding::join(Entry& entry, std::int64_t now) const {
   if (entry.level != Level::Medium || m_schedule->bladeInHand) return;
   for (const Entry& other : m_entries) {
@@ -168,7 +168,7 @@ std::optional<Sounding::Call> Sounding::callOnce(std::int64_t now) {
     entry.bursts = 1;
     entry.first = now;
     const bool missed = std::get<intents::AlertClass>(entry.key) == intents::AlertClass::Missed;
-    // Just told of something, or told enough: the line on the bench is all.
+    // After a recent call, or enough calls, only the line on the bench is shown.
     const bool justCalled = !m_firstCalls.empty() && now - m_firstCalls.back() < kMergeWithin;
     if (!missed && (justCalled || !withinBudget(now))) continue;
     m_firstCalls.push_back(now);

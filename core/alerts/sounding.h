@@ -1,7 +1,7 @@
 #pragma once
-// Which sound and which words are due at which instant: the rules of repeating, of one sound at a time, of what is
-// merged, raised, held back and left out, with no thread, timer or device in them. All instants are nanoseconds of the
-// boot-time clock.
+// Decides which sound and which words are due at which instant: the rules of repeating, of one sound at a time, of
+// merging, raising, holding back and leaving out, with no thread, timer or device in them. All instants are nanoseconds
+// of the boot-time clock.
 #include <array>
 #include <cstdint>
 #include <deque>
@@ -28,10 +28,10 @@ inline constexpr std::size_t kTones = 4;
 class Sounding {
  public:
   static constexpr std::int64_t kNever = std::numeric_limits<std::int64_t>::max();
-  // Low calls are left out while so many alerts have sounded within an hour; their line on the bench stays.
+  // Low calls are left out once this many alerts have sounded within an hour; their line on the bench stays.
   static constexpr std::size_t kMostAnHour = 6;
 
-  // How long each tone lasts, by its place in Tone.
+  // `lengths`: how long each tone lasts, indexed by Tone.
   explicit Sounding(const std::array<std::int64_t, kTones>& lengths);
 
   struct Call {
@@ -40,26 +40,26 @@ class Sounding {
     friend bool operator==(const Call&, const Call&) = default;
   };
   enum class Voice { Absent, Idle, Speaking };
-  // What can be heard at the moment.
+  // The outputs that can be heard at the moment.
   struct Means {
     bool sound = false;
     Voice voice = Voice::Absent;
   };
   struct Turn {
-    bool hush = false;                 // what is sounding now has lost its reason
-    bool stopSpeaking = false;         // what is being spoken has, or must give way
+    bool hush = false;                 // the sound that is playing has lost its reason
+    bool stopSpeaking = false;         // the words being spoken have lost their reason, or must give way
     std::optional<Call> call;          // to begin at once
     std::optional<base::Message> say;  // to be spoken at once; never together with a call
-    std::int64_t wake = kNever;        // when to ask again if nothing changes before
+    std::int64_t wake = kNever;        // when to call turn() again if nothing changes before
   };
 
   void publish(std::shared_ptr<const AlertSchedule> schedule);
-  // What is due at `now` is no longer held back although the blade may still be in the hand.
+  // Alerts due at `now` are no longer held back although the blade may still be in the hand.
   void releaseHeld(std::int64_t now);
-  // To be asked after each change, when a voice has ended and at `wake`. While there is no sound nothing is called;
-  // all that is due is called again once there is.
+  // Has to be called after each change, when a voice has ended and at `wake`. While there is no sound nothing is
+  // called; all that is due is called again once there is.
   Turn turn(std::int64_t now, Means means);
-  // Due, unheard and not held back at the last turn, in the order of the schedule.
+  // Returns the alerts that were due, unheard and not held back at the last turn, in the order of the schedule.
   const AlertSchedule& due() const { return m_due; }
 
  private:
@@ -99,16 +99,16 @@ class Sounding {
 
   const std::array<std::int64_t, kTones> m_lengths;
   std::shared_ptr<const AlertSchedule> m_schedule = std::make_shared<AlertSchedule>();
-  std::vector<Entry> m_entries;  // what is due, in the order of the schedule
+  std::vector<Entry> m_entries;  // the due alerts, in the order of the schedule
   AlertSchedule m_due;
   bool m_sound = false;
   std::deque<std::int64_t> m_firstCalls;  // of the last hour
   std::set<std::tuple<std::string, std::string, std::int64_t>> m_cuesGiven;
-  // The sound that was begun last and whom it served.
+  // The sound that was begun last and the alert it served.
   Tone m_tone = Tone::Soft;
   std::vector<Key> m_served;
   std::int64_t m_quietAt = std::numeric_limits<std::int64_t>::min();  // when the next may begin
-  // Whom the words spoken last are about; nothing for a cue.
+  // The alert that the words spoken last are about; nothing for a cue.
   std::optional<Key> m_spokenOf;
 };
 

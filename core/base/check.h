@@ -1,7 +1,7 @@
 #pragma once
-// Always-on checks for promises this program makes to itself. Never for input: input that is wrong is a
-// Problem with a place, not a broken promise. A failed check prints where it stands and aborts, because
-// going on with a broken figure costs the maker the sheet.
+// Always-on checks for promises this program makes to itself. Never for input: input that is wrong is a Problem with a
+// place, not a broken promise. A failed check prints its file and line and aborts, because going on with a broken
+// figure costs the maker the sheet.
 
 namespace core::base {
 

@@ -2,8 +2,8 @@
 // JSON (RFC 8259) as data: read strictly, written deterministically. This is the only file of the project
 // whose implementation sees the JSON library; nothing of it leaks through this header.
 //
-// Reading keeps keys in the order of the document and remembers each value's position, so that problems can
-// be told in document order. It notices a key given twice, which the library alone would swallow.
+// Reading keeps keys in the order of the document and remembers each value's position, so that problems can be reported
+// in document order. It notices a key given twice, which the library alone would swallow.
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -45,7 +45,7 @@ class Value {
   const std::vector<Member>& members() const&;
   // Returns the member of that key, or null; null also where this is no object.
   const Value* find(std::string_view key) const&;
-  // Parts of a value nobody keeps would be gone when they are read.
+  // Deleted because the parts of a temporary value would be gone when they are read.
   const std::string& asText() const&& = delete;
   const std::vector<Value>& items() const&& = delete;
   const std::vector<Member>& members() const&& = delete;
@@ -54,7 +54,7 @@ class Value {
   // Building. append and set require an array, an object.
   Value& append(Value item);
   Value& set(std::string_view key, Value member);
-  // As set, for a key that is known not to be there yet: nothing is searched.
+  // Does as set for a key that is known not to be there yet, without searching for it.
   Value& setNew(std::string_view key, Value member);
 
   // Position in the document, counted in values from the root (0). 0 for values built in memory.
@@ -97,8 +97,9 @@ std::string writeJson(const Value& value, int indent);
 // The value at a JSON pointer (RFC 6901); null where there is none or the pointer is none.
 const Value* at(const Value& root, std::string_view pointer);
 
-// A JSON Patch (RFC 6902) applied to a document, all of it or nothing. Members keep their order, new ones come last.
-// Error: json.patch, where it is no patch, does not apply, or leaves a document beyond the limits above.
+// Returns a document with a JSON Patch (RFC 6902) applied to it, all of it or nothing. Members keep their order, new
+// ones come last. Error: json.patch, where it is no patch, does not apply, or leaves a document beyond the limits
+// above.
 Result<Value, Message> patched(const Value& document, const Value& patch);
 
 // One step further down a JSON pointer; escapes "~" and "/" as RFC 6901 asks.

@@ -7,7 +7,7 @@
 
 namespace core::base {
 
-// As parseJson, of a text of at most `most` bytes.
+// Does as parseJson for a text of at most `most` bytes.
 ParsedJson parseJson(std::string_view text, std::size_t most);
 
 }  // namespace core::base

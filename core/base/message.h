@@ -1,6 +1,6 @@
 #pragma once
-// What the core says to a person: the id of a message and its arguments, never prose. The words live in the
-// app's catalogue, where a translator reaches them, and are filled in by name ("{by}").
+// A message of the core to a person: the id of a message and its arguments, never prose. The words are in the app's
+// catalogue, where a translator reaches them, and are filled in by name ("{by}").
 #include <cstdint>
 #include <string>
 #include <string_view>
@@ -38,7 +38,7 @@ struct Message {
   friend bool operator==(const Message&, const Message&) = default;
 };
 
-// One line for logs and tests: "id name=value name=value". Not for people.
+// Returns one line for logs and tests: "id name=value name=value". It is not shown to people.
 std::string dump(const Message& message);
 
 }  // namespace core::base

@@ -1,6 +1,6 @@
 #pragma once
-// What is wrong with an input, and where. Problems are gathered, never thrown: a file's every problem is
-// reported at once, in the order of the document.
+// A fault of an input and its place. Problems are gathered, never thrown: a file's every problem is reported at once,
+// in the order of the document.
 #include <cstddef>
 #include <string>
 #include <vector>
@@ -26,14 +26,14 @@ struct Problem {
   std::size_t order = 0;
 };
 
-// Whence what is read comes.
+// Where the input comes from.
 enum class Source {
   File,  // new to this bench: every rule holds
-  Kept,  // taken in already, perhaps before texts had limits: those are shown shortened and never refused
+  Kept,  // recorded already, perhaps before texts had limits: long ones are shortened and never refused
 };
 
-// So many errors are told of one input, and so many notices; of the others their number alone. Nobody mends more at
-// a time, and a hostile file would fill the memory with them.
+// At most this many errors are reported for one input, and this many notices; the others are only counted. Nobody mends
+// more at a time, and a hostile file would fill the memory with them.
 inline constexpr std::size_t kMostProblems = 100;
 
 class Problems {
@@ -43,7 +43,7 @@ class Problems {
   Source source() const { return m_source; }
   void add(Problem problem);
   void append(const Problems& others);
-  // Changes each problem that is told by `change`, a function of it.
+  // Applies `change`, a function of a problem, to each reported problem.
   template <typename Change>
   void changeEach(Change change) {
     for (Problem& problem : m_told) change(problem);
@@ -51,10 +51,10 @@ class Problems {
 
   bool empty() const { return m_told.empty(); }
   bool hasErrors() const { return m_errors > 0; }
-  // Whether a further error would only be counted.
+  // Returns whether a further error would only be counted.
   bool isFull() const { return m_errors >= kMostProblems; }
-  // In document order; problems of one place in the order they were found. Where more were found than are told
-  // problems.more {count} ends them, as an error where one of those was.
+  // Returns the problems in document order, and those of one place in the order they were found. Where more were found
+  // than are reported, problems.more {count} is the last, as an error where one of the others was an error.
   std::vector<Problem> sorted() const;
 
  private:
@@ -64,7 +64,7 @@ class Problems {
   std::size_t m_notices = 0;
 };
 
-// "problems.more" {count}: that many more were found than are told.
+// Returns "problems.more" {count}: that many more were found than are reported.
 Message moreProblems(std::size_t count);
 
 // "/bands/0/width severity id name=value": for logs and tests.

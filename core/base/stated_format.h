@@ -5,8 +5,8 @@
 
 namespace core::base {
 
-// What a file says of itself in its member "format", "mountwright-record/1"; "" where it says nothing, is no JSON, or
-// is longer than `most` bytes.
+// Returns a file's member "format", such as "mountwright-record/1"; "" where the file has none, is no JSON, or is
+// longer than `most` bytes.
 std::string statedFormat(std::string_view text, std::size_t most);
 
 }  // namespace core::base

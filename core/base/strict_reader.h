@@ -22,24 +22,25 @@ struct Node {
 // The longest text a maker names something with, in characters.
 inline constexpr std::size_t kLongestName = 200;
 
-// Adds an error at a node. What the message quotes is shortened, so that no file can blow it up.
+// Adds an error at a node. Quoted text in the message is shortened, so that no file can blow it up.
 void report(Problems& problems, const Node& node, Message message, Severity severity = Severity::Error);
 
-// Each returns the value, or reports the wrong kind at its place and returns nothing.
-// Not empty, no control characters, at most `most` characters. Of what is kept already control characters are
-// replaced and what is longer is shortened.
+// Each returns the value, or reports the wrong kind at its place and returns nothing. The text must not be empty, hold
+// control characters or be longer than `most` characters. In a text that is recorded already, control characters are
+// replaced, and one that is too long is shortened.
 std::optional<std::string> readText(const Node& node, Problems& problems, std::size_t most = kLongestName);
 std::optional<double> readNumber(const Node& node, Problems& problems, double least, double most);
 std::optional<std::int64_t> readInteger(const Node& node, Problems& problems, std::int64_t least, std::int64_t most);
 std::optional<bool> readBoolean(const Node& node, Problems& problems);
-// One of the words; returns its index.
+// Reads one of the words and returns its index.
 std::optional<std::size_t> readChoice(const Node& node, const std::vector<std::string>& words, Problems& problems);
-// The items of an array; nothing where it is no array or holds more than `most`, which is told with both numbers.
+// Returns the items of an array; nothing where it is no array or holds more than `most`, which is reported with both
+// numbers.
 std::optional<std::vector<Node>> readItems(const Node& node, Problems& problems, std::size_t most);
 
 class ObjectReader {
  public:
-  // Reports at once where the node is no object; valid() tells.
+  // Reports at once where the node is no object; valid() then returns false.
   ObjectReader(Node node, Problems& problems);
 
   bool valid() const { return m_valid; }
@@ -49,7 +50,7 @@ class ObjectReader {
   Node required(std::string_view key);
   // Returns the member or an empty node.
   Node optional(std::string_view key);
-  // Reports every key nobody asked for. Call once, after all keys are asked for.
+  // Reports every key that was not asked for. Call once, after all keys are asked for.
   void finish();
 
  private:

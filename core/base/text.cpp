@@ -81,7 +81,7 @@ constexpr char32_t kReplacement = 0xFFFD;
 struct Points {
   char32_t first, last;
 };
-// What commands a display, by code points.
+// The code points that command a display.
 constexpr Points kCommands[] = {{0x0000, 0x001F}, {0x007F, 0x009F}, {0x061C, 0x061C}, {0x200E, 0x200F},
                                 {0x2028, 0x202E}, {0x2066, 0x206F}, {0xFEFF, 0xFEFF}, {0xFFF9, 0xFFFB}};
 

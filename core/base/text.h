@@ -16,8 +16,8 @@ std::string shortestNumber(double number);
 // A number within 1e-9 of a half counts as the half, so that a sum's last bit does not decide a tenth.
 std::string fixedNumber(double number, int decimals);
 
-// A plain decimal with a point and no exponent: "12", "12.5", "-3". Nothing else; no leading or trailing
-// space, no bare ".5" or "5.". Returns nothing where the text is not that.
+// Reads a plain decimal with a point and no exponent: "12", "12.5", "-3". Returns nothing for any other text, such as
+// one with a leading or trailing space, or a bare ".5" or "5.".
 std::optional<double> parseDecimal(std::string_view text);
 
 bool isValidUtf8(std::string_view text);
@@ -31,12 +31,12 @@ std::optional<char32_t> controlCharacterIn(std::string_view text);
 std::string codePointName(char32_t point);
 
 enum class Lines { One, Several };
-// A text as it may be put before eyes, whoever wrote it: each control character (of several lines all but line feeds
-// and tabs) is written as "\u202e", bytes that are not UTF-8 as "\ufffd", and what goes beyond `most` characters is
-// left out, "…" in its place.
+// Returns a text in a form that is safe to show, whoever wrote it: each control character (of several lines all but
+// line feeds and tabs) is written as "\u202e", bytes that are not UTF-8 as "\ufffd", and anything beyond `most`
+// characters is left out, "…" in its place.
 std::string shownText(std::string_view text, Lines lines, std::size_t most = static_cast<std::size_t>(-1));
 
-// Whether it is a SHA-256 as this project writes it: 64 digits, lower case.
+// Returns whether it is a SHA-256 as this project writes it: 64 digits, lower case.
 bool isHash(std::string_view text);
 
 std::vector<std::string> split(std::string_view text, char separator);
@@ -44,7 +44,7 @@ std::string join(const std::vector<std::string>& parts, std::string_view separat
 bool startsWith(std::string_view text, std::string_view prefix);
 bool endsWith(std::string_view text, std::string_view suffix);
 std::string replaceAll(std::string text, std::string_view from, std::string_view to);
-// Whether it is a row of the digits 0 to 9, at least one.
+// Returns whether it consists of the digits 0 to 9, at least one.
 bool isDigits(std::string_view text);
 // Words separated by spaces.
 std::size_t countWords(std::string_view text);

@@ -1,6 +1,6 @@
 #pragma once
-// What the hand does in a step, as one word. It chooses the small drawing shown beside the step's text; nothing of the
-// order of work hangs on it. recipes/README.md tells what each of them shows.
+// The action of the hand in a step, as one word. It chooses the small drawing shown beside the step's text; nothing of
+// the order of work hangs on it. The drawing of each act is described with the format of technique files.
 #include <optional>
 #include <string_view>
 #include <vector>

@@ -30,7 +30,7 @@ std::vector<const Technique*> Catalogue::all() const {
 
 namespace {
 
-// As a maker would write it: the pattern itself, or the fact of each with its kind.
+// Returns it as a maker would write it: the pattern itself, or the fact of each with its kind.
 std::string asWritten(const FactPattern& pattern) {
   return pattern.every ? std::string(name(*pattern.every)) + '.' + pattern.is : pattern.text;
 }
@@ -47,7 +47,7 @@ std::set<std::string> factsMade(const Catalogue& catalogue) {
   return made;
 }
 
-// Of the facts said of the same kind of thing the one that may have been meant, without its thing; "" for none.
+// Returns the fact of the same kind of thing that may have been meant, without its thing; "" for none.
 std::string nearestMade(const std::string& fact, const std::set<std::string>& made) {
   const std::size_t colon = fact.find(':') + 1;
   std::vector<std::string> known;

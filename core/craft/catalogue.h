@@ -17,16 +17,16 @@ class Catalogue {
   void add(std::shared_ptr<const Technique> technique);
   void add(Technique technique) { add(std::make_shared<const Technique>(std::move(technique))); }
   const Technique* find(std::string_view id) const;
-  // The same, for whoever keeps it; null where there is none.
+  // Returns the technique of that id for callers that store it; null where there is none.
   std::shared_ptr<const Technique> share(std::string_view id) const;
-  // In order of (rank, id): the same whatever order they were added in.
+  // Returns all in order of (rank, id), whatever order they were added in.
   std::vector<const Technique*> all() const;
 
  private:
   std::map<std::string, std::shared_ptr<const Technique>, std::less<>> m_techniques;
 };
 
-// A problem and the technique it stands in.
+// A problem and the technique it was found in.
 struct CatalogueProblem {
   std::string technique;
   base::Problem problem;

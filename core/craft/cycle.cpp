@@ -42,7 +42,7 @@ Facts factsOf(const Technique& technique) {
     for (const FactPattern& pattern : step.ends) ends.insert(said(pattern));
     for (const Need& need : step.needs) {
       const FactPattern& first = need.alternatives.front();
-      // Whether a thing reaches itself is the design's to say.
+      // The design decides whether a thing reaches itself.
       if (first.every && first.of == Relation::Reach) continue;
       needs.insert(said(first));
     }
@@ -59,7 +59,7 @@ bool meet(const std::set<SaidFact>& a, const std::set<SaidFact>& b) {
 
 using Edges = std::vector<std::vector<std::size_t>>;
 
-// From whoever goes first to whoever comes after.
+// The edges run from an earlier step to a later one.
 Edges edgesOf(const Facts& facts) {
   const std::size_t count = facts.needs.size();
   Edges after(count);

@@ -59,7 +59,7 @@ constexpr std::array<std::string_view, 3> kSpandrelFigures = {"width", "height",
 constexpr std::array<std::string_view, 4> kWashFigures = {"width", "fromFace.sides", "fromFace.topBottom", "area"};
 constexpr std::array<std::string_view, 3> kLeafFigures = {"area", "sheets", "size"};
 
-// Whether the name is one of them, or with "*" as its last word the beginning of one.
+// Returns whether the name is one of them, or with "*" as its last word the beginning of one.
 template <std::size_t kCount>
 bool isOneOf(const std::array<std::string_view, kCount>& names, std::string_view name) {
   if (!isFamily(name)) return std::find(names.begin(), names.end(), name) != names.end();

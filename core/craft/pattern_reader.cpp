@@ -75,7 +75,7 @@ std::optional<FactPattern> readPlain(const Node& node, const Scope& scope, Allow
   return pattern;
 }
 
-// Whether `every` things can stand in this relation to a thing of the scope's kind at all.
+// Returns whether `every` things can have this relation to a thing of the scope's kind at all.
 bool fits(Relation of, ThingKind every, ThingKind kind, const Scope& scope) {
   const auto belongsToOuter = [&] {
     if (every == ThingKind::Part) return scope.splits;

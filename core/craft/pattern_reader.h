@@ -1,5 +1,5 @@
 #pragma once
-// Reading of fact patterns, and whether their words make sense where they stand.
+// Reads fact patterns and checks that their words make sense in their place.
 #include <optional>
 #include <vector>
 
@@ -7,7 +7,7 @@
 
 namespace core::craft {
 
-// Which forms a list of patterns takes.
+// The forms of pattern that a list may hold.
 enum class Allowed {
   Plain,      // `makes`, a wait's `makes` and `follows`
   EveryToo,   // `ends`

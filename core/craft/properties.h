@@ -8,10 +8,11 @@
 
 namespace core::craft {
 
-// Names of the properties of a thing of `kind` in a technique done for each `outer`. The job as a whole has none.
+// Returns the names of the properties of a thing of `kind` in a technique done for each `outer`. The job as a whole has
+// none.
 std::vector<std::string> propertiesOf(ThingKind kind, ThingKind outer);
 
-// The values a property can have where they are words of the format; empty where a job may say anything.
+// Returns the values a property can have where they are words of the format; empty where a job may write anything.
 std::vector<std::string> valuesOf(std::string_view property);
 
 }  // namespace core::craft

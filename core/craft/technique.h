@@ -1,6 +1,6 @@
 #pragma once
-// A technique: one craft process as data. This is what a technique file says once it has been read strictly;
-// the file's own format is described in recipes/README.md. Nothing here knows any technique by name.
+// A technique: one craft process as data. This is the content of a technique file once it has been read strictly.
+// Nothing here depends on a technique's name.
 //
 // Facts and figures are written as patterns that speak of "this" board, band, strip, corner, line, leaf field
 // or part; the workflow puts the job's own ids in.
@@ -17,7 +17,7 @@
 
 namespace core::craft {
 
-// What a technique or a step is done for, once each.
+// The things that a technique or a step is done for, once each.
 enum class ThingKind {
   Once,      // the job as a whole
   Board,     // outermost first
@@ -32,13 +32,13 @@ enum class ThingKind {
   Part,      // of the technique's own thing, as its "repeat" splits it; the thing is "<thing>#<n>"
 };
 
-// Which things of a kind a quantified fact speaks of.
+// The things of a kind that a quantified fact is about.
 enum class Relation {
   Job,        // all of the job
   This,       // those that belong to this thing: strips and corners of a band, parts of a field
   Owner,      // those that belong to the same owner as this thing
   Reach,      // those that touch this thing's area or lie inside it
-  Adjoining,  // the strips that meet in this corner; the corners at the ends of this strip
+  Adjoining,  // the strips that share this corner; the corners at the ends of this strip
   Outermost,  // the first board
   Innermost,  // the last board
 };
@@ -47,16 +47,16 @@ enum class Relation {
 // recipes/README.md.
 using Where = std::map<std::string, std::vector<std::string>>;
 
-// A pattern of facts that must all hold: "this.window.cut", "previous.ruled", "owner.fitted", "art.away", or
-// every thing of a kind and relation, with the wanted properties, with that fact. Nothing to speak of (no previous
-// board) holds vacuously.
+// A pattern of facts that must all hold: "this.window.cut", "previous.ruled", "owner.fitted", "art.away", or every
+// thing of a kind and relation, with the wanted properties, with that fact. A pattern without any such thing (no
+// previous board) holds vacuously.
 struct FactPattern {
   std::string text;                // for a plain pattern
   std::optional<ThingKind> every;  // for a quantified one
   Relation of = Relation::Job;
   Where where;
   std::string is;       // the fact of each, without the thing
-  std::string pointer;  // where it stands in the file
+  std::string pointer;  // its place in the file
 
   friend bool operator==(const FactPattern&, const FactPattern&) = default;
 };
@@ -80,8 +80,8 @@ struct IfMissed {
   friend bool operator==(const IfMissed&, const IfMissed&) = default;
 };
 
-// What the answers of a touch test are called: short words that stand on a key. "" where the file leaves one to the
-// words that go with the wait's kind.
+// The names of the answers of a touch test: short words for a key. "" where the file gives none, so that the wait's
+// kind decides the words.
 struct Answers {
   std::string notYet;
   std::string found;
@@ -90,8 +90,8 @@ struct Answers {
   friend bool operator==(const Answers&, const Answers&) = default;
 };
 
-// What a wait says beside facts. A new member wants its row in waitFields (wait_reader.cpp), which will not compile
-// without.
+// The members of a wait other than its facts. A new member needs its row in waitFields (wait_reader.cpp), which will
+// not compile without it.
 struct WaitDetail {
   WaitKind kind = WaitKind::Dry;
   std::string title;           // what the shelf calls it: "bevel dries"
@@ -145,11 +145,11 @@ struct Material {
 };
 
 struct StepFigure {
-  // Pattern of a figure id: "board.this.mark.left", "band.owner.strip.axis". With "*" as its last word it stands
-  // for every figure whose id begins so, in the design's order: "board.this.arc.*". None is fine then.
+  // Pattern of a figure id: "board.this.mark.left", "band.owner.strip.axis". With "*" as its last word it stands for
+  // every figure whose id begins so, in the design's order: "board.this.arc.*". There need not be any.
   std::string figure;
   int count = 1;     // how many pieces have this measure
-  std::string from;  // datum in words where it says more than the figure's own; may be empty
+  std::string from;  // datum in words where it is more precise than the figure's own; may be empty
 
   friend bool operator==(const StepFigure&, const StepFigure&) = default;
 };
@@ -165,7 +165,7 @@ struct Check {
 // One of the ways out of a fault that leaves the maker a choice.
 struct FaultWay {
   std::string id;
-  std::string key;   // what its key says: "Close it"
+  std::string key;   // the text of its key: "Close it"
   std::string mend;  // the file's "do"
   std::vector<FactPattern> ends;
 
@@ -185,8 +185,8 @@ struct Fault {
 enum class Hands { Clean, Paste, Paint, Leaf, Blade };
 enum class WayUp { Face, Back, None };
 
-// What a step says beside facts and figures. A new member wants its row in stepFields (step_reader.cpp), which will not
-// compile without; the bench then has it, and a renewal tells of it.
+// The members of a step other than facts and figures. A new member needs its row in stepFields (step_reader.cpp), which
+// will not compile without it; the bench then has it, and a renewal reports changes of it.
 struct StepDetail {
   std::string title;                   // the act, verb first, at most 8 words; may hold {placeholders}
   std::vector<std::string> sentences;  // the file's "do": at most 15 words each
@@ -222,7 +222,7 @@ struct Step : StepDetail {
   friend bool operator==(const Step&, const Step&) = default;
 };
 
-// When the technique is part of a job.
+// The conditions under which the technique is part of a job.
 struct When {
   enum class Mode {
     Always,
@@ -238,7 +238,7 @@ struct When {
   friend bool operator==(const When&, const When&) = default;
 };
 
-// How a technique's thing is split into parts that can each be worked in one go.
+// The way a technique's thing is split into parts that can each be worked in one go.
 struct Repeat {
   int count = 0;       // a fixed number, or
   std::string figure;  // an area figure pattern, split so that
@@ -248,7 +248,7 @@ struct Repeat {
   friend bool operator==(const Repeat&, const Repeat&) = default;
 };
 
-// What is known of undoing what a technique does: for whoever takes the piece apart one day.
+// How the work of a technique can be undone, as far as that is known, for the conservator who takes the piece apart.
 struct Reversal {
   std::string how;  // a sentence
   std::string source;
@@ -256,12 +256,13 @@ struct Reversal {
   friend bool operator==(const Reversal&, const Reversal&) = default;
 };
 
-// What every step of a technique is told with. A new member wants its row in techniqueFields (technique_reader.cpp).
+// The members of a technique that apply to each of its steps. A new member needs its row in techniqueFields
+// (technique_reader.cpp).
 struct TechniqueDetail {
   bool ofShop = false;                   // its facts belong to the shop, not to one job
   std::optional<units::Duration> keeps;  // shelf life of the shop facts
   std::string keepsSource;
-  std::optional<Reversal> reversal;  // nothing: the file does not say
+  std::optional<Reversal> reversal;  // nothing where the file does not state it
 
   friend bool operator==(const TechniqueDetail&, const TechniqueDetail&) = default;
 };

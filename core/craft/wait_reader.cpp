@@ -95,7 +95,7 @@ std::optional<IfMissed> readIfMissed(const Node& node, const Scope& scope, Probl
   return missed;
 }
 
-// A window that is shut when it opens can never be met: told at the first of the three that says so.
+// A window that is shut when it opens can never be met: it is reported at the first of the three that shows it.
 void checkCloses(const units::Span& opens, const units::Span& closes, const Node& node, Problems& problems) {
   const auto tell = [&](const char* quantile) {
     Node at = node;

@@ -6,7 +6,7 @@
 
 namespace core::craft {
 
-// Nothing where it cannot be told what the technique is done for.
+// Returns nothing where it cannot be determined what the technique is done for.
 std::optional<When> readWhen(const base::Node& node, base::Problems& problems);
 
 // `scope` is that of the technique's own thing.

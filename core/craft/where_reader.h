@@ -7,8 +7,8 @@
 
 namespace core::craft {
 
-// Without a kind (it is wrong, and told so) nothing is read. An unknown property, or a value it can never have, is
-// told at its place.
+// Without a kind (it is wrong, which is already reported) nothing is read. An unknown property, or a value it can never
+// have, is reported at its place.
 Where readWhere(const base::Node& node, std::optional<ThingKind> kind, base::Problems& problems);
 
 }  // namespace core::craft

@@ -10,7 +10,7 @@ class Bundles {
  public:
   explicit Bundles(const std::vector<int>& counts);
 
-  // Of these counts: how many bundles, and how many pairs of a bundle and a part of it. No more than 2^62.
+  // Returns for these counts how many pairs of a bundle and a part of it there are, no more than 2^62.
   static std::int64_t pairsOf(const std::vector<int>& counts);
 
   int size() const { return m_size; }

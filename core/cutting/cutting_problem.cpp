@@ -11,7 +11,7 @@
 namespace core::cutting {
 namespace {
 
-// What a sheet costs where every new sheet has a price, else its area in mm2.
+// Returns the price of a sheet where every new sheet has one, else its area in mm2.
 double costOf(const StockSheet& sheet, bool byPrice) {
   if (sheet.offcut) return 0;
   return byPrice ? *sheet.price : sheet.width.inMillimetres() * sheet.height.inMillimetres();

@@ -1,6 +1,6 @@
 #pragma once
-// What the searches see of a cutting: pieces and sheets by kind, in an order of their own, so that the order of the
-// input changes nothing, and worth in whole units, so that equal sums compare equal. Lengths are nanometres.
+// The searches' view of a cutting: pieces and sheets by kind, in an order of their own, so that the order of the input
+// changes nothing, and worth in whole units, so that equal sums compare equal. Lengths are nanometres.
 //
 // Kerf: a part of length L is divided into a and b with a + kerf + b = L, or cut off at a where the saw runs out of the
 // part. With every length made longer by the kerf both read a' + b' = L': the searches lengthen sheets and pieces alike
@@ -46,18 +46,18 @@ struct CuttingProblem {
   int pieceCount() const;
 };
 
-// How a piece lies on a sheet: its sides there, and whether that is turned against its kind.
+// The position of a piece on a sheet: its sides there, and whether it is turned against its kind.
 struct Lying {
   std::int64_t width = 0, height = 0;
   bool mayTurn = false;
   bool turned = false;
 };
 
-// Nothing where the sheet does not serve the piece. Looks at no size.
+// Returns nothing where the sheet does not serve the piece. Sizes are not considered.
 std::optional<Lying> lying(const PieceKind& piece, const SheetKind& sheet);
 bool fits(const PieceKind& piece, const SheetKind& sheet);
 
-// Sheets that agree in this have every piece lie alike, with the same kerf.
+// On sheets that agree in this, every piece is placed the same way round and has the same kerf.
 using SheetManner = std::tuple<std::int64_t, bool, std::vector<bool>>;
 SheetManner mannerOf(const SheetKind& sheet);
 

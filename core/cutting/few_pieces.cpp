@@ -60,7 +60,7 @@ class Sharing {
 
   std::int64_t worthOf(int bundle) const { return m_cost[bundle]->worth; }
 
-  // Which kind of sheet takes which part of a bundle.
+  // Returns the kind of sheet for each part of a bundle.
   std::vector<std::pair<int, int>> sharesOf(int bundle) const {
     std::vector<std::pair<int, int>> shares;
     for (std::size_t offer = m_offers.size(); offer > 0;) {

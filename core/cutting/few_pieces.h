@@ -6,11 +6,11 @@
 
 namespace core::cutting {
 
-// Up to six pieces always; more where the bundles they make are few enough for a fraction of a second. Where all stock
-// has one kerf the kerf does not matter for this.
+// Returns true for up to six pieces, and for more where the bundles they make are few enough for a fraction of a
+// second. Where all stock has one kerf the kerf does not matter for this.
 bool areFew(const CuttingProblem& problem);
 
-// The best: fewest pieces left over, then least worth, then fewest sheets. Requires that they are few.
+// Returns the best plan: fewest pieces left over, then least worth, then fewest sheets. Requires that they are few.
 SlicedPlan cutFewPieces(const CuttingProblem& problem);
 
 }  // namespace core::cutting

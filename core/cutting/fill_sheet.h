@@ -55,7 +55,7 @@ class SheetFilling {
   FillRule m_rule;
   double m_area = 0;
   std::vector<int> m_placed;
-  std::int64_t m_leastWidth = 0, m_leastHeight = 0;  // of what might still come
+  std::int64_t m_leastWidth = 0, m_leastHeight = 0;  // of the pieces that may still follow
   std::int64_t m_widest = 0, m_tallest = 0;          // no free part is wider or taller
   std::vector<Slice> m_nodes;
   std::vector<Free> m_free;

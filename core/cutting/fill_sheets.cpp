@@ -7,7 +7,7 @@
 namespace core::cutting {
 namespace {
 
-// Of more kinds of sheet no more than so many are tried for one choice.
+// At most this many kinds of sheet are tried for one choice.
 constexpr int kMostTried = 8;
 // The side of what a sheet does not serve: it fits nowhere.
 constexpr std::int64_t kNowhere = std::int64_t{1} << 60;

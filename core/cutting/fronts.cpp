@@ -27,7 +27,7 @@ bool isCovered(const std::vector<BundleSize>& front, std::int64_t width, std::in
   return wider != front.begin() && std::prev(wider)->height <= height;
 }
 
-// Of the rooms those of which none is larger both ways.
+// Returns the rooms for which no other is larger both ways.
 std::vector<std::pair<std::int64_t, std::int64_t>> largest(std::vector<std::pair<std::int64_t, std::int64_t>> rooms) {
   std::sort(rooms.rbegin(), rooms.rend());
   std::vector<std::pair<std::int64_t, std::int64_t>> kept;

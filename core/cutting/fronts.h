@@ -14,7 +14,7 @@
 
 namespace core::cutting {
 
-// Lengths with the kerf added. How it came about: a part of the bundle, and which of its and of the rest's sizes.
+// Lengths with the kerf added. Its origin is a part of the bundle, with one of that part's sizes and one of the rest's.
 struct BundleSize {
   std::int64_t width = 0, height = 0;
   int part = 0;  // zero: one piece
@@ -25,15 +25,15 @@ struct BundleSize {
 
 class Fronts {
  public:
-  // For sheets of one manner, `like` one of them, of which `rooms` are the sizes, kerf added. What fits none of them is
-  // left out.
+  // Serves the sheets of one manner: `like` is one of them, `rooms` are their sizes, kerf added. Bundles that fit none
+  // of them are left out.
   Fronts(const CuttingProblem& problem, const Bundles& bundles, const SheetKind& like,
          std::vector<std::pair<std::int64_t, std::int64_t>> rooms);
 
   // Narrowest first.
   const std::vector<BundleSize>& of(int bundle) const { return m_fronts[bundle]; }
   bool fit(int bundle, std::int64_t width, std::int64_t height) const;
-  // The size that leaves the largest rest whole. Requires that it fits.
+  // Lays out the size that leaves the largest rest whole. Requires that it fits.
   std::vector<Slice> layOut(int bundle, std::int64_t width, std::int64_t height) const;
 
  private:

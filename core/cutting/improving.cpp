@@ -34,7 +34,7 @@ std::vector<FillRule> rulesFrom(int index) {
 
 }  // namespace
 
-// What a round has to be no worse in; the last favours full sheets beside empty ones, of which one is soon spared.
+// The values a round must not make worse; the last favours full sheets beside empty ones, of which one is soon spared.
 struct Improving::Measure {
   int left = 0;
   std::int64_t worth = 0;

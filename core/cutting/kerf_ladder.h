@@ -1,8 +1,8 @@
 #pragma once
-// Why a smaller kerf never needs more worth, though rules of thumb alone do not keep that promise: the search begins at
-// a fixed, widest kerf and goes down fixed rungs to the last that is not below the true kerf, at each making the plan
-// better or leaving it as it is. A plan that has room for a wider kerf has room for a narrower one, and on its way down
-// a smaller kerf passes every plan that a larger one ends with.
+// Ensures that a smaller kerf never needs more worth, though rules of thumb alone do not keep that promise: the search
+// begins at a fixed, widest kerf and goes down fixed rungs to the last that is not below the true kerf, at each making
+// the plan better or leaving it as it is. A plan that has room for a wider kerf has room for a narrower one, and on its
+// way down a smaller kerf passes every plan that a larger one ends with.
 #include <cstdint>
 #include <vector>
 

@@ -7,8 +7,8 @@
 
 namespace core::cutting {
 
-// `least`: of all pieces; a plan that reaches it ends the search. Where all stock has one kerf, a smaller kerf leaves
-// no more pieces over and where it leaves as many never needs more worth.
+// `least` is the bound for all pieces; a plan that reaches it ends the search. Where all stock has one kerf, a smaller
+// kerf leaves no more pieces over and where it leaves as many never needs more worth.
 SlicedPlan cutManyPieces(const CuttingProblem& problem, const Bounds& least);
 
 }  // namespace core::cutting

@@ -15,8 +15,8 @@ struct ValuedPiece {
 };
 
 // Exact: some best cutting has every cut at a sum of pieces' sizes (each part pushed to the left and to the top), so
-// those positions alone are looked at. Lengths as in the problem, in any unit. Nothing where more than `mostPositions`
-// would have to be looked at along a side.
+// those positions alone are looked at. Lengths as in the problem, in any unit. Returns nothing where more than
+// `mostPositions` would have to be looked at along a side.
 std::optional<std::int64_t> mostWorth(std::int64_t width, std::int64_t height, std::int64_t kerf,
                                       const std::vector<ValuedPiece>& pieces, std::size_t mostPositions = 1000);
 

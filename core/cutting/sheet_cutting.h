@@ -1,11 +1,11 @@
 #pragma once
 // Rectangular pieces cut from stock sheets with a straightedge or a fence: every cut goes from edge to edge of the
-// piece it divides (guillotine cuts). Grain is kept, the blade takes its kerf.
+// piece it divides (guillotine cuts). The direction of the grain is respected, the blade takes its kerf.
 //
-// What is best, in this order: the fewest pieces left over; the least worth of new sheets; the fewest sheets, offcuts
-// counted too. So an offcut is cut wherever that saves on new sheets. Where new sheets of the same worth must be opened
-// all the same and have room for everything, the offcut stays whole: fewer sheets to fetch and set the fence for.
-// Offcuts that are used are cut before new sheets.
+// The best plan has, in this order: the fewest pieces left over; the least worth of new sheets; the fewest sheets,
+// offcuts counted too. So an offcut is cut wherever that saves on new sheets. Where new sheets of the same worth must
+// be opened all the same and have room for everything, the offcut stays whole: fewer sheets to fetch and set the fence
+// for. Offcuts that are used are cut before new sheets.
 //
 // Lengths are whole nanometres and every sum is exact. On a sheet x runs along its width from the left, y along its
 // height from the top, both from the corner of what is left once its margins are trimmed off.
@@ -37,7 +37,7 @@ struct StockSheet {
   Length kerf;                      // what each cut takes; zero for a knife
   std::optional<int> quantity;      // nothing: as many as are needed
   std::optional<double> price;      // of a sheet, in the maker's money
-  bool offcut = false;              // kept from earlier work, paid for: its worth is nothing
+  bool offcut = false;              // left from earlier work and paid for: its worth is zero
   bool fibresUpright = false;       // its fibres run along its height, not its width
   std::vector<std::string> serves;  // pieces made of one of these; of any where empty
 };
@@ -87,7 +87,7 @@ struct CuttingPlan {
   double gap() const { return worth > 0 ? (worth - bound) / worth : 0; }
 };
 
-// Whether the piece, alone, can be cut from a sheet of that stock, however many there are.
+// Returns whether the piece, alone, can be cut from a sheet of that stock, however many there are.
 bool fits(const WantedPiece& piece, const StockSheet& stock);
 
 // Requires sizes above zero, margins and kerfs of zero or more, quantities of zero or more. The order of pieces and of

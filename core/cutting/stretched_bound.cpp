@@ -28,7 +28,7 @@ struct Stretching {
         const std::int64_t times = length * (parts + 1);
         return times % whole == 0 ? plain : static_cast<double>(times / whole) / parts;
       }
-      // What is below the edge counts for nothing, what leaves less than the edge for all.
+      // A length below the edge counts as nothing, one that leaves less than the edge as the whole.
       case Kind::Edge: return length < edge ? 0 : whole - length < edge ? 1 : plain;
       // By how many of the edge go in, and how many go in beside a piece of more than half.
       case Kind::Count: {
@@ -61,7 +61,7 @@ std::vector<Stretching> stretchingsOf(std::vector<std::int64_t> lengths, std::in
   return all;
 }
 
-// What each piece costs at least on one kind of sheet, by the stretching of the width and that of the height.
+// The least cost of each piece on one kind of sheet, by the stretching of the width and that of the height.
 class OnSheet {
  public:
   OnSheet(const CuttingProblem& problem, const std::vector<int>& counts, std::size_t sheet, std::int64_t kerf,

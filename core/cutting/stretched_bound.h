@@ -8,13 +8,13 @@
 
 namespace core::cutting {
 
-// What no cutting of `counts` of each kind of piece stays below where a sheet of each kind costs what `costs` says, in
-// units of it. Requires costs of zero or more, one a kind of sheet, with at least one kind that each piece fits;
-// `kerfs` as long. Proven for any way of laying rectangles out, not for cuts from edge to edge alone.
+// Returns a lower bound for cutting `counts` of each kind of piece where a sheet of each kind costs its entry in
+// `costs`, in units of it. Requires costs of zero or more, one a kind of sheet, with at least one kind that each piece
+// fits; `kerfs` has the same length. Proven for any way of laying rectangles out, not for cuts from edge to edge alone.
 //
-// A stretching sends each length of zero up to the sheet's to a share of zero up to one, so that lengths that go side
-// by side within the sheet have shares that go within one. Then shares of width times shares of height add up to one at
-// most on a sheet, as areas do.
+// A stretching sends each length of zero up to the sheet's to a share of zero up to one, so that lengths that fit side
+// by side within the sheet have shares that fit within one. Then shares of width times shares of height add up to one
+// at most on a sheet, as areas do.
 double stretchedBound(const CuttingProblem& problem, const std::vector<int>& counts,
                       const std::vector<std::int64_t>& kerfs, const std::vector<double>& costs);
 

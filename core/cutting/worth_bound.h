@@ -1,5 +1,5 @@
 #pragma once
-// What no cutting of the pieces can stay below: worth of new sheets, and how many sheets.
+// Lower bounds for any cutting of the pieces: the worth of new sheets, and how many sheets.
 #include <cstdint>
 #include <vector>
 
@@ -12,8 +12,8 @@ struct Bounds {
   int sheets = 0;          // of any worth, offcuts too
 };
 
-// Proven for cutting `counts` of each kind of piece, all of them. `kerf`: one for all sheets in place of their own.
-// `isQuick` leaves out what takes milliseconds and is never above what the whole gives.
+// Proven for cutting `counts` of each kind of piece, all of them. `kerf` is one for all sheets in place of their own.
+// `isQuick` leaves out the parts that take milliseconds; its bound is never above the full one.
 Bounds boundsOf(const CuttingProblem& problem, const std::vector<int>& counts, const std::int64_t* kerf = nullptr,
                 bool isQuick = false);
 

@@ -13,7 +13,7 @@
 
 namespace core::decisions {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -172,7 +172,7 @@ class Decider {
     return decideBeside(m_job, intent);
   }
 
-  // What would still call is not put out of sight.
+  // A job that would still call is not put out of sight.
   Decision operator()(const intents::PutAway&) const {
     if (m_state.putAway) return Message("record.already-put-away");
     if (const auto step = m_job.inHand()) return Message("record.put-away-in-hand").with("step", title(*step));
@@ -244,7 +244,7 @@ class Decider {
            std::all_of(missing.begin(), missing.end(), [&](const std::string& f) { return f == window.wait->makes; });
   }
 
-  // What cannot be left must not be begun so late that an open window closes meanwhile.
+  // A step that cannot be interrupted must not be begun so late that an open window closes meanwhile.
   std::optional<Message> wouldMissWindow(std::size_t index) const {
     const workflow::WorkflowStep& step = m_workflow.steps[index];
     if (!step.uninterruptible) return std::nullopt;

@@ -1,5 +1,5 @@
 #pragma once
-// The one way in: an intent becomes events, or a refusal with its reason. Nothing is changed here.
+// The only entry point for acts: an intent becomes events, or a refusal with its reason. Nothing is changed here.
 #include <vector>
 
 #include "core/base/message.h"
@@ -11,7 +11,7 @@ namespace core::decisions {
 
 using Refusal = base::Message;
 
-// For every intent on a job that is already taken in. TakeIn has no state yet: see takeInDraft.
+// Decides every intent on a job that is already imported. TakeIn has no state yet: see takeInDraft.
 base::Result<std::vector<record::EventDraft>, Refusal> decide(const jobs::JobAt& job, const intents::Intent& intent);
 
 record::EventDraft takeInDraft(const intents::TakeIn& intent);

@@ -10,12 +10,12 @@ namespace core::decisions {
 
 using BesideDecision = base::Result<std::vector<record::EventDraft>, base::Message>;
 
-// Refusals: those of texts.h; record.no-such-step where a step is named that the job has not.
+// Refusals: those of texts.h; record.no-such-step where the job has no step of that name.
 BesideDecision decideBeside(const jobs::JobAt& job, const intents::AddNote& intent);
 // note.no-such-note, note.as-it-was; those of texts.h.
 BesideDecision decideBeside(const jobs::JobAt& job, const intents::ChangeNote& intent);
 BesideDecision decideBeside(const jobs::JobAt& job, const intents::RemoveNote& intent);
-// Those of refusedPhotograph; photograph.there-already where the job shows the same one for the same step.
+// Refusals: those of refusedPhotograph; photograph.there-already where the job shows the same one for the same step.
 BesideDecision decideBeside(const jobs::JobAt& job, const intents::KeepPhotograph& intent);
 // photograph.no-such-photograph.
 BesideDecision decideBeside(const jobs::JobAt& job, const intents::ChangeCaption& intent);

@@ -1,5 +1,5 @@
 #pragma once
-// Decisions about what was measured. Only decide.cpp and its neighbours call these.
+// Decisions about measures of finished work. Only decide.cpp and its neighbours call these.
 #include <vector>
 
 #include "core/base/result.h"
@@ -10,15 +10,15 @@ namespace core::decisions {
 
 using MadeDecision = base::Result<std::vector<record::EventDraft>, base::Message>;
 
-// Refusals: record.no-such-step; record.not-measured-here; made.no-size, made.too-far; the first conflict the measure
-// would be, as layOut tells it.
+// Refusals: record.no-such-step; record.not-measured-here; made.no-size, made.too-far; the first conflict that layOut
+// reports for the measure.
 MadeDecision decideMeasure(const jobs::JobAt& job, const intents::EnterAsMade& intent);
 // record.not-measured.
 MadeDecision decideForget(const jobs::JobAt& job, const intents::ForgetAsMade& intent);
-// record.no-such-board, record.window-already-cut, or the conflict the choice would be.
+// Refusals: record.no-such-board, record.window-already-cut, or the conflict the choice would cause.
 MadeDecision decideFollow(const jobs::JobAt& job, const intents::ChooseFollow& intent);
 
-// Whether a board's window is cut: measured, or a finished step used its marks.
+// Returns whether a board's window is cut: it was measured, or a finished step used its marks.
 bool isCut(const jobs::JobState& state, const std::string& board);
 
 }  // namespace core::decisions

@@ -9,7 +9,7 @@
 
 namespace core::decisions {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 

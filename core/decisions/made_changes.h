@@ -1,5 +1,6 @@
 #pragma once
-// What a measure changes: the figures that follow from it, and the finished steps that were worked with the old ones.
+// Finds the effects of a measure: the figures that follow from it, and the finished steps that were worked with the old
+// ones.
 #include <string>
 #include <vector>
 
@@ -22,32 +23,32 @@ struct Contradiction {
 };
 
 struct MadeChanges {
-  std::vector<FigureChange> figures;  // whose display differs, in the order of figures; what was measured left out
+  std::vector<FigureChange> figures;  // whose display differs, in the order of figures; the measured one is left out
   std::vector<Contradiction> contradicted;
 };
 
-// From one design of the job to another. What a measured opening itself was cut to is no contradiction: figures of the
-// element that was measured are left out of `contradicted`.
+// Compares two designs of the job. The size a measured opening was cut to is no contradiction: figures of the element
+// that was measured are left out of `contradicted`.
 MadeChanges changesBetween(const jobs::JobState& state, const design::Design& before, const design::Design& after);
 
-// The design were one figure measured so. The plan's problems are told as a refusal by `decide`.
+// Returns the design as it would be if one figure had this measure. `decide` turns its problems into a refusal.
 design::ReadDesign designWith(const jobs::JobState& state, const std::string& figure, units::Length value,
                               const std::string& overrules = "");
-// The design were a board to follow so.
+// Returns the design as it would be if a board followed in this way.
 design::ReadDesign designWith(const jobs::JobState& state, const std::string& board, design::Follow follow);
-// The design without one measure.
+// Returns the design without one measure.
 design::ReadDesign designWithout(const jobs::JobState& state, const std::string& figure);
 
-// The board whose choice between cover and reveal is open: the first inner board not yet cut whose opening above came
-// out otherwise than planned. "" where there is none.
+// Returns the board whose choice between cover and reveal is open: the first inner board not yet cut whose opening
+// above differs from the plan. Returns "" where there is none.
 std::string boardToFollow(const jobs::JobState& state);
 
-// What that board keeps where it follows so.
+// The sizes of a board that follows in a given way.
 struct Kept {
   std::string reveal, flat, width, height;  // as shown; of its opening at the back
   std::optional<double> cover;              // mm, at the side that covers least; nothing where the work floats
 };
-// Nothing where it cannot follow so.
+// Returns nothing where the board cannot follow in that way.
 std::optional<Kept> keptBy(const jobs::JobState& state, const std::string& board, design::Follow follow);
 
 }  // namespace core::decisions

@@ -1,5 +1,5 @@
 #pragma once
-// What may be asked of a job now. Whatever asks for the maker, a key, a pedal or a voice, asks for something of this list.
+// Lists the acts possible on a job now. A key, a pedal or a voice can ask only for an act of this list.
 #include <vector>
 
 #include "core/base/message.h"
@@ -9,12 +9,12 @@
 namespace core::decisions {
 
 struct Offer {
-  intents::Intent intent;  // whole: it can be submitted as it stands; finishing a step answers all of its checks
-  base::Message label;  // short: "Done", "Tacky", "Take back"
+  intents::Intent intent;  // complete: it can be submitted unchanged; finishing a step answers all of its checks
+  base::Message label;     // short: "Done", "Tacky", "Take back"
 };
 
-// In the order in which they matter: the step's own acts first, then touch tests, then undo and redo, then
-// faults of the step shown and of the last one done.
+// Returns the offers by importance: the step's own acts first, then touch tests, then undo and redo, then faults of the
+// step shown and of the last one done.
 std::vector<Offer> offers(const jobs::JobAt& job);
 
 }  // namespace core::decisions

@@ -58,7 +58,7 @@ const Kind* kindOf(std::string_view id) {
 
 // Further off than this a board or a strip is made again, not lived with (common practice, no source).
 constexpr double kFarOff = 10;
-// Of something small: by this part of itself.
+// A small measure may differ by this share of itself.
 constexpr double kPartOff = 0.3;
 
 }  // namespace

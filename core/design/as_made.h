@@ -1,9 +1,10 @@
 #pragma once
-// What came out of the maker's hands, measured: pins. A pin holds one figure at the length the rule shows; the layout
-// takes it in place of what it would compute, and what follows is computed from it. What was cut before stays as it is.
+// Measures of the piece as it was made: pins. A pin fixes one figure at the length the rule shows; the layout uses it
+// in place of the computed value and computes everything that depends on it from it. Parts that were cut before stay as
+// they are.
 //
-// Lengths are entered and exact. Which figures may be pinned is said by isPinnable; which of them a step lets the maker
-// measure is said by its technique.
+// Lengths are entered and exact. isPinnable returns which figures may be pinned; the technique of a step states which
+// of them the maker may measure.
 #include <map>
 #include <optional>
 #include <string>
@@ -14,7 +15,7 @@
 
 namespace core::design {
 
-// What an inner window not yet cut does when the opening above it came out otherwise than computed.
+// How an inner window that is not yet cut changes when the opening above it differs from the computed one.
 enum class Follow {
   Cover,   // keeps its size, so that the work is covered as planned; the reveal takes the difference
   Reveal,  // keeps its reveal; the cover takes the difference
@@ -30,7 +31,7 @@ struct AsMade {
   Follow follow(const std::string& board) const;
 };
 
-// Whether a figure may be pinned: the outer size; a board's thickness, openings at sight and face, borders and
+// Returns whether a figure may be pinned: the outer size; a board's thickness, openings at sight and face, borders and
 // diagonals; a band's inner edge as marked, its strips' lengths and width.
 bool isPinnable(std::string_view figureId);
 
@@ -38,10 +39,10 @@ bool isPinnable(std::string_view figureId);
 // and sight of face. "" where there is none.
 std::string acrossTheBevel(const std::string& figureId);
 
-// How far a measure may lie from what was computed before the bench speaks of it, by kind of figure.
+// How far a measure may differ from the computed one before the bench reports it, by kind of figure.
 struct Tolerance {
   Length within;
-  std::string_view source;  // where the figure comes from; a message id
+  std::string_view source;  // the source of the tolerance; a message id
 };
 Tolerance toleranceOf(std::string_view figureId);
 
@@ -52,8 +53,8 @@ inline constexpr Length kBordersClose = Length::nanometres(500'000);
 // The diagonals of an opening: of one that is square they differ by no more (common practice, no source).
 inline constexpr Length kSquare = Length::nanometres(500'000);
 
-// Why a measure cannot be: it is nothing, or lies so far from the computed one that the rule was misread or the piece
-// is to be made again. Nothing where it can be. `computed` in mm.
+// Returns why a measure is implausible: it is zero, or so far from the computed one that the rule was misread or the
+// piece has to be made again. Returns nothing where it is plausible. `computed` is in mm.
 std::optional<base::Message> implausible(const std::string& figureId, Length measured, double computed);
 
 // The job with what was measured in place of what was entered: thicknesses, widths of strips.

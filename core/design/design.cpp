@@ -6,8 +6,8 @@
 namespace core::design {
 namespace {
 
-// The value a pointer leads to, or the nearest one above it: a problem with a key the file leaves to its default
-// stands at its parent.
+// The value a pointer leads to, or the nearest one above it: a problem with a key the file leaves to its default is
+// placed at its parent.
 void settle(base::Problem& problem, const base::Value& root) {
   const base::Value* value = &root;
   std::string pointer;

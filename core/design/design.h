@@ -24,7 +24,7 @@ struct ReadDesign {
 
 ReadDesign readDesign(std::string_view text, base::Source source = base::Source::File);
 
-// The design with what was measured of it in place of whatever `planned` had. The problems are those of the measures:
+// Returns the design with the measures in place of the values `planned` had. The problems are those of the measures:
 // where there are errors there is no design. Requires a `planned` that laid out.
 ReadDesign remeasured(const Design& planned, AsMade made);
 

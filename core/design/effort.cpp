@@ -14,7 +14,7 @@ bool spend(Effort& effort, std::int64_t much, const std::string& pointer, base::
   return false;
 }
 
-// The same within a layout, which tells it once.
+// Does the same within a layout, which reports it once.
 bool spendOn(Effort& effort, std::int64_t much, const std::string& pointer, base::Problems& problems) {
   return !effort.spent() && spend(effort, much, pointer, problems);
 }

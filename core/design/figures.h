@@ -14,8 +14,8 @@ enum class FigureUnit { Millimetre, SquareMillimetre, Millilitre, Gram, Count, D
 struct Figure {
   std::string id;       // "board.top.mark.left"
   std::string element;  // "top"; "" where the id names none
-  // The id without its element and number: "board.mark.left"; keys the label and datum words. A signed distance from
-  // a line has the side it lies on at its end instead: "board.arc.centre.fromAxis.right".
+  // The id without its element and number: "board.mark.left"; keys the label and datum words. A signed distance from a
+  // line ends in the side it is on instead: "board.arc.centre.fromAxis.right".
   std::string kind;
   int number = 0;  // of an arc or a point of the setting-out, from 1; 0 for none
   double value = 0;

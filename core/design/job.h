@@ -4,7 +4,8 @@
 // No text of a job is longer than 200 characters (base::kLongestName) and none holds a control character: no escapes,
 // line ends or marks of direction. Its lists hold no more than the counts below. Nothing that is computed from the
 // entered lengths and has to be cut is longer than 10 m (units::kLongestLength) either: the mount, a strip with its
-// trim and one repeat, the paper of a spandrel with its trim. What goes beyond is told at its place with the limit.
+// trim and one repeat, the paper of a spandrel with its trim. Anything beyond a limit is reported at its place with the
+// limit.
 #include <cstddef>
 #include <map>
 #include <optional>
@@ -33,7 +34,7 @@ inline constexpr std::size_t kMostLeafFields = 40;
 inline constexpr std::size_t kMostStock = 200;
 inline constexpr std::size_t kMostRoles = 100;  // techniques chosen
 
-// Where an element stands in the file, for messages.
+// The place of an element in the file, for messages.
 struct Place {
   std::string pointer;
   std::size_t order = 0;
@@ -144,7 +145,7 @@ struct Spandrel {
   Length frameOffset;
   Length under;                              // tucked beyond the frame
   bool fromSill = false;                     // down to the sill; otherwise above the springing line alone
-  Length shy = Length::nanometres(300'000);  // kept back from the face edge
+  Length shy = Length::nanometres(300'000);  // distance it stays back from the face edge
   Length trim;
   std::optional<Grain> grain;
 };
@@ -199,25 +200,25 @@ struct Package {
 enum class StockKind { Board, Paper };
 enum class SheetSide { Width, Height };
 
-// Sheets on hand or to be bought. As `grain` the file takes the side the fibres run along, or "along" and "across" for
-// the sheet's long and short side.
+// Sheets on hand or to be bought. In the file `grain` is the side the fibres run along, or "along" and "across" for the
+// sheet's long and short side.
 struct Stock {
   Place place;
   std::string id;
   StockKind kind = StockKind::Board;
   Length width, height;
   std::optional<Length> thickness;
-  std::string material;              // what a board's `material` or a band's or spandrel's `paper` says; "" unsaid
+  std::string material;              // as a board's `material` or a band's or spandrel's `paper`; "" where not stated
   std::optional<SheetSide> grain;    // the side the fibres run along; nothing: not known
   std::optional<SheetSide> pattern;  // the side its repeat runs along; nothing: not known, or no pattern
   Length usableMargin = Length::wholeMillimetres(5);
   Length kerf;
-  std::optional<int> quantity;  // nothing: as many as are needed; of offcuts one where the file says nothing
+  std::optional<int> quantity;  // nothing: as many as are needed; one for an offcut where the file states none
   std::optional<units::Money> price;
-  bool offcut = false;  // kept from earlier work: paid for, used first
+  bool offcut = false;  // left from earlier work: paid for, used first
 };
 
-// What the maker pays or asks for what is not counted in sheets.
+// The prices the maker pays or asks for everything that is not counted in sheets.
 struct Prices {
   std::optional<units::Money> labour;              // an hour
   std::optional<units::Money> leaf;                // a leaf
@@ -245,7 +246,7 @@ struct Job {
   std::string currency;                           // of every price of the job; "" where none is named
   std::map<std::string, std::string> techniques;  // role -> technique id
   std::optional<units::Room> room;
-  // The unit the artwork's width is written in decides how figures are shown unless somebody asks otherwise.
+  // The unit the artwork's width is written in decides how figures are shown unless the maker chooses another.
   units::UnitSystem units = units::UnitSystem::Millimetres;
 };
 

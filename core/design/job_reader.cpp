@@ -25,7 +25,7 @@ void readHeading(ObjectReader& root, Job& job, Problems& problems) {
   }
 }
 
-// Ids the file names in a list but that could not be read: what follows them is not told a second time.
+// Ids the file names in a list but that could not be read: elements that follow them are not reported a second time.
 template <typename Item>
 void addLeftOut(const Node& list, const std::vector<Item>& read, std::set<std::string>& leftOut) {
   if (!list || list.value->kind() != base::Value::Kind::Array) return;

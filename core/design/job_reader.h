@@ -1,10 +1,10 @@
 #pragma once
 // The strict reader of job files ("mountwright-job/1"). Reads the whole format, and some things beside it that a
 // cutting list needs, all of them optional:
-//   mount.boards[].material   what the board is made of, as `paper` says it of a band
+//   mount.boards[].material   the material of the board, as `paper` is that of a band
 //   stock[].material          the `material` or `paper` the sheets are for
 //   stock[].pattern           "width" or "height": the side of the sheet its repeat runs along
-//   stock[].offcut            true: kept from earlier work, paid for and used first
+//   stock[].offcut            true: left from earlier work, paid for and used first
 //   prices                    {labour, leaf, size, paste, paint}: labour by the hour ("24 GBP/h"), leaf by the leaf
 //                             ("0.45 GBP"), the others by the litre ("38 GBP/l")
 // A price is a number, or a text with or without its currency; all of a job are in one currency or in none.
@@ -16,7 +16,7 @@ namespace core::design {
 
 struct ReadJob {
   Job job;
-  // Whether enough was read for the layout to be worth trying, so that conflicts are told along with mistakes.
+  // True where enough was read for the layout to be worth trying, so that conflicts are reported along with mistakes.
   // Bands, lines and leaf that could not be read are left out of the job then.
   bool canLayOut = false;
 };

@@ -7,10 +7,11 @@
 
 namespace core::design::detail {
 
-// Each returns false where something the layout rests on could not be read.
+// Each returns false where something the layout depends on could not be read.
 bool readArtwork(ObjectReader& root, Job& job, Problems& problems);
 bool readMount(ObjectReader& root, Job& job, std::set<std::string>& ids, Problems& problems);
-// Bands, lines, spandrels, washes and leaf that could not be read are left out, along with what rests on them.
+// Bands, lines, spandrels, washes and leaf that could not be read are left out, along with everything that depends on
+// them.
 void readBands(ObjectReader& root, Job& job, std::set<std::string>& ids, Problems& problems);
 void readLines(ObjectReader& root, Job& job, std::set<std::string>& ids, const std::set<std::string>& leftOut,
                Problems& problems);
@@ -30,7 +31,7 @@ void readWindow(ObjectReader& mount, Job& job, bool& readable, Problems& problem
 // "window", "band:ID.inner", "band:ID.outer".
 bool readEdge(const Node& node, const Job& job, const std::set<std::string>& leftOut, Edge& along, std::string& band,
               Problems& problems);
-// Whether one of that id was read. One that is named but could not be read is not told a second time.
+// Returns whether a band of that id was read. One that is named but could not be read is not reported a second time.
 bool knownBand(const std::string& id, const Node& node, const Job& job, const std::set<std::string>& leftOut,
                Problems& problems);
 bool knownSpandrel(const std::string& id, const Node& node, const Job& job, const std::set<std::string>& leftOut,

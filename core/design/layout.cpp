@@ -61,7 +61,8 @@ void placeBorders(const Job& job, Layout& layout) {
   }
 }
 
-// What has to be cut can be no longer than what can be entered. False where the mount itself is.
+// A part to be cut can be no longer than the longest length that can be entered. Returns false where the mount itself
+// is.
 bool checkOuter(const Job& job, const Layout& layout, base::Problems& problems) {
   const bool width = detail::checkCuttable(layout.outerWidth, job.borders.place.pointer + "/outer/width",
                                            Message("job.mount-too-wide"), problems);

@@ -1,7 +1,7 @@
 #pragma once
-// The layout: where every board edge, band, line and leaf region lies, computed from what was entered, each from
-// its datum. Millimetres in double; entered lengths are exact, derived ones carry rounding of the last bit only.
-// Left and right are as seen from the face.
+// The layout: the places of every board edge, band, line and leaf region, computed from what was entered, each from its
+// datum. Millimetres in double; entered lengths are exact, derived ones carry rounding of the last bit only. Left and
+// right are as seen from the face.
 #include <map>
 #include <string>
 #include <vector>
@@ -19,25 +19,25 @@ using geometry::Box;
 using geometry::Outline;
 using geometry::Rectangle;
 
-// Outlines and rectangles stand on the mount as seen from the face: mm from its top left corner, y downwards.
+// Outlines and rectangles are in mm from the mount's top left corner as seen from the face, y downwards.
 struct BoardLayout {
   std::string id;
   double thickness = 0;
   Box sight;                          // box of the opening at the back, where the cut is marked
   Box face;                           // box of the opening at the face
-  Rectangle sightAt, faceAt;          // where those boxes lie
+  Rectangle sightAt, faceAt;          // the places of those boxes
   Outline sightOutline, faceOutline;  // the openings themselves
   double sightPerimeter = 0, sightArea = 0, facePerimeter = 0;
   double bevelPlan = 0;
   double bevelSlope = 0;
   double bevelArea = 0;
-  // Inner boards. Where the openings were measured it may differ from side to side; then this is the least.
+  // Set for inner boards. Where the openings were measured it may differ from side to side; then this is the least.
   double reveal = 0;
   double flatReveal = 0;
   bool evenReveal = true;
   double revealTop = 0, revealBottom = 0, revealLeft = 0, revealRight = 0;  // unless even
   double borderTop = 0, borderBottom = 0, borderLeft = 0, borderRight = 0;
-  // Of a plain rectangle's opening at sight: from the marked corner, and the other one.
+  // The diagonals of a plain rectangle's opening at sight: the one from the marked corner, and the other.
   double diagonalMarked = 0, diagonalOther = 0;
   double axis = 0, springing = 0;  // of its window, from the left and top edge of the mount
 };
@@ -53,7 +53,7 @@ struct BandLayout {
   double glueFrom = 0;  // from the cut end
   double area = 0;
   geometry::Ring ring;  // from the top board's face edge outwards; where it was marked elsewhere, to the nanometre
-  bool markedAcross = false, markedDown = false;  // it, or a band inside it, lies where it was marked
+  bool markedAcross = false, markedDown = false;  // it, or a band inside it, is placed where it was marked
 };
 
 struct LineLayout {
@@ -63,7 +63,7 @@ struct LineLayout {
   double total = 0;  // length of the centre's path
   double width = 0;
   double offset = 0;  // centre from the edge it follows
-  // Where it lies from the top board's face box; from the face outline itself where it follows a shaped window.
+  // Its place about the top board's face box, or about the face outline itself where it follows a shaped window.
   geometry::Ring ring;
   bool curved = false;                              // follows a shaped window
   bool corners = false;                             // its path has square corners
@@ -94,7 +94,7 @@ struct LeafLayout {
   double sheets = 0;
   double size = 0;       // ml
   geometry::Ring ring;   // the bounds of its region; unused for a bevel
-  Outline outer, inner;  // of its region, kept off the outer edge; without what is left out inside
+  Outline outer, inner;  // of its region, which stays off the outer edge; areas left out inside it do not show here
   bool onBevel = false;
 };
 
@@ -123,22 +123,23 @@ struct Layout {
   const LineLayout* line(const std::string& id) const;
   const SpandrelLayout* spandrel(const std::string& id) const;
   const WashLayout* wash(const std::string& id) const;
-  // Ids of bands, lines, spandrels, washes and leaf fields that touch an element or lie inside its area, the element
-  // left out.
+  // Returns the ids of bands, lines, spandrels, washes and leaf fields that touch an element or lie inside its area,
+  // without the element itself.
   std::vector<std::string> inReachOf(const std::string& id) const;
-  // Lines by distance from the window, innermost first; ids.
+  // Returns the ids of lines by distance from the window, innermost first.
   std::vector<std::string> linesFromWindow() const;
 };
 
-// Computes the layout and adds every conflict: what overlaps, hangs over an edge, or does not fit, each at its
-// place with the sizes and by how much. The layout is usable only where no error was added.
-// With what was measured: a pinned figure is what was measured, whatever was computed; what follows from it is computed
-// from that. A board's openings follow pins of the boards above it and never of those below; the outer size follows
-// none but its own. A window keeps its mark nearest the datum edge, and the far border takes what an opening came out
-// wider; inner windows lie even in the opening above. Measures that contradict each other are errors.
+// Computes the layout and adds every conflict: what overlaps, hangs over an edge, or does not fit, each at its place
+// with the sizes and by how much. The layout is usable only where no error was added. A pinned figure is as measured,
+// whatever was computed, and everything that depends on it is computed from the measure. A board's openings follow pins
+// of the boards above it and never of those below; the outer size follows none but its own. A window keeps its mark
+// nearest the datum edge, and the far border shrinks by what an opening came out wider; inner windows are centred in
+// the opening above. Measures that contradict each other are errors.
 Layout layOut(const Job& job, const AsMade& made, base::Problems& problems);
 Layout layOut(const Job& job, base::Problems& problems);
-// The same within an effort that several layouts share. Where it is spent, job.too-much-to-place is among the errors.
+// Does the same within an effort that several layouts share. Where it is spent, job.too-much-to-place is among the
+// errors.
 Layout layOut(const Job& job, const AsMade& made, Effort& effort, base::Problems& problems);
 
 }  // namespace core::design

@@ -14,27 +14,28 @@ namespace core::design::detail {
 void conflict(base::Problems& problems, std::string pointer, base::Message message,
               base::Severity severity = base::Severity::Error);
 
-// Whether what is cut so long can be: no longer than 10 m. Otherwise adds the message with {length} and {most}.
+// Returns whether a part of that length can be cut, which is so up to 10 m. Otherwise adds the message with {length}
+// and {most}.
 bool checkCuttable(double length, std::string pointer, base::Message message, base::Problems& problems);
 
 inline base::Millimetres mm(Length length) { return {length.inMillimetres()}; }
 
-// Whether there is effort left to lay a job out at all. Where not: job.too-much-to-place, as at the first place where
-// it is spent.
+// Returns whether there is effort left to lay a job out at all. Where there is none, adds job.too-much-to-place, as the
+// first place that spends the rest does.
 bool mayBegin(const Job& job, Effort& effort, base::Problems& problems);
-// mm2, as geometry::area. Where the effort is spent: 0, and told likewise.
+// Returns mm2, as geometry::area does. Where the effort is spent it returns 0 and adds the same error.
 double areaOf(const std::vector<geometry::Patch>& inside, const std::vector<geometry::Patch>& without,
               const std::string& pointer, Effort& effort, base::Problems& problems);
-// Whether there is effort left to move an outline.
+// Returns whether there is effort left to move an outline.
 bool mayMove(const Outline& outline, const std::string& pointer, Effort& effort, base::Problems& problems);
 
 // The rectangle of the whole mount and the box of the top board's face opening, in mm from the mount's top left.
 Rectangle mountRectangle(const Layout& layout);
 Rectangle faceRectangle(const Layout& layout);
 
-// What lies within a ring about the face box.
+// Returns the region within a ring about the face box.
 geometry::Patch patchOf(const Layout& layout, const geometry::Ring& ring);
-// What is left under a thousandth of a square millimetre is rounding, not a field or an overlap.
+// An area under a thousandth of a square millimetre is rounding, not a field or an overlap.
 inline constexpr double kNothing = 1e-3;
 
 // The box of the opening of the innermost board, exact.
@@ -50,25 +51,25 @@ void settleOpenings(Layout& layout);
 // Moves the openings to where they were measured, and what follows them. Requires settled openings and the outer size.
 // Returns false where an outline could not be made.
 bool openAsMade(const Job& job, const AsMade& made, Layout& layout, Effort& effort, base::Problems& problems);
-// Whether the work is still covered by an opening that came out larger.
+// Checks that the work is still covered by an opening that came out larger.
 void checkCover(const Job& job, const Layout& layout, base::Problems& problems);
 
-// What a line, a wash or a leaf field is bounded by that follows the window: the top board's face outline moved
-// outwards. Adds an error at `pointer` and returns nothing where it cannot be moved so far.
+// Returns the outline that bounds a line, a wash or a leaf field that follows the window: the top board's face outline
+// moved outwards. Adds an error at `pointer` and returns nothing where it cannot be moved so far.
 std::optional<Outline> roundWindow(const Layout& layout, double by, const std::string& pointer, const std::string& id,
                                    Effort& effort, base::Problems& problems);
-// Where a line or a band lies: its ring about the face box, or about the face outline where it is curved, and the box
+// The place of a line or a band: its ring about the face box, or about the face outline where it is curved, and the box
 // of its outer edge.
 struct Lie {
   geometry::Ring ring;
   bool curved = false;
   Rectangle reach;
 };
-// By how much two overlap: the least distance one would have to move for them to part; zero or less where they do
-// not. Exact for two of a kind; of a curved and a rectangular one, how far the curved one's box reaches over the
+// Returns by how much two overlap: the least distance one would have to move for them to part; zero or less where they
+// do not. Exact for two of a kind; of a curved and a rectangular one, how far the curved one's box reaches over the
 // inner edge of the other.
 double overlapOf(const Layout& layout, const Lie& a, const Lie& b);
-// What follows an edge at a gap, as a line does or a wash.
+// An element that follows an edge at a gap, as a line or a wash does.
 struct Followed {
   Edge along = Edge::Window;
   std::string band;

@@ -13,7 +13,7 @@ using base::Node;
 using base::ObjectReader;
 using base::Problems;
 
-// What a length may be.
+// The range a length may have.
 enum class LengthRange {
   Size,      // more than zero: a width, a thickness, a radius
   Distance,  // zero or more: an offset, an allowance
@@ -25,7 +25,7 @@ std::optional<Length> readLength(const Node& node, LengthRange range, Problems& 
 // Leaves `target` as it is where the key is absent; returns false where it was present and wrong.
 bool readInto(const Node& node, LengthRange range, Length& target, Problems& problems);
 
-// "[a-z][a-z0-9-]{0,31}", not reserved, not yet in `taken`. Adds it.
+// Reads an id: "[a-z][a-z0-9-]{0,31}", not reserved, not yet in `taken`. Adds it there.
 std::optional<std::string> readId(const Node& node, std::set<std::string>& taken, Problems& problems);
 
 // "100 ml/m2": 0 < spread <= 10 000.

@@ -1,5 +1,5 @@
 #pragma once
-// What a maker needs to draw a board's opening on its back with compass and rule: every joint and corner of the
+// The measures a maker needs to draw a board's opening on its back with compass and rule: every joint and corner of the
 // outline as a point, every arc by its centre, radius and the points it runs between, and of an oval its axes, foci and
 // points along it.
 #include <optional>
@@ -9,8 +9,8 @@
 
 namespace core::design {
 
-// Numbered from the springing point on the marked corner's side, over the head. They stand on the mount as seen from
-// the face; fromAxis and fromSpringing tell them from the back.
+// Numbered from the springing point on the marked corner's side, over the head. Their coordinates are on the mount as
+// seen from the face; fromAxis and fromSpringing give them as seen from the back.
 struct SettingPoint {
   int number = 0;
   geometry::Point at;
@@ -24,7 +24,7 @@ struct SettingArc {
   int from = 0, to = 0;  // numbers of points; the same for a whole circle
 };
 
-// Of the innermost board alone: only its opening is an ellipse, the others run parallel to one.
+// Set for the innermost board alone: only its opening is an ellipse, the others run parallel to one.
 struct SettingOval {
   double semiMajor = 0, semiMinor = 0;
   double focus = 0;   // each from the middle, along the longer axis
@@ -38,7 +38,7 @@ struct SettingOut {
   std::vector<SettingPoint> ordinates;  // of an oval, in the quarter right of the centre line and above, from the back
 };
 
-// The opening marked on the back: the sight outline. Empty for a plain rectangle.
+// Returns the opening marked on the back: the sight outline. Empty for a plain rectangle.
 SettingOut settingOut(const Layout& layout, std::size_t board);
 
 // Signed, as seen from the back: right of the centre line and above the springing line are positive.

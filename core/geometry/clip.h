@@ -4,10 +4,10 @@
 
 namespace core::geometry {
 
-// What lies inside the rectangle and outside the hole, as one outline. Where the hole reaches below the rectangle its
-// part within is a notch in the lower edge; a hole that does not reach down to the rectangle leaves it whole. Requires
-// the hole to lie within the rectangle's left, right and top. A hole that crosses the lower edge more than twice is cut
-// at its outermost crossings.
+// Returns the region inside the rectangle and outside the hole, as one outline. Where the hole reaches below the
+// rectangle its part within is a notch in the lower edge; a hole that does not reach down to the rectangle leaves it
+// whole. Requires the hole to lie within the rectangle's left, right and top. A hole that crosses the lower edge more
+// than twice is cut at its outermost crossings.
 Outline notched(const Rectangle& rectangle, const Outline& hole);
 
 }  // namespace core::geometry

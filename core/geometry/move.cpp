@@ -39,7 +39,7 @@ std::optional<Segment> alongNormal(const Segment& segment, double d) {
              arc.centre + grown * (arc.to - arc.centre), arc.sweep};
 }
 
-// Which way the outline turns at the end of one segment into the next: > 0 clockwise, a corner of the opening.
+// Returns which way the outline turns at the end of one segment into the next: > 0 clockwise, a corner of the opening.
 double turnBetween(const Segment& one, const Segment& next) {
   const double turn = cross(directionAtEnd(one), directionAtStart(next));
   const bool back = dot(directionAtEnd(one), directionAtStart(next)) < 0;
@@ -68,8 +68,8 @@ Segment withEnd(const Segment& segment, Point end) {
   return arc;
 }
 
-// How far a point of its carrier lies beyond the end (before the start) of a segment, in mm along it. Nothing where
-// it lies behind a straight; on a circle every point lies ahead.
+// Returns how far a point of its carrier is beyond the end (before the start) of a segment, in mm along it. Returns
+// nothing where the point is behind a straight; on a circle every point is ahead.
 std::optional<double> beyondEnd(const Segment& segment, Point point) {
   if (const auto* straight = std::get_if<Straight>(&segment)) {
     const double ahead = dot(point - straight->to, directionAtEnd(segment));

@@ -24,7 +24,7 @@ struct MoveProblem {
 
 std::string_view name(MoveProblem::Kind kind);  // "arc-vanishes", "nothing", "parts"
 
-// The outline moved outwards by d mm (inwards where d < 0). Points within 1e-9 mm of where the rules put them.
+// Returns the outline moved outwards by d mm (inwards where d < 0). Points within 1e-9 mm of where the rules put them.
 // (1) Moving by 0 returns the outline. (2) Moving outwards and back by the same d returns the outline (within 1e-9 mm)
 // where no corner was closed by an arc and nothing was trimmed away whole. An oval is moved where it is the whole
 // outline; with other pieces beside it the answer is Parts.

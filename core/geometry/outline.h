@@ -25,7 +25,7 @@ class Outline {
   double perimeter() const;
   double area() const;
   Rectangle bounds() const;
-  // Whether a point lies inside; on the edge itself either answer may come.
+  // Returns whether a point is inside; on the edge itself either answer is possible.
   bool contains(Point point) const;
   double distanceTo(Point point) const;
 
@@ -40,18 +40,18 @@ class Outline {
 };
 
 Outline outlineOf(const Rectangle& rectangle);
-// Whether the outline is a rectangle with its sides along the axes.
+// Returns whether the outline is a rectangle with its sides along the axes.
 bool isRectangle(const Outline& outline);
 
-// One line of text, with the shortest digits that read back to the same bits:
+// Returns one line of text, with the shortest digits that read back to the same bits:
 //   "from 0 0 line 10 0 arc 10 5 5 10 10 3.141592653589793 line 0 10 line 0 0"
 // `line x y` goes straight to a point; `arc cx cy r x y sweep` turns about a centre at a radius to a point, by a sweep
 // in radians, positive clockwise as seen; `oval cx cy a b out start sweep` is a parallel curve of an ellipse. The last
-// segment comes back to `from`. An outline without segments is the empty text.
+// segment returns to `from`. An outline without segments is the empty text.
 std::string outlineText(const Outline& outline);
-// Reads that form. Refuses what is no number or beyond 100 m, arcs whose ends are more than 1e-6 mm off their circle
-// or their sweep, ovals whose curve is not smooth, and outlines that do not close; what closes within 1e-6 mm is closed
-// to the bit. The message tells the number of the word at which reading stopped.
+// Reads that form. Refuses words that are no number or beyond 100 m, arcs whose ends are more than 1e-6 mm off their
+// circle or their sweep, ovals whose curve is not smooth, and outlines that do not close; an outline that closes within
+// 1e-6 mm is closed to the bit. The message gives the number of the word at which reading stopped.
 base::Result<Outline, base::Message> parseOutline(std::string_view text);
 
 }  // namespace core::geometry

@@ -16,7 +16,7 @@ struct Point {
 
 constexpr double dot(Point a, Point b) { return a.x * b.x + a.y * b.y; }
 constexpr double cross(Point a, Point b) { return a.x * b.y - a.y * b.x; }
-// By the plain root: nothing measured here is near the ends of what a double holds.
+// It uses the plain root: nothing measured here is near the ends of what a double holds.
 inline double length(Point p) { return std::sqrt(p.x * p.x + p.y * p.y); }
 inline double distance(Point a, Point b) { return length(b - a); }
 

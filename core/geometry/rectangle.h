@@ -13,7 +13,7 @@ struct Box {
   double height = 0;
   double perimeter() const { return 2 * (width + height); }
   double area() const { return width * height; }
-  // Every side moved outwards by d.
+  // Returns the box with every side moved outwards by d.
   Box movedOut(double d) const { return {width + 2 * d, height + 2 * d}; }
   friend bool operator==(const Box&, const Box&) = default;
 };
@@ -32,11 +32,11 @@ struct Ring {
   Reach to;
 };
 
-// By how much two rings overlap: the least distance one would have to move for them to part; zero or less
-// where they do not overlap. Exact.
+// Returns by how much two rings overlap: the least distance one would have to move for them to part; zero or less where
+// they do not overlap. Exact.
 units::Length overlap(const Ring& a, const Ring& b);
 
-// Whether two rings share an edge or more.
+// Returns whether two rings share an edge or more.
 bool touch(const Ring& a, const Ring& b);
 
 // A rectangle on the mount, corners in mm.
@@ -45,10 +45,10 @@ struct Rectangle {
   bool empty() const { return right <= left || bottom <= top; }
 };
 
-// Every side moved outwards; inwards where by < 0.
+// Returns the rectangle with every side moved outwards, or inwards where by < 0.
 Rectangle movedOut(const Rectangle& rectangle, double by);
 
-// The rectangle a distance outside a face opening that lies at `face`.
+// Returns the rectangle a distance outside the face opening `face`.
 Rectangle outside(const Rectangle& face, const Reach& reach);
 
 }  // namespace core::geometry

@@ -32,7 +32,7 @@ class Sweep {
     }
     for (std::size_t i = 0; i < m_runs.size(); ++i) {
       for (std::size_t k = i + 1; k < m_runs.size(); ++k) {
-        // Of one outline nothing crosses.
+        // Parts of one outline do not cross.
         if (m_runs[i].outline != m_runs[k].outline) addCrossings(m_runs[i], m_runs[k], m_heights);
       }
     }

@@ -25,10 +25,10 @@ struct Run {
 
 void cutIntoRuns(const Segment& segment, std::size_t outline, std::vector<Run>& runs);
 
-// Whether a point lies inside the one outline cut into `runs`; on its edge either answer may come.
+// Returns whether a point is inside the one outline cut into `runs`; on its edge either answer is possible.
 bool isWithin(const std::vector<Run>& runs, Point point);
 
-// The heights at which two runs cross, added to `heights`. Where they only touch, nothing need be added.
+// Adds the heights at which two runs cross to `heights`. Where they only touch, nothing need be added.
 void addCrossings(const Run& a, const Run& b, std::vector<double>& heights);
 
 }  // namespace core::geometry

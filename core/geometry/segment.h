@@ -54,7 +54,7 @@ double lengthOf(const Segment& segment);
 // The segment's part of the enclosed area: half the integral of x dy - y dx.
 double areaUnder(const Segment& segment);
 Rectangle boundsOf(const Segment& segment);
-// Where it is `below` or more, any value that is as well may be returned, for less work.
+// Where the distance is `below` or more, any value of `below` or more may be returned, which saves work.
 double distanceTo(const Segment& segment, Point point, double below = std::numeric_limits<double>::infinity());
 Segment reversed(const Segment& segment);
 Segment shifted(const Segment& segment, Point by);
@@ -63,13 +63,13 @@ Segment mirrored(const Segment& segment, double axis);
 
 // The angle of a point seen from an arc's centre, counted from the arc's start in its own direction: 0 to 2 pi.
 double angleAlong(const Arc& arc, Point point);
-// The part of a segment between two shares of it.
+// Returns the part of a segment between two shares of it.
 Segment part(const Segment& segment, double fromShare, double toShare);
 
 // The ellipse's own numbers, used by outlines and by the setting-out.
 namespace oval {
 Point pointAt(const OvalArc& oval, double t);
-// The rate of travel along x and y at t, per radian.
+// Returns the rate of travel along x and y at t, per radian.
 Point rateAt(const OvalArc& oval, double t);
 // Integral of x dy from t0 to t1 about the centre's own origin, 1e-13 relative.
 double integralXdY(const OvalArc& oval, double t0, double t1);

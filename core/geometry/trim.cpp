@@ -13,8 +13,8 @@ using Kind = MoveProblem::Kind;
 
 // A cut this near an end of a piece is that end (mm).
 constexpr double kEnd = 1e-9;
-// What lies nearer to the first outline than this less than the distance is dropped (mm). Cut pieces that are wrong
-// are wrong by much more, unless they are shorter than anybody can see.
+// Parts nearer to the first outline than the distance less this are dropped (mm). Cut pieces that are wrong are wrong
+// by much more, unless they are shorter than anybody can see.
 constexpr double kTooNear = 1e-7;
 // Ends this near are one corner (mm).
 constexpr double kSameCorner = 1e-6;
@@ -74,14 +74,14 @@ void cutUp(const Segment& piece, std::vector<Cut>& cuts, std::vector<Segment>& p
   parts.push_back(cuts.empty() ? piece : between(piece, from, {1, endOf(piece)}));
 }
 
-// Whether a moved part lies on its own side of the outline, no nearer than the distance: a corner extended far may have
-// come out on the other side.
+// Returns whether a moved part is on its own side of the outline, no nearer than the distance: a corner extended far
+// may end on the other side.
 bool isInPlace(const Outline& from, const std::vector<Run>& runs, const Segment& part, double d) {
   const Point middle = pointAt(part, 0.5);
   return from.distanceTo(middle) >= std::fabs(d) - kTooNear && isWithin(runs, middle) == (d < 0);
 }
 
-// Parts that lie on one another: of two that run the same way one is kept, of two that run against each other none.
+// Parts that lie on one another: of two that run the same way one remains, of two that run against each other none.
 void dropDoubled(std::vector<Segment>& parts) {
   const auto same = [](Point a, Point b) { return distance(a, b) <= kSameCorner; };
   std::vector<bool> dropped(parts.size(), false);
@@ -91,7 +91,7 @@ void dropDoubled(std::vector<Segment>& parts) {
       const bool along = same(startOf(parts[i]), startOf(parts[k])) && same(endOf(parts[i]), endOf(parts[k]));
       const bool against = same(startOf(parts[i]), endOf(parts[k])) && same(endOf(parts[i]), startOf(parts[k]));
       if (!(along || against) || !same(pointAt(parts[i], 0.5), pointAt(parts[k], 0.5))) continue;
-      // What is shorter than a corner is neither.
+      // A part shorter than a corner is neither.
       if (along && against) continue;
       dropped[k] = true;
       if (against) dropped[i] = true;
@@ -119,7 +119,8 @@ void dropLoose(std::vector<Segment>& parts) {
   }
 }
 
-// Whether the parts, as they come, are one loop: so it is wherever no more was trimmed than what corners leave over.
+// Returns whether the parts, in their order, are one loop: so it is wherever no more was trimmed than what corners
+// leave over.
 bool areOneLoop(const std::vector<Segment>& parts) {
   for (std::size_t i = 0; i < parts.size(); ++i) {
     if (distance(endOf(parts[i]), startOf(parts[(i + 1) % parts.size()])) > kSameCorner) return false;
@@ -179,7 +180,7 @@ void setStart(Segment& segment, Point point) {
   if (auto* arc = std::get_if<Arc>(&segment)) arc->from = point;
 }
 
-// Whether one part only goes on where the other ended.
+// Returns whether one part only continues where the other ended.
 bool goesOn(const Segment& one, const Segment& next) {
   const auto* arc = std::get_if<Arc>(&one);
   const auto* nextArc = std::get_if<Arc>(&next);

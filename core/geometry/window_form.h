@@ -19,18 +19,19 @@ namespace core::geometry {
 
 struct WindowForm {
   Outline outline;
-  // Where curves begin above the straight jambs: the springing line of an arch, the foot of the upper corners of a
-  // rounded, scalloped or chamfered window, the middle of an oval, the top of a rectangle.
+  // The height where curves begin above the straight jambs: the springing line of an arch, the foot of the upper
+  // corners of a rounded, scalloped or chamfered window, the middle of an oval, the top of a rectangle.
   double springing = 0;
 };
 
-// What does not fit, at which key of the entry, and what would: "shape.rise-too-high value=.. most=.. by=..".
+// The measure that does not fit, the key of the entry it is at, and what would fit: "shape.rise-too-high value=..
+// most=.. by=..".
 struct ShapeProblem {
   std::string key;
   base::Message message;
 };
 
-// The form of an opening width x height (mm, both > 0). Setting-out points within 1e-9 mm.
+// Returns the form of an opening width x height (mm, both > 0). Setting-out points within 1e-9 mm.
 base::Result<WindowForm, ShapeProblem> construct(const ShapeEntry& entry, double width, double height);
 
 }  // namespace core::geometry

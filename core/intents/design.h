@@ -1,5 +1,5 @@
 #pragma once
-// What can be asked of a design under way at the desk.
+// The intents on a design under way at the desk.
 #include <string>
 #include <variant>
 
@@ -24,7 +24,7 @@ struct RedoChange {};
 struct PutDesignAway {};
 struct BringDesignBack {};
 
-// It went to the bench as that job.
+// The design went to the bench as that job.
 struct TakeDesign {
   std::string job;
 };

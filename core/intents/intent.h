@@ -1,5 +1,5 @@
 #pragma once
-// What can be asked. Touch keys, pedal and voice all end here; nothing else changes a job.
+// The intents on a job. Touch keys, pedal and voice all end here; nothing else changes a job.
 #include <cstdint>
 #include <map>
 #include <optional>
@@ -17,7 +17,7 @@
 
 namespace core::intents {
 
-// A job file is taken in: its text and those of the techniques it uses are stored by content hash.
+// A job file is imported: its text and those of the techniques it uses are stored by content hash.
 struct TakeIn {
   std::string jobHash;
   std::string title;
@@ -35,9 +35,9 @@ struct BeginStep {
 
 struct FinishStep {
   std::string step;
-  // How many of the step's checks were found so; a step is finished only with all of them.
+  // How many of the step's checks were found true; a step is finished only with all of them.
   std::int64_t checked = 0;
-  // The maker's word that a step found closed was begun while it was open.
+  // The maker states that a step whose window was found closed was begun while it was open.
   bool begunInTime = false;
 };
 
@@ -53,19 +53,18 @@ inline constexpr Verdict kVerdicts[] = {Verdict::NotYet, Verdict::Tacky, Verdict
 struct LookAt {
   std::string wait;
   Verdict verdict = Verdict::NotYet;
-  bool sure = false;  // nothing new: the last look at it was as it said, however far from what was expected
+  bool sure = false;  // no new finding: the maker confirms the last look, however far from what was expected
 };
 
-// A preparation that a bench made which has not worked this job is used in it: all that bench has done of its
-// technique.
+// This job uses a preparation of a bench that has not worked it: everything that bench has done of its technique.
 struct AcceptPreparation {
   std::string step;  // one of the technique's
   std::string deviceId;
 };
 
-// What an alert says of its wait.
+// The event of a wait that an alert announces.
 enum class AlertClass {
-  Soon,     // a tack window comes in ten minutes: wash, lay out
+  Soon,     // a tack window opens in ten minutes: wash, lay out
   Look,     // worth a look: one in five is ready
   Open,     // a tack window should be open
   Over,     // a wait without a closing should be over
@@ -94,26 +93,26 @@ struct ReportFault {
   std::string way = "";  // the way out the maker chose; "" where the fault leaves no choice
 };
 
-// Takes up what the technique says to do about a missed window.
+// Takes up the technique's remedy for a missed window.
 struct MendMissed {
   std::string wait;
 };
 
-// A figure as the rule shows it, measured at a step that lets the maker measure it. Measuring again replaces.
+// A figure as the rule shows it, measured at a step that lets the maker measure it. A new measure replaces it.
 struct EnterAsMade {
   std::string step;
   std::string figure;
   units::Length value;
-  // An earlier measure this one contradicts and the maker holds to be the wrong one; "" for none.
+  // An earlier measure that this one contradicts and that the maker considers wrong; "" for none.
   std::string overrules;
 };
 
-// The figure is computed again.
+// The measure is dropped and the figure is computed again.
 struct ForgetAsMade {
   std::string figure;
 };
 
-// What an inner window not yet cut keeps when the opening above came out otherwise.
+// Chooses which size an inner window not yet cut keeps when the opening above differs from the plan.
 struct ChooseFollow {
   std::string board;
   bool keepReveal = false;  // or the cover
@@ -127,7 +126,7 @@ using Intent = std::variant<TakeIn, BeginStep, FinishStep, Undo, LookAt, Hear, S
                             EnterAsMade, ForgetAsMade, ChooseFollow, AddNote, ChangeNote, RemoveNote, KeepPhotograph,
                             ChangeCaption, RemovePhotograph, LinkBatches, PutAway, BringBack, AcceptPreparation>;
 
-// What concerns the shop and no job of its own.
+// The intents below concern the shop and no single job.
 
 // The room as read off a hygrometer, or as a sensor gave it.
 struct EnterRoom {
@@ -140,7 +139,7 @@ struct ChooseSensor {
   std::string folder;
 };
 
-// One thing of how this bench is set: "units", "distance", "lamp", "introduced" (core/shop/settings.h).
+// One setting of this bench: "units", "distance", "lamp", "introduced" (core/shop/settings.h).
 struct ChooseSetting {
   std::string what;
   std::string value;
@@ -152,19 +151,19 @@ struct TellOffTime {
   units::Duration off;
 };
 
-// What is kept of a sheet for later work.
+// A piece of a sheet that is kept for later work.
 struct Offcut {
   using Runs = intents::Runs;
   bool paper = false;  // or board
   units::Length width, height;
   std::optional<units::Length> thickness;  // of board; nothing: not known
-  std::string material;                    // "" unsaid
+  std::string material;                    // "" where not stated
   Runs fibres = Runs::Unknown;
   Runs pattern = Runs::Unknown;
   units::Length kerf;  // of the saw or knife it is cut with
 };
 
-// One sheet was cut up: for which job, from what, into which of its pieces, and what was kept of it.
+// One sheet was cut up: for which job, from what, into which of its pieces, and which offcuts were kept.
 struct CutSheet {
   std::string job;
   std::string stock;                  // the job's stock by id; "" where an offcut was cut
@@ -178,7 +177,7 @@ struct DropOffcut {
   std::string offcut;
 };
 
-// Takes back everything one act on sheets, offcuts, stock, batches or the maker's name did.
+// Takes back everything done by one act on sheets, offcuts, stock, batches or the maker's name.
 struct UndoInShop {
   std::string intentId;
 };
@@ -187,7 +186,7 @@ using ShopIntent =
     std::variant<EnterRoom, ChooseSensor, ChooseSetting, TellOffTime, CutSheet, DropOffcut, UndoInShop, EnterStock,
                  CorrectStock, CountStock, MoveStock, RemoveStock, EnterBatch, UseUpBatch, NameMaker>;
 
-// An intent with what it is asked of. Every act comes in as one of these.
+// An intent with the job it concerns. Every act arrives as one of these types.
 struct OfJob {
   std::string job;
   Intent intent;
@@ -195,7 +194,7 @@ struct OfJob {
 struct OfShop {
   ShopIntent intent;
 };
-// One that begins a design names an id nothing has yet.
+// An intent that begins a design names an unused id.
 struct OfDesign {
   std::string design;
   DesignIntent intent;

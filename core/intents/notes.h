@@ -1,6 +1,6 @@
 #pragma once
-// What can be added to a job's record beside the work itself. Nothing is overwritten: a change is an act of its own,
-// and what was there before stays in the record.
+// The intents that add to a job's record beside the work itself. Nothing is overwritten: a change is an act of its own,
+// and the earlier text stays in the record.
 #include <cstdint>
 #include <string>
 #include <vector>
@@ -21,7 +21,7 @@ struct RemoveNote {
   std::string note;
 };
 
-// A photograph whose file is safely kept already; what of it was read from the file.
+// A photograph whose file is already stored safely, with the properties read from the file.
 struct KeepPhotograph {
   std::string hash;           // lower-case hex SHA-256 of its bytes
   std::int64_t bytes = 0;     // more than 0
@@ -41,7 +41,7 @@ struct RemovePhotograph {
   std::string photograph;
 };
 
-// Which batches a finished step was worked with. Said again it replaces; none takes it back.
+// Links the batches a finished step was worked with. A new list replaces the old one; an empty one takes it back.
 struct LinkBatches {
   std::string step;
   std::vector<std::string> batches;

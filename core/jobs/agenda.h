@@ -1,5 +1,5 @@
 #pragma once
-// What is still to do of a job that has been begun, at an instant.
+// Lists what is still to do, at an instant, in a job that has been begun.
 #include <optional>
 #include <vector>
 
@@ -8,17 +8,17 @@
 
 namespace core::jobs {
 
-// The room a piece is worked in, and what was learned: the room its file names; where it names none, the one the bench
-// stands in now; where nobody has entered one, none.
+// Returns the room a piece is worked in and what was learned. The room is the one the job file names, otherwise the
+// bench's present one; it is null where nobody has entered a room.
 workflow::Bench benchFor(const design::Job& job, const shop::Shop& shop);
 
-// Its waits that run: something not yet done needs their fact, and they are not over for good. In the order of their
-// ids.
+// Returns the job's running waits in the order of their ids: a step that is not done needs the fact of each, and none
+// of them is over for good.
 std::vector<const RunningWait*> runningWaits(const JobAt& job);
 
-// Of a step in hand what is left of the time it takes. A preparation too old for what needs it is to do again. What was
-// found by touch holds from now on, whatever its time says. The agenda speaks of the job's plan, which stays where it
-// is.
+// A step in hand is listed with what is left of its time. A preparation too old for the step that needs it is listed
+// again. A wait found open by touch holds from now on, whatever its stated time. The agenda refers to the job's plan,
+// which must outlive it.
 workflow::Agenda agendaOf(const JobAt& job);
 
 }  // namespace core::jobs

@@ -4,7 +4,7 @@
 
 namespace core::jobs {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -95,7 +95,7 @@ BenchPlace benchPlace(const JobAt& job) {
   return place;
 }
 
-// With the own times as they are learned so far: what the very act teaches is known only once it is kept.
+// Uses the times learned so far: the act itself teaches something only once it is recorded.
 std::optional<BenchStand> standAfter(const JobAt& job, const BenchStand& here) {
   if (here.kind != BenchStand::Kind::Step || !here.step) return std::nullopt;
   const JobState after = withDone(job.state(), *here.step, job.now());

@@ -1,5 +1,5 @@
 #pragma once
-// Where the maker is in a job at an instant: the step to show, what was done last, what comes next, what runs.
+// Finds where the maker is in a job at an instant: the step to show, the step done last, what follows and what runs.
 #include <optional>
 #include <string>
 #include <vector>
@@ -8,12 +8,12 @@
 
 namespace core::jobs {
 
-// What the bench shows.
+// The kind of page the bench shows, and what it is about.
 struct BenchStand {
   enum class Kind {
     Step,      // a step can be worked now
     Waiting,   // nothing can be started until a wait is over
-    Missed,    // a window closed before its step began: what then has to be taken up
+    Missed,    // a window closed before its step began: the technique's remedy has to be taken up
     Finished,  // every step is done
     Stuck,     // nothing can start and nothing runs: only after a fault the techniques cannot mend
   };
@@ -34,8 +34,8 @@ struct BenchPlace : BenchStand {
 // otherwise the first in list order that can start.
 BenchPlace benchPlace(const JobAt& job);
 
-// What the bench will show when the step it shows is done now: the same choice, made of the state that act leaves.
-// Nothing where it shows no step.
+// Returns what the bench will show once the step it shows is done now: the same choice, made from the state that
+// follows. Returns nothing where it shows no step.
 std::optional<BenchStand> standAfter(const JobAt& job, const BenchStand& here);
 
 }  // namespace core::jobs

@@ -8,7 +8,7 @@
 
 namespace core::jobs {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 

@@ -1,6 +1,6 @@
 #pragma once
-// What a job's record holds beside the work itself: notes, photographs, and with which batches a step was worked. A
-// part of the job's state. Everything here is changed by later events and nothing is overwritten: see timeline.h.
+// Notes, photographs and the batches that steps were worked with: the part of a job's state that is not the work
+// itself. Later events change everything here, and no event is overwritten: see timeline.h.
 #include <cstdint>
 #include <map>
 #include <memory>
@@ -23,7 +23,7 @@ struct Note {
 };
 
 struct Photograph {
-  std::string id;    // of the event that kept it
+  std::string id;    // of the event that added it
   std::string hash;  // lower-case hex SHA-256: its file's name among the photographs
   std::int64_t bytes = 0;
   std::string type;           // "jpeg", "png" or "webp"
@@ -35,8 +35,8 @@ struct Photograph {
 
 struct BesideWork {
   std::vector<Note> notes;              // in the order they were added; removed ones left out
-  std::vector<Photograph> photographs;  // the same
-  // By step: the ids of batches it was worked with. Only of steps that are done.
+  std::vector<Photograph> photographs;  // in the order they were added; removed ones left out
+  // The ids of the batches each step was worked with, by step. Only steps that are done are listed.
   std::map<std::string, std::vector<std::string>> batches;
 
   const Note* note(const std::string& id) const;
@@ -44,26 +44,26 @@ struct BesideWork {
 };
 
 inline constexpr std::size_t kMostBatchesOfAStep = 20;
-// The largest file of a photograph that is kept: 100 MB. The most pixels one may have: 250 million.
+// A photograph can be stored where its file has at most 100 MB and it has at most 250 million pixels.
 inline constexpr std::int64_t kLargestPhotograph = 100'000'000;
 inline constexpr std::int64_t kMostPixels = 250'000'000;
 
-// An event with what it says, which the fold of the work has read already.
+// An event with its payload, which the fold of the work has read already.
 struct ReadEvent {
   const record::Event* event = nullptr;
   std::shared_ptr<const record::Happening> what;  // never null
 };
 
-// Of the notes and photographs alone; batches are the fold's own affair, since they follow the steps. Requires events
-// in fold order. What cannot be read in an event is left out; what was added is found whatever the order in which the
-// events about it came.
+// Folds notes and photographs alone; the fold of the work handles batches, since they follow the steps. Requires events
+// in fold order. A member that cannot be read is left out. A note or photograph is found whatever the order of the
+// events about it.
 void foldBeside(BesideWork& beside, const std::vector<ReadEvent>& ofJob, const std::set<std::string>& voided);
 
-// What a photograph may not be: photograph.malformed, photograph.too-large, photograph.too-many-pixels and the
-// refusals of a text for its caption. An empty message where it can be kept.
+// Returns why a photograph cannot be stored: photograph.malformed, photograph.too-large, photograph.too-many-pixels or
+// a refusal of its caption's text. The message is empty where it can be stored.
 base::Message refusedPhotograph(const Photograph& photograph);
 
-// The batches that are linked; nothing where they cannot be read or are too many.
+// Returns the batches that are linked, or nothing where they cannot be read or are too many.
 std::optional<std::vector<std::string>> linkedBatches(const record::BatchesLinked& linked);
 
 }  // namespace core::jobs

@@ -6,7 +6,7 @@
 
 namespace core::jobs {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -38,10 +38,10 @@ class Dependents {
   }
 
  private:
-  // What is worked later with a figure that a measure or a choice changed rests on it.
+  // A later step that uses a figure changed by a measure or a choice depends on that act.
   bool usesWhat(const LogLine& target, const design::AsMade& without, const LogLine& later) const {
     const auto* step = later.is<StepDone>() ? m_workflow.find(later.about) : nullptr;
-    // The step it was measured at shows it and does not rest on it.
+    // The step it was measured at shows it and does not depend on it.
     if (step == nullptr || later.about == target.about) return false;
     const auto read = design::remeasured(m_state.plan->design, without);
     if (!read.design) return true;
@@ -54,7 +54,7 @@ class Dependents {
 
   bool restsOnMeasure(const LogLine& target, const std::string& figure, const LogLine& later) const {
     const auto measure = m_state.measures.find(figure);
-    // Measured again since, or forgotten: nothing rests on the old one.
+    // It was measured again since, or forgotten: nothing depends on the old measure.
     if (measure == m_state.measures.end() || measure->second.intentId != target.intentId) return false;
     design::AsMade without = m_state.made();
     without.pins.erase(figure);
@@ -83,7 +83,7 @@ class Dependents {
            std::count(laterStep->needs.begin(), laterStep->needs.end(), wait.wait->makes) > 0;
   }
 
-  // A fault or a missed window brought steps back: what was worked again rests on it.
+  // A fault or a missed window brought steps back: steps worked again depend on it.
   bool isWorkedAgain(const LogLine& later) const {
     if (!later.is<StepDone>() || m_workflow.find(later.about) == nullptr) return false;
     return std::any_of(m_state.log.begin(), m_state.log.end(), [&](const LogLine& line) {

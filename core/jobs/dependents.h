@@ -1,14 +1,14 @@
 #pragma once
-// What would lose its ground were an act taken back.
+// Finds the later acts that depend on an act, which has to be known before it is taken back.
 #include <string>
 
 #include "core/jobs/job_state.h"
 
 namespace core::jobs {
 
-// Titles of the live acts that rest on an intent's events, "" for none: steps that needed what it made, touch tests and
-// mends of waits it started, steps worked on the word of a touch test, measures of what it made, steps worked with a
-// figure it measured.
+// Returns the titles of the live acts that depend on an intent's events, "" for none: steps that needed what it made,
+// touch tests and mends of waits it started, steps that relied on a touch test, measures of what it made, steps worked
+// with a figure it measured.
 std::string restingOn(const JobState& state, const std::string& intentId);
 
 }  // namespace core::jobs

@@ -6,11 +6,11 @@
 
 namespace core::jobs {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
-// What decide lets through is far below it.
+// The snoozes that decide allows are far shorter.
 constexpr std::int64_t kLongestSnooze = 60;
 
 // The step, the wait or the board an event is about; "" for none.
@@ -39,14 +39,14 @@ class Folder {
     const bool mine = event.stream == "job/" + m_state.plan->id;
     const Traits& traits = traitsOf(*happening);
     if ((traits.streams & kOfJob) == 0) {
-      // What another program wrote of the shop does not touch this job; what it wrote of the job does.
+      // An unknown event of the shop does not touch this job; an unknown event of the job does.
       if (mine) m_state.unknownEvents.push_back(event.type + '/' + std::to_string(event.version));
       return;
     }
     const bool live = !m_state.voidedIntents.contains(event.intentId);
     const std::string about = std::visit(AboutOf(), *happening);
     const auto* undone = std::get_if<Undone>(happening.get());
-    // Of a bench's stream only its preparations are this job's, never its other work.
+    // Only the preparations in a bench's stream concern this job, never its other work.
     if (!mine && undone == nullptr && !isOfShop(about)) return;
     const auto* done = std::get_if<StepDone>(happening.get());
     const bool again = live && done != nullptr && isRepeated(event, *done);
@@ -75,7 +75,7 @@ class Folder {
     step.intentId = event.intentId;
     step.deviceId = event.deviceId;
     step.act = m_act;
-    // Done again it was worked with other batches, or with the same, but nobody has said so.
+    // A step done again may have been worked with other batches or the same, but no event records which.
     m_state.beside.batches.erase(done.step);
     takeOverMeasures(source);
     for (const std::string& fact : source.ends) endFact(fact);
@@ -105,8 +105,9 @@ class Folder {
     return step != nullptr && step->ofShop;
   }
 
-  // Whether a step that is said to be done was done before, and this word of it is one too many. A preparation is made
-  // anew: by the bench that made it, when it was too old, and where the maker takes another bench's into use.
+  // Returns whether a step that is reported done was done already, so that this report is a repetition. A preparation
+  // made again is none where the same bench made it, where the old one was too old, and where the maker took another
+  // bench's into use.
   bool isRepeated(const Event& event, const StepDone& done) const {
     const auto index = m_workflow.indexOf(done.step);
     if (!index || m_state.steps[*index].status != StepStatus::Done) return false;
@@ -118,8 +119,8 @@ class Folder {
     return step.deviceId != event.deviceId && !done.anew && !wasTooOld && !m_counting.accepted(event.intentId);
   }
 
-  // What is told of a job and moves none of its work: takings back stand in `voidedIntents`, notes and photographs are
-  // folded in beside_work.h, and which techniques the plan is made with is decided before it is folded.
+  // These events do not move a job's work: undos are in `voidedIntents`, notes and photographs are folded in
+  // beside_work.h, and the techniques of the plan are chosen before it is folded.
   template <typename One>
   requires(!One::kTraits.work) void on(const Event&, const One&) {}
 
@@ -209,11 +210,11 @@ class Folder {
     run->snoozed[*snoozed.alert] = {event.clock(), units::Duration::minutes(*snoozed.minutes)};
   }
 
-  // Where the fault leaves a choice and the event names none, nothing is known to have been done over.
+  // Where the fault leaves a choice and the event names no way, it is not known that anything was done over.
   void on(const Event& event, const FaultReported& reported) {
     const auto index = m_workflow.indexOf(reported.step);
     if (!index) return;
-    // The step was done again since: this was seen on what is no more.
+    // The step was done again since: the fault was seen on work that no longer exists.
     const StepState& step = m_state.steps[*index];
     if (step.status == StepStatus::Done && !isOf(reported.of, step.intentId)) return;
     for (const workflow::WorkflowFault& entry : m_workflow.steps[*index].faults) {
@@ -235,7 +236,7 @@ class Folder {
     settleMeasure(figure);
   }
 
-  // The measure that came last stands.
+  // The latest measure is valid.
   void settleMeasure(const std::string& figure) {
     const std::vector<MadeMeasure>& found = m_measuredAt[figure];
     if (found.empty()) {
@@ -252,8 +253,8 @@ class Folder {
     m_state.measures.erase(figure);
   }
 
-  // What is done to a size that was measured on another piece has that size as well: should the other piece have to be
-  // made anew, it is made to the one that lies there.
+  // A piece made to a size that was measured on another piece has that size as well: if the other piece has to be made
+  // anew, it is made to fit this one.
   void takeOverMeasures(const workflow::WorkflowStep& step) {
     for (const std::string& figure : step.asMade) {
       const auto found = m_measuredAt.find(figure);
@@ -307,7 +308,8 @@ class Folder {
   std::size_t m_act = 0;
 };
 
-// What benches that have not worked this job made ready of what it needs, and did not take back. Fold order.
+// Returns the preparations this job needs that benches which have not worked it made and did not take back. Requires
+// fold order.
 std::vector<PreparedElsewhere> preparedElsewhere(const workflow::Workflow& workflow, const Counting& counting,
                                                  const std::vector<Event>& bench) {
   std::map<std::string, std::vector<Event>> others;  // by device

@@ -1,6 +1,6 @@
 #pragma once
-// The state of one job: the fold of its events and the shop's over its workflow. Time is not part of it; what
-// depends on the instant is asked with the clock in hand.
+// The state of one job: the fold of its events and the shop's over its workflow. Time is not part of it; questions that
+// depend on the instant need a clock reading.
 #include <map>
 #include <memory>
 #include <optional>
@@ -20,7 +20,7 @@
 
 namespace core::jobs {
 
-// What does not change while a job is worked: read once from the texts it was taken in with.
+// The part of a job that does not change while it is worked, read once from the job file and its techniques.
 struct JobPlan {
   std::string id;  // of the stream "job/<id>"
   std::string jobHash;
@@ -35,8 +35,8 @@ struct StepState {
   waits::ClockReading begunAt;
   waits::ClockReading doneAt;
   std::string intentId;  // of the act that last changed it
-  std::string deviceId;  // Done: whose word it is
-  // Grows from act to act in the order of the fold, whatever the clocks said.
+  std::string deviceId;  // Done: the device that reported it
+  // Grows from act to act in the order of the fold, whatever the clocks showed.
   std::size_t act = 0;
 };
 
@@ -47,7 +47,7 @@ struct RunningWait {
   waits::ClockReading started;
   std::string startedBy;  // the act that began it
   std::vector<std::pair<waits::ClockReading, waits::Verdict>> looks;
-  bool sure = false;  // the maker said again that what he found is so, however far from what was expected
+  bool sure = false;  // the maker confirmed what he found, however far from what was expected
   std::set<intents::AlertClass> heard;
   struct Snoozed {
     waits::ClockReading at;
@@ -56,7 +56,7 @@ struct RunningWait {
   std::map<intents::AlertClass, Snoozed> snoozed;
 };
 
-// A preparation of a bench that has not worked this job: it is told, and counts here only once the maker says so.
+// A preparation of a bench that has not worked this job. It is shown, and counts here only once the maker accepts it.
 struct PreparedElsewhere {
   std::string step;
   std::string deviceId;
@@ -78,7 +78,7 @@ struct LogLine {
   std::string about;                              // the step, the wait or the board it is about; "" for none
   waits::ClockReading at;
   bool voided = false;
-  bool repeated = false;  // said once more of what was done: it is kept and does nothing
+  bool repeated = false;  // reports again what was done: it stays in the log and changes nothing
 
   template <typename One>
   bool is() const {
@@ -101,38 +101,38 @@ struct JobState {
   BesideWork beside;
   // The plan's design, with what was measured. Never null.
   std::shared_ptr<const design::Design> design;
-  // Why measures on record cannot be laid out any more; the design is then the plan's. Empty where all is well.
+  // Why recorded measures can no longer be laid out; the design is then the plan's. Empty where they can be.
   base::Message unmeasurable;
-  bool putAway = false;                      // off the bench and kept; what runs still calls
+  bool putAway = false;                      // off the bench, but not deleted; what runs still calls
   std::vector<LogLine> log;                  // everything, in order
-  std::set<std::string> repeated;            // events that say once more what was done, by id
-  std::vector<PreparedElsewhere> elsewhere;  // of each step of the shop what other benches have, oldest first
+  std::set<std::string> repeated;            // ids of events that report again what was done
+  std::vector<PreparedElsewhere> elsewhere;  // what other benches made of the shop's steps, each oldest first
   std::set<std::string> voidedIntents;
   std::string lastIntent;                  // newest live act of the maker in this job, "" for none
   std::string lastUndo;                    // newest live undo, where nothing was done since; "" for none
-  std::vector<std::string> unknownEvents;  // "type/version": kept, not folded
+  std::vector<std::string> unknownEvents;  // "type/version": stored, not folded
   bool readOnly() const { return !unknownEvents.empty(); }
   design::AsMade made() const;
 };
 
-// Folds events of the job's stream and the shop's bench streams (any order; duplicates are ignored). Of the benches'
-// those count that core/record/counting.h names.
+// Folds events of the job's stream and the shop's bench streams (any order; duplicates are ignored). Which events of
+// the benches count is defined in core/record/counting.h.
 //
-// A step of the job is done from the first live event on that says so, in the order of the fold, until it is brought
-// back; what another device says of it later moves no wait that runs. A step of the shop is done anew where the same
-// bench does it again, where its shelf life was over, or where the maker took another bench's into use.
+// A step of the job is done from the first live event that reports it, in the order of the fold, until it is brought
+// back; a later report by another device moves no wait that runs. A step of the shop is done anew where the same bench
+// does it again, where its shelf life was over, or where the maker took another bench's into use.
 JobState fold(std::shared_ptr<const JobPlan> plan, std::vector<record::Event> events);
 
-// The state as it would be with that step done now and nothing else; the log and what it says stay as they are.
+// Returns the state as it would be with that step done now and nothing else changed; the log stays as it is.
 JobState withDone(const JobState& state, std::size_t step, const waits::ClockReading& now);
 
-// Everything that is state and nothing that is log, as text: two jobs worked to the same place dump the same.
+// Returns all state and no log as text: two jobs worked to the same place dump the same.
 std::string dump(const JobState& state);
 
-// What was stated of a running wait and what has been found by touch since.
+// Returns what was stated of a running wait and what has been found by touch since.
 waits::WaitTerms termsOf(const JobState& state, const RunningWait& run, const waits::ClockLog& log);
 
-// What depends on the instant and on the shop. Looks at both; holds neither.
+// Answers what depends on the instant and on the shop. It refers to the state and the shop and owns neither.
 class JobAt {
  public:
   JobAt(const JobState& state, const shop::Shop& shop, const waits::ClockReading& now);
@@ -141,28 +141,28 @@ class JobAt {
   const shop::Shop& shop() const { return m_shop; }
   const waits::ClockReading& now() const { return m_now; }
   waits::WaitState waitState(const RunningWait& wait) const;
-  // When it was expected to open before anything was found of it, since its start: by its label and its rooms alone.
+  // Returns when it was expected to open, since its start, by its label and its rooms alone, before any touch test.
   units::Span expectedOpening(const RunningWait& wait) const;
-  // Whether the maker is to be asked if what was found of it is so: it lies far from what was expected and was not said
-  // again. Of a window that was taken up the question waits until its act is done.
+  // Returns whether the maker has to confirm what was found: it is far from what was expected and has not been
+  // confirmed yet. For a window that was taken up, this is put off until its act is done.
   bool asksWhetherSo(const RunningWait& wait) const;
-  // Whether a wait still matters: something not yet done (with a closing: not yet begun) needs its fact.
+  // Returns whether a wait still matters: a step that is not done (with a closing: not begun) needs its fact.
   bool matters(const RunningWait& wait) const;
   bool holds(const std::string& fact) const;
   bool isDone(std::size_t step) const;
-  // All needs hold and whoever must come before is done.
+  // Returns whether all needs of the step hold and all steps that must precede it are done.
   bool canStart(std::size_t step) const;
-  // As canStart, but a step that has begun keeps what a window gave it, and `begunInTime` stands for the window.
+  // As canStart, but a step that has begun keeps the fact a window gave it, and `begunInTime` replaces the window.
   bool canFinish(std::size_t step, bool begunInTime) const;
-  // Whether a shop preparation has outlived its shelf life while something still needs it.
+  // Returns whether a shop preparation has outlived its shelf life while a step still needs it.
   bool expired(std::size_t step) const;
-  // Needs that do not hold, in the step's order.
+  // Returns the needs that do not hold, in the step's order.
   std::vector<std::string> missing(std::size_t step) const;
-  // The running tack window or open time that gates a step, open or not, or null.
+  // Returns the running tack window or open time that gates a step, open or not, or null.
   const RunningWait* gate(std::size_t step) const;
-  // The first step that needs the wait's fact and is neither done nor begun; nothing where there is none.
+  // Returns the first step that needs the wait's fact and is neither done nor begun, if there is one.
   std::optional<std::size_t> gatedStep(const RunningWait& wait) const;
-  // The step begun last and not done, in this job; nothing where no step is in hand.
+  // Returns the step of this job that was begun last and is not done; nothing where no step is in hand.
   std::optional<std::size_t> inHand() const;
 
  private:

@@ -10,7 +10,7 @@
 
 namespace core::jobs {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -22,8 +22,7 @@ using waits::Verdict;
 constexpr double kNever = std::numeric_limits<double>::infinity();
 constexpr double kMinutesAMonth = 30.0 * 24 * 60;
 
-// What the looks at one wait leave, in stated time (the room taken out): before and after the opening, and of the
-// closing.
+// The bounds that the looks at one wait set on its opening and its closing, in stated time (the room taken out).
 struct Bounds {
   Duration notYet;                  // the last look that found it not ready
   std::optional<Duration> ready;    // the first that found it ready since
@@ -67,7 +66,7 @@ std::optional<Lesson> widthOf(const Bounds& bounds, Duration stated, const Clock
   return Lesson{started, ratio(least, stated), bounds.past ? ratio(*bounds.past - bounds.notYet, stated) : kNever};
 }
 
-// What one wait says, and the stated spans it says it of.
+// The lessons of one wait, and the stated spans they refer to.
 struct Said {
   std::optional<Lesson> opening;
   std::optional<Lesson> width;

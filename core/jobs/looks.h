@@ -1,5 +1,6 @@
 #pragma once
-// What the looks of one job say of its materials: the observations that this maker's own times are learned from.
+// Collects what the touch tests of one job teach about its materials: the observations that a maker's own times are
+// learned from.
 #include <map>
 #include <string>
 #include <vector>
@@ -8,7 +9,7 @@
 
 namespace core::jobs {
 
-// What one wait taught, without its age: that is for the moment it is learned from. Bounds as in waits::Observation.
+// What one wait taught, without its age, which depends on when it is learned from. Bounds as in waits::Observation.
 struct Lesson {
   waits::ClockReading started;
   double lower = 0;
@@ -23,19 +24,20 @@ struct Observed {
   friend bool operator==(const Observed&, const Observed&) = default;
 };
 
-// Of a kind only so many of the newest are learned from: what hundreds of jobs found says no more than what dozens
-// did, and an old time less than a new one.
+// Only this many of the newest lessons of a kind are used: hundreds of jobs teach no more than dozens, and an old time
+// teaches less than a new one.
 inline constexpr std::size_t kMostLessons = 64;
 
-// Whether what was found of a wait lies so far from what its times say (waits::farOutside) that it is asked about.
+// Returns whether what was found of a wait is so far from its times (waits::farOutside) that the maker is asked to
+// confirm it.
 bool farOutside(const JobState& state, const RunningWait& run, const waits::ClockLog& log,
                 const waits::RoomTrack& rooms);
 
-// Waits that crossed an unknown off-time or a room outside the model's limits teach nothing, nor does what lies far
-// outside until the maker says that it is so. The wait itself follows every look.
+// Waits that crossed an unknown off-time or a room outside the model's limits teach nothing; nor does a time far
+// outside until the maker confirms it. The wait itself follows every look.
 Observed observed(const JobState& state, const waits::ClockLog& log, const waits::RoomTrack& rooms);
 
-// As of `now`. Neither the order of jobs nor of lessons matters.
+// Learns with ages as of `now`. Neither the order of jobs nor of lessons matters.
 waits::Learning learn(const std::vector<const Observed*>& jobs, const waits::ClockLog& log,
                       const waits::ClockReading& now);
 

@@ -1,7 +1,7 @@
 #pragma once
-// A job whose techniques are taken anew while it is under way: the event that says so, and what stands against it.
-// Which techniques a job is planned with is what its newest live renewal says, or else what it was taken in with; its
-// other events stay and are folded over the new plan.
+// A renewal replaces the techniques of a job under way. This file has its event and the reasons to refuse it. A job is
+// planned with the techniques of its newest live renewal, otherwise with those it was imported with; its other events
+// stay and are folded over the new plan.
 #include <vector>
 
 #include "core/base/message.h"
@@ -12,15 +12,15 @@
 
 namespace core::jobs {
 
-// The newest live renewal among a job's own events, which have to be in fold order; null for none.
+// Returns the newest live renewal among a job's own events, which have to be in fold order; null for none.
 const record::Event* newestRenewal(const std::vector<record::Event>& events);
 
-// renewal.step-in-hand {step} and renewal.contradicts-done {step}, where a step begun or done would be another or be no
-// more; record.read-only and record.put-away; an empty message where nothing stands against it. `differences`: from the
-// state's plan to the new one.
+// Returns why a renewal is refused: renewal.step-in-hand {step} and renewal.contradicts-done {step}, where a step begun
+// or done would differ or be dropped; record.read-only and record.put-away. The message is empty where it is allowed.
+// `differences`: from the state's plan to the new one.
 base::Message refusedRenewal(const JobState& state, const std::vector<workflow::StepDifference>& differences);
 
-// The title of a step that is done and that one which comes with the renewal should have gone before; "" for none.
+// Returns the title of a done step that should have followed `step`, which the renewal adds; "" for none.
 std::string doneAfter(const JobState& state, const workflow::Workflow& after, const std::string& step);
 
 record::EventDraft renewalDraft(const std::vector<intents::TakeIn::Technique>& techniques);

@@ -1,6 +1,6 @@
 #pragma once
-// Whether a job has to be at hand: one that rests looks the same whatever the clock, the room and what was learned say,
-// and calls for nothing, until an event touches it.
+// Finds whether a job has to be in memory. A job is at rest where neither the clock, the room nor what was learned can
+// change it or make it call, until an event touches it.
 #include <set>
 #include <string>
 
@@ -8,14 +8,14 @@
 
 namespace core::jobs {
 
-// No step is in hand, no wait runs that a step not done rests on, no preparation can grow too old. May say no of a job
-// that does rest, never yes of one that does not.
+// No step is in hand, no wait runs that a step not done depends on, no preparation can grow too old. May return false
+// for a job that is at rest, never true for one that is not.
 bool rests(const JobState& state);
 
-// It rests with every step done, and what the bench makes ready later changes nothing of it but its log.
+// The job is at rest with every step done; what the bench makes ready later changes nothing of it but its log.
 bool settled(const JobState& state);
 
-// The steps a job shares with others, as the shop's preparations.
+// Returns the steps a job shares with others, such as the shop's preparations.
 std::set<std::string> shopSteps(const JobPlan& plan);
 
 }  // namespace core::jobs

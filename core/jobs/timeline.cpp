@@ -11,7 +11,7 @@
 
 namespace core::jobs {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -28,7 +28,8 @@ Named named(const Event& event, const Happening& happening) {
         if constexpr (requires { one.wait; }) ids.wait = one.wait;
         if constexpr (requires { one.figure; }) ids.figure = one.figure;
         if constexpr (requires { one.board; }) ids.board = one.board;
-        // Of these two only what corrects one names one: in another event a note may be what somebody wrote.
+        // Only an event that corrects a note or a photograph names one by its id: in another event `note` may be a
+        // text.
         if constexpr (One::kTraits.corrects == Corrects::Note && requires { one.note; }) ids.note = one.note;
         if constexpr (One::kTraits.corrects == Corrects::Photograph && requires { one.photograph; })
           ids.photograph = one.photograph;
@@ -40,7 +41,7 @@ Named named(const Event& event, const Happening& happening) {
   return ids;
 }
 
-// What a later event of the same subject corrects; "" where an event stands for itself.
+// Returns the subject under which a later event corrects this one; "" where none can.
 std::string subjectOf(const Happening& happening, const Named& ids) {
   switch (traitsOf(happening).corrects) {
     case Corrects::Nothing: return "";
@@ -132,7 +133,7 @@ class Timeline {
     if (live) relate(event, happening, subjectOf(happening, ids));
   }
 
-  // What stands now corrects what stood of the same subject; batches belong to the last time the step was done.
+  // An entry corrects the earlier one of the same subject; batches belong to the last time the step was done.
   void relate(const Event& event, const Happening& happening, const std::string& subject) {
     const std::size_t index = m_entries.size() - 1;
     const std::string& step = m_entries[index].step;

@@ -6,7 +6,7 @@
 
 namespace core::jobs {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -14,7 +14,7 @@ using base::Message;
 using intents::AlertClass;
 using Kind = TimelineKind;
 
-// Beyond what any shop comes to: what a record says above is not believed.
+// No shop reaches this number: a greater one in a record is not valid.
 constexpr std::int64_t kMostPieces = 100'000;
 
 // Gives a message the members of an event as arguments of the same names; steps, waits and figures under their titles.
@@ -71,7 +71,7 @@ class Teller {
 
   template <typename One>
   TimelineSaying operator()(const One& one) const {
-    // What stands in no job's record is here only where it is kept in a stream it has no place in.
+    // An event without a message is here only where it was stored in a stream it has no place in.
     if constexpr (One::kTraits.told.empty())
       return (*this)(Unknown());
     else
@@ -92,7 +92,7 @@ class Teller {
     return {Kind::TakenBack, again ? Message("timeline.done-again") : Message("timeline.taken-back")};
   }
 
-  // In the words the technique has for what was found; without the technique in the record's own.
+  // Uses the technique's words for the finding; without the technique, the record's own.
   TimelineSaying operator()(const Looked& looked) const {
     if (looked.sure) return {Kind::Looked, told(looked, "timeline.looked-sure")};
     const auto found = m_state.plan->workflow.findWait(looked.wait);

@@ -1,6 +1,6 @@
 #pragma once
-// What an event says to a person: as its type's traits say, or, where that takes more than its own members, in a
-// function of its own. Only timeline.cpp calls this.
+// Words an event for a person: by the message its type's traits name, or in a function of its own where that needs more
+// than the event's members. Only timeline.cpp calls this.
 #include "core/jobs/timeline.h"
 
 namespace core::jobs {
@@ -10,7 +10,7 @@ struct TimelineSaying {
   base::Message what;
 };
 
-// `intentsThatUndid`: intents whose events are takings back: taking one of those back is doing again.
+// `intentsThatUndid` holds the intents whose events take something back; taking one of those back is a redo.
 TimelineSaying sayingOf(const record::Event& event, const record::Happening& happening, const JobState& state,
                         const shop::Shop& shop, const std::set<std::string>& intentsThatUndid,
                         const TimelineWords& words);

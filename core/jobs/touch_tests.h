@@ -1,6 +1,6 @@
 #pragma once
-// The touch tests of a job: which waits ask for one and in what order, what may be answered, and how the technique
-// calls the answers. Every screen that speaks of a test reads it here.
+// The touch tests of a job: which waits ask for one and in what order, which answers are possible, and how the
+// technique calls them. Every screen that shows a test uses these.
 #include <string>
 #include <vector>
 
@@ -10,27 +10,27 @@ namespace core::jobs {
 
 struct TouchTest {
   std::string wait;
-  bool found = false;       // found by touch already; what is left is to find it past it
-  bool windowOpen = false;  // a tack window or an open time runs: the hand is wanted before it closes
+  bool found = false;       // found by touch already; it only remains to find it past that
+  bool windowOpen = false;  // a tack window or an open time runs: the test is needed before it closes
   units::Duration left;     // until it is due; below zero it is overdue. Of an open window, until it likely closes
   friend bool operator==(const TouchTest&, const TouchTest&) = default;
 };
 
-// What the hand is wanted for first: a window that runs, then what has been due for longest.
+// Orders tests by urgency: a window that runs, then the test that has been due for longest.
 bool comesFirst(const TouchTest& a, const TouchTest& b);
 
-// Nothing where a wait asks for no test: nobody needs its fact any more, or it is over for good.
+// Returns nothing where a wait asks for no test: no step needs its fact any more, or it is over for good.
 std::optional<TouchTest> touchTestOf(const JobAt& job, const RunningWait& run);
-// All of a job's, the first one first.
+// Returns all tests of a job, the most urgent first.
 std::vector<TouchTest> touchTests(const JobAt& job);
 
-// What the maker is asked about once more: of each wait found far from what was expected its last look, as it is said
-// again to be so.
+// Returns the looks the maker is asked to confirm: for each wait found far from what was expected, its last look.
 std::vector<intents::LookAt> doubtedLooks(const JobAt& job);
 
-// In the order of their keys. What is open from its start on cannot be "not yet"; what does not close never past it.
+// In the order of their keys. A wait that is open from its start cannot be "not yet"; one that does not close, never
+// past it.
 std::vector<intents::Verdict> verdictsOf(const workflow::WorkflowWait& wait);
-// The verdict that finds a wait of this kind as it should be.
+// Returns the verdict that finds a wait of this kind as it should be.
 intents::Verdict foundOf(const workflow::WorkflowWait& wait);
 const std::string& answerOf(const workflow::WorkflowWait& wait, intents::Verdict verdict);
 

@@ -1,5 +1,6 @@
 #pragma once
-// How much leaf, size, paste and paint a job takes, each with what it rests on. Areas are the figures' own.
+// How much leaf, size, paste and paint a job takes, each with the figures it is computed from. Areas are the figures'
+// own.
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,11 +25,11 @@ struct Amount {
   double value = 0;                  // whole leaves; else millilitres
   double area = 0;                   // mm2 covered
   double spread = 0, potLoss = 0;    // ml/m2, as a share; of leaf nothing
-  std::vector<std::string> figures;  // that it rests on
+  std::vector<std::string> figures;  // it is computed from
 };
 
-// Leaf and size of each field, paste for all bands and spandrels, paint by colour (coloured bevels, lines and washes)
-// in the order the job names them. What takes nothing is left out.
+// Returns leaf and size of each field, paste for all bands and spandrels, and paint by colour (coloured bevels, lines
+// and washes) in the order the job names them. Amounts of zero are left out.
 std::vector<Amount> amountsOf(const design::Job& job, const design::Layout& layout);
 
 std::string_view name(AmountKind kind);  // "leaf", "size", "paste", "paint"

@@ -1,6 +1,6 @@
 #pragma once
-// What a job costs at the maker's own prices. Nothing is added that the maker did not name: no tax, no margin. Money is
-// exact; amounts are taken to the whole microlitre, times to the millisecond, shares of sheets to the millionth.
+// The cost of a job at the maker's own prices. Nothing is added that the maker did not name: no tax, no margin. Money
+// is exact; amounts are rounded to the whole microlitre, times to the millisecond, shares of sheets to the millionth.
 #include <optional>
 #include <string>
 #include <string_view>
@@ -24,7 +24,7 @@ struct CostLine {
   std::int64_t per = 1;
   units::Money price;  // of one unit
   units::Money cost;
-  // Of sheets: how much of their whole area the pieces take, in millionths, and that share of the cost.
+  // For sheets, the share of their whole area that the pieces use, in millionths, and that share of the cost.
   std::int64_t share = 1'000'000;
   units::Money byShare;  // otherwise the cost
 };

@@ -1,6 +1,7 @@
 #pragma once
 // Everything a job has cut to size: what it is, how many, how large, which way its fibres run, and the figures its
-// sizes come from. Sizes are the figures' own, taken up to the whole nanometre; nothing here is rounded for display.
+// sizes are computed from. Sizes are the figures' own, rounded up to the whole nanometre; nothing here is rounded for
+// display.
 #include <map>
 #include <optional>
 #include <string>
@@ -15,7 +16,7 @@ using units::Length;
 
 enum class PieceUse { Board, BackMount, Backing, Glazing, StripHorizontal, StripVertical, Spandrel };
 
-// Which way the fibres of a piece are to run: along its width, along its height, or as it comes.
+// The way the fibres of a piece are to run: along its width, along its height, or either way.
 enum class PieceGrain { Width, Height, Any };
 
 struct CutPiece {
@@ -23,15 +24,15 @@ struct CutPiece {
   PieceUse use = PieceUse::Board;
   std::string element;  // the board, band or spandrel; "" for a part of the package
   int count = 1;
-  Length width, height;  // as it lies on the mount; of a strip: its length and its width
-  // What a strip is cut longer than its length, so that a motif can be set where it belongs: one repeat, in which
-  // the motif is sure to come by. Nothing without a repeat.
+  Length width, height;  // as placed on the mount; for a strip, its length and its width
+  // How much longer than its length a strip is cut, so that a motif can be set where it belongs: one repeat, which is
+  // sure to hold the motif. Zero without a repeat.
   Length allowance;
   bool patterned = false;           // runs the way of the sheet's pattern, and is never turned
   std::optional<Length> thickness;  // of board and glass
   PieceGrain grain = PieceGrain::Any;
-  std::string material;              // what it is made of, in the job's words; "" where the job does not say
-  std::vector<std::string> figures;  // that its width and height come from
+  std::string material;              // in the job's words; "" where the job names none
+  std::vector<std::string> figures;  // its width and height are computed from
 
   Length neededWidth() const { return width + allowance; }
   bool ofPaper() const {
@@ -40,11 +41,11 @@ struct CutPiece {
 };
 
 // Boards from the face inwards, back mount, backing, glazing, strips from the innermost band outwards, spandrels. A
-// part of the package of no thickness is left out. The fibres of boards and of what lies behind them run along the long
-// side.
+// part of the package of no thickness is left out. The fibres of boards and of everything behind them run along the
+// long side.
 std::vector<CutPiece> cuttingList(const design::Job& job, const design::Layout& layout);
 
-// What of a list is left once so many of each piece are cut.
+// Returns the part of a list that is left once so many of each piece are cut.
 std::vector<CutPiece> stillToCut(std::vector<CutPiece> pieces, const std::map<std::string, int>& cut);
 
 // The whole nanometre at or above; a hair of a double's last bit above one counts as on it.

@@ -32,7 +32,7 @@ bool worthKeeping(const cutting::Area& area, StockKind kind) {
 bool mindsFibres(const CutPiece& piece) { return !piece.patterned && piece.grain != PieceGrain::Any; }
 
 // Sheets are handed to the cutting with their pattern along their width, or their fibres where no piece is patterned;
-// what comes back is turned with them.
+// the result is turned with them.
 class Group {
  public:
   Group(const std::vector<CutPiece>& pieces, const std::vector<StockMatch>& matches, const SheetsThere& there,
@@ -97,7 +97,7 @@ class Group {
     if (stock.grain && servesOne(index, isAgainst)) say("materials.grain-against-pattern");
   }
 
-  // Whether the piece is handed over with its height in place of its width.
+  // Returns whether the piece is passed on with its height in place of its width.
   static bool standsUp(const CutPiece& piece) { return mindsFibres(piece) && piece.grain == PieceGrain::Height; }
 
   static cutting::WantedPiece wanted(const CutPiece& piece) {

@@ -35,7 +35,7 @@ std::vector<Message> seamNotes(const RunRound& round) {
   return notes;
 }
 
-// What helps at open corners and changes no measure.
+// Returns the remedies for open corners that change no measure.
 std::vector<Message> withoutMeasures(const design::Band& band, const design::BandLayout& placed) {
   const double p = band.repeat->inMillimetres();
   std::vector<Message> notes;

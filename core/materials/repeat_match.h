@@ -11,11 +11,11 @@
 //
 // Cost of an option: the sum of its changes of length, each measure counted once (both sides are one measure, top and
 // bottom another), in whole nanometres. Options are ranked
-//   1. those that neither open another band's corners nor bring a new notice (a band that comes to lie under the frame's
+//   1. those that neither open another band's corners nor bring a new notice (a band that is then under the frame's
 //      lip, say), then those that bring a notice, then those that open corners;
 //   2. by cost; 3. by how many measures and centrings change; 4. centring untouched first;
 //   5. by their greatest change; 6. in a fixed order: sides, top and bottom, both; this band before the ones inside it.
-// Of options that change the same measures only the best is told. Each has been laid out anew without an error.
+// Of options that change the same measures only the best is returned. Each has been laid out anew without an error.
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -47,20 +47,20 @@ struct CentringChange {
   design::Centring to = design::Centring::Motif;
 };
 
-// A value to put into the job file in place of what stands at the pointer, or to add there.
+// A value to put into the job file in place of the one at the pointer, or to add there.
 struct JobEdit {
   std::string pointer;
   std::string value;  // JSON
 };
 
-// What is seen of the ground, mm: from the window or the band inside it to the band, and from the band to the edge of
-// the mount. Inside is negative nowhere.
+// The visible ground, mm: from the window or the band inside it to the band, and from the band to the edge of the
+// mount. The inside ones are never negative.
 struct Grounds {
   double insideSides = 0, insideTopBottom = 0;
   double left = 0, right = 0, top = 0, bottom = 0;
 };
 
-// The band's figures with an option taken, mm.
+// The band's figures with an option applied, mm.
 struct MatchFigures {
   double mismatch = 0;
   geometry::Box outer;
@@ -82,7 +82,7 @@ struct OnSteps {
   double mismatch = 0;  // what it leaves, at most kMismatchShows either way
 };
 
-// What an option is for.
+// The purpose of an option.
 enum class MatchKind {
   Centring,     // no measure changes
   OneGround,    // the sides, or top and bottom
@@ -117,7 +117,8 @@ struct RunRound {
   double outer = 0, mean = 0, inner = 0;
   enum class Along { Outer, Mean, Inner } best = Along::Outer;  // the least of them
   double rest = 0;                                              // along the best
-  // A change of the offset all round that would close it along the best line, mm. Not laid out.
+  // A change of the offset all round that would close it along the best line, mm. It is not checked by laying the job
+  // out.
   double offsetBy = 0;
 };
 
@@ -137,10 +138,10 @@ struct RepeatMatch {
   std::vector<MatchOption> options;  // best first; none where the corners meet
 };
 
-// Nothing for a band without a repeat or whose motif is no mirror.
+// Returns nothing for a band without a repeat or whose motif is no mirror.
 std::optional<double> cornerMismatch(const design::Band& band, const design::BandLayout& placed);
 
-// Nothing but for a directional paper with a repeat.
+// Returns nothing except for a directional paper with a repeat.
 std::optional<RunRound> runRound(const design::Band& band, const design::BandLayout& placed);
 
 // Requires `layout` to be the job's, without errors, and a band of that index. Pure.

@@ -1,4 +1,4 @@
-// What a change makes of the job, and how it is written into the file.
+// Applies a change to the job, and writes it into the file.
 #include <cmath>
 #include <cstdlib>
 

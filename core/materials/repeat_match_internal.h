@@ -25,12 +25,12 @@ struct Change {
 
 Nm cost(const Change& change);
 
-// A changed job, written and laid out. Values stay above or at what the format allows, or there is none.
+// Returns a changed job, written and laid out. Values stay above or at what the format allows, or there is none.
 std::optional<design::Job> applied(const design::Job& job, const design::Layout& layout, const Change& change);
 std::vector<MeasureChange> measuresOf(const Change& change);
 std::vector<CentringChange> centringsOf(const Change& change, const design::Job& changed);
 std::vector<JobEdit> editsOf(const Change& change, const design::Job& job, const design::Job& changed);
-// The same change with every measure it touches on the steps of a rule.
+// Returns the change with every measure it touches moved to the steps of a rule.
 Change onSteps(const Change& change, const design::Job& job);
 
 struct LaidOut {
@@ -40,19 +40,19 @@ struct LaidOut {
 };
 
 // Lays changed jobs out beside the one they come from, as long as its effort lasts. Half of it is for finding changes,
-// half for telling of them.
+// half for describing them.
 class Trial {
  public:
   Trial(const design::Job& job, const design::Layout& layout);
-  // Nothing where the change is not allowed or does not fit.
+  // Returns nothing where the change is not allowed or does not fit.
   std::optional<LaidOut> layOut(const Change& change) const { return laidOut(change, m_telling); }
   // `strict`: without a notice the job did not have.
   bool allows(const Change& change, bool strict) const;
   const design::Job& job() const { return m_job; }
   const design::Layout& layout() const { return m_layout; }
-  // Whether something was not tried for want of effort.
+  // Returns whether something was not tried for want of effort.
   bool spent() const { return m_finding.spent() || m_telling.spent(); }
-  // Corner mismatch of a band whose corners can meet.
+  // Returns the corner mismatch of a band whose corners can meet.
   std::optional<double> mismatch(std::size_t band) const;
 
  private:
@@ -76,7 +76,7 @@ struct Closing {
   bool flip = false;
 };
 std::vector<Closing> closings(double mismatch, Length repeat);
-// Which strips to centre otherwise: those that leave a motif, not ground, in the middle of the top strip.
+// Chooses the strips to centre otherwise: those that leave a motif, not ground, in the middle of the top strip.
 void flipCentring(const design::Band& band, BandChange& change);
 
 // Changes of the grounds of this band and those inside it, with room made by widths and borders where it is short.
@@ -84,12 +84,12 @@ void collectGrounds(const Trial& trial, std::size_t band, std::vector<Candidate>
 // Changes of several bands that keep, or close, the corners of the others.
 void collectTogether(const Trial& trial, std::size_t band, std::vector<Candidate>& found);
 
-// The option, with everything told of it. Nothing where its corners do not close.
+// Returns the option with all its members filled in; nothing where its corners do not close.
 std::optional<MatchOption> optionOf(const Trial& trial, std::size_t band, const Candidate& candidate);
 // Best first, one of each set of measures.
 std::vector<MatchOption> ranked(std::vector<MatchOption> options);
 
-// In (-p/2, p/2].
+// Returns the value modulo the repeat p, in (-p/2, p/2].
 double reduced(double value, double repeat);
 // A motif's distance from the cut end, from 0 up to the repeat.
 double firstMotif(double strip, design::Centring centring, double repeat);

@@ -1,4 +1,4 @@
-// What is told of an option, and which comes first.
+// Describes the options and ranks them.
 #include <algorithm>
 #include <cmath>
 #include <tuple>

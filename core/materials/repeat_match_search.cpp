@@ -1,4 +1,4 @@
-// Which changes of the grounds close a band's corners, and what makes room for them.
+// Finds the changes of the grounds that close a band's corners, and those that make room for them.
 #include <algorithm>
 #include <cmath>
 #include <compare>
@@ -55,7 +55,7 @@ class Search {
   }
 
  private:
-  // How far of `want` a ground may move from there. What fits is taken to go on fitting up to where it first does not.
+  // Returns how far of `want` a ground may move from there. It is assumed that everything up to the first misfit fits.
   Nm room(const Change& from, const Ground& ground, Nm want) {
     const auto known = m_rooms.find({from, ground, want});
     if (known != m_rooms.end()) return known->second;

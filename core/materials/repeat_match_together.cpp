@@ -98,7 +98,7 @@ std::vector<Plan> plans(const std::vector<Choices>& bands) {
   return all;
 }
 
-// How much of what a band gains its sides take, in quarters; top and bottom take the rest. Any share costs the same.
+// The share of a band's gain that its sides get, in quarters; top and bottom get the rest. Any share costs the same.
 using Quarters = Nm;
 constexpr std::array<Quarters, 3> kManners = {4, 0, 2};
 constexpr std::array<Quarters, 5> kFineManners = {4, 0, 2, 1, 3};

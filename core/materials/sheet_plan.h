@@ -1,13 +1,14 @@
 #pragma once
-// How the pieces of a job lie on its stock. This is the one planning: the list of a job's materials, what it lacks and
+// The layout of a job's pieces on its stock. This is the one planning: the list of a job's materials, what it lacks and
 // the sheets cut up at the bench all come from it. Pieces that may be cut from the same stock are cut together, each
-// from the sheets that serve it and the way it has to lie on each. The order of the stock changes neither what lacks
+// from the sheets that serve it and turned as each sheet requires. The order of the stock changes neither the shortage
 // nor the worth.
 //
 // On a sheet x runs along its width from the left, y along its height from the top, both from the corner of what is
-// left once its margins are trimmed off. Fibres and pattern are kept: a piece whose grain is stated lies with the
-// fibres of each sheet, patterned strips lie along the pattern, all one way and none turned. What a sheet does not
-// state of the two is taken from the other, or from its long side, and a note says so.
+// left once its margins are trimmed off. The directions of fibres and pattern are respected: a piece whose grain is
+// stated lies with the fibres of each sheet, patterned strips lie along the pattern, all one way and none turned. Where
+// a sheet states only one of the two, that one serves for both; where it states neither, its long side does. A note
+// reports the assumption.
 #include <string>
 #include <vector>
 
@@ -16,8 +17,8 @@
 
 namespace core::materials {
 
-// What is worth keeping of a sheet. Common practice, no source: a board that makes a small window or a backing, a
-// paper that makes the strip of a small band.
+// The least sizes of a rest that is worth keeping. Common practice, no source: a board that makes a small window or a
+// backing, a paper that makes the strip of a small band.
 inline constexpr Length kKeptBoard = Length::wholeMillimetres(100);  // both sides
 inline constexpr Length kKeptPaper = Length::wholeMillimetres(30);   // the shorter side
 inline constexpr Length kKeptPaperLong = Length::wholeMillimetres(150);
@@ -44,7 +45,7 @@ struct LeftOver {
 };
 
 struct StockGroup {
-  std::vector<std::size_t> stock;   // indices into the sheets there, ascending; no other group takes from them
+  std::vector<std::size_t> stock;   // indices into the sheets there, ascending; no other group uses them
   std::vector<std::size_t> pieces;  // indices into the cutting list, ascending
   std::vector<PlanSheet> sheets;    // offcuts first, in the order they are cut
   std::vector<LeftOver> unplaced;

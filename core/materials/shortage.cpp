@@ -85,7 +85,7 @@ class Reckoning {
     m_out.lines.push_back(std::move(line));
   }
 
-  // The file's own stock does not suffice: what the shop has of the same is said, and not used unasked.
+  // The file's own stock does not suffice: the shop's stock of the same is mentioned, and not used unasked.
   void noteShop(ShortLine& line, const CutPiece& piece) const {
     const auto match = matchStock({piece}, m_there.shop).front();
     std::int64_t sheets = 0;
@@ -122,7 +122,7 @@ class Reckoning {
     m_out.lines.push_back(std::move(line));
   }
 
-  // What earlier lines take of the same stock is no longer there for this one.
+  // Stock that earlier lines use is no longer available for this one.
   void weigh(ShortLine& line, double there, bool unweighed) {
     double& taken = m_taken[line.stock];
     const double left = std::max(0.0, there - taken);

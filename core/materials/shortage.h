@@ -1,6 +1,6 @@
 #pragma once
-// What a job needs beside what there is: told while the job is being designed. The needs are the cutting list's and
-// the amounts' own, the sheets are those of the plan the job is cut by; nothing is computed a second way.
+// Compares what a job needs with the stock there is, while the job is being designed. The needs are the cutting list's
+// and the amounts' own, the sheets are those of the plan the job is cut by; nothing is computed a second way.
 #include <optional>
 #include <string>
 #include <vector>
@@ -12,14 +12,14 @@
 
 namespace core::materials {
 
-// Where a number comes from.
+// The source of a number.
 enum class Known { Entered, Computed };
 
-// What the shop has that is not counted in sheets, as the maker entered it.
+// Stock of the shop that is not counted in sheets, as the maker entered it.
 struct OtherStock {
   std::string id;
   AmountKind kind = AmountKind::Paste;
-  // The colour, or methylCellulose, starch, water, oil; of leaf and paste whatever the maker calls it.
+  // The colour, or methylCellulose, starch, water, oil; for leaf and paste the maker's own name.
   std::string name;
   // Whole leaves or millilitres; nothing where it is measured in grams: no density is ever supposed.
   std::optional<double> amount;
@@ -29,7 +29,7 @@ enum class ShortFrom {
   Listed,    // the job's file lists stock for it
   Shop,      // the shop's stock
   Nothing,   // there is stock on record, and none of it serves
-  Unlisted,  // nobody has listed any stock of the kind: nothing can be said
+  Unlisted,  // no stock of the kind is listed, so a shortage cannot be known
 };
 
 struct ShortLine {
@@ -55,7 +55,7 @@ struct SheetsTaken {
 
 struct Shortage {
   std::vector<ShortLine> lines;    // pieces in the order of the cutting list, then amounts in theirs
-  std::vector<SheetsTaken> taken;  // new sheets the pieces would take, offcuts left out
+  std::vector<SheetsTaken> taken;  // new sheets the pieces would need, without offcuts
   bool isShort() const;            // something is known to lack
 };
 

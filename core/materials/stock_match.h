@@ -1,5 +1,5 @@
 #pragma once
-// Which stock a piece may be cut from. Nothing is guessed in silence: every match says how it came about.
+// Finds the stock a piece may be cut from. Nothing is guessed in silence: every match states its reason.
 //
 // Paper: stock whose `material` is the paper's name, or that names no material and has the name for its id ("wave-block
 // print": `wave-block-print`); or else, where the job asks for one paper alone and has one stock of paper alone that
@@ -26,7 +26,7 @@ enum class MatchedBy { Nothing, Material, Id, OnlyPaper, Thickness, NoThickness 
 
 // The sheets there are to cut from. Indices count through the three, one after the other.
 struct SheetsThere {
-  // By the job's file, less what of it is cut up. What it lists is what the pieces it serves are cut from.
+  // The stock of the job's file, less the part that is cut up. The pieces that listed stock serves are cut from it.
   std::vector<design::Stock> listed = {};
   std::vector<design::Stock> shop = {};  // the shop's own: for the pieces the file lists nothing for
   std::vector<design::Stock> kept = {};  // offcuts of earlier work, each there once
@@ -35,7 +35,7 @@ struct SheetsThere {
   const design::Stock& at(std::size_t index) const;
   bool isListed(std::size_t index) const { return index < listed.size(); }
   bool isKept(std::size_t index) const { return index >= listed.size() + shop.size(); }
-  // Where in a file the stock stands aside.
+  // Compares without the places of the stock in a file.
   friend bool operator==(const SheetsThere& a, const SheetsThere& b);
 };
 
@@ -45,10 +45,10 @@ struct StockMatch {
   std::vector<base::Message> notes;  // what the maker should look at
 };
 
-// One match a piece, in their order, with indices into the sheets there.
+// Returns one match for each piece, in their order, with indices into the sheets there.
 std::vector<StockMatch> matchSheets(const std::vector<CutPiece>& pieces, const SheetsThere& there);
 
-// The same with stock of one origin.
+// Does the same with stock of one origin.
 std::vector<StockMatch> matchStock(const std::vector<CutPiece>& pieces, const std::vector<design::Stock>& stock);
 
 std::string_view name(MatchedBy by);  // "nothing", "material", "id", "only-paper", "thickness", "no-thickness"

@@ -19,7 +19,7 @@ double within(double value, double repeat) {
 
 bool level(StripSide side) { return side == StripSide::Top || side == StripSide::Bottom; }
 
-// How far the points between which the pattern runs on lie inside the outer corner, measured along the strip.
+// Returns how far inside the outer corner the points are between which the pattern runs on, measured along the strip.
 double insideCorner(const RunRound& round, double width) {
   switch (round.best) {
     case RunRound::Along::Outer: return 0;

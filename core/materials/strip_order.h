@@ -3,7 +3,7 @@
 // pattern each carries is the one its place in the band asks for.
 //
 // The run starts with the first strip. Each further strip begins at the earliest place behind the one before at which
-// the pattern falls right; a knife takes nothing. Between two strips less than a repeat is lost.
+// the pattern fits; a knife has no kerf. Between two strips less than a repeat is lost.
 //   Mirror motifs: top, right, bottom, left; each strip's motif lies at its own figure from the cut end.
 //   Directional motifs: clockwise from the bottom right corner (bottom, left, top, right), so that the pattern runs on
 //   from one corner point to the next along the outer, the mean or the inner edge: the one that closes best.

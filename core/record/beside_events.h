@@ -1,6 +1,6 @@
 #pragma once
-// Events of what a job's record holds beside the work: notes, photographs, and batches a step was worked with. What a
-// text may be is said in texts.h; here it stands as it was written.
+// Events of the parts of a job's record beside the work: notes, photographs, and batches a step was worked with. The
+// limits of a text are in texts.h; here texts are stored as they were written.
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -10,7 +10,7 @@
 
 namespace core::record {
 
-// The note is called by this event's id.
+// This event's id is the note's id.
 struct NoteAdded {
   static constexpr const char* kType = "NoteAdded";
   static constexpr Traits kTraits{.streams = kOfJob,
@@ -52,7 +52,7 @@ struct NoteRemoved {
   static void fields(auto& self, auto& field) { field("note", self.note); }
 };
 
-// The photograph is called by this event's id; its file by the hash of its bytes.
+// This event's id is the photograph's id; its file is named by the hash of its bytes.
 struct PhotographKept {
   static constexpr const char* kType = "PhotographKept";
   static constexpr Traits kTraits{.streams = kOfJob,

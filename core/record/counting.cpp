@@ -40,7 +40,7 @@ bool Counting::counts(const Event& event) const {
 std::vector<Event> Counting::of(const std::vector<Event>& bench) const {
   std::map<std::string, std::set<std::string>> writers;  // of the benches' events of an intent
   for (const Event& event : bench) writers[event.intentId].insert(event.deviceId);
-  // Under an intent somebody else has written too, nobody takes back more than his own.
+  // Where two devices have written under one intent, each can take back only its own events.
   const auto isItsOwn = [&](const Event& event) {
     const auto found = writers.find(as<Undone>(event)->intent);
     return found != writers.end() && !m_intents.contains(found->first) && found->second.size() == 1 &&
@@ -70,7 +70,7 @@ std::vector<Event> benchEventsOf(const std::vector<Event>& bench, const std::vec
       found.push_back(event);
     }
   }
-  // What takes one of them back, and what takes that back again, however far and in whatever order.
+  // Adds the undos of these, and the undos of those undos, to any depth and in any order.
   std::set<std::string> seen;
   while (!intents.empty()) {
     const std::string intent = std::move(intents.back());

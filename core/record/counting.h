@@ -1,6 +1,6 @@
 #pragma once
-// Whose preparations count in a job. What one bench makes ready serves every job it works and no other shop's: paste on
-// another maker's table moves nothing here on.
+// Defines which benches' preparations count in a job. A preparation of one bench serves every job that bench works and
+// no other shop's: paste on another maker's table does not advance the work here.
 #include <set>
 #include <string>
 #include <vector>
@@ -9,24 +9,24 @@
 
 namespace core::record {
 
-// Whether an event of a bench stream can make any difference to a job's state: a step done or begun, or a taking back.
+// Returns whether an event of a bench stream can change a job's state: a step done or begun, or an act taken back.
 bool touchesJobs(const Event& event);
 
-// The step an event of a step is of; "" of any other event.
+// Returns the step an event is about; "" for an event that is about none.
 std::string stepOf(const Event& event);
 
-// Which events of benches count in a job, from the job's own events (any order): those of every device that wrote any
-// of these, those the job's record takes into use (PreparationAccepted), and whatever takes one of these back. A device
-// that never worked the job takes back in it only what is its own.
+// Decides which events of benches count in a job, from the job's own events (any order): those of every device that
+// wrote any of these, those the job's record takes into use (PreparationAccepted), and every undo of one of these. A
+// device that never worked the job can undo in it only its own acts.
 class Counting {
  public:
   explicit Counting(std::vector<Event> own);
 
-  // Of a step: whether it counts. Of a taking back see `takenBack`.
+  // Returns whether an event of a step counts. For an undo see `takenBack`.
   bool counts(const Event& event) const;
-  // Those of `bench` that count, takings back among them.
+  // Returns those of `bench` that count, including undos.
   std::vector<Event> of(const std::vector<Event>& bench) const;
-  // Whether the maker took the act of another bench into use.
+  // Returns whether the maker took the act of another bench into use.
   bool accepted(const std::string& intentId) const { return m_accepted.contains(intentId); }
 
  private:
@@ -35,8 +35,8 @@ class Counting {
   std::set<std::string> m_intents;   // of the job's own events
 };
 
-// Of events of benches those that made a difference to a job: those that count and that its steps share with others,
-// and what was taken back.
+// Returns the events of benches that changed a job: those that count and concern the steps it shares with others, and
+// the undos.
 std::vector<Event> benchEventsOf(const std::vector<Event>& bench, const std::vector<Event>& own,
                                  const std::set<std::string>& sharedSteps);
 

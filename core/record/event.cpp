@@ -18,7 +18,7 @@ std::string padded(std::int64_t number, std::size_t digits) {
   return text;
 }
 
-// Gives every event whose clock cannot be believed that of the event its device wrote before it.
+// Gives every event whose clock is not believable the clock of the event its device wrote before it.
 void giveClocks(std::vector<Event>& events) {
   if (std::all_of(events.begin(), events.end(), [](const Event& event) { return isBelievable(event.hlc); })) return;
   std::vector<Event*> written;

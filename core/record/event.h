@@ -1,8 +1,8 @@
 #pragma once
-// What happened, as it is kept for ever. State is the fold of events and nothing else.
+// An event is something that happened, stored for ever. State is the fold of events and nothing else.
 //
-// Events are ordered by (hlc, device, device sequence), so that taking in the same events twice, or two devices'
-// events in either order, gives the same state. Several benches may write to one shop: nothing here assumes one.
+// Events are ordered by (hlc, device, device sequence), so that reading the same events twice, or two devices' events
+// in either order, gives the same state. Several benches may write to one shop: nothing here assumes one.
 #include <compare>
 #include <cstdint>
 #include <optional>
@@ -23,19 +23,19 @@ struct Hlc {
   friend auto operator<=>(const Hlc&, const Hlc&) = default;
 };
 
-// The most of either part that is believed, and that sorts as text like it sorts as a number.
+// The greatest believable value of either part. Up to it, text sorts like numbers.
 inline constexpr std::int64_t kMostMilliseconds = waits::kLatestBelievableUtc;
 inline constexpr std::int64_t kMostCounts = 999'999;
-// Whether an event with it stands where it says; see `arrange`. {0, 0} is what an unreadable text gives.
+// Returns whether an event with this clock keeps it; see `arrange`. {0, 0} is the clock of an unreadable text.
 bool isBelievable(const Hlc& hlc);
 
-// The next reading after `last`, given the wall clock. A wall clock nobody can believe is left out of it: then, as
-// where the clock went back, only the count goes on. Where a million acts leave a millisecond no count the next one is
-// taken; at the very end of what is believed it stands still, and the device's own count tells its acts apart.
+// Returns the next reading after `last`, given the wall clock. A wall clock that is not believable is ignored: then, as
+// where the clock went back, only the count increases. After a million acts in one millisecond the next millisecond is
+// used; at the greatest believable clock the reading no longer changes, and the device's own count orders its acts.
 Hlc tick(const Hlc& last, std::int64_t wallMilliseconds);
-// Sorts as text like it sorts as a number: "0001764063195123-000004".
+// The text sorts like the number: "0001764063195123-000004".
 std::string text(const Hlc& hlc);
-// Returns {0, 0} where the text is not one.
+// Returns {0, 0} where the text is not a clock.
 Hlc parseHlc(std::string_view text);
 
 struct Event {
@@ -55,31 +55,30 @@ struct Event {
   bool synced = false;
   base::Value payload;
 
-  // When it happened, cut to what can be reckoned with whatever the record says.
+  // Returns when it happened, limited to the range that can be computed with, whatever the record contains.
   waits::ClockReading clock() const;
 };
 
 // The most a device can count to: an act a millisecond for thirty years.
 inline constexpr std::int64_t kMostSequence = 1'000'000'000'000;
-// The last number a device goes on from. What its record holds above it the device did not count itself.
+// The last number a device continues from. Higher numbers in its record were not counted by the device itself.
 inline constexpr std::int64_t kLastOwnSequence = kMostSequence - 1'000'000'000;
 
-// By what events say of themselves.
+// Compares the clocks as the events state them.
 bool before(const Event& a, const Event& b);
 
-// The text of that name in a payload; "" where there is none or it is no text.
+// Returns the text of that name in a payload; "" where there is none or it is no text.
 std::string textOf(const base::Value& payload, std::string_view key);
-// The whole number of that name; nothing where there is none.
+// Returns the whole number of that name; nothing where there is none.
 std::optional<std::int64_t> integerOf(const base::Value& payload, std::string_view key);
-// Puts events in fold order and drops those that are there twice. One whose clock cannot be believed comes right after
-// what its device wrote before it, by the device's count, and is given that clock here; one whose number cannot be
-// believed either comes first.
+// Puts events in fold order and drops duplicates. An event whose clock is not believable follows what its device wrote
+// before it, by the device's count, and is given that clock here; one whose number is not believable either is first.
 void arrange(std::vector<Event>& events);
-// Intents whose events count for nothing: those that a live undo names. Requires fold order.
+// Returns the intents whose events do not count: those that a live undo names. Requires fold order.
 std::set<std::string> voidedIntents(const std::vector<Event>& events);
 
-// What `decide` gives: an event without its stamps. The workbench adds ids, sequence and clocks. Made by draftOf
-// (happening.h).
+// The result of `decide`: an event without its stamps. The workbench adds ids, sequence and clocks. Drafts are made by
+// draftOf (happening.h).
 struct EventDraft {
   enum class Stream { Job, Bench, Design };
   Stream stream = Stream::Job;
@@ -88,7 +87,7 @@ struct EventDraft {
   base::Value payload;
 };
 
-// All columns as one JSON object with sorted, stable keys: for export and for tests.
+// Writes all columns as one JSON object with sorted, stable keys, for export and for tests.
 base::Value eventJson(const Event& event);
 
 }  // namespace core::record

@@ -1,17 +1,17 @@
 #pragma once
-// What holds for every event of one type, stated beside the type itself: see events.h.
+// The properties that all events of one type share, stated beside the type itself: see events.h.
 #include <string_view>
 #include <type_traits>
 
 namespace core::record {
 
-// The streams an event may stand in. In any other it counts as one this program does not know.
+// The streams an event may be in. In any other it counts as one this program does not know.
 enum Streams : unsigned { kOfJob = 1, kOfBench = 2, kOfDesign = 4 };
 
-// Whether it is an act of the maker's, which can be taken back. Being heard is none, nor is having begun.
+// Whether it is an act of the maker's that can be taken back. Hearing an alert and beginning a step cannot.
 enum class Undo { Possible, None };
 
-// What it says something about that a later event may say otherwise; the later one corrects it.
+// The subject a later event may correct.
 enum class Corrects { Nothing, Note, Photograph, Figure, Board, Batches };
 
 // Groups of events in the record as people read it.
@@ -19,8 +19,8 @@ enum class TimelineKind {
   TakenIn,
   Begun,
   Done,
-  Repeated,   // said to be done once more, which does nothing
-  Elsewhere,  // made ready by a bench that has not worked this job: told, and nothing here
+  Repeated,   // reported done once more, which changes nothing
+  Elsewhere,  // made ready by a bench that has not worked this job: shown, without effect here
   Accepted,   // such a preparation taken into use
   Looked,
   Heard,  // an alert was answered, or put off
@@ -35,7 +35,7 @@ enum class TimelineKind {
   Moved,    // off the bench, or back
   Renewed,  // its techniques were taken anew
   TakenBack,
-  Unknown,  // of a newer program: kept, not understood
+  Unknown,  // of a newer program: stored, not understood
 };
 
 struct Traits {
@@ -43,20 +43,20 @@ struct Traits {
   Undo undo = Undo::None;
   // It moves the work of a job: the fold (core/jobs/fold.cpp) has a function for it.
   bool work = false;
-  // What was done later may rest on it: core/jobs/dependents.cpp says what does.
+  // Later acts may depend on it: core/jobs/dependents.cpp finds which do.
   bool restedOn = false;
   Corrects corrects = Corrects::Nothing;
   TimelineKind kind = TimelineKind::Unknown;
-  // The message that tells it, with the payload's texts and numbers as arguments under their own names. Empty where it
-  // stands in no job's record.
+  // The id of the message shown for it, with the payload's texts and numbers as arguments under their own names. Empty
+  // where it is in no job's record.
   std::string_view told = {};
 };
 
-// The types of one header, at its end; happening.h puts them together.
+// The types of one header, listed at its end; happening.h combines the lists.
 template <typename... Types>
 struct EventTypes {};
 
-// Whether a type is one of such a list.
+// True where a type is in such a list.
 template <typename One, typename List>
 inline constexpr bool isOneOf = false;
 template <typename One, typename... Types>

@@ -1,6 +1,6 @@
 #pragma once
-// What an event says, as one of the types this program knows. Whoever folds, tells or weighs events visits the variant,
-// and the compiler names every place that has no answer for a type that is added.
+// The content of an event, as one of the types this program knows. Code that folds, shows or judges events visits the
+// variant, so the compiler names every place that does not handle a type that is added.
 #include <optional>
 #include <string_view>
 #include <utility>
@@ -14,7 +14,8 @@
 
 namespace core::record {
 
-// Of a type or version this program does not know, or in a stream where such an event has no place: kept, not folded.
+// Has a type or version this program does not know, or is in a stream where such an event has no place: stored, not
+// folded.
 struct Unknown {
   static constexpr const char* kType = "";
   static constexpr Traits kTraits{.kind = TimelineKind::Unknown, .told = "timeline.unknown"};
@@ -33,19 +34,19 @@ struct VariantOf<EventTypes<First...>, EventTypes<Second...>, Rest...>
 
 using Happening = VariantOf<JobEvents, BesideEvents, DesignEvents, ShopEvents>::type;
 
-// A member that cannot be read comes out as its struct says: empty, or nothing.
+// A member that cannot be read is empty or null, as its struct states.
 Happening happeningOf(const Event& event);
 
-// Whether events of these traits may stand in that stream.
+// Returns whether events of these traits may be in that stream.
 bool mayStand(const Traits& traits, std::string_view stream);
 
-// Whether the event is one of that type, of its version 1, in a stream where it may stand.
+// Returns whether the event is one of that type, of its version 1, in a stream where it may be.
 template <typename One>
 bool isA(const Event& event) {
   return event.version == 1 && event.type == One::kType && mayStand(One::kTraits, event.stream);
 }
 
-// What the event says where it is one of that type.
+// Returns the event's content where it is one of that type.
 template <typename One>
 std::optional<One> as(const Event& event) {
   if (!isA<One>(event)) return std::nullopt;
@@ -54,16 +55,16 @@ std::optional<One> as(const Event& event) {
 
 const Traits& traitsOf(const Happening& happening);
 
-// Draft of an event for the stream that is named, or else for the first its type may stand in: a job's, a bench's, a
+// Drafts an event for the named stream, or else for the first kind of stream its type may be in: a job's, a bench's, a
 // design's.
 EventDraft draftOf(const Happening& happening);
 EventDraft draftOf(const Happening& happening, EventDraft::Stream stream);
 
-// Types that have no place in streams of that kind, Unknown among them.
+// True for types that have no place in streams of that kind, Unknown among them.
 template <typename One, unsigned streams>
 concept StandsOutside = (One::kTraits.streams & streams) == 0;
 
-// Several functions as one to visit with; without a general one among them every type needs its own.
+// Combines several functions into one visitor; without a general one among them every type needs its own.
 template <typename... Each>
 struct OneOf : Each... {
   using Each::operator()...;

@@ -1,6 +1,6 @@
 #pragma once
 // Events of the work on a job. Each struct is an event of version 1: its type, its traits, and `fields`, which names
-// every member once for reading and for writing (see payload.h). Members that came later are optional in old records.
+// every member once for reading and for writing (see payload.h). Members added later are optional in old records.
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -13,7 +13,7 @@
 
 namespace core::record {
 
-// Techniques by id with the hash of the text each was read from.
+// Ids of techniques with the hash of the text each was read from.
 using TechniqueHashes = std::vector<intents::TakeIn::Technique>;
 
 struct JobTakenIn {
@@ -39,7 +39,7 @@ struct StepBegun {
   static void fields(auto& self, auto& field) { field("step", self.step); }
 };
 
-// A preparation's stands in the bench's stream, since it serves every job there.
+// The event of a preparation is in the bench's stream, since it serves every job there.
 struct StepDone {
   static constexpr const char* kType = "StepDone";
   static constexpr Traits kTraits{.streams = kOfJob | kOfBench,
@@ -51,7 +51,7 @@ struct StepDone {
   std::string step;
   std::vector<std::string> checks;  // of records written by earlier versions: answers in words, by place
   std::int64_t checked = 0;         // how many of its checks were found so
-  bool begunInTime = false;         // the maker's word for a window found closed
+  bool begunInTime = false;         // the maker states that he began while the window was open
   bool anew = false;                // made ready again, because what there was is too old
   static void fields(auto& self, auto& field) {
     field("step", self.step);
@@ -71,8 +71,8 @@ struct Undone {
   static void fields(auto& self, auto& field) { field("intent", self.intent); }
 };
 
-// A touch test. `of`: the act that began the run of the wait; "" in records that are older than the member, and then
-// the run that is there is meant.
+// A touch test. `of`: the act that began the run of the wait; "" in records older than the member, where the present
+// run is meant.
 struct Looked {
   static constexpr const char* kType = "Looked";
   static constexpr Traits kTraits{.streams = kOfJob,
@@ -84,7 +84,7 @@ struct Looked {
   std::string wait;
   std::string of;
   intents::Verdict verdict = intents::Verdict::NotYet;
-  std::optional<bool> sure;  // nothing new was found: what was found last is so, or (false) is asked about again
+  std::optional<bool> sure;  // no new finding: confirms the last one, or (false) has it asked about again
   static void fields(auto& self, auto& field) {
     field("wait", self.wait);
     field("of", self.of);
@@ -99,7 +99,7 @@ struct Heard {
       .streams = kOfJob, .work = true, .kind = TimelineKind::Heard, .told = "timeline.heard-over"};
   std::string wait;
   std::string of;
-  std::optional<intents::AlertClass> alert;  // nothing where it is none that is known
+  std::optional<intents::AlertClass> alert;  // nothing where the class is not known
   static void fields(auto& self, auto& field) {
     field("wait", self.wait);
     field("of", self.of);
@@ -143,7 +143,7 @@ struct FaultReported {
   }
 };
 
-// What the technique says to do about a missed window was taken up.
+// The technique's remedy for a missed window was taken up.
 struct MissedMended {
   static constexpr const char* kType = "MissedMended";
   static constexpr Traits kTraits{.streams = kOfJob,
@@ -207,7 +207,7 @@ struct FollowChosen {
                                   .kind = TimelineKind::Chosen,
                                   .told = "timeline.keeps-cover"};
   std::string board;
-  std::optional<design::Follow> keep;  // nothing where it is neither
+  std::optional<design::Follow> keep;  // nothing where the text is neither of the two
   static void fields(auto& self, auto& field) {
     field("board", self.board);
     field("keep", self.keep);

@@ -2,8 +2,8 @@
 // Payloads of events, written and read member by member in the order in which a type's `fields` names them. Only
 // happening.cpp includes this.
 //
-// Reading takes what it finds: a text that is none is "", a number that is none is 0 or nothing, and members nobody
-// names stay in the event's own payload.
+// Reading is lenient: a member that is not a text is read as "", one that is not a number as 0 or nothing, and members
+// that `fields` does not name stay in the event's own payload.
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -39,7 +39,7 @@ class PayloadWriter {
   void unlessEmpty(const char* key, bool holds) {
     if (holds) m_payload.set(key, base::Value::boolean(true));
   }
-  // Its members stand among the payload's own.
+  // Writes the entry's members as members of the payload itself.
   template <typename Entry>
   void flat(const std::optional<Entry>& entry) {
     if (entry) write(m_payload, *entry);

@@ -23,7 +23,7 @@ constexpr const char* kFormat = "mountwright-record/1";
 constexpr std::size_t kLongestId = 100;  // ids here are 36 long; another program's may be others
 constexpr std::size_t kMostTexts = 1000;
 constexpr std::size_t kMostEvents = 50'000;
-// Of words of an event: a note is the longest a maker writes.
+// The longest text of an event: a note is the longest a maker writes.
 constexpr std::size_t kLongestWords = kLongestText;
 
 using base::isHash;
@@ -85,8 +85,8 @@ class Reader {
     }
   }
 
-  // A place in time that is not one is refused. One nobody can believe is taken and told: the event has its place by
-  // its device's count, and neither it nor what it says of the time moves anything else.
+  // A malformed clock is refused. One that is not believable is accepted with a notice: the event is placed by its
+  // device's count, and neither it nor its stated time moves anything else.
   Hlc readClock(const Node& node) {
     const std::string written = words(node, kLongestId);
     const Hlc hlc = parseHlc(written);

@@ -1,5 +1,5 @@
 #pragma once
-// Events of the shop: the room, this bench's settings, sheets cut up, stock and batches. All stand in a bench's stream.
+// Events of the shop: the room, this bench's settings, sheets cut up, stock and batches. All are in a bench's stream.
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -10,7 +10,7 @@
 
 namespace core::record {
 
-// As a person would write it ("21 C", "55 %"), read by the same strict reader as a job's.
+// Values are written as a person would ("21 C", "55 %") and read by the same strict reader as a job's.
 struct RoomEntered {
   static constexpr const char* kType = "RoomEntered";
   static constexpr Traits kTraits{.streams = kOfBench};
@@ -53,7 +53,7 @@ struct OffTimeTold {
   }
 };
 
-// One sheet or offcut was cut up. Told in the record of the job it was cut for.
+// One sheet or offcut was cut up. The record of the job it was cut for shows it.
 struct SheetCut {
   static constexpr const char* kType = "SheetCut";
   static constexpr Traits kTraits{
@@ -66,7 +66,7 @@ struct SheetCut {
       field("count", self.count);
     }
   };
-  // An offcut is called by this event's id and its place here.
+  // An offcut's id is this event's id with its index here.
   struct Kept {
     std::int64_t mark = 0;
     std::optional<intents::Offcut> piece;  // nothing where it cannot be read or cannot be
@@ -96,7 +96,7 @@ struct OffcutDropped {
   static void fields(auto& self, auto& field) { field("offcut", self.offcut); }
 };
 
-// The item is called by this event's id. An entry that cannot be read, or that would have been refused, is nothing.
+// This event's id is the item's id. An entry that cannot be read, or that would have been refused, is null.
 struct StockEntered {
   static constexpr const char* kType = "StockEntered";
   static constexpr Traits kTraits{.streams = kOfBench, .undo = Undo::Possible};
@@ -144,7 +144,7 @@ struct StockRemoved {
   static void fields(auto& self, auto& field) { field("item", self.item); }
 };
 
-// The batch is called by this event's id; `mark` is what the maker writes on the jar.
+// This event's id is the batch's id; `mark` is what the maker writes on the jar.
 struct BatchEntered {
   static constexpr const char* kType = "BatchEntered";
   static constexpr Traits kTraits{.streams = kOfBench, .undo = Undo::Possible};

@@ -23,9 +23,9 @@ using units::Duration;
 using units::Length;
 
 constexpr std::int64_t kMostInABook = 10'000;
-// Twenty years: beyond it a shelf life is a slip.
+// Twenty years: a longer shelf life is a mistake in typing.
 constexpr Duration kLongestKeeping = Duration::minutes(20LL * 366 * 24 * 60);
-// The days a batch can be dated to: what stands on a shelf now, and no year that is a slip. 1970 and 2200.
+// A batch can be dated from 1970 to 2200: this includes any batch still on a shelf and excludes a mistyped year.
 constexpr std::int64_t kLatestUtc = 7'258'118'400'000;
 
 constexpr const char* kSizes[] = {"methylCellulose", "starch", "water", "oil"};

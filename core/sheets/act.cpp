@@ -67,7 +67,7 @@ Painted painterOf(Act act) {
   return nullptr;
 }
 
-// What is done from the back unless a step says otherwise.
+// Returns whether an act is done from the back unless a step states otherwise.
 bool usuallyBackUp(Act act) {
   return act == Act::CutBevel || act == Act::MarkOut || act == Act::CutCurve || act == Act::Refit ||
          act == Act::Register || act == Act::GumCloth;

@@ -7,7 +7,8 @@
 namespace core::sheets {
 
 // Deterministic. `up` turns the bevel's slope and puts the marked corner where it is then seen; a step that does not
-// say gets the side the act is usually done on. No text: shapes alone speak. All of it lies within the drawing's frame.
+// state it gets the side the act is usually done on. No text: shapes alone speak. Everything is within the drawing's
+// frame.
 Drawing drawAct(craft::Act act, craft::WayUp up);
 
 }  // namespace core::sheets

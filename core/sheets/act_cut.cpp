@@ -3,7 +3,7 @@
 namespace core::sheets::detail {
 namespace {
 
-// What the board lies on, from the near end.
+// Draws the bed under the board, from the near end.
 void bed(ActPainter& p, double top, double thickness) {
   p.area(Role::Sheet, {{3, top}, {96, top}, {116, top - 34}, {23, top - 34}});
   p.area(Role::Section, {{3, top}, {96, top}, {96, top + thickness}, {3, top + thickness}});

@@ -1,5 +1,5 @@
 #pragma once
-// One function for each act, by family. `back`: the back lies up.
+// One function for each act, by family. `back` is true where the back faces up.
 #include "core/sheets/act_painter.h"
 
 namespace core::sheets::detail {

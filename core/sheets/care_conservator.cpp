@@ -40,7 +40,7 @@ CareSection identity(const CareWriter& write) {
   return section;
 }
 
-// A technique that says nothing of its own comes undone as what it is stuck with does.
+// A technique without a reversal of its own is undone as the preparations that fix it are.
 void addReversal(const CareWriter& write, const CareWork& work, std::vector<CareLine>& lines) {
   const auto& reversal = work.first->reversal;
   if (!reversal && !work.preparations.empty()) {
@@ -188,7 +188,7 @@ CareSection notes(const CareWriter& write) {
   return section;
 }
 
-// What a conservator asks for and this record has no place for: better said than left out.
+// The facts a conservator asks for that this record has no place for: it is better to state the gaps than to omit them.
 CareSection gaps() {
   CareSection section{"gaps", Message("care.section-gaps"), {}};
   for (const Message& label : {Message("care.gap-grade"), Message("care.gap-claims"), Message("care.gap-leaf"),

@@ -38,7 +38,7 @@ class Layers {
     if (thickness > units::Length()) add(std::move(label), {m_write.length(thickness)}, m_write.knownAt(pointer));
   }
 
-  // What lies on the outermost board, from the top: leaf, lines, washes, paper.
+  // The layers on the outermost board, from the top: leaf, lines, washes, paper.
   void onTheFace() {
     for (const design::Leaf& leaf : m_job.leaf) {
       const Message method =

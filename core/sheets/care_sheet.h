@@ -1,9 +1,9 @@
 #pragma once
 // The sheets that go with a piece: one for the client, in plain words, and one for the conservator who takes it apart
-// one day. Data, not a page: sections of lines, each with what it rests on. What nobody has entered, computed or
-// observed is said to be unknown; nothing is ever called safe or permanent.
+// one day. Data, not a page: sections of lines, each with the source it is known from. Anything not entered, computed
+// or observed is stated as unknown; nothing is ever called safe or permanent.
 //
-// What the conservator's sheet holds follows the AIC's commentaries 24 and 28 (purpose, who, when, identity; media,
+// The contents of the conservator's sheet follow the AIC's commentaries 24 and 28 (purpose, who, when, identity; media,
 // treatments) and what this craft adds: where each material is and whether it touches the work.
 #include <functional>
 #include <string>
@@ -18,7 +18,7 @@ namespace core::sheets {
 
 enum class CareFor { Client, Conservator };
 
-// What a line rests on.
+// The source of a line.
 enum class CareKnown {
   Entered,   // by the maker: in the job's file or at the bench
   Default,   // the job's file leaves it to its default
@@ -47,7 +47,7 @@ struct CareSheet {
   std::vector<CareSection> sections;
 };
 
-// What the core has no words for.
+// Texts that the core has no words for.
 struct CareWords {
   std::function<std::string(std::int64_t utc, const std::string& zone)> moment;  // date and time
   std::function<std::string(std::int64_t utc, const std::string& zone)> day;
@@ -59,7 +59,7 @@ struct CareInput {
   const jobs::JobState& state;
   const shop::Shop& shop;
   const std::vector<jobs::TimelineEntry>& timeline;  // oldest first
-  // The job's file, so that a default is told from what was entered; "": nothing is called a default.
+  // The job's file, so that a default can be distinguished from an entered value; with "" nothing is called a default.
   std::string jobText;
   units::UnitSystem units = units::UnitSystem::Millimetres;
   const CareWords& words;

@@ -70,7 +70,7 @@ const CareWork* CareWriter::work(const std::string& technique) const {
 Message CareWriter::text(const std::string& text) { return Message("care.text").with("text", text); }
 
 Message CareWriter::length(units::Length length) const {
-  // What is thinner than the finest fraction shown would come out as nothing.
+  // A thickness below the finest fraction shown would be displayed as zero.
   constexpr units::Length kFinest = units::Length::nanometres(units::kNanometresPerInch / 32);
   if (m_units == units::UnitSystem::Inches && length < kFinest)
     return text(base::fixedNumber(length.inMillimetres(), 1) + " mm");
@@ -78,7 +78,7 @@ Message CareWriter::length(units::Length length) const {
 }
 
 Message CareWriter::moment(const TimelineEntry& entry) const {
-  // What a wrong clock says is no date to hand a client.
+  // A date from a wrong clock must not be given to a client.
   if (!entry.timeKnown) return Message("care.not-recorded");
   return text(m_input.words.moment(entry.occurredUtc, entry.zone));
 }

@@ -1,5 +1,5 @@
 #pragma once
-// What both care sheets are put together from. Only care_*.cpp include this.
+// The parts that both care sheets are put together from. Only care_*.cpp include this.
 #include <map>
 #include <optional>
 #include <set>
@@ -11,14 +11,14 @@
 
 namespace core::sheets {
 
-// One technique of the job, with what the record holds of it.
+// One technique of the job, with everything recorded of it.
 struct CareWork {
   const workflow::WorkflowStep* first = nullptr;  // any step of it: title, reversal, shelf life
   std::vector<std::string> materials;             // in the techniques' words, each once
   bool ofShop = false;
   bool touchesWork = false;                       // some step needs or makes a fact of the work itself
   std::vector<std::string> preparations;          // shop techniques it needs, by id
-  std::vector<const jobs::TimelineEntry*> done;   // steps done and not taken back, in order
+  std::vector<const jobs::TimelineEntry*> done;   // steps done and not undone, in order
   std::vector<const jobs::TimelineEntry*> wrong;  // faults and mendings
   std::size_t steps = 0;                          // of the workflow
   bool all() const { return done.size() >= steps; }
@@ -31,7 +31,7 @@ class CareWriter {
   const CareInput& input() const { return m_input; }
   const design::Job& job() const { return m_input.state.plan->design.job; }
   const design::Layout& layout() const { return m_input.state.design->layout; }
-  // By technique id, in the order of the work.
+  // Both know the techniques of the job, in the order of the work; `work` finds one by its id.
   const std::vector<CareWork>& works() const { return m_works; }
   const CareWork* work(const std::string& technique) const;
 
@@ -47,9 +47,9 @@ class CareWriter {
   CareKnown knownAt(const std::string& pointer) const;
   // The days between which steps were done; nothing where none was.
   std::optional<base::Message> daysOf(const std::vector<const jobs::TimelineEntry*>& done) const;
-  // The rooms steps were done in, as a span; nothing where nobody has said.
+  // Returns the climate of the rooms the steps were done in, as a span; nothing where none was entered.
   std::optional<base::Message> roomsOf(const std::vector<const jobs::TimelineEntry*>& done) const;
-  // Every batch the steps were linked to, each once.
+  // Returns every batch the steps were linked to, each once.
   std::vector<base::Message> batchesOf(const std::vector<const jobs::TimelineEntry*>& done) const;
 
  private:

@@ -1,7 +1,7 @@
 #pragma once
-// A sheet of stock as it is cut up: its edges and trimmed margins, the pieces in their places, what is kept, and each
-// cut with the part it divides. Elements: sheet; piece.N and kept.N by their place in the plan's lists from 1; cut.N
-// in the order they are made.
+// A sheet of stock as it is cut up: its edges and trimmed margins, the pieces in their places, the rests that are kept,
+// and each cut with the part it divides. Elements: sheet; piece.N and kept.N by their place in the plan's lists from 1;
+// cut.N in the order they are made.
 #include "core/design/job.h"
 #include "core/materials/sheet_plan.h"
 #include "core/sheets/drawing.h"

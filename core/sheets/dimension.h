@@ -80,11 +80,11 @@ class Dimension {
   // A point off the marked edges, the centre line or the springing line.
   bool ofPoint(const design::BoardLayout& board, std::string_view prefix, const Point& at);
   bool ofSettingOut(const design::BoardLayout& board);
-  // From the centre to the middle of the arc, which stands out from the rest of the outline.
+  // Runs from the centre to the middle of the arc, which is highlighted against the rest of the outline.
   bool ofRadius(const design::BoardLayout& board, const design::SettingArc& arc);
   bool ofOval(const design::BoardLayout& board);
   bool ofSpandrel(const design::SpandrelLayout& spandrel);
-  // Where the two edges are as near as the figure says.
+  // Draws it where the distance of the two edges is the figure's value.
   bool ofWash(const design::WashLayout& wash);
   bool ofBand(const design::BandLayout& band);
   bool ofLine(const design::Line& line, const design::LineLayout& placed);

@@ -55,7 +55,7 @@ std::optional<Line> lineOf(const design::Design& design, Side side, const std::s
   return line;
 }
 
-// Whether two say the same: as long, between the same lines.
+// Returns whether two dimensions are the same: as long, between the same lines.
 bool sameMeasure(const Line& a, const Line& b) {
   constexpr double kSame = 1e-6;
   const auto near = [](double one, double other) { return std::fabs(one - other) < kSame; };
@@ -255,7 +255,7 @@ Drawing drawDimensioned(const design::Design& design, Side side, const std::vect
   for (const std::string& id : figureIds) {
     auto line = lineOf(design, side, id);
     if (!line) continue;
-    // A centre and an apex often stand on one level: said once, it is said.
+    // A centre and an apex are often on one level: one dimension is enough.
     const bool said =
         std::any_of(lines.begin(), lines.end(), [&](const Line& other) { return sameMeasure(*line, other); });
     if (!said) lines.push_back(std::move(*line));

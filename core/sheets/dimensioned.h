@@ -1,5 +1,5 @@
 #pragma once
-// The piece with several of its figures at once, as a sheet to work from: dimension lines stand in lanes outside the
+// The piece with several of its figures at once, as a sheet to work from: dimension lines are in lanes outside the
 // piece, short ones nearest, and no text touches another or a dimension line of its own direction.
 #include <string>
 #include <vector>
@@ -17,7 +17,7 @@ Drawing drawDimensioned(const design::Design& design, Side side, const std::vect
 // springing line and the arcs and points of the half nearest the marked corner, of which the other is the mirror.
 std::vector<std::string> markingOut(const design::Design& design, const std::string& board);
 
-// The box a text takes up: cap height and as many widths as it has characters.
+// Returns the box a text occupies: cap height and as many widths as it has characters.
 geometry::Rectangle boxOf(const Text& text);
 
 }  // namespace core::sheets

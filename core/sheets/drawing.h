@@ -1,6 +1,6 @@
 #pragma once
-// Drawings as data: primitives in millimetres of the piece, origin at the top left seen from the side drawn,
-// y downwards. Each carries the id of the element it shows and a role; whoever paints decides ink and pencil.
+// Drawings as data: primitives in millimetres of the piece, origin at the top left seen from the side drawn, y
+// downwards. Each carries the id of the element it shows and a role; the painter decides ink and pencil.
 #include <string>
 #include <variant>
 #include <vector>
@@ -27,18 +27,18 @@ enum class Role {
   Setting,    // centre line, springing line, centres and joints of arcs
   Dimension,  // dimension line with its ends
   DimensionText,
-  // Of the drawings of acts (act.h). Closed shapes of these hide what was painted before them.
+  // These are for the drawings of acts (act.h). Their closed shapes hide what was painted before them.
   Section,  // the cut side of something solid
   Sheet,    // a surface: board, paper, tissue, glass
   Tool,
   Blade,
-  Film,    // what the act lays, takes away or cuts; lets what lies under it show
+  Film,    // the thing the act lays, removes or cuts; translucent
   Waste,   // hatching of what falls away
-  Motion,  // the way the hand goes, with its arrow's head
+  Motion,  // the movement of the hand, with its arrow's head
   Guide,   // pencil: a mark, a hidden edge
 };
 
-// Whether a role is of the drawings of acts alone.
+// Returns whether a role is used in drawings of acts alone.
 bool isOfAct(Role role);
 
 // A closed ring between two rectangles (the inner may be empty), or a plain rectangle.
@@ -77,7 +77,7 @@ struct Drawing {
   std::vector<Primitive> primitives;  // painted in this order
 };
 
-// One primitive a line, numbers to 0.001 mm: for golden files.
+// Returns one primitive a line, numbers to 0.001 mm, for golden files.
 std::string dump(const Drawing& drawing);
 
 }  // namespace core::sheets

@@ -8,7 +8,7 @@
 
 namespace core::sheets {
 
-// The whole piece seen from one side. From the back only what the back shows: edges, sight lines, the marks.
+// Draws the whole piece seen from one side. From the back only what the back shows: edges, sight lines, the marks.
 Drawing drawPiece(const design::Design& design, Side side);
 
 // The dimension line that shows a figure on the piece ("board.top.mark.left", "band.inner.strip.horizontal"):
@@ -20,7 +20,7 @@ struct FigureDimension {
 };
 std::optional<FigureDimension> drawFigure(const design::Design& design, const std::string& figureId);
 
-// Whether a primitive's element belongs to a thing being worked ("inner" and "inner.top" belong to "inner").
+// Returns whether a primitive's element belongs to a thing being worked ("inner" and "inner.top" belong to "inner").
 bool belongsTo(const std::string& element, const std::string& thing);
 
 }  // namespace core::sheets

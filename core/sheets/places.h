@@ -1,5 +1,5 @@
 #pragma once
-// Where things lie on the mount, as rectangles seen from the face, and how they turn over to the back.
+// The places of things on the mount, as rectangles seen from the face, and how they turn over to the back.
 #include <vector>
 
 #include "core/design/design.h"
@@ -23,13 +23,13 @@ Rectangle followedBy(const design::Layout& layout, const design::Line& line);
 Frame frame(const Rectangle& outer, const Rectangle& inner);
 Stroke ring(const Rectangle& rectangle);
 
-// What lies between two outlines, and the line along one: a frame and a stroke where they are rectangles, so that a
-// plain mount is drawn of nothing but corners. An empty inner leaves no hole.
+// Return the region between two outlines, and the line along one: a frame and a stroke where they are rectangles, so
+// that a plain mount is drawn of nothing but corners. An empty inner leaves no hole.
 using Shape = decltype(Primitive::shape);
 Shape between(const geometry::Outline& outer, const geometry::Outline& inner);
 Shape along(const geometry::Outline& outline);
 
-// The same seen from the other side of a mount of that width: left and right change places.
+// Returns the same seen from the other side of a mount of that width: left and right change places.
 Point turned(const Point& point, double width);
 void turn(std::vector<Primitive>& primitives, double width);
 

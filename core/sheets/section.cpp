@@ -5,7 +5,7 @@
 namespace core::sheets {
 namespace {
 
-// How much of the solid board is shown, and of what lies in the window.
+// The part of the solid board that is shown, and of the things in the window.
 constexpr double kSolid = 6;
 constexpr double kBeyond = 5;
 // Air above and below, so that nothing touches the edge of the drawing.

@@ -8,7 +8,7 @@
 
 namespace core::shop {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -100,7 +100,7 @@ StockDecision decideUndoStock(const ShopStock& stock, const std::string& intentI
   const auto act = std::find_if(stock.acts.begin(), stock.acts.end(),
                                 [&](const ShopStock::Act& one) { return one.intentId == intentId; });
   if (act == stock.acts.end()) return Message("shop.no-such-cut");
-  // What was entered cannot go while something was said of it since; a change alone can always be taken back.
+  // An entry cannot be taken back once a later act concerns it; a change alone can always be taken back.
   const auto first = std::find_if(stock.acts.begin(), stock.acts.end(),
                                   [&](const ShopStock::Act& one) { return one.about == act->about; });
   const auto later =

@@ -10,21 +10,22 @@ namespace core::shop {
 
 using StockDecision = base::Result<std::vector<record::EventDraft>, base::Message>;
 
-// Refusals of all: those of texts.h. Of entering and correcting besides: stock.needs-size, stock.no-size-here,
+// All refuse by the rules of texts.h. Entering and correcting refuse besides: stock.needs-size, stock.no-size-here,
 // stock.size-out-of-range, stock.measure, stock.quantity-out-of-range, stock.price-out-of-range, stock.currency,
-// stock.size-kind; of all that name one: stock.no-such-item, stock.no-such-batch.
+// stock.size-kind. An act that names an item or a batch refuses: stock.no-such-item, stock.no-such-batch.
 StockDecision decideStock(const ShopStock& stock, const intents::EnterStock& intent);
 StockDecision decideStock(const ShopStock& stock, const intents::CorrectStock& intent);
 StockDecision decideStock(const ShopStock& stock, const intents::CountStock& intent);
-// stock.not-so-much where more is taken out than is there.
+// Refuses stock.not-so-much where more is taken out than is there.
 StockDecision decideStock(const ShopStock& stock, const intents::MoveStock& intent);
 StockDecision decideStock(const ShopStock& stock, const intents::RemoveStock& intent);
-// batch.keeps-out-of-range, batch.source-missing; batch.date-out-of-range, in the future of `nowUtc` too.
+// Refuses batch.keeps-out-of-range, batch.source-missing and batch.date-out-of-range, also for a date after `nowUtc`.
 StockDecision decideStock(const ShopStock& stock, const intents::EnterBatch& intent, std::int64_t nowUtc);
-// batch.used-up-already.
+// Refuses batch.used-up-already.
 StockDecision decideStock(const ShopStock& stock, const intents::UseUpBatch& intent);
 StockDecision decideStock(const ShopStock& stock, const intents::NameMaker& intent);
-// Whether one of these acts is meant; stock.changed-since where something was entered that was changed since.
+// Returns whether the intent is one of these acts. Undoing refuses stock.changed-since where something it entered was
+// changed since.
 bool isStockAct(const ShopStock& stock, const std::string& intentId);
 StockDecision decideUndoStock(const ShopStock& stock, const std::string& intentId);
 

@@ -7,7 +7,7 @@
 
 namespace core::shop {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -15,7 +15,7 @@ using base::Message;
 using intents::Offcut;
 using Decision = base::Result<std::vector<EventDraft>, Message>;
 
-// Beyond what any shop comes to: what a record says above is not believed.
+// No shop reaches this number: a greater one in a record is not valid.
 constexpr std::int64_t kMostPieces = 100'000;
 
 void drop(OnHand& onHand, const std::string& id) {
@@ -34,7 +34,7 @@ void keep(OnHand& onHand, const Event& event, const SheetCut& cut) {
   }
 }
 
-// Marks are not given again, so that a piece thrown away and its successor are told apart: taken back ones count too.
+// Marks are not given again, so that a piece thrown away and its successor differ: taken back ones count too.
 void countMarks(OnHand& onHand, const SheetCut& cut) {
   for (const SheetCut::Kept& kept : cut.kept) {
     if (kept.mark <= kMostMarks) onHand.lastMark = std::max(onHand.lastMark, kept.mark);

@@ -6,7 +6,7 @@
 
 namespace core::shop {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -23,7 +23,7 @@ bool isTruth(const std::string& value, bool& holds) {
   return true;
 }
 
-// By what is set; each says whether the value can be.
+// The functions that apply a setting, by its name; each returns whether the value is valid.
 const std::map<std::string, Take, std::less<>>& takers() {
   static const std::map<std::string, Take, std::less<>> kTakers = {
       {"units",

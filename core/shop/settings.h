@@ -1,6 +1,6 @@
 #pragma once
-// How a bench is set: what a maker chose once for this tablet. Each choice is an event on the bench's own stream, the
-// newest of each kind holds, and what cannot be read leaves what held before.
+// The choices a maker made once for this tablet. Each choice is an event on the bench's own stream and the newest of
+// each kind holds; one that cannot be read leaves the earlier choice in force.
 #include <optional>
 #include <string>
 #include <vector>
@@ -14,12 +14,12 @@
 
 namespace core::shop {
 
-// How far a tablet can stand from the eyes, and be worked.
+// The distances at which a tablet can stand from the eyes and still be worked.
 inline constexpr units::Length kNearest = units::Length::wholeMillimetres(300);
 inline constexpr units::Length kFarthest = units::Length::wholeMillimetres(2000);
 
 struct Settings {
-  units::UnitSystem units = units::UnitSystem::Millimetres;  // a new design is begun in
+  units::UnitSystem units = units::UnitSystem::Millimetres;  // for new designs
   units::Length distance = units::Length::wholeMillimetres(800);
   bool lamp = false;        // shown for lamp light, or for daylight
   bool introduced = false;  // the first questions were answered or passed over
@@ -27,7 +27,7 @@ struct Settings {
   friend bool operator==(const Settings&, const Settings&) = default;
 };
 
-// Of the bench stream `stream` alone: tablets are set each for itself. Any order; duplicates are ignored.
+// Folds the bench stream `stream` alone: each tablet has its own settings. Any order; duplicates are ignored.
 Settings foldSettings(std::vector<record::Event> events, const std::string& stream);
 
 // Refusals: settings.no-such {what}, settings.cannot-be {what} {value}.

@@ -10,7 +10,7 @@
 
 namespace core::shop {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -59,7 +59,7 @@ struct ShopDecider {
   Decision operator()(const intents::EnterBatch& intent) const {
     return decideStock(shop.stock, intent, now.utcMilliseconds);
   }
-  // What else is said of stock asks for no clock.
+  // The other intents on stock need no clock.
   template <typename OfStock>
   Decision operator()(const OfStock& intent) const {
     return decideStock(shop.stock, intent);

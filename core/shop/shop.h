@@ -1,7 +1,7 @@
 #pragma once
-// What belongs to the shop and to no job of its own: the room over time, how long the machine was off, what was
-// cut up and kept, what is in stock, and what this maker's own times have taught. The fold of the bench streams, and a
-// projection over all looks.
+// The state that belongs to the shop and to no single job: the room over time, how long the machine was off, the pieces
+// cut and offcuts kept, the stock, and the lessons of this maker's own times. It is the fold of the bench streams, and
+// a projection over all looks.
 #include <map>
 #include <string>
 #include <vector>
@@ -24,16 +24,16 @@ using waits::Learning;
 struct Shop {
   waits::RoomTrack rooms;
   std::string sensor;  // the folder it is read from; "" for none
-  // Signs of life of this device, and the off-times the maker told.
+  // Heartbeats of this device, and the off-times the maker entered.
   waits::ClockLog clockLog;
   Learning learning;
   OnHand onHand;
   ShopStock stock;
 };
 
-// Folds events of the bench streams (any order; duplicates are ignored) into `shop`: rooms, sensor, told off-times,
-// what was cut and kept, stock and batches. What cannot be read in an event is left out. The rest of `shop` stays as it
-// is.
+// Folds events of the bench streams (any order; duplicates are ignored) into `shop`: rooms, sensor, entered off-times,
+// pieces cut and offcuts kept, stock and batches. Members of an event that cannot be read are left out. The rest of
+// `shop` does not change.
 void foldShop(Shop& shop, std::vector<record::Event> events);
 
 // Refusals: those of parseTemperature and parseHumidity; shop.no-such-boot, shop.off-time-out-of-range,

@@ -8,7 +8,7 @@
 
 namespace core::shop {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -31,7 +31,7 @@ ShopPrint::ShopPrint(std::vector<Event> events) : m_odd(kFirst) {
   for (const Event& event : events) {
     if (!touchesJobs(event)) continue;
     if (const auto undone = as<Undone>(event)) {
-      // What it takes back is left out of the sum where it is of the bench; anything else may be of a job.
+      // An undone act of the bench is left out of the sum; any other undone act may be of a job.
       if (!ofBench.contains(undone->intent)) m_odd = added(m_odd, event.eventId);
       continue;
     }

@@ -1,5 +1,5 @@
 #pragma once
-// What of the benches' streams a job was folded over, as a short text to compare: two that are equal fold to the same.
+// A fingerprint of the benches' events a job was folded over: two jobs with equal fingerprints fold to the same state.
 #include <string>
 #include <vector>
 
@@ -12,10 +12,10 @@ class ShopPrint {
   // Events of all benches, in any order.
   explicit ShopPrint(std::vector<record::Event> benchEvents);
 
-  // Everything that can touch a job.
+  // The fingerprint of every event that can touch a job.
   const std::string& whole() const { return m_whole; }
-  // For a job that is settled since `newest`, the clock of its own newest event: what was made ready later does not
-  // count, unless it takes back something earlier.
+  // The fingerprint for a job that is settled since `newest`, the clock of its own newest event: a later preparation
+  // does not count, unless it takes back something earlier.
   std::string upTo(const record::Hlc& newest) const;
 
  private:

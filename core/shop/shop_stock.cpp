@@ -11,7 +11,7 @@
 
 namespace core::shop {
 
-// Events and what is said of them are spoken of throughout.
+// This file uses the types of the record throughout.
 using namespace record;
 namespace {
 
@@ -23,7 +23,7 @@ template <typename One>
 concept OfABatch = requires(const One& one) {
   one.batch;
 };
-// Of a job, of a design, or of the shop's other affairs.
+// True for events of a job, of a design, or of other parts of the shop.
 template <typename One>
 concept OfSomethingElse =
     StandsOutside<One, kOfBench> || !StandsOutside<One, kOfJob | kOfDesign> || std::is_same_v<One, RoomEntered> ||
@@ -32,8 +32,8 @@ concept OfSomethingElse =
 
 using base::withId;
 
-// What an event says of stock, batches or the maker: first what enters them, then the rest, so that each is found
-// whatever the order in which its own event and those about it came.
+// Folds the events about stock, batches or the maker: first those that enter them, then the rest, so that each is found
+// whatever the order of its own event and those about it.
 class StockFolder {
  public:
   explicit StockFolder(ShopStock& stock) : m_stock(stock) {}
@@ -110,8 +110,8 @@ class StockFolder {
   ShopStock& m_stock;
 };
 
-// What an act on stock is about: an item or a batch by id, "" where it names the maker. Nothing where it is no such
-// act.
+// Returns the subject of an act on stock: an item or a batch by id, "" where it names the maker. Returns nothing where
+// it is no such act.
 std::optional<std::string> subjectOf(const Event& event, const Happening& happening) {
   using Subject = std::optional<std::string>;
   return std::visit(OneOf{[&](const StockEntered&) { return Subject(event.eventId); },
@@ -132,7 +132,7 @@ ShopStock foldStock(const std::vector<Event>& events, const std::set<std::string
   std::vector<std::pair<const Event*, Happening>> live;
   for (const Event& event : events) {
     Happening happening = happeningOf(event);
-    // A mark is not given again, so that a jar taken back and its successor are told apart.
+    // A mark is not given again, so that a jar taken back and its successor differ.
     if (const auto* entered = std::get_if<BatchEntered>(&happening); entered != nullptr && entered->mark <= kMostMarks)
       stock.lastMark = std::max(stock.lastMark, entered->mark);
     if (voided.contains(event.intentId)) continue;

@@ -57,7 +57,7 @@ intents::CutSheet cutOf(const Cutting& cutting, const PlanSheet& sheet, bool kee
   for (const auto& placed : sheet.pieces) {
     const CutPiece& piece = cutting.pieces[placed.piece];
     ++cut.pieces[piece.id];
-    // What the stock leaves unsaid, what is cut from it says.
+    // Where the stock's entry leaves these open, they are those of the piece cut from it.
     if (like.material.empty()) like.material = piece.material;
     if (!like.thickness) like.thickness = piece.thickness;
   }

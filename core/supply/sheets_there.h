@@ -1,5 +1,5 @@
 #pragma once
-// The sheets a job is cut from, as planning takes them. Pure.
+// Lists the sheets a job is cut from, in the form that planning needs. Pure.
 #include "core/design/job.h"
 #include "core/materials/stock_match.h"
 #include "core/shop/shop.h"
@@ -8,7 +8,8 @@ namespace core::supply {
 
 bool isSheet(const shop::StockItem& item);  // board or paper
 
-// What the job lists, less what of it is cut up, and the shop's sheets and offcuts with their ids in the record.
+// Returns the job's listed stock, less the sheets of it cut up, and the shop's sheets and offcuts with their ids in the
+// record.
 materials::SheetsThere sheetsThere(const std::string& job, std::vector<design::Stock> listed, const shop::Shop& shop);
 
 }  // namespace core::supply

@@ -1,5 +1,5 @@
 #pragma once
-// What a design or job lacks of what the shop has. Pure: the same design and shop give the same answer.
+// Finds what the shop lacks for a design or job. Pure: the same design and shop give the same answer.
 #include <string>
 
 #include "core/design/design.h"
@@ -8,7 +8,7 @@
 
 namespace core::supply {
 
-// `job`: its id, so that what is cut already is not asked for again; "" for a design that is on no bench yet.
+// `job`: its id, so that pieces cut already are not counted again; "" for a design that is on no bench yet.
 materials::Shortage shortageOf(const std::string& job, const design::Design& design, const shop::Shop& shop);
 
 }  // namespace core::supply

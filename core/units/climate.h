@@ -51,7 +51,7 @@ base::Result<Temperature, base::Message> parseTemperature(std::string_view text)
 // "58 %". A room is above 0 and below 100; a hygrometer that shows either end is not measuring.
 base::Result<Humidity, base::Message> parseHumidity(std::string_view text);
 
-// The same limits for a number that is measured, not written. What is not finite is malformed.
+// Applies the same limits to a number that is measured, not written. A number that is not finite is malformed.
 base::Result<Temperature, base::Message> temperatureInCelsius(double celsius);
 base::Result<Humidity, base::Message> humidityInPercent(double percent);
 

@@ -50,10 +50,10 @@ struct ParsedLength {
   LengthUnit unit = LengthUnit::Millimetre;
 };
 
-// Reads "310 mm", "31.5 cm", "12 3/8 in", "12-3/8 in", "12.375 in", "3/32 in", each with an optional leading
-// minus. One space before the unit, a point as decimal sign, fraction denominators 2 to 64 in powers of two
-// and for inches only. Exact: what is not whole in nanometres is refused, as is anything beyond 10 m.
-// Returns the length, or the message that says what is wrong.
+// Reads "310 mm", "31.5 cm", "12 3/8 in", "12-3/8 in", "12.375 in", "3/32 in", each with an optional leading minus. One
+// space before the unit, a point as decimal sign, fraction denominators 2 to 64 in powers of two and for inches only.
+// The result is exact: a length that is not whole in nanometres is refused, as is anything beyond 10 m. Returns the
+// length, or the message with the reason.
 base::Result<ParsedLength, base::Message> parseLength(std::string_view text);
 
 }  // namespace core::units

@@ -1,6 +1,6 @@
 #pragma once
-// How a length is shown: millimetres to 0.1, inches to 1/32 in reduced fractions, marked as approximate where
-// the shown value is not the value. Rounding happens here and nowhere else, and is always named.
+// The display of lengths: millimetres to 0.1, inches to 1/32 in reduced fractions, marked as approximate where the
+// shown value is not the value. Rounding happens here and nowhere else, and is always named.
 #include <cstdint>
 #include <string>
 

@@ -1,7 +1,7 @@
 #pragma once
 // Money of one currency as whole ten-thousandths (int64), never as a floating number: sums and counts are exact,
-// divisions are rounded once, half away from zero, to a ten-thousandth. What would not fit stays at the greatest
-// amount there is (922 million million) instead of wrapping round.
+// divisions are rounded once, half away from zero, to a ten-thousandth. An amount that would not fit becomes the
+// greatest one there is (922 million million) instead of wrapping round.
 #include <compare>
 #include <cstdint>
 #include <optional>
@@ -33,21 +33,21 @@ class Money {
 
 inline constexpr Money kDearest = Money::parts(100'000'000 * kPartsOfMoney);  // the most a single price may be
 
-// A plain decimal from 0 to kDearest with at most four decimals: "18.50", "0.045". Nothing else is read.
+// Reads a plain decimal from 0 to kDearest with at most four decimals, such as "18.50" or "0.045", and nothing else.
 std::optional<Money> parseMoney(std::string_view text);
 // The money whose decimal text reads as this number; nothing where that has more than four decimals or is out of range.
 std::optional<Money> moneyOf(double number);
 // Exact, without trailing zeros: "18.5".
 std::string exactText(Money money);
-// To two decimals, halves upwards: "18.50". Requires zero or more.
+// Returns two decimals, halves rounded upwards: "18.50". Requires zero or more.
 std::string shownText(Money money);
 
-// What a maker writes for a price: "18.50", "18.50 GBP"; for a price of some measure "24/h", "24 GBP/h".
+// A price as a maker writes it: "18.50", "18.50 GBP"; for a price of some measure "24/h", "24 GBP/h".
 struct Price {
   Money money;
   std::string currency;  // three capital letters (ISO 4217), or "" where none is named
 };
-// `measure` is "" or what stands after the slash, which must be there then. Nothing where the text is not that.
+// `measure` is "" or the text that must follow the slash. Returns nothing for any other text.
 std::optional<Price> parsePrice(std::string_view text, std::string_view measure);
 
 }  // namespace core::units

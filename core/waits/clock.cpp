@@ -16,7 +16,7 @@ std::int64_t upMilliseconds(const ClockReading& reading) {
   return reading.boottimeNanoseconds / kNanosecondsPerMillisecond;
 }
 
-// What is known of one boot, all in milliseconds.
+// The known times of one boot, all in milliseconds.
 struct Boot {
   std::string id;
   std::int64_t last = 0;    // boot-time of the last sign of life
@@ -27,8 +27,8 @@ struct Boot {
 
 class Boots {
  public:
-  // Boots in the order in which they left signs of life; the one of `start` where it left none stands alone before
-  // that of `now`, because it may be another device's.
+  // Orders boots by their heartbeats. The boot of `start`, where it has none, is alone before that of `now`, because it
+  // may be another device's.
   Boots(const ClockReading& start, const ClockReading& now, const ClockLog& log) {
     const bool known = std::any_of(log.heartbeats.begin(), log.heartbeats.end(),
                                    [&](const ClockReading& heartbeat) { return heartbeat.bootId == start.bootId; });
@@ -104,7 +104,7 @@ Elapsed elapsedBetween(const ClockReading& start, const ClockReading& now, const
   const std::size_t first = boots.indexOf(start.bootId);
   const std::size_t last = boots.indexOf(now.bootId);
   Elapsed elapsed;
-  // An instant of an earlier boot lies before the start.
+  // An instant of an earlier boot is before the start.
   if (last < first) return elapsed;
   std::int64_t time = std::max<std::int64_t>(0, boots.all()[first].last - upMilliseconds(start));
   std::int64_t most = time;

@@ -1,6 +1,6 @@
 #pragma once
-// The course of one wait through the rooms it has seen: how much of the stated time has passed, and when a stated
-// time will have passed if the room stays as it is.
+// The course of one wait through its rooms: how much of the stated time has passed, and when a stated time will have
+// passed if the room stays as it is.
 #include <optional>
 #include <vector>
 
@@ -13,22 +13,22 @@ namespace core::waits {
 
 class Course {
  public:
-  // `rooms` as roomsSince gives them. Where no room is known the stated time is taken as it is. Where a room lies
+  // `rooms` has to be a result of roomsSince. Where no room is known the stated time is used unchanged. Where a room is
   // outside the model's limits nothing is predicted: see byTouch.
   Course(DryingModel model, const units::Room& reference, const std::vector<RoomFrom>& rooms);
 
-  // Of the stated time, how much has passed after `time` here; by the likely factor, to the millisecond.
+  // Returns how much of the stated time has passed after `time` here; by the likely factor, to the millisecond.
   units::Duration stated(units::Duration time) const;
-  // A stated span as it comes out here: the likely time by the likely factor; early and late widened by how far the
-  // model's own limits lie apart, in quadrature on a logarithmic scale.
+  // Converts a stated span to the time it takes here: the likely time by the likely factor; early and late widened by
+  // the distance between the model's own limits, in quadrature on a logarithmic scale.
   units::Span here(const units::Span& span) const;
-  // The rest of the course, counted from a moment of it.
+  // Returns the rest of the course, counted from a moment of it.
   Course after(units::Duration time) const;
 
-  // The factor of the room the wait is in now; nothing where no room is known or the model is none.
+  // Returns the factor of the wait's present room; nothing where no room is known or there is no model.
   const std::optional<Factor>& now() const { return m_now; }
-  // Why nothing is predicted: a room on the way outside the model's limits (room.too-cold and its like). Times then
-  // come from the nearest room within them, and serve to say when to look, no more.
+  // Returns why nothing is predicted: a room on the way is outside the model's limits (room.too-cold and its like).
+  // Times are then computed for the nearest room within them, and only serve to choose when to look.
   const std::optional<base::Message>& byTouch() const { return m_byTouch; }
 
  private:

@@ -80,7 +80,7 @@ Grid makersPrior() {
 }
 
 Belief beliefFrom(const Grid& density) {
-  // The grid cuts the prior's last tails off; what is resolved is told against the prior as the grid has it.
+  // The grid cuts the prior's last tails off, so the resolved share is computed against the prior as the grid has it.
   static const double first = moments(convolved(exponential(makersPrior()))).variance;
   const auto [mean, variance] = moments(density);
   Belief belief;

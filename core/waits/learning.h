@@ -1,9 +1,9 @@
 #pragma once
-// What a maker's own found times teach about the modelled ones: k, by which a kind's times are longer here than the
-// model says. Pure functions; the found times are gathered from the record by the caller.
+// Learns k from a maker's own found times: the factor by which a kind's times are longer here than modelled. These are
+// pure functions; the caller collects the found times from the record.
 //
-// Kinds teach each other only where one cause moves them all: water leaving a film that this maker lays. What soaks,
-// cools, is pressed, takes up oxygen or comes to tack is learned from its own looks alone.
+// Kinds teach each other only where one cause changes them all: water leaving a film that this maker lays. Soaking,
+// cooling, pressing, taking up oxygen and coming to tack are learned from their own looks alone.
 //
 // The model of such films: the maker's overall m ~ N(0, 0.35^2 - 0.25^2), ln k of each kind ~ N(m, 0.25^2), so that a
 // kind alone has the prior N(0, 0.35^2) and kinds teach each other about the maker; any other kind has that prior and
@@ -23,9 +23,9 @@ namespace core::waits {
 inline constexpr double kPriorVariance = 0.35 * 0.35;
 inline constexpr double kWithinMakerVariance = 0.25 * 0.25;  // of kinds round the maker's overall m
 
-// What moves a kind's times besides the room.
+// The cause that changes a kind's times besides the room.
 enum class Cause {
-  Own,   // something no other kind has
+  Own,   // a cause that no other kind has
   Film,  // how this maker's films lie and dry
 };
 
@@ -36,9 +36,9 @@ struct Kind {
   friend auto operator<=>(const Kind&, const Kind&) = default;
 };
 
-// Whether a found time lies so far outside the stated span that it is asked about before it is believed: sooner than a
-// third of its early time, or not yet after three times its late one. The bounds are in stated time over the span's
-// likely time, as an Observation has them.
+// Returns whether a found time is so far outside the stated span that the maker has to confirm it: sooner than a third
+// of its early time, or not yet after three times its late one. The bounds are in stated time over the span's likely
+// time, as an Observation has them.
 inline constexpr double kBelievable = 3;
 bool farOutside(double lower, double upper, const units::Span& stated);
 
@@ -56,10 +56,10 @@ struct Belief {
 
 class Beliefs {
  public:
-  // Observations that are not meaningful are passed over. Neither the order of observations nor of kinds matters.
+  // Observations that are not meaningful are ignored. Neither the order of observations nor of kinds matters.
   explicit Beliefs(const std::map<Kind, std::vector<Observation>>& byKind, Scatter scatter = Scatter::Robust);
 
-  // A film never found has what the maker's other films say; another kind never found has nothing.
+  // For a film never found, returns the belief from the maker's other films; for another kind never found, the prior.
   Belief of(const Kind& kind) const;
 
  private:
@@ -74,9 +74,9 @@ class Beliefs {
 // wide: with this, some four in five simulated times fall within after five waits of a kind, whatever was stated
 // between 0.2 and 0.9.
 //
-// Where nothing was learned it is the modelled span itself. `modelled` is to have 0 <= early <= likely <= late; so has
-// the result. A likely time of zero has no width in ln: early stays, late alone is multiplied. An early time of zero
-// has none below: it becomes the share u of what the belief's own width gives.
+// Where nothing was learned it is the modelled span itself. `modelled` must satisfy 0 <= early <= likely <= late, and
+// so does the result. A likely time of zero has no width in ln: early stays, late alone is multiplied. An early time of
+// zero has none below: it becomes the share u of the time that the belief's own width gives.
 units::Span learned(const units::Span& modelled, const Belief& belief);
 
 }  // namespace core::waits

@@ -25,7 +25,7 @@ struct Normal {
   static double above(double r) { return std::erfc(r / std::numbers::sqrt2) / 2; }
 };
 
-// Each difference is taken in the tail it lies in, where it keeps its digits.
+// Each difference is taken in its own tail, where it loses no digits.
 template <typename Law>
 double between(double a, double b) {
   if (a >= 0) return Law::above(a) - Law::above(b);

@@ -1,14 +1,15 @@
 #pragma once
-// What one found time says of k, the maker's own factor on the modelled times, over a fixed grid of ln k.
+// Computes the likelihood of k, the maker's own factor on the modelled times, from found times, over a fixed grid of ln
+// k.
 #include <array>
 #include <cmath>
 #include <vector>
 
 namespace core::waits {
 
-// The ratio of the time found to the time modelled: more than nothing where `lower` is 0 (it was already so at the
-// first look), at least `lower` where `upper` is infinite (not yet so at the last), between the two looks otherwise,
-// measured where they are equal. The age is in months of 30 days; one below zero (a clock set back) counts as new.
+// The ratio of the time found to the time modelled: above zero where `lower` is 0 (it was already so at the first
+// look), at least `lower` where `upper` is infinite (not yet so at the last), between the two looks otherwise, measured
+// where they are equal. The age is in months of 30 days; one below zero (a clock set back) counts as new.
 struct Observation {
   double lower = 0;
   double upper = 0;
@@ -17,11 +18,12 @@ struct Observation {
   friend bool operator==(const Observation&, const Observation&) = default;
 };
 
-// Whether it says anything: 0 <= lower <= upper, lower finite, upper not 0, not the whole of (0, infinity), age finite.
+// Returns whether it constrains k: 0 <= lower <= upper, lower finite, upper not 0, not the whole of (0, infinity), age
+// finite.
 bool meaningful(const Observation& observation);
 
-// How single times scatter round k in ln. The robust one has a Student's t with 4 degrees of freedom, so that one
-// "came back after lunch" is not believed; the normal one is for comparison with closed forms.
+// The distribution of single times round k in ln. The robust one is a Student's t with 4 degrees of freedom, so that
+// one "came back after lunch" has little weight; the normal one is for comparison with closed forms.
 enum class Scatter { Robust, Normal };
 
 inline constexpr double kScatter = 0.20;        // scale of one time, of ln
@@ -34,8 +36,8 @@ using Grid = std::array<double, kGridPoints>;
 constexpr double gridStep() { return 2 * kGridEnd / (kGridPoints - 1); }
 constexpr double gridPoint(int index) { return -kGridEnd + index * gridStep(); }
 
-// The logarithm of how likely the observations are at each ln k of the grid, each with scale
-// sqrt(kScatter^2 + kDriftPerMonth^2 age). All must be meaningful; bounds beyond the grid stand at its ends.
+// Returns the log-likelihood of the observations at each ln k of the grid, each with scale sqrt(kScatter^2 +
+// kDriftPerMonth^2 age). All must be meaningful; bounds beyond the grid are moved to its ends.
 Grid logLikelihood(const std::vector<Observation>& observations, Scatter scatter);
 
 }  // namespace core::waits

@@ -17,7 +17,7 @@ double vapourPressure(const Room& room) {
 // Mass of vapour to mass of dry air. 0.621945 is the ratio of their molar masses.
 double humidityRatio(double vapour) { return 0.621945 * vapour / (kBarometer - vapour); }
 
-// The ratio the air of `air` degrees must have if a wet bulb in it stands at `bulb` degrees.
+// Returns the humidity ratio that air of `air` degrees must have if a wet bulb in it shows `bulb` degrees.
 double humidityRatioAt(double bulb, double air) {
   const double saturated = humidityRatio(saturationPressure(Temperature::celsius(bulb)));
   return ((2501 - 2.326 * bulb) * saturated - 1.006 * (air - bulb)) / (2501 + 1.86 * air - 4.186 * bulb);

@@ -1,6 +1,6 @@
 #pragma once
-// The room as it was entered or measured, over time. What has dried so far was dried by the room of its time; a
-// reading changes only what comes after it.
+// The room as it was entered or measured, over time. A reading applies only from its own time on: earlier drying is
+// computed with the room of its time.
 #include <optional>
 #include <vector>
 
@@ -17,14 +17,14 @@ struct RoomReading {
 
 using RoomTrack = std::vector<RoomReading>;  // in the order they were made
 
-// The room from a moment on, since the start of a wait.
+// The room from a moment on; the moment is counted from the start of a wait.
 struct RoomFrom {
   units::Duration from;
   std::optional<units::Room> room;
 };
 
-// The rooms a wait has seen, from its start to `now`: the first from 0, in order of time, no two alike in a row.
-// `planned` is what holds until one is entered; nothing where nobody has said.
+// Returns the rooms of a wait from its start to `now`: the first from 0, in order of time, no two alike in a row.
+// `planned` applies until a room is entered; nothing where no room is known.
 std::vector<RoomFrom> roomsSince(const ClockReading& started, const ClockReading& now, const RoomTrack& track,
                                  const std::optional<units::Room>& planned, const ClockLog& log);
 

@@ -31,7 +31,7 @@ Span notYetAt(const Span& opens, Duration at) {
 Span operator+(const Span& a, const Span& b) { return {a.early + b.early, a.likely + b.likely, a.late + b.late}; }
 Span operator+(Duration at, const Span& b) { return {at + b.early, at + b.likely, at + b.late}; }
 
-// What the looks leave of the opening, and what was found last.
+// The opening as far as the looks determine it, and the last finding.
 struct Found {
   bool ready = false;
   bool past = false;
@@ -97,7 +97,7 @@ WaitState waitState(const WaitTerms& terms, const Learned& learnt, const ClockRe
   const std::vector<RoomFrom> seen = roomsSince(started, now, rooms, terms.planned, log);
   const Course course(terms.model, terms.reference, seen);
   state.byTouch = course.byTouch();
-  // What opens at once is no drying and is not learned.
+  // A wait that opens at once is no drying and is not learned.
   const bool learns = terms.opens.likely > Duration();
   const Span opensStated = learns ? learned(terms.opens, learnt.opening) : terms.opens;
   state.opens = course.here(opensStated);

@@ -1,6 +1,6 @@
 #pragma once
-// What a running wait is at an instant, as a pure function of everything it depends on. There is no timer object
-// anywhere that could disagree with the record.
+// Computes the state of a running wait at an instant, as a pure function of everything it depends on. There is no timer
+// object anywhere that could disagree with the record.
 #include <optional>
 #include <vector>
 
@@ -17,13 +17,13 @@ enum class Phase {
   Waiting,  // not yet likely
   Open,     // likely true; with a closing: the tack window or the open time runs
   Closing,  // so near the closing that the gated act must begin now
-  Closed,   // the closing has likely passed: missed, unless the touch test says otherwise
+  Closed,   // the closing has likely passed: missed, unless the touch test shows otherwise
   Over,     // true for good: found so by touch, or past the late end of the span, with no closing
 };
 
 enum class Verdict { NotYet, Tacky, PastIt, Dry };
 
-// Where the times come from; each includes the one before.
+// The source of the times; each includes the one before.
 enum class Basis {
   Label,    // as the technique or the label states them
   Model,    // computed for the room
@@ -35,7 +35,7 @@ struct Look {
   Verdict verdict = Verdict::NotYet;
 };
 
-// What was stated when the wait began, and what has been found by touch since.
+// The times stated when the wait began, and the looks since.
 struct WaitTerms {
   units::Span opens;                  // in the reference room
   std::optional<units::Span> closes;  // counted from the start as well; each quantile later than that of `opens`
@@ -46,13 +46,14 @@ struct WaitTerms {
   std::vector<Look> looks;             // in the order they were made
 };
 
-// What this maker's own times say of a material.
+// The factors learned from this maker's own times with a material.
 struct Learned {
   Belief opening;  // factor on `opens`
   Belief width;    // factor on the time from opening to closing
 };
 
-// What the looks of all jobs say, opening and width apart. Rebuilt whenever a look is added or taken back.
+// The factors learned from the looks of all jobs, opening and width apart. Rebuilt whenever a look is added or taken
+// back.
 struct Learning {
   Beliefs opening{{}};
   Beliefs width{{}};
@@ -63,13 +64,13 @@ struct Learning {
 struct WaitState {
   Phase phase = Phase::Waiting;
   Elapsed elapsed;
-  units::Span opens;  // since the start, after what the room, the maker's own times and the looks say
+  units::Span opens;  // since the start, corrected for the room, the maker's own times and the looks
   std::optional<units::Span> closes;
 
-  // Since the start. When a look is worth while (one in five is ready) and when it should be so (four in five).
+  // Since the start: when a look is worth while (one in five is ready), and when it should be so (four in five).
   units::Duration lookAt;
   units::Duration shouldBeAt;
-  // When the act has to begin: so early that it is done before one window in ten has closed, not before the opening.
+  // When the act has to begin, so that it is done before one window in ten has closed; never before the opening.
   std::optional<units::Duration> closingAt;
   // When the window has likely closed.
   std::optional<units::Duration> missedAt;
@@ -79,15 +80,15 @@ struct WaitState {
   Basis basis = Basis::Label;
   std::vector<base::Message> why;  // one or two short reasons, in order
 
-  // Whether the fact the wait makes is true.
+  // Returns whether the fact the wait makes is true.
   bool holds() const { return phase == Phase::Open || phase == Phase::Closing || phase == Phase::Over; }
 };
 
 WaitState waitState(const WaitTerms& terms, const Learned& learned, const ClockReading& started, const RoomTrack& rooms,
                     const ClockLog& log, const ClockReading& now);
 
-// From opening to closing, quantile by quantile: that a window which opens late also closes late is the careful
-// reading of two stated spans.
+// Returns the width from opening to closing, quantile by quantile: the careful reading of two stated spans is that a
+// window which opens late also closes late.
 units::Span widthOf(const units::Span& opens, const units::Span& closes);
 
 }  // namespace core::waits

@@ -71,7 +71,7 @@ void explain(WaitState& state, const WaitTerms& terms, const Learned& learnt, co
     state.why.push_back(Message(belief.mean > 0 ? "why.others.slow" : "why.others.quick")
                             .with("percent", percent(std::exp(belief.mean))));
   }
-  // What opens at once has its own times in its closing alone.
+  // A wait that opens at once has learned times only for its closing.
   const Belief& width = learnt.width;
   if (terms.closes && terms.opens.likely == units::Duration() && width.count > 0) {
     state.basis = Basis::Learned;

@@ -1,5 +1,5 @@
 #pragma once
-// Why a wait is thought to take as long as it is shown: the room, this maker's own times, or the label alone.
+// Explains the length a wait is shown with: the room, this maker's own times, or the label alone.
 #include <string>
 
 #include "core/waits/course.h"

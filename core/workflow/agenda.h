@@ -1,7 +1,7 @@
 #pragma once
-// What is still to do of a job: the steps with the time they take, the waits that run and those to come as they are
-// expected in a room, after what this maker's own times have taught. Whoever tells what lies ahead has it from here:
-// the list of steps, the rehearsal, the desk.
+// Lists what is still to do in a job: the steps with the time they take, and the running and later waits as they are
+// expected in a room, corrected by this maker's own times. Every view of the work ahead uses this: the list of steps,
+// the rehearsal, the desk.
 #include <map>
 #include <optional>
 #include <string>
@@ -13,21 +13,21 @@
 
 namespace core::workflow {
 
-// Kinds are told apart by technique, step and wait: "fast-oil-size/lay-size/tack"; the thing and the part are left out.
-// Water leaving a film is one cause for all that dries by evaporation.
+// Kinds are distinguished by technique, step and wait: "fast-oil-size/lay-size/tack"; the thing and the part are left
+// out. Water leaving a film is one cause for all that dries by evaporation.
 waits::Kind kindOf(const WorkflowWait& wait);
 
-// What is stated of a wait, with the longest act its fact gates; nothing looked at yet.
+// Returns the stated terms of a wait, with the longest act its fact gates and no looks.
 waits::WaitTerms termsOf(const Workflow& workflow, const WorkflowWait& wait, const std::optional<units::Room>& planned);
 
 // Where, and by whom, a job is worked.
 struct Bench {
-  std::optional<units::Room> room;  // nothing: nobody has said; every wait is as it is stated
+  std::optional<units::Room> room;  // nothing: no room is known; every wait is as it is stated
   waits::Learning learning;
 };
 
 struct AgendaWait {
-  units::Span opens;  // after its step is done; of one that runs, from now on, and below zero where that lies behind
+  units::Span opens;  // after its step is done; for a running wait from now on, negative where that is past
   std::optional<units::Span> closes;
   waits::Basis basis = waits::Basis::Label;
 };
@@ -38,29 +38,29 @@ struct AgendaStep {
 };
 
 struct AgendaRun {
-  std::size_t step = 0;  // that began it
+  std::size_t step = 0;  // the step that began it
   const WorkflowWait* wait = nullptr;
   AgendaWait from;
 };
 
 class Agenda {
  public:
-  // Of a piece not begun. The workflow stays where it is for as long as this is used.
+  // The agenda of a piece not begun. The workflow must outlive the agenda.
   explicit Agenda(const Workflow& workflow, const Bench& bench = {});
-  // Of one under way: what is left of it, in list order, and the waits that run and matter, in the order in which they
-  // were begun.
+  // The agenda of a piece under way: the steps that are left, in list order, and the waits that run and matter, in the
+  // order in which they were begun.
   Agenda(const Workflow& workflow, const Bench& bench, std::vector<AgendaStep> steps, std::vector<AgendaRun> running);
 
   const Workflow& workflow() const { return *m_workflow; }
   const std::vector<AgendaStep>& steps() const& { return m_steps; }
   const std::vector<AgendaRun>& running() const& { return m_running; }
-  // Parts of an agenda nobody keeps cannot be read.
+  // A temporary agenda cannot be read, since the parts would not outlive it.
   const std::vector<AgendaStep>& steps() const&& = delete;
   const std::vector<AgendaRun>& running() const&& = delete;
-  // Requires a wait of a step that is still to do. Where the room lies outside the wait's model nothing is predicted:
-  // the spans are as they are stated.
+  // Requires a wait of a step that is still to do. Where the room is outside the wait's model nothing is predicted: the
+  // spans are as they are stated.
   const AgendaWait& of(const WorkflowWait& wait) const { return m_byId.at(wait.id); }
-  // Why some waits are not predicted, each reason once: room.too-cold and its like.
+  // Returns why some waits are not predicted, each reason once: room.too-cold and its like.
   const std::vector<base::Message>& byTouch() const { return m_byTouch; }
 
  private:

@@ -26,7 +26,7 @@ ComposeProblems single(Message message) {
   return problems;
 }
 
-// As many as are told of one input, and the number of the others.
+// Returns as many problems as are reported for one input, and the number of the others.
 ComposeProblems told(ComposeProblems problems) {
   if (const std::size_t found = problems.size(); found > base::kMostProblems) {
     problems.resize(base::kMostProblems);
@@ -134,7 +134,7 @@ class Telling {
     return false;
   }
 
-  // Whether nothing is unmet of that thing, or of the job's fact, any more and nothing else is instead.
+  // Returns whether the supposition leaves no need of that thing, or of the job's fact, unmet, and adds no other.
   bool helps(const Supposition& supposition, const std::string& owner, const std::string& fact) {
     if (m_trials == kMostTrials) return false;
     ++m_trials;

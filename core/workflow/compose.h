@@ -1,7 +1,7 @@
 #pragma once
-// Composition: what the design switches on, which alternatives the job chose, every step filled in, every need
-// met, and one deterministic order. The same design and techniques give the same workflow whatever the order
-// the techniques were read in.
+// Composition switches on what the design needs, uses the alternatives the job chose, fills every step in, satisfies
+// every need and gives one deterministic order. The same design and techniques give the same workflow whatever the
+// order the techniques were read in.
 #include <string>
 #include <vector>
 
@@ -14,29 +14,29 @@
 
 namespace core::workflow {
 
-// Far beyond a mount anybody works, and few enough to be composed, rehearsed and shown at once.
+// This is far more than any mount needs, and few enough to be composed, rehearsed and shown at once.
 inline constexpr std::size_t kMostSteps = 5000;
 
-// A reason why the job cannot be worked with these techniques, at its place in the job file. Which it can be:
+// A reason why the job cannot be worked with these techniques, at its place in the job file. The reasons are:
 //   compose.no-such-role {role}, compose.no-such-technique {role} {technique}, compose.wrong-role {role} {technique}:
-//     what the job says of a role;
-//   compose.no-way.KIND (leaf, wash ...): the thing as it is chosen to be cannot be worked, {name}, {property} (which
-//     stands at the place), {instead} and every property of the thing by its name, "size", "method" ...;
+//     the job's choice for a role is not possible;
+//   compose.no-way.KIND (leaf, wash ...): the thing with the chosen properties cannot be worked, {name}, {property}
+//     (the one at the place), {instead} and every property of the thing by its name, "size", "method" ...;
 //   compose.no-way-by {technique} {name} {instead}: a technique the job names leaves the thing, or the piece,
 //     unfinished;
 //   compose.nobody-makes {step} {technique} {name}: no technique at hand does what has to be done to the thing, or the
 //     piece ({name} is ""), before that step;
 //   compose.cycle {path}: titles of steps that wait for each other;
-//   compose.too-many-steps {most}: more than kMostSteps; compose.too-much: more to put in order than this program takes
-//     upon itself. Either stands alone.
-// {name} is the thing's, as its caller calls it; {instead} the words of `instead`, a line each.
+//   compose.too-many-steps {most}: more than kMostSteps; compose.too-much: more to put in order than this program
+//     attempts. Either is then the only reason.
+// {name} is the thing's name in the caller's words; {instead} the words of `instead`, a line each.
 struct ComposeProblem {
   base::Problem problem;
-  // Values for the place with which this reason goes away: the job file's own, in the order in which they would be
+  // Values for the place that remove this reason, as the job file writes them, in the order in which they would be
   // chosen. Empty where none is known.
   std::vector<std::string> instead;
 };
-// Each thing, and each technique a role names, is told of once. No more than base::kMostProblems, and problems.more
+// Each thing, and each technique a role names, is reported once. No more than base::kMostProblems, and problems.more
 // {count} for the rest.
 using ComposeProblems = std::vector<ComposeProblem>;
 

@@ -17,7 +17,7 @@ using craft::When;
 
 namespace {
 
-// What the steps of one job may take together: the bytes of their texts and facts, and the things that have to be
+// The limits for the steps of one job together: the bytes of their texts and facts, and the things that have to be
 // looked at to find them. A job of twenty bands with every technique there is takes a tenth of each.
 constexpr std::size_t kHeaviest = 16U * 1024U * 1024U;
 constexpr std::size_t kMostLooks = 10'000'000;
@@ -49,7 +49,7 @@ std::vector<DraftStep> Composer::takeSteps() {
   return std::move(m_drafts);
 }
 
-// One technique of each role: the job's choice, otherwise the lowest rank; and all without a role.
+// Chooses one technique for each role, the job's choice or otherwise the lowest rank, and all without a role.
 void Composer::chooseTechniques() {
   const std::vector<const Technique*> all = m_catalogue.all();
   std::set<std::string> roles;
@@ -109,7 +109,7 @@ void Composer::switchOn(const Technique& technique) {
   for (const Thing* thing : thingsOf(technique.when)) addSteps(technique, Subject{thing, technique.when.kind});
 }
 
-// Nothing is added any more: whatever else there is to say would only follow from it.
+// Nothing is added after this: any further problem would only follow from it.
 void Composer::stop(Message message) {
   if (!m_tooMuch) m_tooMuch = std::move(message);
 }
@@ -157,9 +157,9 @@ bool Composer::allMade(const std::vector<std::string>& facts) const {
   return std::all_of(facts.begin(), facts.end(), [&](const std::string& fact) { return m_made.contains(fact); });
 }
 
-// Techniques that wait to be needed are switched on while some need nobody meets could be met by them. The
-// facts of such techniques speak of the job or the shop, so their patterns are the facts themselves. What is
-// switched on adds its steps at the end and takes nothing away, so that one walk is enough.
+// Techniques used only when needed are switched on where they can satisfy a need that nothing else does. The facts of
+// such techniques are about the job or the shop, so their patterns are the facts themselves. A technique that is
+// switched on adds its steps at the end and removes nothing, so that one walk is enough.
 void Composer::pullInNeeded() {
   const Makers makers = neededMakers();
   for (std::size_t i = 0; i < m_drafts.size() && !m_tooMuch; ++i) {
@@ -205,7 +205,7 @@ const Technique* Composer::neededMaker(const Makers& makers,
   return nullptr;
 }
 
-// Each need becomes the first of its alternatives that is made; what none makes is told with who needs it.
+// Each need becomes the first of its alternatives that is made; a need that no step makes is reported with its step.
 void Composer::settleNeeds() {
   for (DraftStep& draft : m_drafts) {
     std::set<std::string_view> settled;

@@ -1,6 +1,6 @@
 #pragma once
-// One attempt at a composition: which techniques a design switches on, their steps filled in, and which needs nobody
-// meets. Only this room uses it: whoever wants a workflow calls compose().
+// One attempt at a composition: which techniques a design switches on, their steps filled in, and which needs nothing
+// satisfies. Only this folder uses it: other code calls compose() for a workflow.
 #include <map>
 #include <optional>
 #include <set>
@@ -15,19 +15,19 @@
 
 namespace core::workflow {
 
-// What is taken as another than the job says, to find out whether it could then be worked.
+// A choice that replaces the job's own, to find out whether the job could then be worked.
 struct Supposition {
   Supposed thing;
   std::string role;       // "" for none
-  std::string technique;  // that fills it
+  std::string technique;  // the technique that fills it
 };
 
-// A need of a step that nobody meets.
+// A need of a step that nothing satisfies.
 struct Unmet {
   std::string fact;
-  std::string owner;      // the thing it is a fact of, or what that belongs to; "" for the job or the shop
+  std::string owner;      // the thing it is a fact of, or that thing's owner; "" for the job or the shop
   std::string step;       // its title
-  std::string technique;  // its technique's
+  std::string technique;  // the id of its technique
 };
 
 class Composer {
@@ -35,17 +35,17 @@ class Composer {
   Composer(const design::Design& design, const craft::Catalogue& catalogue, const ThingWords& words,
            const Supposition& supposition = {});
 
-  // Gathers the steps; everything below comes of it. Call once.
+  // Gathers the steps; everything below needs it. Call once.
   void gather();
 
   const Things& things() const { return m_things; }
-  // Of the roles the job names: each at its place in the job file.
+  // Returns the problems of the roles the job names, each at its place in the job file.
   const std::vector<base::Problem>& roleProblems() const { return m_roleProblems; }
   const std::vector<Unmet>& unmet() const { return m_unmet; }
-  // compose.too-many-steps or compose.too-much, where the gathering or the settling was given up for it; what else is
-  // known is then incomplete.
+  // Returns compose.too-many-steps or compose.too-much, where gathering or settling was stopped for it; the other
+  // results are then incomplete.
   const std::optional<base::Message>& tooMuch() const { return m_tooMuch; }
-  // The steps, each need settled. Requires that nothing is unmet. Ask tooMuch() after it again.
+  // Returns the steps, each need settled. Requires that nothing is unmet. Call tooMuch() after it again.
   std::vector<DraftStep> takeSteps();
 
  private:
@@ -58,7 +58,7 @@ class Composer {
   std::vector<Subject> subjectsOf(const craft::Step& step, const Subject& subject) const;
   bool allMade(const std::vector<std::string>& facts) const;
   void pullInNeeded();
-  // Of each fact the techniques that wait to be needed and make it, in the order of choice.
+  // The techniques that make each fact and are used only when needed, in the order of choice.
   using Makers = std::map<std::string, std::vector<const craft::Technique*>>;
   Makers neededMakers() const;
   const craft::Technique* neededMaker(const Makers& makers,

@@ -30,7 +30,7 @@ std::vector<const Thing*> spokenOf(const FactPattern& pattern, const Subject& su
   return {pattern.of == Relation::Outermost ? all.front() : all.back()};
 }
 
-// What "this", "previous" or "owner" stands for; null where there is none.
+// Returns the id that "this", "previous" or "owner" refers to; null where there is none.
 const std::string* idOf(std::string_view word, const Subject& subject, const Things& things) {
   const Thing* thing = subject.thing;
   if (thing == nullptr) return nullptr;

@@ -1,5 +1,5 @@
 #pragma once
-// Patterns filled in: from what a technique says of "this" to the job's own facts, figures and texts.
+// Fills patterns in: a technique's "this" becomes the job's own facts, figures and texts.
 #include <string>
 #include <vector>
 
@@ -9,18 +9,18 @@
 
 namespace core::workflow {
 
-// The thing a step is done for. The job itself where `thing` is null.
+// The thing a step is done for; it is the job itself where `thing` is null.
 struct Subject {
   const Thing* thing = nullptr;
   craft::ThingKind kind = craft::ThingKind::Once;  // of the step: Bevel where the thing is a board
 };
 
-// The facts of a pattern; none where there is nothing to speak of. "this.*" stays as "<id>.*".
+// Returns the facts of a pattern; none where the thing it refers to does not exist. "this.*" stays as "<id>.*".
 std::vector<std::string> expandFacts(const craft::FactPattern& pattern, const Subject& subject, const Things& things);
 std::vector<std::string> expandFacts(const std::vector<craft::FactPattern>& patterns, const Subject& subject,
                                      const Things& things);
 
-// The figure id of a pattern, or "" where it speaks of a previous thing that is not there.
+// Returns the figure id of a pattern, or "" where it refers to a previous thing that does not exist.
 std::string expandFigure(const std::string& pattern, const Subject& subject, const Things& things);
 
 // A step and the choices its needs still leave open.
@@ -34,7 +34,7 @@ struct DraftStep {
 };
 
 inline constexpr std::size_t kHandle = 64;  // bytes a text or a fact takes beside its letters
-// Roughly how many bytes the texts and facts of a step take.
+// Returns roughly how many bytes the texts and facts of a step take.
 std::size_t weightOf(const DraftStep& draft);
 
 DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, const Subject& subject,

@@ -48,11 +48,11 @@ std::string sayingOnce(const std::string& text, const std::string& id) {
   if (found == tokens.end()) return text;
   const auto at = static_cast<std::size_t>(found - tokens.begin());
   const std::vector<std::string> own = base::split(id, '-');
-  // What follows the first comma speaks of something else.
+  // The words after the first comma are about something else.
   const auto part = std::find_if(tokens.begin(), tokens.end(), [](const Token& token) { return !token.mark.empty(); });
   const auto end = part == tokens.end() ? part : part + 1;
   const auto is = [](const std::string& word) { return [&word](const Token& token) { return token.word == word; }; };
-  // What goes hands its mark to the word before it.
+  // A dropped word leaves its mark to the word before it.
   const auto drop = [&](std::size_t gone) {
     if (gone > 0 && tokens[gone - 1].mark.empty()) tokens[gone - 1].mark = tokens[gone].mark;
     tokens.erase(tokens.begin() + static_cast<std::ptrdiff_t>(gone));

@@ -13,7 +13,7 @@ namespace {
 
 using Edges = std::vector<std::vector<std::size_t>>;  // for each step, those that come before it, in order
 
-// Who comes before whom has to be kept for each pair. Beyond this many the facts are said of too many things at once.
+// The order has to be stored for each pair of steps. Beyond this many, facts are used for too many things at once.
 constexpr std::size_t kMostPairs = 100'000;
 
 struct Facts {
@@ -21,7 +21,7 @@ struct Facts {
   std::vector<std::size_t> needers;
 };
 
-// Nothing where there are too many pairs.
+// Returns nothing where there are too many pairs.
 std::optional<Edges> edgesOf(const std::vector<DraftStep>& drafts) {
   std::unordered_map<std::string_view, Facts> facts;
   for (std::size_t i = 0; i < drafts.size(); ++i) {
@@ -66,12 +66,12 @@ std::string cyclePath(const std::vector<DraftStep>& drafts, const Edges& before,
   }
   path.erase(path.begin(), std::find(path.begin(), path.end(), at));
   std::reverse(path.begin(), path.end());
-  // Start from the smallest id, so that the same cycle is always told the same way.
+  // Starts from the smallest id, so that the same cycle is always reported in the same way.
   std::rotate(path.begin(),
               std::min_element(path.begin(), path.end(),
                                [&](std::size_t a, std::size_t b) { return drafts[a].step.id < drafts[b].step.id; }),
               path.end());
-  // Of a long way round the beginning is enough to find the fault.
+  // The beginning of a long cycle is enough to find the fault.
   constexpr std::size_t kMostTold = 12;
   std::string text;
   const auto called = [&](std::size_t step) {

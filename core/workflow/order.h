@@ -8,10 +8,10 @@
 
 namespace core::workflow {
 
-// Puts steps in list order: whoever makes a fact comes before whoever needs or ends it, whoever needs it before
-// whoever ends it; among those free to go the lowest (rank, thing, technique, place in its file) first. A total
-// order: the same steps in any order give the same list. Refuses a cycle, telling the path of steps that closes
-// it. Requires settled needs.
+// Puts steps in list order: a step that makes a fact precedes the steps that need or end it, and a step that needs it
+// precedes the steps that end it; of the steps free to start, the lowest (rank, thing, technique, place in its file) is
+// first. A total order: the same steps in any order give the same list. Refuses a cycle and names the path of steps
+// that closes it. Requires settled needs.
 base::Result<Workflow, base::Message> inOrder(std::vector<DraftStep> drafts);
 
 }  // namespace core::workflow

@@ -1,15 +1,15 @@
 #pragma once
-// What a job says, as the words techniques select by; the same in every language.
+// The properties of a job, as the words techniques select by; they are the same in every language.
 #include <string_view>
 
 #include "core/design/job.h"
 
 namespace core::workflow {
 
-// Anything but four straight sides.
+// Returns true for any form but four straight sides.
 bool isShaped(const design::Job& job);
 std::string_view word(design::Head head);
-// An arch is called by its head.
+// Returns the form's word; an arch has the word of its head.
 std::string_view word(const geometry::ShapeEntry& form);
 std::string_view word(design::Motif motif);
 std::string_view word(design::Grain grain);

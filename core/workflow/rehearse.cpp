@@ -112,7 +112,7 @@ class Rehearser {
 
   bool holds(std::size_t fact) const {
     if (const Running* running = runningFor(fact)) return m_now >= running->opens && m_now <= running->closes;
-    // Whoever makes it directly comes before, and is done: only steps that are free to go are asked about.
+    // The step that makes it directly precedes this one and is done: only steps that are free to start are asked about.
     return !m_facts[fact].byWait;
   }
 
@@ -157,7 +157,7 @@ class Rehearser {
     if (from.closes) running.closes = m_now + from.closes->likely.inMinutes();
     m_facts[running.fact].byWait = true;
     m_facts[running.fact].newest = m_running.size();
-    // What opened before there was an agenda is not told any more.
+    // A wait that opened before the agenda was made is not reported again.
     if (running.opens >= 0) m_openings.emplace(running.opens, m_running.size());
     if (running.closes < kNever) m_closings.emplace(running.closes, m_running.size());
     m_running.push_back(running);
@@ -207,7 +207,7 @@ class Rehearser {
     }
   }
 
-  // At the very moment of closing a step may still start, so only what lies behind is over.
+  // At the very moment of closing a step may still start, so only a closing before now is over.
   void tellClosings(double until, const std::string& busy) {
     while (!m_closings.empty() && m_closings.begin()->first < until) {
       const Running& running = m_running[m_closings.begin()->second];
@@ -234,7 +234,7 @@ class Rehearser {
   std::vector<std::vector<std::size_t>> m_after;
   std::set<std::size_t> m_ready;  // neither started nor waiting for another
   std::vector<Running> m_running;
-  Moments m_openings;  // not told yet
+  Moments m_openings;  // not reported yet
   Moments m_closings;
   double m_stay = 0;  // until when a wait that runs keeps the hands
   double m_now = 0;

@@ -1,7 +1,7 @@
 #pragma once
-// What is still to do of a job on a fast clock: one pair of hands, typical times. Hands start at 0 and are never idle
-// while a step may start; a step gated by an open tack window goes first (the one that closes soonest), otherwise list
-// order decides. A started step is not interrupted, an attended wait keeps the hands until it opens, nights are not
+// Works the rest of a job on a fast clock: one pair of hands, typical times. Hands start at 0 and are never idle while
+// a step may start; a step gated by an open tack window is first (the one that closes soonest), otherwise list order
+// decides. A started step is not interrupted, an attended wait occupies the hands until it opens, nights are not
 // simulated. A window is missed when its step has not started by its typical closing.
 #include <string>
 #include <string_view>
@@ -31,7 +31,7 @@ struct Rehearsal {
 };
 
 Rehearsal rehearse(const Agenda& agenda);
-// Of a piece not begun, with the waits as they are stated.
+// Rehearses a piece not begun, with the waits as they are stated.
 Rehearsal rehearse(const Workflow& workflow);
 
 std::string_view name(RehearsalKind kind);

@@ -15,12 +15,13 @@ base::Stretch stretch(const units::Span& span) {
   return {span.early.inMilliseconds(), span.likely.inMilliseconds(), span.late.inMilliseconds()};
 }
 
-// What is told where one member of what the patterns came to is another; the rest says its technique's field.
+// The message reported where a member filled in from patterns differs; other members are reported by their technique's
+// field.
 template <typename Whole>
 struct Told {
   bool (*same)(const Whole&, const Whole&);
   const char* told;          // kAside: nothing
-  bool contradicts = false;  // whoever did the step did something else
+  bool contradicts = false;  // where the step is done, something else was done
 };
 
 template <auto Member>
@@ -33,7 +34,7 @@ constexpr Told<WaitOfJob> wait(const char* told, bool contradicts = false) {
 }
 
 constexpr bool kContradicts = true;
-// What makes it the same step or wait, or is told by a walk of its own.
+// Marks members that identify the step or wait, or are compared separately.
 constexpr const char* kAside = "";
 
 constexpr Told<StepOfJob> kWaits = {nullptr, kAside};
@@ -66,7 +67,7 @@ constexpr std::array kWait = {
     wait<&W::missedEnds>("renewal.wait-missed", kContradicts),
 };
 
-// These two will not compile where a member comes or goes; the tables above then want the same.
+// These two do not compile where a member is added or removed; the tables above then need the same change.
 [[maybe_unused]] constexpr std::size_t membersOf(const StepOfJob& whole) {
   [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15] = whole;
   return 15;
@@ -110,7 +111,7 @@ class Comparison {
     }
   }
 
-  // Once, whatever number of members says it.
+  // Reports a message once, however many members give it.
   void tell(Message message, bool contradicts) {
     m_found.contradicts = m_found.contradicts || contradicts;
     if (std::find(m_found.what.begin(), m_found.what.end(), message) == m_found.what.end()) {
@@ -142,7 +143,7 @@ class Comparison {
       } else if (id == "renewal.window" && was.closes && is.closes) {
         tell(spans(id, is.title, *was.closes, *is.closes), field.contradicts);
       } else {
-        // A window that comes or goes is another wait, not other times.
+        // A window that is added or removed makes another wait, not other times.
         const std::string said = id == "renewal.window" ? "renewal.wait-other" : id;
         tell(Message(said).with("wait", is.title), field.contradicts);
       }

@@ -12,9 +12,9 @@
 
 namespace core::workflow {
 
-// How things are called in the texts of steps. The core has no words of its own: these are templates filled by
-// name ("{id}", "{band}", "{side}", "{corner}", "{field}", "{number}", "{of}"), and the app passes those of its
-// language. The defaults are the bare ids.
+// The names of things in the texts of steps. The core has no words of its own: these are templates filled by name
+// ("{id}", "{band}", "{side}", "{corner}", "{field}", "{number}", "{of}"), and the app passes those of its language.
+// The defaults are the bare ids.
 struct ThingWords {
   std::string board = "{id}";
   std::string band = "{id}";
@@ -25,9 +25,9 @@ struct ThingWords {
   std::string wash = "{id}";
   std::string leaf = "{id}";
   std::string part = "{id}";
-  // Words for "top", "right", "bottom", "left", "tl", "tr", "br", "bl"; a missing one stands for itself.
+  // Words for "top", "right", "bottom", "left", "tl", "tr", "br", "bl"; a key without a word is shown itself.
   std::map<std::string, std::string> places;
-  // What the answers of a touch test are called where the technique does not say.
+  // The names of a touch test's answers where the technique has none.
   std::map<craft::WaitKind, craft::Answers> answers;
 };
 
@@ -35,24 +35,24 @@ struct Thing {
   std::string id;  // "top", "inner", "inner.top", "inner.corner.tl", "field", "field#2"; "" for the job
   craft::ThingKind kind = craft::ThingKind::Once;
   std::string owner;                              // "" where it owns itself
-  std::string pointer;                            // of what it was made from, in the job file; "" where it is owned
-  std::map<std::string, std::string> properties;  // what techniques select by; the same in every language
-  std::map<std::string, std::string> words;       // what fills {placeholders}
+  std::string pointer;                            // to its source in the job file; "" where it is owned
+  std::map<std::string, std::string> properties;  // used by techniques to select; the same in every language
+  std::map<std::string, std::string> words;       // the values of {placeholders}
   int order = 0;  // place among all things: outermost board first, then innermost band, line, spandrel, wash, leaf
 };
 
-// Whether the thing has every wanted property.
+// Returns whether the thing has every wanted property.
 bool isMeant(const Thing& thing, const craft::Where& where);
 
-// A property that a maker chooses at a thing itself: the job file has it under the property's own name. `values` are
-// all the file knows. In the order in which another would be chosen where one cannot be worked.
+// A property that a maker chooses for a thing itself: the job file has it under the property's own name. `values` lists
+// all that the file format allows, in the order in which another is tried where one cannot be worked.
 struct ThingChoice {
   std::string property;
   std::vector<std::string> values;
 };
 const std::vector<ThingChoice>& choicesOf(craft::ThingKind kind);
 
-// A thing's property taken as another than the job says it is: to find out whether that could be worked.
+// A property value that replaces the job's own, to find out whether the job could be worked with it.
 struct Supposed {
   std::string thing;
   std::string property;
@@ -65,24 +65,24 @@ class Things {
 
   const Thing* find(const std::string& id) const;
   std::size_t count() const { return m_things.size(); }
-  // The job's figure of that id, or null.
+  // Returns the job's figure of that id, or null.
   const design::Figure* figure(const std::string& id) const;
-  // How many things were looked at so far to answer what is asked below: what a composition costs.
+  // Returns how many things the queries below have looked at so far: the cost of a composition.
   std::size_t looks() const { return m_looks; }
-  // What a fact is a fact of, or the owner of that; null where it is one of the job or the shop.
+  // Returns the thing a fact is about, or that thing's owner; null for a fact of the job or the shop.
   const Thing* ownerOfFact(const std::string& fact) const;
-  // In order. Bevel gives the boards whose bevel is coloured.
+  // Returns the things of a kind in order. Bevel gives the boards whose bevel is coloured.
   std::vector<const Thing*> of(craft::ThingKind kind) const;
-  // Strips or corners of a band; parts of a field.
+  // Returns the strips or corners of a band, or the parts of a field.
   std::vector<const Thing*> ownedBy(const std::string& owner, craft::ThingKind kind) const;
-  // Strips that meet in a corner; corners at the ends of a strip.
+  // Returns the strips that meet in a corner, or the corners at the ends of a strip.
   std::vector<const Thing*> adjoining(const Thing& thing, craft::ThingKind kind) const;
-  // What touches the thing's area or lies in it. A board's bevel is in reach of everything: weight on the mount
-  // presses on it.
+  // Returns the things that touch the thing's area or are in it. A board's bevel is in reach of everything: weight on
+  // the mount presses on it.
   std::vector<const Thing*> inReach(const Thing& thing, craft::ThingKind kind) const;
-  // The thing before this one among those of its kind and owner; null for the first.
+  // Returns the thing before this one among those of its kind and owner; null for the first.
   const Thing* previous(const Thing& thing, craft::ThingKind kind) const;
-  // The technique's own words for the answers of a wait's touch test, the others filled by those of its kind.
+  // Returns the technique's own words for the answers of a wait's touch test, completed by those of its kind.
   craft::Answers answersTo(const craft::Wait& wait) const;
   // Splits a thing into parts "<id>#1".."<id>#n", once.
   void split(const std::string& id, int parts);

@@ -11,8 +11,8 @@
 
 namespace core::workflow {
 
-// What a wait's patterns come to for the job. A new member wants its line in renewal.cpp, which will not compile
-// without.
+// A wait's patterns, filled in for the job. A new member also needs a line in renewal.cpp, which does not compile
+// without it.
 struct WaitOfJob {
   std::string id;  // "<step id>/<wait>"; stable for ever
   std::string makes;
@@ -21,7 +21,7 @@ struct WaitOfJob {
   std::vector<std::string> missedEnds;
 };
 
-// Its `answers` are complete: what the file leaves out is filled by the words of the kind.
+// Its `answers` are complete: the words of the kind replace those missing in the technique's file.
 struct WorkflowWait : WaitOfJob, craft::WaitDetail {};
 
 struct WorkflowFaultWay {
@@ -39,7 +39,7 @@ struct WorkflowFault {
   std::vector<std::string> ends;
   std::vector<WorkflowFaultWay> ways;  // the maker chooses one; `mend` and `ends` are then empty
 
-  // Null where there is none.
+  // Returns null where there is no such way.
   const WorkflowFaultWay* way(const std::string& wayId) const {
     for (const WorkflowFaultWay& one : ways) {
       if (one.id == wayId) return &one;
@@ -75,14 +75,14 @@ struct WorkflowMaterial {
   friend bool operator==(const WorkflowMaterial&, const WorkflowMaterial&) = default;
 };
 
-// What a step's patterns come to for the job. A new member wants its line in renewal.cpp, which will not compile
-// without.
+// A step's patterns, filled in for the job. A new member also needs a line in renewal.cpp, which does not compile
+// without it.
 struct StepOfJob {
   std::string id;  // "technique/step@thing", "#n" for parts; "technique/step" for the job or the shop
   std::string technique;
   std::string techniqueTitle;
   std::string thing;      // "" for the job
-  std::string thingName;  // as said to a maker: "top strip of inner band"
+  std::string thingName;  // as shown to a maker: "top strip of inner band"
   std::vector<WorkflowMaterial> materials;
   std::vector<WorkflowFigure> figures;  // only those this design has
   std::vector<WorkflowCheck> checks;
@@ -92,15 +92,15 @@ struct StepOfJob {
   std::vector<WorkflowWait> waits;
   std::vector<std::string> asMade;
   std::vector<WorkflowFault> faults;
-  // Steps (by index) that must be done before this one: the makers of what it needs, and whoever still needs
-  // what it ends.
+  // Steps (by index) that must be done before this one: those that make what it needs, and those that still need what
+  // it ends.
   std::vector<std::size_t> before;
 };
 
-// A step of a technique for one thing of the job: what the technique says, in the words of the thing.
+// A step of a technique for one thing of the job: the technique's step in the words of the thing.
 struct WorkflowStep : StepOfJob, craft::StepDetail, craft::TechniqueDetail {};
 
-// The thing that a part is of: "field" of "field#2"; a thing itself otherwise.
+// Returns the thing that a part is of: "field" for "field#2"; a thing itself otherwise.
 std::string wholeThing(const std::string& thing);
 
 struct Workflow {
@@ -108,15 +108,15 @@ struct Workflow {
 
   const WorkflowStep* find(const std::string& id) const;
   std::optional<std::size_t> indexOf(const std::string& id) const;
-  // The step and wait of a wait id; null where there is none.
+  // The step and wait of a wait id; both are null where there is none.
   struct FoundWait {
     const WorkflowStep* step = nullptr;
     const WorkflowWait* wait = nullptr;
   };
   FoundWait findWait(const std::string& waitId) const;
-  // Steps that need a fact, in list order.
+  // Returns the steps that need a fact, in list order.
   std::vector<std::size_t> needing(const std::string& fact) const;
-  // Steps that make a fact, directly or by a wait.
+  // Returns the steps that make a fact, directly or by a wait.
   std::vector<std::size_t> making(const std::string& fact) const;
 
   // Call once after steps are complete.

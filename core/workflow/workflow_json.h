@@ -6,9 +6,9 @@
 
 namespace core::workflow {
 
-// "mountwright-steps/1": the waits as they are expected. `expected` is of the same workflow.
+// Writes "mountwright-steps/1" with the waits as they are expected. `expected` refers to the same workflow.
 base::Value stepsJson(const Agenda& agenda);
-// As the waits are stated.
+// Writes the waits as they are stated.
 base::Value stepsJson(const Workflow& workflow);
 
 }  // namespace core::workflow

@@ -2,7 +2,7 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// A caution: signal word, hazard, what to avoid. Stands before the act.
+// A caution: signal word, hazard, what to avoid. It is shown before the act.
 Rectangle {
     id: root
 

@@ -4,7 +4,7 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// The desk's fixed frame, for clean hands: where one is and where one can go along the top, the room beneath.
+// The desk's fixed frame, for clean hands: the present place and the others along the top, the content beneath.
 ScreenBase {
     id: root
 

@@ -3,7 +3,7 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// Ten digits, the mark between whole and fraction, and one key that takes the last back.
+// Ten digits, the mark between whole and fraction, and one key that removes the last entry.
 Grid {
     id: root
 
@@ -38,7 +38,7 @@ Grid {
             legendSize: root.legendSize
             lockout: Touch.padLockout
 
-            // A keyboard's keys do what these do; its backspace is the pedal's affair.
+            // A keyboard's keys do the same; its backspace is handled with the pedal's Back.
             Shortcut {
                 sequence: digitKey.offers.text
                 enabled: digitKey.offers.enabled

@@ -1,32 +1,33 @@
 import QtQuick
 import Mountwright.Controls
 
-// A room of the house, with a door. It is made when it is entered and gone when it is left.
+// The base of every screen. A screen is created when it is entered and destroyed when it is left.
 ActionArea {
     id: root
 
-    // Nothing is under way in it: the off time, a touch test or the far face may come up by themselves.
+    // While the maker is not busy in it, the screens of the off time, of a touch test and the far face may open by
+    // themselves.
     property bool idle: false
 
-    // To the screen of that name.
+    // Asks for the screen of that name.
     signal asked(screen: string)
-    // Back to where one came from.
+    // Asks for the screen the maker came from.
     signal leave
-    // To the bench, past all that lies between.
+    // Asks for the bench, leaving all screens in between.
     signal over
     // The step on the bench is done, as far as this screen knows.
     signal stepDone
 
-    // What Done and Back do in it.
+    // These are the acts of Done and Back in this screen.
     function done() {
     }
     function back() {
         leave();
     }
-    // It is left for good.
+    // The screen is about to be destroyed.
     function closed() {
     }
-    // A key, a touch or a pedal: somebody is there.
+    // A key, a touch or a pedal shows that the maker is there.
     function noticed() {
     }
 

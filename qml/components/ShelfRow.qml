@@ -36,7 +36,7 @@ Item {
         y: Metrics.mm(1)
         width: Math.max(Metrics.mm(2), (root.to - root.from) * root.axisWidth)
         height: Metrics.mm(3.4)
-        // Open: solid; still to come: an outline; missed: an outline struck through.
+        // An open window is solid, a future one an outline, a missed one an outline struck through.
         color: root.open ? root.ink : "transparent"
         border.color: root.ink
         border.width: 2 * Metrics.hairline

@@ -5,7 +5,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The shelf: what runs, in the order in which it happens, on one axis from now.
+// The shelf: the running waits, in the order of their next events, on one axis from now.
 Item {
     id: root
 
@@ -24,7 +24,7 @@ Item {
                 return;
             row.y = top;
             top += row.height + Metrics.mm(0.5);
-            // The first is what happens next: it is never left out.
+            // The first row is the next event, so it is never left out.
             row.shown = i === 0 || top <= root.room;
             if (!row.shown)
                 over += 1;
@@ -111,7 +111,7 @@ Item {
                 readonly property double tick: root.axisLeft + place * root.axisWidth
                 readonly property double room: index === 0 ? place : place - (root.shelf.tickPlaces[index - 1] ?? 0)
 
-                // Right of its tick; without a word where the last one still stands there.
+                // The word is right of its tick; it is left out where the previous word still takes the room.
                 x: tick + Metrics.mm(0.8)
                 visible: x + width <= root.width + Metrics.mm(1) && tick > now.x + now.width + Metrics.mm(1) && (index === 0 || room * root.axisWidth > width + Metrics.mm(1.5))
                 y: axis.height - height

@@ -1,17 +1,18 @@
 import QtQuick
 import QtQuick.Templates as T
 
-// The screens one has come through. The first stays; each other one is made when it is entered and gone when it is left.
+// The stack of open screens. The first stays; each other one is created when it is entered and destroyed when it is
+// left.
 T.StackView {
     id: root
 
-    // Of each screen: its name, its source, what it is given, and the one it stands on ("" for whichever one came from).
+    // A row holds a screen's name, its source, its properties, and the screen below it ("" for any).
     required property list<QtObject> rows
     property var names: [rows[0].name]
     readonly property ScreenBase current: currentItem as ScreenBase
     readonly property string screen: names[names.length - 1]
 
-    // Before anything else is asked of it.
+    // The caller has to call this before anything else.
     function begin() {
         push(rows[0].source, rows[0].given, T.StackView.Immediate);
     }
@@ -22,7 +23,7 @@ T.StackView {
         }
         throw new Error("No screen is called " + name);
     }
-    // To a screen gone through already; or a new one, on the screens it stands on.
+    // Goes back to a screen that is open already, or opens a new one above the screens that have to be below it.
     function open(name: string) {
         if (names.includes(name)) {
             cutTo(name);
@@ -43,7 +44,7 @@ T.StackView {
         if (names.length > 1)
             cutTo(names[names.length - 2]);
     }
-    // Leaves all that was entered after it.
+    // Leaves all screens that were entered after it.
     function cutTo(name: string) {
         const at = names.lastIndexOf(name);
         if (at + 1 === names.length)

@@ -1,16 +1,15 @@
 import QtQuick
 import QtQuick.Templates as T
 
-// Where something can be done: it holds the actions that are offered in it, its own as well as those of the keys that
-// stand on it.
+// An area with actions: it holds those offered in it, its own as well as those of the keys in it.
 Item {
     id: root
 
     property alias actions: offered.actions
-    // The page of it that is shown, where it has several and they offer in its stead.
+    // The page shown, where the area has several pages and these offer the actions in its place.
     property ActionArea inner: null
 
-    // What a pedal or the keyboard asks for. A screen's own actions go before those of its frame.
+    // Triggers the action that a pedal or the keyboard asks for. A screen's own actions go before those of its frame.
     function ask(by: int) {
         if (inner !== null) {
             inner.ask(by);

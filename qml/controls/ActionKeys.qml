@@ -1,7 +1,7 @@
 import QtQuick
 
 // The keys of an area's actions that have one place, in the order in which the area offers them. A key stays the same
-// item for as long as its action is there: a finger may be on it.
+// item as long as its action exists, since a finger may be on it.
 Repeater {
     id: root
 

@@ -1,6 +1,6 @@
 import QtQuick
 
-// A column that takes its next tighter level while it is higher than its room. `key` changes with the content.
+// A column that goes to its next tighter level while it is higher than its room. `key` changes with the content.
 Item {
     id: root
 
@@ -11,8 +11,8 @@ Item {
     property int tightest: 3
     readonly property bool fits: column.implicitHeight <= height + 0.5
 
-    // A column knows its height only once it and what lies in it have laid themselves out: by themselves they do so
-    // before the next frame, and a level too many would be taken meanwhile.
+    // A column has its final height only once it and its items have been laid out: Qt does so just before the next
+    // frame, and by then the pane would have become one level too tight.
     function layOut(item: var) {
         for (let i = 0; i < item.children.length; ++i)
             layOut(item.children[i]);

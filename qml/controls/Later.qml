@@ -1,7 +1,7 @@
 pragma Singleton
 import QtQuick
 
-// Puts work off until the bindings of this moment have settled; the same function asked for twice runs once.
+// Puts work off until the present bindings have been evaluated; a function asked for twice runs once.
 QtObject {
     function call(act: var) {
         // Qt 6.4 declares it as a value, so the linter calls every use of it improper.

@@ -14,7 +14,7 @@ Item {
     property double spacing: Metrics.mm(3)
     property double beside: 0
     property double besideHeight: 0
-    // Widths set here change heights; that is no reason to begin again.
+    // Widths set here change heights, which must not start the layout again.
     property bool settling: false
 
     function settle() {

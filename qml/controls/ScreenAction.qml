@@ -1,12 +1,12 @@
 import QtQuick.Templates as T
 
-// What can be done on a screen, whoever asks for it: a key on the glass, a pedal, the keyboard. One that is not enabled
-// is not offered, and its key is not there.
+// An action of a screen, triggered by a key on the glass, a pedal or the keyboard. One that is not enabled is not
+// offered, and its key is hidden.
 T.Action {
     id: root
 
-    // Where its key stands: with the screen's own content, in a corner, above Done, along the head of the desk or at
-    // the foot of a page; or no key has it, and it is asked for by pedal and keyboard alone.
+    // The place of its key: in the screen's own content, in a corner, above Done, along the head of the desk or at the
+    // foot of a page; or it has no key, and only pedal and keyboard trigger it.
     enum Place {
         Content,
         Corner,
@@ -15,7 +15,7 @@ T.Action {
         Foot,
         NoKey
     }
-    // Who asks for it beside its key; several are joined by |. Forward and Back are the pedals.
+    // The inputs that trigger it beside its key; several are joined by |. Forward and Back are the pedals.
     enum By {
         Nobody = 0,
         Enter = 1,
@@ -24,14 +24,14 @@ T.Action {
         Heard = 8
     }
 
-    // One of its kind on its screen.
+    // The name has to be unique on its screen.
     required property string name
-    // What it is called where its text is a sign.
+    // The spoken name, needed where its text is a sign.
     property string called: text
     property string hint: ""
-    // What is expected next, or what holds of several: its key is dark.
+    // The key is dark for the action expected next, or for the one chosen among several.
     property bool filled: false
-    // Held down it acts again and again: for stepping a value.
+    // The key repeats while it is held down, for stepping a value.
     property bool repeats: false
     property int place: ScreenAction.Content
     property int by: ScreenAction.Nobody

@@ -1,7 +1,7 @@
 import QtQuick
 import Mountwright.Theme
 
-// A line to write in. What the keyboard is, is the tablet's affair.
+// A line to write in. The tablet provides the keyboard.
 Rectangle {
     id: root
 
@@ -10,7 +10,7 @@ Rectangle {
     readonly property bool writing: input.activeFocus
 
     signal accepted(string text)
-    signal over  // by Enter, or for another place
+    signal over  // the maker pressed Enter or went elsewhere
 
     function begin(value: string) {
         input.text = value;

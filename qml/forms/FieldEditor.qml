@@ -19,12 +19,12 @@ Item {
     }
     function goOn() {
         form.nextField();
-        // From one line of text to the next nothing else changes.
+        // Between two lines of text no other property changes.
         if (writes)
             line.begin(form.fieldValue);
     }
 
-    // Backspace, or the pedal's way back, takes back the last digit before it leaves the field.
+    // Backspace, or the pedal's Back, removes the last digit before it leaves the field.
     function stepBack() {
         if (onPad && form.keyed)
             form.erase();
@@ -105,7 +105,7 @@ Item {
         onPart: root.form.part()
         onErased: root.form.erase()
     }
-    // Each key has its place for good, whatever else is there.
+    // Each key has a fixed place, whichever others are shown.
     Item {
         id: keys
         anchors.bottom: parent.bottom

@@ -5,12 +5,12 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The fields of a section. What does not fit is a key away.
+// The fields of a section. Fields that do not fit are reached by a key.
 Item {
     id: root
 
     required property FormViewModel form
-    // Measured against the whole of the room, so that the keys it brings do not decide about themselves.
+    // This is measured against the whole room, so that the keys shown on overflow do not affect the result.
     readonly property bool overflows: list.contentHeight > height - list.y + 1
 
     Words {

@@ -2,7 +2,7 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// One field: what it is on the left, what holds on the right; beneath, what follows from it or what is wrong with it.
+// One field: its name on the left, its value on the right; beneath, what follows from it or what is wrong with it.
 Column {
     id: root
 
@@ -14,7 +14,7 @@ Column {
     required property string problem
     required property bool act
     required property bool missing
-    // Whether the list it stands in is there.
+    // True while the list that contains the row is shown.
     property bool listed: true
 
     signal asked(int field)
@@ -45,7 +45,7 @@ Column {
             anchors.verticalCenter: parent.verticalCenter
             x: Metrics.mm(2)
             text: (root.act ? root.value + " " : "") + root.title
-            // What has to be entered and is not stands there with a blank, its name inked.
+            // A missing required field is shown with a blank, its name in ink.
             color: root.missing ? Theme.worked : Theme.ink
             font.bold: root.missing
             font.pixelSize: Metrics.deskText

@@ -5,7 +5,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The answers to a choice: many short ones in two columns, proposals beneath each other with what they come to and why.
+// The answers to a choice: many short ones in two columns, proposals beneath each other with their result and reason.
 Item {
     id: root
 
@@ -69,7 +69,7 @@ Item {
             width: list.width
             height: said.height + Metrics.mm(3)
             legend: ""
-            // What cannot be worked says why and is not taken.
+            // An answer that cannot be worked shows the reason and cannot be chosen.
             stays: true
             opacity: enabled ? 1 : 0.6
             offers: ScreenAction {

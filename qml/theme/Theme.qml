@@ -20,7 +20,7 @@ QtObject {
     readonly property color alertGround: worked
     readonly property color onAlert: lamp ? "#14171A" : "#FFFFFF"
 
-    // Of safety signs; the same in any light.
+    // The colours of safety signs are the same in any light.
     readonly property color signYellow: "#F9C22E"
     readonly property color signBlue: "#0B4F8A"
     readonly property color signRed: "#B3201B"

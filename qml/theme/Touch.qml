@@ -1,7 +1,7 @@
 pragma Singleton
 import QtQuick
 
-// What keeps a sleeve or a press aimed at the old screen from acting. Milliseconds.
+// The times, in milliseconds, that keep a sleeve or a press aimed at the old screen from acting.
 QtObject {
     id: root
 
@@ -18,7 +18,7 @@ QtObject {
         interval: root.screenGuard
     }
 
-    // A screen changed or an alert appeared.
+    // The caller reports that a screen changed or an alert appeared.
     function guard() {
         guardTimer.restart();
     }

@@ -1,5 +1,5 @@
 #pragma once
-// Schedules for tests of the sound, which do not care what is said.
+// Schedules for tests of the sound, for which their texts do not matter.
 #include <memory>
 #include <string>
 #include <utility>

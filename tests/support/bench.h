@@ -1,5 +1,5 @@
 #pragma once
-// A job worked in memory: intents in, events kept, time moved by hand.
+// A job worked in memory: it takes intents, stores events, and the test moves the time.
 #include <memory>
 #include <string>
 #include <vector>
@@ -16,7 +16,7 @@ class Bench {
  public:
   Bench(const std::string& jobText, const core::craft::Catalogue& catalogue);
 
-  // Returns the id of the refusal, "" where the events were kept. Time stands still meanwhile.
+  // Returns the id of the refusal, "" where the events were stored. The clock does not advance meanwhile.
   std::string ask(const core::intents::Intent& intent);
   std::string askShop(const core::intents::ShopIntent& intent);
   // Finishes a step with all its checks answered.
@@ -29,7 +29,7 @@ class Bench {
 
   void advance(double minutes);
   void reboot(double minutesOff);
-  // Whether a time server steers the wall clock.
+  // Sets whether a time server steers the wall clock.
   void setSynced(bool synced) { m_now.synced = synced; }
   const core::jobs::JobState& state() const { return m_state; }
   core::jobs::JobAt at() const { return {m_state, m_shop, m_now}; }

@@ -1,5 +1,5 @@
 #pragma once
-// What a child says on its pipe, line by line, and instants on the boot-time clock to kill it at.
+// The output of a child on its pipe, line by line, and instants on the boot-time clock to kill it at.
 #include <poll.h>
 #include <time.h>
 #include <unistd.h>
@@ -23,7 +23,7 @@ inline void sleepUntil(std::int64_t nanoseconds) {
   }
 }
 
-// Whole lines from a pipe; what comes after the last line end was cut off by the kill.
+// Whole lines from a pipe; text after the last line end was cut off by the kill.
 class Lines {
  public:
   explicit Lines(int descriptor) : m_descriptor(descriptor) {}
@@ -43,7 +43,7 @@ class Lines {
     pollfd one{m_descriptor, POLLIN, 0};
     return ppoll(&one, 1, &wait, nullptr) == 1 && readMore();
   }
-  // All of them so far, without a last one that was cut off.
+  // Returns all lines so far, without a last one that was cut off.
   std::string whole() const { return m_text.substr(0, m_text.rfind('\n') + 1); }
   const std::string& text() const { return m_text; }
 

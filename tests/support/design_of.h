@@ -1,5 +1,5 @@
 #pragma once
-// A job read, which has to hold.
+// A job read from a text that has to be valid.
 #include <string>
 
 #include "core/design/design.h"

@@ -1,5 +1,5 @@
 #pragma once
-// Lets the thread's events run until something is so, or for a while.
+// Runs the thread's event loop until a condition is true, or for a while.
 #include <QCoreApplication>
 #include <QElapsedTimer>
 #include <QEventLoop>

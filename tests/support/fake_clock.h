@@ -1,6 +1,6 @@
 #pragma once
-// A clock that stands still until told otherwise. Wall clock, boot-time clock and boot are moved independently, as
-// they do on a real machine.
+// A clock that does not advance until the test sets it. Wall clock, boot-time clock and boot are moved independently,
+// as they do on a real machine.
 #include <cstdint>
 #include <string>
 

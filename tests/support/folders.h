@@ -1,5 +1,5 @@
 #pragma once
-// Trees of small files for tests, such as the kernel shows of devices; gone with their object.
+// Trees of small files for tests, such as the kernel shows of devices; they are removed with their object.
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -13,7 +13,7 @@ class Folders {
  public:
   QString path(const QString& inside = {}) const { return inside.isEmpty() ? m_root.path() : m_root.filePath(inside); }
 
-  // Makes the folders on the way. A reader sees the old text or the new one. Returns whether that was done.
+  // Makes the folders on the way. A reader sees the old text or the new one. Returns whether it was written.
   bool write(const QString& inside, const QByteArray& text) const {
     QDir().mkpath(QFileInfo(path(inside)).path());
     QSaveFile file(path(inside));

@@ -12,7 +12,7 @@ using core::geometry::Head;
 using core::geometry::Shape;
 using core::geometry::ShapeEntry;
 
-// The nearest length: an entry is whole nanometres, so what has no end is off by half of one at most.
+// Returns the nearest length: an entry is whole nanometres, so an endless fraction is off by half of one at most.
 inline core::units::Length entered(double millimetres) {
   return core::units::Length::nanometres(std::llround(millimetres * 1e6));
 }

@@ -1,7 +1,7 @@
 #pragma once
-// Text kept under tests/golden, compared byte for byte, or number for number where a margin is given. A mismatch leaves
-// what was got beside it, ending in ".fail", and fails with the first lines that differ. Renewed only when
-// UPDATE_GOLDEN=1 is set, and then looked at: a missing file is a failure like any other.
+// Text kept under tests/golden, compared byte for byte, or number for number where a margin is given. A mismatch writes
+// the actual text beside it, ending in ".fail", and fails with the first lines that differ. The texts are renewed only
+// when UPDATE_GOLDEN=1 is set, and are then reviewed: a missing file is a failure like any other.
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -31,7 +31,7 @@ inline std::string differingLines(const std::string& expected, const std::string
   return text;
 }
 
-// Whether two texts are the same word for word, numbers being the same within a margin.
+// Returns whether two texts are the same word for word, where numbers may differ within a margin.
 inline bool sameButFor(double margin, const std::string& expected, const std::string& got) {
   std::istringstream was(expected), is(got);
   std::string before, after;

@@ -1,5 +1,5 @@
 #pragma once
-// A drawing kept as text, and where it differs both as pictures side by side, since nobody can judge coordinates:
+// A drawing stored as text; where it differs both are drawn side by side, since nobody can judge coordinates:
 // "<file>.fail.svg", the lines that changed in red.
 #include <cstdlib>
 #include <set>
@@ -12,7 +12,7 @@
 
 namespace tests {
 
-// One line of a drawing's text as SVG: its points joined, closed where it is a ring or a frame.
+// Returns one line of a drawing's text as SVG: its points are joined, and closed for a ring or a frame.
 inline std::string shapeOf(const std::string& line, const char* colour) {
   std::istringstream words(line);
   std::vector<std::string> points;
@@ -65,7 +65,7 @@ inline std::string picturesOf(const std::string& was, const std::string& is) {
   return svg.str();
 }
 
-// As checkGolden, of one or several drawings as core/sheets dumps them.
+// Does the same as checkGolden for one or several drawings as core/sheets dumps them.
 inline void checkGoldenDrawing(const std::string& root, const std::string& name, const std::string& got) {
   const std::string path = root + "/tests/golden/" + name;
   const auto expected = readWholeFile(path);

@@ -1,6 +1,5 @@
 #pragma once
-// What is done or asked in a process of its own: one that gives up its rights, that is killed, or that sees mounts of
-// its own.
+// Runs a function in a process of its own: one that gives up its rights, is killed, or has mounts of its own.
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -11,7 +10,7 @@
 
 namespace tests {
 
-// Returns what `act` returned, or 128 and the signal that ended it. `meanwhile` is done here, beside it.
+// Returns what `act` returned, or 128 and the signal that ended it. `meanwhile` runs in this process at the same time.
 inline int inChild(
     const std::function<int()>& act, const std::function<void()>& meanwhile = [] {}) {
   const pid_t child = ::fork();
@@ -23,7 +22,7 @@ inline int inChild(
   return WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
 }
 
-// Returns what `ask` answered there.
+// Returns what `ask` returned there.
 inline std::string answerOfChild(const std::function<std::string()>& ask) {
   int ends[2];
   REQUIRE(::pipe(ends) == 0);

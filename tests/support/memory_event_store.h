@@ -1,5 +1,5 @@
 #pragma once
-// The event store without a file. Can be told to fail, to see what becomes of an act that is not kept.
+// The event store without a file. A test can make its writes fail, to see what becomes of an act that is not stored.
 #include <map>
 #include <optional>
 #include <set>
@@ -36,7 +36,7 @@ class MemoryEventStore : public core::record::EventStore {
 
   // From now on every write fails with this message; an empty one lets them through again.
   void failWrites(core::base::Message message) { m_failure = std::move(message); }
-  // Damages it: the next text of that hash is taken to be the good one.
+  // Damages a stored text; the next text written under that hash replaces it, as the correct one.
   void replaceText(const std::string& hash, const std::string& body) {
     m_texts.at(hash).body = body;
     m_damaged.insert(hash);

@@ -8,8 +8,8 @@
 
 namespace tests {
 
-// For a process of its own (a fork), which it moves into a name space of its own; what lies at `folder` comes back when
-// this goes.
+// Use it in a process of its own (a fork), which it moves into a name space of its own; the content of `folder` is
+// visible again when the object is destroyed.
 class MountsApart {
  public:
   explicit MountsApart(std::string folder) : m_folder(std::move(folder)) {
@@ -18,7 +18,8 @@ class MountsApart {
       m_apart = true;
       return;
     }
-    // In a changed root "/" is no mount that could be told so: the folder is made one, and that is told.
+    // In a changed root "/" is not a mount that could be made private: the folder is made a mount, which is then made
+    // private.
     if (errno != EINVAL || ::mount(m_folder.c_str(), m_folder.c_str(), nullptr, MS_BIND, nullptr) != 0) return;
     m_bound = true;
     m_apart = ::mount(nullptr, m_folder.c_str(), nullptr, MS_PRIVATE, nullptr) == 0;
@@ -30,7 +31,7 @@ class MountsApart {
   MountsApart(const MountsApart&) = delete;
   MountsApart& operator=(const MountsApart&) = delete;
 
-  // A disk in memory at the folder, with options of tmpfs such as "size=2m". Returns whether it is there.
+  // Mounts a disk in memory at the folder, with options of tmpfs such as "size=2m". Returns whether that succeeded.
   bool disk(const char* options) {
     m_disk = m_apart && ::mount("tmpfs", m_folder.c_str(), "tmpfs", 0, options) == 0;
     return m_disk;

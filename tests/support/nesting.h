@@ -10,8 +10,8 @@ struct NestedRectangle {
   std::int64_t width = 0, height = 0;
 };
 
-// How many sheets of one kind the library takes, turning by quarters as it likes and keeping `distance` between any
-// two; -1 where it leaves some out. Lengths in one unit, below 1e6 of it.
+// Returns how many sheets of one kind the library needs, turning by quarters as it likes and keeping `distance` between
+// any two; -1 where it leaves some out. Lengths in one unit, below 1e6 of it.
 int sheetsToNest(const std::vector<NestedRectangle>& rectangles, const NestedRectangle& sheet, std::int64_t distance);
 
 }  // namespace tests

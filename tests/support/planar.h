@@ -22,14 +22,14 @@ class Planar {
   Planar(const Planar&) = delete;
   Planar& operator=(const Planar&) = delete;
 
-  // The outline's curves as chords, so many to a quarter turn, with their ends on the curve.
+  // Returns the outline's curves as chords, so many to a quarter turn, with their ends on the curve.
   static std::vector<core::geometry::Point> chords(const core::geometry::Outline& outline, int toQuarter);
   Geometry polygon(const std::vector<core::geometry::Point>& points) const;
-  // Moved outwards by d with mitred corners.
+  // Returns the polygon moved outwards by d with mitred corners.
   Geometry moved(const Geometry& polygon, double d, double mitreLimit) const;
   bool isSimple(const Geometry& polygon) const { return GEOSisValid_r(m_context, polygon.get()) == 1; }
   double area(const Geometry& geometry) const;
-  // Polygons of a result, and the holes in the first.
+  // These count the polygons of a result, and the holes in the first.
   int parts(const Geometry& geometry) const;
   int holes(const Geometry& geometry) const;
   double hausdorff(const Geometry& a, const Geometry& b) const;

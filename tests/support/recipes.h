@@ -11,18 +11,18 @@
 namespace tests {
 
 std::string fileText(const std::string& path);
-// Every technique of the recipes folder, but for those left out by id.
+// Returns every technique of the recipes folder, but for those left out by id.
 core::craft::Catalogue shippedTechniques(const std::vector<std::string>& leftOut = {});
-// Adds a technique from its text; fails the test where it does not read.
+// Adds a technique from its text; fails the test where it cannot be read.
 void addTechnique(core::craft::Catalogue& catalogue, const std::string& text);
 std::string demoJobText();
-// The demo job with every `from` in its text put for `to`; fails the test where there is none.
+// Returns the demo job with every `from` in its text replaced by `to`; fails the test where there is none.
 std::string demoJobWith(const std::string& from, const std::string& to);
-// Every problem and notice of a job, in order, a line each.
+// Returns every problem and notice of a job, in order, a line each.
 std::vector<std::string> problemLines(const std::string& jobText);
-// Composed or the test fails with the reasons.
+// Returns the composed workflow, or fails the test with the reasons.
 core::workflow::Workflow composed(const core::design::Design& design, const core::craft::Catalogue& catalogue);
-// One line for each reason why the job cannot be composed.
+// Returns one line for each reason why the job cannot be composed.
 std::vector<std::string> composeProblems(const core::design::Design& design, const core::craft::Catalogue& catalogue);
 
 // A minimal technique file of one step, for the job as a whole: extra members are spliced into file and step.

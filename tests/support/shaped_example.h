@@ -7,7 +7,7 @@
 
 namespace tests {
 
-// The window's form as it stands in a job, each fitting an opening of 200 x 300 mm.
+// The window's form as a job file writes it, each fitting an opening of 200 x 300 mm.
 inline const std::vector<std::string>& shapedForms() {
   static const std::vector<std::string> forms = {
       R"("shape": "rounded", "corner": "20 mm")",

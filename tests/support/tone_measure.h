@@ -1,5 +1,5 @@
 #pragma once
-// Measures what a tone is from its samples alone, knowing nothing of how it was made.
+// Measures a tone from its samples alone, independently of how it was made.
 #include <cstddef>
 #include <span>
 #include <vector>
@@ -7,25 +7,25 @@
 namespace tests {
 
 struct MeasuredPulse {
-  // Through nine tenths of the loudest level, in seconds from the first sample.
+  // When the level exceeds nine tenths of the loudest, in seconds from the first sample.
   double rises = 0;
   double falls = 0;
   double riseSeconds = 0;  // from a tenth to nine tenths
   double level = 0;        // RMS
 };
 
-// RMS over two periods of `fundamental`, centred on each sample.
+// Returns the RMS over two periods of `fundamental`, centred on each sample.
 std::vector<double> envelope(std::span<const float> samples, int rate, double fundamental);
 std::vector<MeasuredPulse> measurePulses(std::span<const float> samples, int rate, double fundamental);
 
-// Level of one frequency in a Hann-weighted stretch, in decibels of full scale.
+// Returns the level of one frequency in a Hann-weighted stretch, in decibels of full scale.
 double levelAt(std::span<const float> samples, int rate, double frequency);
-// The strongest frequency between two bounds, to 1 Hz.
+// Returns the strongest frequency between two bounds, to 1 Hz.
 double strongestFrequency(std::span<const float> samples, int rate, double from, double to);
-// How many multiples (without the fundamental itself) within 300..4000 Hz lie within 15 dB of the fundamental.
+// Returns how many multiples (without the fundamental itself) within 300..4000 Hz are within 15 dB of it.
 int audiblePartials(std::span<const float> samples, int rate, double fundamental);
 
-// Band-limited, by windowed sinc.
+// Resamples band-limited, by windowed sinc.
 std::vector<float> resample(std::span<const float> samples, int from, int to);
 
 // Stretches that are not silence, parted by at least `gapSeconds` of it, as [first, last) samples.

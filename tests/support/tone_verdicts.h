@@ -1,5 +1,5 @@
 #pragma once
-// What each tone has to be, by measurement of its samples alone: made, resampled or recorded.
+// The requirements of each tone, by measurement of its samples alone: made, resampled or recorded.
 #include <algorithm>
 #include <cmath>
 #include <numeric>

@@ -56,7 +56,7 @@ inline std::string inchExample() {
 )";
 }
 
-// The text with one passage, which must be there, put in place of another.
+// Returns the text with the passage `from`, which must be there, replaced by `to`.
 inline std::string changed(const std::string& text, const std::string& from, const std::string& to) {
   INFO("not in the text: " << from);
   REQUIRE(text.find(from) != std::string::npos);

@@ -82,7 +82,7 @@ void AlertViewModel::show(const core::jobs::JobAt& job) {
     m_act = tr("Likely closed");
     m_test = toQt(run.wait->missedSay);
   } else if (m_alert.high() && gated) {
-    // Which thing stands in the line above, where the wait is of the same.
+    // The line above names the thing where the wait is for the same one.
     const auto& step = workflow.steps[*gated];
     const bool named = step.thingName == run.step->thingName;
     m_act = tr("Now: %1").arg(named ? toQt(step.title) : actName(step));
@@ -96,7 +96,7 @@ void AlertViewModel::show(const core::jobs::JobAt& job) {
   } else if (state.closes) {
     const Duration sure = std::max(Duration(), state.closes->early - state.elapsed.time);
     const Duration likely = std::max(Duration(), state.closes->likely - state.elapsed.time);
-    // What is sure is never rounded up; of less than a minute nothing is.
+    // The sure time is never rounded up; less than a minute is not shown.
     const std::int64_t sureMinutes = sure.inMilliseconds() / Duration::minutes(1).inMilliseconds();
     if (sureMinutes > 0) m_sure = tr("at least %1").arg(roughly(Duration::minutes(sureMinutes)));
     m_likely = likely < Duration::minutes(1) ? tr("less than a minute left") : tr("about %1 left").arg(roughly(likely));

@@ -1,5 +1,5 @@
 #pragma once
-// The alert that is up, of whatever job: which piece, what is sure and what is likely of the time, the touch test.
+// The alert that is shown, for any job: its piece, the time that is sure and the time that is likely, the touch test.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -20,16 +20,16 @@ class AlertViewModel : public QObject {
   Q_PROPERTY(QString piece READ piece NOTIFY changed FINAL)  // which piece and which wait
   Q_PROPERTY(QString act READ act NOTIFY changed FINAL)
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
-  Q_PROPERTY(QString sure READ sure NOTIFY changed FINAL)  // what nine in ten leave; "" where nothing closes
+  Q_PROPERTY(QString sure READ sure NOTIFY changed FINAL)  // time left in nine cases of ten; "" where no window closes
   Q_PROPERTY(QString likely READ likely NOTIFY changed FINAL)
   Q_PROPERTY(QString why READ why NOTIFY changed FINAL)  // where the times come from, in one line
   Q_PROPERTY(bool canLook READ canLook NOTIFY changed FINAL)
-  // The answers in the technique's words; "" where the wait cannot be found so.
+  // The answers are in the technique's words; one is "" where a touch test of the wait cannot have it.
   Q_PROPERTY(QString notYetWord READ notYetWord NOTIFY changed FINAL)
   Q_PROPERTY(QString foundWord READ foundWord NOTIFY changed FINAL)
   Q_PROPERTY(QString pastItWord READ pastItWord NOTIFY changed FINAL)
   Q_PROPERTY(QStringList others READ others NOTIFY changed FINAL)  // further alerts behind this one, by name
-  // Whether it may be put off for so long: "In 2 min", "In 5 min".
+  // These are true where the alert may be put off for that long: "In 2 min", "In 5 min".
   Q_PROPERTY(bool shortly READ shortly NOTIFY changed FINAL)
   Q_PROPERTY(bool later READ later NOTIFY changed FINAL)
 
@@ -37,7 +37,7 @@ class AlertViewModel : public QObject {
   AlertViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
 
   void refresh();
-  // While a blade is in the hand nothing covers the step; this lets through what waits.
+  // Shows an alert that was held back: while a blade is in the hand nothing may cover the step.
   void releaseHeld();
 
   bool up() const { return m_up; }
@@ -59,7 +59,7 @@ class AlertViewModel : public QObject {
 
   Q_INVOKABLE void hear();
   Q_INVOKABLE void notYet();
-  // Found as it should be: goes to that job.
+  // The touch test found what it should; the bench goes to that job.
   Q_INVOKABLE void ready();
   Q_INVOKABLE void pastIt();
   Q_INVOKABLE void tellShortly() { putOff(core::alerts::kSnoozeMinutes[0]); }
@@ -68,7 +68,7 @@ class AlertViewModel : public QObject {
  signals:
   void changed();
   void goTo(const std::string& jobId);
-  void answered();  // by touch: its job is on the bench now
+  void answered();  // by a touch test; the alert's job is on the bench now
 
  private:
   void show(const core::jobs::JobAt& job);

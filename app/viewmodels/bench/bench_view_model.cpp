@@ -152,8 +152,7 @@ QString BenchViewModel::nextText(const JobAt& job, const BenchPlace& place) cons
 void BenchViewModel::showAct(const JobAt& job) {
   if (m_step == nullptr || !m_step->act) return;
   m_act.piece = m_drawn.act(job.state().plan, *m_step);
-  // Where the step is for the whole job and says no side up, the piece would stand there in pencil with nothing to
-  // tell.
+  // Where the step is for the whole job and no side is given as up, the piece would be all in pencil and show nothing.
   if (m_kind == Kind::Step && m_step->thing.empty() && m_step->up == core::craft::WayUp::None) m_drawing = m_act;
 }
 

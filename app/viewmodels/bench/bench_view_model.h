@@ -1,5 +1,5 @@
 #pragma once
-// The job on the bench, ready to show: where the maker is, the step, what may be asked now.
+// The job on the bench, ready to show: the maker's place in it, the step, the acts that are possible now.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -26,15 +26,15 @@ class BenchViewModel : public QObject {
 
  private:
   Q_PROPERTY(app::viewmodels::BenchViewModel::Kind kind READ kind NOTIFY changed FINAL)
-  Q_PROPERTY(QString shortPiece READ shortPiece NOTIFY changed FINAL)  // its title up to the first comma: from afar
+  Q_PROPERTY(QString shortPiece READ shortPiece NOTIFY changed FINAL)  // title up to the first comma, to read from afar
   Q_PROPERTY(QString stepId READ stepId NOTIFY changed FINAL)          // "" where no step is shown
   Q_PROPERTY(QString progress READ progress NOTIFY changed FINAL)      // "step 13 of 58"
-  Q_PROPERTY(QString above READ above NOTIFY changed FINAL)            // last thing done, or taken back
-  Q_PROPERTY(QString title READ title NOTIFY changed FINAL)            // the act, or what the bench has to say instead
-  Q_PROPERTY(QString thing READ thing NOTIFY changed FINAL)  // which board, strip, field; "" where the title says it
+  Q_PROPERTY(QString above READ above NOTIFY changed FINAL)            // the act done last, or taken back last
+  Q_PROPERTY(QString title READ title NOTIFY changed FINAL)            // the act, or the message shown in its place
+  Q_PROPERTY(QString thing READ thing NOTIFY changed FINAL)  // which board, strip or field; "" where the title names it
   Q_PROPERTY(QString next READ next NOTIFY changed FINAL)
   Q_PROPERTY(
-      QString detail READ detail NOTIFY changed FINAL)     // waiting, missed, trouble: the sentences under the title
+      QString detail READ detail NOTIFY changed FINAL)     // the sentences under the title: wait, missed step, trouble
   Q_PROPERTY(QString lies READ lies NOTIFY changed FINAL)  // "face up · marked corner top left"
   Q_PROPERTY(QString hands READ hands NOTIFY changed FINAL)
   Q_PROPERTY(QStringList sentences READ sentences NOTIFY changed FINAL)
@@ -43,8 +43,8 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(QStringList tools READ tools NOTIFY changed FINAL)  // and materials with their amounts
   Q_PROPERTY(QStringList checks READ checks NOTIFY changed FINAL)
   Q_PROPERTY(QStringList faults READ faults NOTIFY changed FINAL)
-  // The fault being considered, which leaves a choice: what was seen, the keys of its ways, what each means.
-  // How the fault reported last is mended; "" while its way is to be chosen.
+  // While a fault leaves a choice, these hold what was seen, the keys of its ways and the meaning of each. `mend` is
+  // how the fault reported last is mended; it is "" until the maker has chosen a way.
   Q_PROPERTY(QString mend READ mend NOTIFY changed FINAL)
   Q_PROPERTY(QString considered READ considered NOTIFY changed FINAL)
   Q_PROPERTY(QStringList wayKeys READ wayKeys NOTIFY changed FINAL)
@@ -59,7 +59,7 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
   Q_PROPERTY(bool canPutBack READ canPutBack NOTIFY changed FINAL)
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
-  // The piece; the act where a step works on nothing of the piece (paste, rags, the bench itself).
+  // This draws the piece, or the act where a step does not work on the piece (paste, rags, the bench itself).
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
   Q_PROPERTY(bool hasAct READ hasAct NOTIFY changed FINAL)
   Q_PROPERTY(app::viewmodels::PieceDrawing act READ act NOTIFY changed FINAL)  // what the hand does in the step shown
@@ -71,12 +71,12 @@ class BenchViewModel : public QObject {
 
   const std::string& jobId() const { return m_jobId; }
   void selectJob(const std::string& jobId);
-  // The record cannot be used at all: this is what the screens say.
+  // The record cannot be used at all; the screens show this text instead.
   void setTrouble(const QString& trouble);
-  // Reads everything again from the workbench, with the clock of now.
+  // Reads everything again from the workbench, as of the present time.
   void refresh();
 
-  // The step shown; null where none is, or it cannot be worked now.
+  // Returns the step shown; null where none is shown or it cannot be worked now.
   const core::workflow::WorkflowStep* step() const { return m_kind == Kind::Step ? m_step : nullptr; }
 
   Kind kind() const { return m_kind; }
@@ -116,22 +116,23 @@ class BenchViewModel : public QObject {
   FigureViewModel* figure() { return &m_figure; }
   LookViewModel* look() { return &m_look; }
 
-  // Every check answered as the step asks it. Return whether the act was kept.
+  // `finish` records every check as passed. These return whether the act was recorded.
   Q_INVOKABLE bool finish();
   Q_INVOKABLE bool begin();
   Q_INVOKABLE bool takeBack();
   Q_INVOKABLE bool putBack();
   Q_INVOKABLE bool takeUpMissed();
   Q_INVOKABLE bool wasBegunInTime();
-  // A fault of the step shown or of the last one done, as `faults` lists them. One that leaves a choice is only
-  // considered, until a way is taken. Returns how it is mended; "" where it was refused or is to be chosen.
+  // Reports a fault of the step shown or of the last one done, by its place in `faults`. One that leaves a choice is
+  // not recorded before a way is chosen. `mend` is then how it is mended; "" where it was refused or the choice is
+  // open.
   Q_INVOKABLE void report(int fault);
   Q_INVOKABLE void takeWay(int way);
   Q_INVOKABLE void forgetRefusal();
 
  signals:
   void changed();
-  // A step was finished or taken up: what was held back while hands were busy may come.
+  // A step was finished or taken up; an alert held back while the hands were busy may now be shown.
   void handsFree();
 
  private:
@@ -143,7 +144,7 @@ class BenchViewModel : public QObject {
   void showFault(const core::workflow::WorkflowStep& step, const core::intents::ReportFault& report);
   QString nextText(const core::jobs::JobAt& job, const core::jobs::BenchPlace& place) const;
   bool ask(const core::intents::Intent& intent);
-  // The first of that kind among what is offered. Whether it was kept; false where none is offered.
+  // Submits the first offer of that kind. Returns whether it was recorded; false where none is offered.
   template <typename Intent>
   bool askOffered();
 
@@ -151,7 +152,7 @@ class BenchViewModel : public QObject {
   const clocks::Clock& m_clock;
   std::string m_jobId;
   Kind m_kind = Kind::NoJob;
-  const core::workflow::WorkflowStep* m_step = nullptr;  // the step shown; of the job's plan
+  const core::workflow::WorkflowStep* m_step = nullptr;  // the step shown, owned by the job's plan
   std::size_t m_done = 0;
   std::size_t m_all = 0;
   QString m_jobTitle;
@@ -161,13 +162,13 @@ class BenchViewModel : public QObject {
   QString m_detail;
   QString m_refusal;
   QString m_trouble;
-  std::vector<core::decisions::Offer> m_offers;  // what may be asked of the job now
+  std::vector<core::decisions::Offer> m_offers;  // the acts that are possible for the job now
   std::string m_undo;
   std::string m_redo;
   struct FaultShown {
     core::intents::ReportFault report;
     QString seen;
-    QString mend;  // "" with ways
+    QString mend;  // "" where there are ways to choose from
     QStringList ways, wayKeys, wayMends;
   };
   std::vector<FaultShown> m_faults;

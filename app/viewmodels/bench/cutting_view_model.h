@@ -1,6 +1,6 @@
 #pragma once
-// Sheets cut up at the bench: what to fetch, then cut by cut with the fence of each, then what is kept. One sheet at a
-// time, in the order they are cut; nothing is recorded before the sheet is said to be cut.
+// Sheets cut up at the bench: the sheet to fetch, then each cut with its fence setting, then the offcuts to keep. The
+// sheets are shown one at a time in cutting order; nothing is recorded before the maker confirms that one is cut.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -22,15 +22,15 @@ class CuttingViewModel : public QObject {
   Q_PROPERTY(int sheets READ sheets NOTIFY changed FINAL)        // still to be cut
   Q_PROPERTY(QString heading READ heading NOTIFY changed FINAL)  // the sheet; of a cut, which of how many
   Q_PROPERTY(QString place READ place NOTIFY changed FINAL)      // "sheet 1 of 3"
-  Q_PROPERTY(QString whole READ whole NOTIFY changed FINAL)      // the fence
+  Q_PROPERTY(QString whole READ whole NOTIFY changed FINAL)      // the fence setting, split as a stacked number
   Q_PROPERTY(QString numerator READ numerator NOTIFY changed FINAL)
   Q_PROPERTY(QString denominator READ denominator NOTIFY changed FINAL)
   Q_PROPERTY(QString unit READ unit NOTIFY changed FINAL)
   Q_PROPERTY(QStringList lines READ lines NOTIFY changed FINAL)
-  Q_PROPERTY(QString said READ said NOTIFY changed FINAL)             // the lines in one
-  Q_PROPERTY(bool keeps READ keeps NOTIFY changed FINAL)              // there is something worth keeping
-  Q_PROPERTY(bool keeping READ keeping NOTIFY changed FINAL)          // and it is to be kept
-  Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY changed FINAL)  // a sheet cut last
+  Q_PROPERTY(QString said READ said NOTIFY changed FINAL)             // all lines joined
+  Q_PROPERTY(bool keeps READ keeps NOTIFY changed FINAL)              // the sheet leaves an offcut worth keeping
+  Q_PROPERTY(bool keeping READ keeping NOTIFY changed FINAL)          // the maker wants to keep it
+  Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY changed FINAL)  // the last sheet can be taken back
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
 
@@ -40,10 +40,10 @@ class CuttingViewModel : public QObject {
 
   explicit CuttingViewModel(workbench::Workbench& workbench, QObject* parent = nullptr);
 
-  // Begins with the first sheet of that job. An unknown job has nothing to cut.
+  // Begins with the first sheet of that job. An unknown job has no sheets.
   void open(const std::string& jobId);
-  // Plans anew where the job or what is on hand is no longer what the sheets were planned from; a sheet whose cuts
-  // are under way stays as long as it is still the one planned.
+  // Plans again where the job or the stock has changed since the sheets were planned; a sheet whose cuts are under way
+  // stays shown as long as the new plan still has it.
   void refresh();
 
   Page page() const;
@@ -62,14 +62,14 @@ class CuttingViewModel : public QObject {
   QString refusal() const { return m_refusal; }
   PieceDrawing drawing() const { return m_drawing; }
 
-  // On to the next cut; on the last page the sheet is cut. Returns whether there is more to show.
+  // Goes to the next cut; on the last page it records the sheet as cut. Returns whether there is more to show.
   Q_INVOKABLE bool forward();
   // Returns whether there was a page to go back to.
   Q_INVOKABLE bool back();
-  // Another sheet first; goes round.
+  // Chooses another sheet to cut first; after the last it begins again.
   Q_INVOKABLE void otherSheet();
   Q_INVOKABLE void turnKeeping();
-  // The sheet cut last is whole again, what was kept of it gone.
+  // Takes back the last cutting: the sheet is whole again and its offcuts are no longer in stock.
   Q_INVOKABLE void takeBack();
 
  signals:
@@ -93,12 +93,12 @@ class CuttingViewModel : public QObject {
 
   workbench::Workbench& m_workbench;
   std::string m_jobId;
-  std::shared_ptr<const core::design::Design> m_design;  // held: the sheets were planned from it
-  core::shop::OnHand m_onHand;                           // what was cut and kept when they were
+  std::shared_ptr<const core::design::Design> m_design;  // kept alive, since the sheets were planned from it
+  core::shop::OnHand m_onHand;                           // the stock when they were planned
   core::supply::Cutting m_cutting;
   std::vector<const core::materials::PlanSheet*> m_sheets;
   std::size_t m_sheet = 0;
-  int m_page = 0;  // 0: fetch; then the cuts; then what is kept
+  int m_page = 0;  // 0: fetch; then the cuts; then the offcuts
   bool m_keeping = true;
   QString m_heading, m_refusal;
   QStringList m_lines;

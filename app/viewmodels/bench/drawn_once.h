@@ -1,5 +1,5 @@
 #pragma once
-// The drawings shown last, so that what has not changed is neither drawn nor painted again.
+// The drawings shown last, stored so that one that has not changed is neither drawn nor painted again.
 #include <memory>
 
 #include "core/jobs/job_state.h"
@@ -34,7 +34,7 @@ class DrawnOnce {
   }
 
  private:
-  // Held, so that another never comes to lie where the last one was.
+  // Kept alive, so that no other design can get the address of the last one.
   Design m_design;
   Plan m_actPlan;
   core::sheets::Side m_side = core::sheets::Side::Face;

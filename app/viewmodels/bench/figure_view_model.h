@@ -17,12 +17,12 @@ class FigureViewModel : public QObject {
   Q_PROPERTY(int total READ total NOTIFY changed FINAL)
   Q_PROPERTY(int index READ index NOTIFY changed FINAL)
   Q_PROPERTY(bool present READ present NOTIFY changed FINAL)
-  Q_PROPERTY(QString sign READ sign NOTIFY changed FINAL)    // "≈", "−" or nothing
+  Q_PROPERTY(QString sign READ sign NOTIFY changed FINAL)    // "≈", "−" or ""
   Q_PROPERTY(QString whole READ whole NOTIFY changed FINAL)  // "" for a bare fraction
   Q_PROPERTY(QString numerator READ numerator NOTIFY changed FINAL)
   Q_PROPERTY(QString denominator READ denominator NOTIFY changed FINAL)
   Q_PROPERTY(QString unit READ unit NOTIFY changed FINAL)
-  Q_PROPERTY(QString twin READ twin NOTIFY changed FINAL)    // an inch figure in millimetres; "" else
+  Q_PROPERTY(QString twin READ twin NOTIFY changed FINAL)    // an inch figure in millimetres; otherwise ""
   Q_PROPERTY(QString plain READ plain NOTIFY changed FINAL)  // in one line, for a key
   Q_PROPERTY(QString count READ count NOTIFY changed FINAL)  // "two off"; "" for one
   Q_PROPERTY(QString datum READ datum NOTIFY changed FINAL)
@@ -37,7 +37,7 @@ class FigureViewModel : public QObject {
  public:
   using QObject::QObject;
 
-  // Begins with the first number where the step is another one. `design` may be null.
+  // Begins with the first number where the step has changed. `design` may be null.
   void show(const std::string& jobId, std::shared_ptr<const core::design::Design> design,
             const core::workflow::WorkflowStep* step);
 
@@ -61,7 +61,7 @@ class FigureViewModel : public QObject {
   QString shortPlace() const;
   PieceDrawing drawing() const;
 
-  // Goes back to the step's first number: the one that belongs beside its title.
+  // Goes back to the step's first number, which belongs beside its title.
   Q_INVOKABLE void begin();
   // Return whether there was another number to go to.
   Q_INVOKABLE bool forward();

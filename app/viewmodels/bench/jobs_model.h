@@ -17,7 +17,7 @@ class JobsModel : public QAbstractListModel {
   Q_PROPERTY(int page READ page NOTIFY changed FINAL)
   Q_PROPERTY(int pages READ pages NOTIFY changed FINAL)
   Q_PROPERTY(QString place READ place NOTIFY changed FINAL)  // "page 2 of 3"; "" for a single page
-  // The job chosen last.
+  // These describe the job chosen last.
   Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenWhere READ chosenWhere NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenRuns READ chosenRuns NOTIFY changed FINAL)
@@ -42,9 +42,9 @@ class JobsModel : public QAbstractListModel {
   QVariant data(const QModelIndex& index, int role) const override;
   QHash<int, QByteArray> roleNames() const override;
 
-  // `row` on this page.
+  // `row` counts on this page.
   Q_INVOKABLE void choose(int row);
-  // Goes round at the end.
+  // After the last page it begins again with the first.
   Q_INVOKABLE void turnPage();
 
  signals:
@@ -56,7 +56,7 @@ class JobsModel : public QAbstractListModel {
     std::string id;
     QString title;
     QString where;  // step reached and the act
-    QString runs;   // what runs, or that nothing does
+    QString runs;   // the running waits, or a text that none runs
     friend bool operator==(const Row&, const Row&) = default;
   };
   Row chosenRow() const;

@@ -1,5 +1,5 @@
 #pragma once
-// A touch test of the job on the bench: what is tested, how, and the answers it may have.
+// A touch test of the job on the bench: the wait tested, the method, and the possible answers.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -20,9 +20,9 @@ class LookViewModel : public QObject {
   Q_PROPERTY(bool present READ present NOTIFY changed FINAL)
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
-  // Whether what was found far from what was expected is asked about; that comes before any test.
+  // This is true while the maker is asked to confirm a result far from the expected one, which goes before any test.
   Q_PROPERTY(bool doubted READ doubted NOTIFY changed FINAL)
-  // The answers in the technique's words; "" where the wait cannot be found so.
+  // The answers are in the technique's words; one is "" where a touch test of the wait cannot have it.
   Q_PROPERTY(QString notYetWord READ notYetWord NOTIFY changed FINAL)
   Q_PROPERTY(QString foundWord READ foundWord NOTIFY changed FINAL)
   Q_PROPERTY(QString pastItWord READ pastItWord NOTIFY changed FINAL)
@@ -31,7 +31,7 @@ class LookViewModel : public QObject {
   using Ask = std::function<void(const core::intents::Intent&)>;
   explicit LookViewModel(Ask ask, QObject* parent = nullptr) : QObject(parent), m_ask(std::move(ask)) {}
 
-  // The wait whose touch test comes first: the one the bench names while nothing can be started.
+  // Shows the wait whose touch test is due first, which the bench names while no step can be started.
   void show(const core::jobs::JobAt* job);
 
   bool present() const { return !m_wait.empty(); }
@@ -45,11 +45,11 @@ class LookViewModel : public QObject {
   Q_INVOKABLE void notYet();
   Q_INVOKABLE void ready();
   Q_INVOKABLE void pastIt();
-  // What is doubted is so.
+  // The maker confirms the doubted result.
   Q_INVOKABLE void confirm();
-  // It was a slip: the look is taken back, and the wait runs on.
+  // The result was a slip: the touch test is taken back, and the wait runs on.
   Q_INVOKABLE void deny();
-  // The screen is left: what is doubted stays open, and is not asked about again before the program starts anew.
+  // The maker leaves the screen: the doubt stays open, and is not asked about again before the program restarts.
   Q_INVOKABLE void leave();
 
  signals:
@@ -65,8 +65,8 @@ class LookViewModel : public QObject {
   QString m_test;
   TestAnswers m_answers;
   std::optional<core::intents::LookAt> m_doubt;
-  std::string m_looked;  // the act of that look
-  // The wait that is doubted, by the act that started it, and how many looks it had; those that were left open.
+  std::string m_looked;  // id of the act that recorded that touch test
+  // The doubted wait, by the act that started it, with its number of touch tests; and those that were left open.
   std::pair<std::string, std::size_t> m_lookedAt;
   std::set<std::pair<std::string, std::size_t>> m_left;
 };

@@ -74,7 +74,7 @@ void MadeViewModel::refresh() {
   m_drawing = {};
   m_without = nullptr;
   if (figure() != nullptr) {
-    // What was measured on another piece is what this one is made to, not what it would be without.
+    // A figure measured on another piece is the target for this one, so it stays.
     if (measuredHere()) {
       auto read = core::decisions::designWithout(*state(), figureId());
       if (read.design) m_without = std::make_shared<const core::design::Design>(std::move(*read.design));

@@ -1,6 +1,6 @@
 #pragma once
-// As made: the figures a step lets the maker measure, one at a time, keyed in on a pad; then what they changed, and
-// what an inner window shall keep.
+// The figures as made: those a step lets the maker measure, one at a time, keyed in on a pad; then the changes they
+// cause, and the choice of what an inner window shall preserve.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -17,15 +17,15 @@ class MadeViewModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("handed down by the program")
-  Q_PROPERTY(int total READ total NOTIFY changed FINAL)  // 0 where the step shown measures nothing
+  Q_PROPERTY(int total READ total NOTIFY changed FINAL)  // 0 where the step shown has no measurement
   Q_PROPERTY(QString place READ place NOTIFY changed FINAL)
   Q_PROPERTY(QString label READ label NOTIFY changed FINAL)
   Q_PROPERTY(QString datum READ datum NOTIFY changed FINAL)
   Q_PROPERTY(QString computed READ computed NOTIFY changed FINAL)      // "computed 316.0 mm"
-  Q_PROPERTY(QString difference READ difference NOTIFY changed FINAL)  // of what is keyed in; else of what was measured
+  Q_PROPERTY(QString difference READ difference NOTIFY changed FINAL)  // of the figure keyed in, otherwise measured
   Q_PROPERTY(QString tolerance READ tolerance NOTIFY changed FINAL)
-  Q_PROPERTY(QString measured READ measured NOTIFY changed FINAL)  // "measured 317.0 mm"; "" where it was not
-  // What is keyed in.
+  Q_PROPERTY(QString measured READ measured NOTIFY changed FINAL)  // "measured 317.0 mm"; "" where not measured
+  // The figure being keyed in.
   Q_PROPERTY(bool keyed READ keyed NOTIFY changed FINAL)
   Q_PROPERTY(bool inches READ inches NOTIFY changed FINAL)
   Q_PROPERTY(QString whole READ whole NOTIFY changed FINAL)
@@ -34,24 +34,24 @@ class MadeViewModel : public QObject {
   Q_PROPERTY(QString denominator READ denominator NOTIFY changed FINAL)
   Q_PROPERTY(QString unit READ unit NOTIFY changed FINAL)
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
-  // Two measures that contradict each other: which is right? "" where nothing is asked.
+  // Asks which of two contradicting measures is right; "" where there is no question.
   Q_PROPERTY(QString question READ question NOTIFY changed FINAL)
   Q_PROPERTY(QString newer READ newer NOTIFY changed FINAL)
   Q_PROPERTY(QString older READ older NOTIFY changed FINAL)
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
-  // What the measures of this step changed, a line each; finished steps they contradict.
+  // The changes caused by the measures of this step, a line each; and the finished steps they contradict.
   Q_PROPERTY(QStringList changes READ changes NOTIFY changed FINAL)
   Q_PROPERTY(QStringList contradicted READ contradicted NOTIFY changed FINAL)
-  // The choice for an inner window: "" where there is none to make.
+  // The choice for an inner window; "" where there is none to make.
   Q_PROPERTY(QString followBoard READ followBoard NOTIFY changed FINAL)
-  Q_PROPERTY(bool reveal READ reveal NOTIFY changed FINAL)  // which of the two holds
+  Q_PROPERTY(bool reveal READ reveal NOTIFY changed FINAL)  // which of the two is chosen
   Q_PROPERTY(QString coverFigures READ coverFigures NOTIFY changed FINAL)
   Q_PROPERTY(QString revealFigures READ revealFigures NOTIFY changed FINAL)
 
  public:
   explicit MadeViewModel(workbench::Workbench& workbench, QObject* parent = nullptr);
 
-  // What the bench shows; another step begins with its first figure.
+  // Follows the step that the bench shows; another step begins with its first figure.
   void show(const std::string& jobId, const core::workflow::WorkflowStep* step);
 
   int total() const { return static_cast<int>(m_figures.size()); }
@@ -81,25 +81,25 @@ class MadeViewModel : public QObject {
   QString coverFigures() const { return m_coverFigures; }
   QString revealFigures() const { return m_revealFigures; }
 
-  // The screen is shown: begins with the first figure, and with what is so far for what will have changed.
+  // The screen opens: begins with the first figure, and takes the present design as the base for the changes shown.
   Q_INVOKABLE void open();
   Q_INVOKABLE void digit(int digit);
   Q_INVOKABLE void part();
   Q_INVOKABLE void erase();
   Q_INVOKABLE void turnUnits();
-  // Return whether there was another figure to go to; what was keyed in is dropped.
+  // These drop the digits keyed in and return whether there was another figure to go to.
   Q_INVOKABLE bool forward();
   Q_INVOKABLE bool back();
-  // Keeps what is keyed in. Returns whether it was kept; the next figure is then shown.
+  // Records the figure keyed in. Returns whether it was recorded; the next figure is then shown.
   Q_INVOKABLE bool keep();
-  // The rule shows what was computed.
+  // The maker measured the computed figure.
   Q_INVOKABLE bool agrees();
-  // The figure is computed again.
+  // Removes the measurement, so that the figure is computed again.
   Q_INVOKABLE bool forget();
   // Answers the question: the measure keyed in is right, or the earlier one.
   Q_INVOKABLE void answer(bool newerIsRight);
   Q_INVOKABLE bool follow(bool keepReveal);
-  // Whether the last figure is behind: everything was keyed in or passed over.
+  // Returns whether every figure was keyed in or passed over.
   Q_INVOKABLE bool over() const { return m_over; }
 
  signals:
@@ -110,7 +110,7 @@ class MadeViewModel : public QObject {
   core::units::UnitSystem jobUnits() const;
   const std::string& figureId() const { return m_figures[static_cast<std::size_t>(m_index)]; }
   const core::design::Figure* figure() const;
-  // As it would be had this step not measured it: computed, or as another piece was measured.
+  // The figure without this step's measurement: computed, or as measured on another piece.
   const core::design::Figure* plainFigure() const;
   bool measuredHere() const;
   bool enter(core::units::Length value, const std::string& overrules);
@@ -127,9 +127,9 @@ class MadeViewModel : public QObject {
   bool m_over = false;
   NumberEntry m_entry;
   QString m_refusal, m_question, m_newer, m_older;
-  std::string m_overrules;  // what the measure keyed in would overrule
+  std::string m_overrules;  // the measure that the one keyed in would overrule
   std::shared_ptr<const core::design::Design> m_before;
-  std::shared_ptr<const core::design::Design> m_without;  // the figure shown not measured
+  std::shared_ptr<const core::design::Design> m_without;  // the design without the measurement shown
   PieceDrawing m_drawing;
   QStringList m_changes, m_contradicted;
   QString m_followBoard, m_coverFigures, m_revealFigures;

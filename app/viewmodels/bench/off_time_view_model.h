@@ -1,5 +1,5 @@
 #pragma once
-// "How long was this bench off?": asked where no clock can tell, answered in steps a maker can remember.
+// "How long was this bench off?": asked where no clock can measure it, answered in steps a maker can remember.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -13,12 +13,12 @@ class OffTimeViewModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("handed down by the program")
-  Q_PROPERTY(bool asked READ asked NOTIFY changed FINAL)      // a wait runs whose time is not known
-  Q_PROPERTY(bool offered READ offered NOTIFY changed FINAL)  // asked, or told in this run of the machine
+  Q_PROPERTY(bool asked READ asked NOTIFY changed FINAL)      // a wait runs whose elapsed time is unknown
+  Q_PROPERTY(bool offered READ offered NOTIFY changed FINAL)  // asked, or answered since the machine booted
   Q_PROPERTY(bool putOff READ putOff NOTIFY changed FINAL)    // the maker went on without an answer
   Q_PROPERTY(QString lastSeen READ lastSeen NOTIFY changed FINAL)
   Q_PROPERTY(QString answer READ answer NOTIFY changed FINAL)
-  Q_PROPERTY(QString byClock READ byClock NOTIFY changed FINAL)  // what the wall clock gives; "" where nothing possible
+  Q_PROPERTY(QString byClock READ byClock NOTIFY changed FINAL)  // the wall clock's answer; "" where impossible
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
 
  public:
@@ -38,9 +38,9 @@ class OffTimeViewModel : public QObject {
   Q_INVOKABLE void less();
   Q_INVOKABLE void anHour();
   Q_INVOKABLE void takeClock();
-  // Just now, about an hour, what the clock says, and round again.
+  // Goes from just now to about an hour, to the wall clock's answer, and back to just now.
   Q_INVOKABLE void nextAnswer();
-  // Tells the answer shown. Returns whether it was kept.
+  // Records the answer shown. Returns whether it was recorded.
   Q_INVOKABLE bool tell();
   Q_INVOKABLE void later();
 
@@ -53,7 +53,7 @@ class OffTimeViewModel : public QObject {
 
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;
-  std::string m_boot;  // the off-time before it
+  std::string m_boot;  // the boot before which the bench was off
   bool m_asked = false;
   bool m_putOff = false;
   core::units::Duration m_answer;

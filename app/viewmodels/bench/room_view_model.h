@@ -1,5 +1,5 @@
 #pragma once
-// The room as the maker reads it off a hygrometer, or as a sensor gives it, and what it does to the waits.
+// The room as the maker reads it off a hygrometer, or as a sensor reports it, and its effect on the waits.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -18,10 +18,10 @@ class RoomViewModel : public QObject {
   Q_PROPERTY(QString humidity READ humidity NOTIFY changed FINAL)
   Q_PROPERTY(bool onHumidity READ onHumidity NOTIFY changed FINAL)  // which of the two the keys change
   Q_PROPERTY(QString basis READ basis NOTIFY changed FINAL)         // entered or read, and when
-  Q_PROPERTY(QString water READ water NOTIFY changed FINAL)         // what dries by giving off water
-  Q_PROPERTY(QString oil READ oil NOTIFY changed FINAL)             // what dries by taking up oxygen
+  Q_PROPERTY(QString water READ water NOTIFY changed FINAL)         // effect on drying by giving off water
+  Q_PROPERTY(QString oil READ oil NOTIFY changed FINAL)             // effect on drying by taking up oxygen
   Q_PROPERTY(bool hasSensors READ hasSensors NOTIFY changed FINAL)
-  Q_PROPERTY(QString sensor READ sensor NOTIFY changed FINAL)  // the one chosen; "" where the room is entered by hand
+  Q_PROPERTY(QString sensor READ sensor NOTIFY changed FINAL)  // the chosen one; "" where the maker enters the room
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
 
  public:
@@ -29,7 +29,7 @@ class RoomViewModel : public QObject {
 
   // Lists the folders a sensor can be read from; asked each time the screen is opened.
   void setSensors(std::function<QStringList()> found) { m_find = std::move(found); }
-  // What the shop holds; of the two values only where the maker is not at work on them.
+  // Reads the shop's state; the two values are left as they are while the maker is changing them.
   void refresh();
 
   QString temperature() const;
@@ -42,15 +42,15 @@ class RoomViewModel : public QObject {
   QString sensor() const;
   QString refusal() const { return m_refusal; }
 
-  // The screen is shown: begins with what the shop holds.
+  // The screen opens and begins with the values the shop has stored.
   Q_INVOKABLE void open();
-  // By half a kelvin or one per cent, within what a workshop can have.
+  // These change the value by half a kelvin or one per cent, within the range that a workshop can have.
   Q_INVOKABLE void more();
   Q_INVOKABLE void less();
   Q_INVOKABLE void other();
-  // The next sensor found, after the last one by hand again.
+  // Chooses the next sensor found; after the last one the room is entered by hand again.
   Q_INVOKABLE void nextSensor();
-  // Enters the room as shown. Returns whether it was kept.
+  // Records the room as shown. Returns whether it was recorded.
   Q_INVOKABLE bool keep();
 
  signals:

@@ -95,8 +95,8 @@ void ShelfModel::refresh() {
   emit changed();
 }
 
-// A jar of the shop stands there once, however many jobs wait for it. A wait is called by its piece and title, and by
-// what it is done to or with where another one is called the same.
+// A jar of the shop is shown once, however many jobs wait for it. A wait is named by its piece and title, and by its
+// thing or technique where another one has the same name.
 void ShelfModel::nameRows(std::vector<Row>& rows) {
   std::set<std::pair<std::string, std::int64_t>> jars;
   std::erase_if(rows,

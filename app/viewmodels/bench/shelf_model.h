@@ -1,5 +1,5 @@
 #pragma once
-// Every running wait of every job on one time axis from now; what happens next comes first.
+// Every running wait of every job on one time axis from now, the next event first.
 #include <QtQml/qqmlregistration.h>
 #include <QAbstractListModel>
 #include <QStringList>
@@ -10,8 +10,8 @@
 
 namespace app::viewmodels {
 
-// The axis runs from 0 (now) to 1 and is compressed towards its far end, so that a tack window of minutes and a
-// rest of days stand on the same one.
+// The axis runs from 0 (now) to 1 and is compressed towards its far end, so that a tack window of minutes and a rest of
+// days fit on the same one.
 class ShelfModel : public QAbstractListModel {
   Q_OBJECT
   QML_ELEMENT
@@ -19,10 +19,10 @@ class ShelfModel : public QAbstractListModel {
   Q_PROPERTY(int count READ count NOTIFY changed FINAL)
   Q_PROPERTY(QStringList tickNames READ tickNames NOTIFY changed FINAL)
   Q_PROPERTY(QList<double> tickPlaces READ tickPlaces NOTIFY changed FINAL)
-  // What it is not known of whether anything dries there, so that an empty shelf is not taken for a calm one; "" where
-  // all is known.
+  // States where it is unknown whether a wait runs, so that an empty shelf is not mistaken for one with nothing drying;
+  // "" where all is known.
   Q_PROPERTY(QString unknown READ unknown NOTIFY changed FINAL)
-  // The next thing to happen in one line, for two metres; "" where nothing runs.
+  // The next event in one line, to be read from two metres; "" where nothing runs.
   Q_PROPERTY(QString nextLine READ nextLine NOTIFY changed FINAL)
 
  public:
@@ -31,7 +31,7 @@ class ShelfModel : public QAbstractListModel {
   ShelfModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
 
   void refresh();
-  // The record was read, and not all of it can be believed.
+  // True where the record was read but part of it is not valid.
   void setDoubted(bool doubted) { m_doubted = doubted; }
 
   QString unknown() const { return m_unknown; }
@@ -49,22 +49,22 @@ class ShelfModel : public QAbstractListModel {
 
  private:
   struct Row {
-    // What tells a wait from the others: the name holds as much of it as that takes.
-    QString piece;      // "" where it is the shop's and not one piece's
-    QString thing;      // "" where it is for the whole job
+    // These tell a wait from the others; the name holds as many of them as that takes.
+    QString piece;      // "" where the wait is the shop's, not one piece's
+    QString thing;      // "" where the wait is for the whole job
     QString wait;       // "paste sets"
     QString technique;  // its title
     std::string id;     // of the wait
     std::int64_t startedUtc = 0;
     QString name;   // "Heron: paste sets"
-    QString brief;  // the same without what it is done with: from afar
+    QString brief;  // the same without the technique, to be read from afar
     QString said;   // its state in words: "10 to 25 min", "open now"
     double fromMinutes = 0;
     double toMinutes = 0;
     std::vector<double> dotMinutes;
     bool open = false;  // likely true now
     bool late = false;  // past the likely end
-    bool look = false;  // not likely yet, but one in five is: worth a look
+    bool look = false;  // not likely yet, but true in one case of five: worth a look
     friend bool operator==(const Row&, const Row&) = default;
   };
   QString whatIsUnknown() const;

@@ -1,6 +1,6 @@
 #pragma once
-// The watch that is kept over the waits, as the bench shows it: the time, whether the alerts are alive, and all that
-// stands between a maker and an alert that is heard.
+// The watch over the waits, as the bench shows it: the time, whether the alerts are running, and every trouble that
+// could keep the maker from hearing an alert.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -16,20 +16,20 @@ class WatchViewModel : public QObject {
   QML_ELEMENT
   QML_UNCREATABLE("handed down by the program")
   Q_PROPERTY(QString time READ time NOTIFY changed FINAL)          // of the zone's clock, "14:05"
-  Q_PROPERTY(bool living READ living NOTIFY changed FINAL)         // the alerts gave a sign of life just now
+  Q_PROPERTY(bool living READ living NOTIFY changed FINAL)         // the alerts gave a sign of life recently
   Q_PROPERTY(QString troubles READ troubles NOTIFY changed FINAL)  // a line each, the worst first; "" for none
 
  public:
-  // In the order in which they are shown.
+  // The troubles are shown in this order.
   enum class Trouble { Record, Unknown, Alerts, Sound, Clock, Sleep, Battery, Sensor };
 
   explicit WatchViewModel(const clocks::Clock& clock, QObject* parent = nullptr);
 
-  // Said on the bench as long as it lasts; "" ends it.
+  // The bench shows the text as long as the trouble lasts; "" ends it.
   void set(Trouble trouble, const QString& said);
-  // What is to be said of a wall clock, ms; "" where it can be believed.
+  // Returns the trouble with a wall clock in ms; "" where its time is plausible.
   static QString clockTrouble(std::int64_t utcMilliseconds);
-  // Asked with every refresh; where none is set the alerts are taken to live.
+  // The function is called with every refresh; where none is set the alerts are assumed to run.
   void setLiving(std::function<bool()> living) { m_ask = std::move(living); }
   void refresh();
 

@@ -1,5 +1,5 @@
 #pragma once
-// What the camera sees, as large as fits, its sides kept.
+// The camera's view, as large as fits, in its own proportions.
 #include <QtQml/qqmlregistration.h>
 #include <QQuickPaintedItem>
 
@@ -16,7 +16,7 @@ class CameraItem : public QQuickPaintedItem {
   explicit CameraItem(QQuickItem* parent = nullptr) : QQuickPaintedItem(parent) {}
 
   CameraViewModel* camera() const { return m_camera; }
-  // It must outlive the item, or be taken from it.
+  // The camera must outlive the item, or the caller sets another one or null.
   void setCamera(CameraViewModel* camera);
   void paint(QPainter* painter) override;
 

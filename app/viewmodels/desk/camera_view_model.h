@@ -1,5 +1,5 @@
 #pragma once
-// The tablet's camera at the desk: what it sees, and a picture taken of it.
+// The tablet's camera at the desk: its live view, and the picture taken with it.
 #include <QtQml/qqmlregistration.h>
 #include <QImage>
 #include <QObject>
@@ -14,9 +14,9 @@ class CameraViewModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("handed down by the program")
-  Q_PROPERTY(bool up READ up NOTIFY changed FINAL)            // it is being looked through, or was and failed
-  Q_PROPERTY(bool live READ live NOTIFY changed FINAL)        // it shows something
-  Q_PROPERTY(bool several READ several NOTIFY changed FINAL)  // there is another one
+  Q_PROPERTY(bool up READ up NOTIFY changed FINAL)            // the camera is in use, or failed while it was
+  Q_PROPERTY(bool live READ live NOTIFY changed FINAL)        // there is a picture to show
+  Q_PROPERTY(bool several READ several NOTIFY changed FINAL)  // there is more than one camera
   Q_PROPERTY(QString said READ said NOTIFY changed FINAL)
 
  public:
@@ -26,7 +26,7 @@ class CameraViewModel : public QObject {
   bool live() const { return !m_picture.isNull(); }
   bool several() const { return m_several; }
   QString said() const { return m_said; }
-  // What it saw last; null where nothing is seen.
+  // Returns the newest live picture; null where there is none.
   QImage picture() const { return m_picture; }
 
   Q_INVOKABLE void open();
@@ -37,7 +37,7 @@ class CameraViewModel : public QObject {
  signals:
   void changed();
   void seen();
-  // A file of its own, there until the program ends; copy it.
+  // The file exists until the program ends; the receiver has to copy it.
   void taken(const QString& path);
 
  private:
@@ -45,7 +45,7 @@ class CameraViewModel : public QObject {
 
   camera::CameraProcess m_process;
   QTemporaryDir m_folder;
-  int m_number = 0;  // of the picture taken last
+  int m_number = 0;  // number of the picture taken last
   bool m_up = false;
   bool m_several = false;
   QImage m_picture;

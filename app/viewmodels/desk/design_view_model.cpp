@@ -28,7 +28,7 @@ using designing::Field;
 
 namespace {
 
-// What another piece of the same design does not share: the work and its papers.
+// Another piece of the same design does not share the work and its papers, which this removes.
 Value withoutTheWork(const Value& document) {
   Value rest = Value::object();
   for (const auto& [key, value] : document.members()) {
@@ -151,7 +151,7 @@ Message DesignViewModel::put(const Value& patch) {
 FormViewModel::Answer DesignViewModel::answerOf(const designing::Option& option) {
   const designing::Way way = m_ways->of(option.patch);
   if (!way.barred.isEmpty()) return {way.patch, {}, way.barred};
-  // Of a technique what the piece comes to with it.
+  // For a technique the text is the total of the piece made with it.
   if (section() + 1 == shown().size()) return {way.patch, tollText(way), {}};
   if (way.with.isEmpty()) return {way.patch, option.why, {}};
   return {
@@ -284,7 +284,7 @@ void DesignViewModel::weighStock() {
   emit changed();
 }
 
-// What the piece comes to that way, or what it still wants.
+// Returns the total of the piece made that way, or what is still missing.
 QString DesignViewModel::tollText(const designing::Way& way) const {
   if (!way.comes) return way.wanting;
   const core::workflow::Bench bench = core::jobs::benchFor(way.comes->design.job, m_workbench.shop());
@@ -303,7 +303,7 @@ void DesignViewModel::showSteps() {
       for (; end < steps.size() && steps[end].technique == steps[i].technique; ++end) {
         hands = hands + steps[end].work.likely;
         for (const auto& wait : steps[end].waits) {
-          // Of what is open at once only how long it stays so is worth saying.
+          // For a window that is open at once only its length is useful.
           const auto& here = m_agenda->of(wait);
           const bool atOnce = here.closes && here.opens.late.inMilliseconds() == 0;
           const QString one = tr("%1 %2").arg(toQt(wait.title), words::span(atOnce ? *here.closes : here.opens));

@@ -1,6 +1,6 @@
 #pragma once
-// A design at the desk: sections and fields, what is keyed in, the drawing as it grows, what comes of it. Every change
-// is kept at once; taking back and bringing again go through the record.
+// A design at the desk: sections and fields, the entries, the drawing as it grows, the resulting work. Every change is
+// stored at once; undo and redo go through the record.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -28,14 +28,14 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
   Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
   Q_PROPERTY(bool canRedo READ canRedo NOTIFY changed FINAL)
-  Q_PROPERTY(bool complete READ complete NOTIFY changed FINAL)   // a job that could be made
-  Q_PROPERTY(bool holds READ holds NOTIFY changed FINAL)         // its measures do, whatever else is missing
-  Q_PROPERTY(QString state READ state NOTIFY changed FINAL)      // what of it holds, or what does not
+  Q_PROPERTY(bool complete READ complete NOTIFY changed FINAL)   // the design is complete enough to be made
+  Q_PROPERTY(bool holds READ holds NOTIFY changed FINAL)         // measures valid; other entries may be missing
+  Q_PROPERTY(QString state READ state NOTIFY changed FINAL)      // what of it is valid, or what is not
   Q_PROPERTY(QString comesTo READ comesTo NOTIFY changed FINAL)  // steps, hands, waits
-  Q_PROPERTY(QString lacks READ lacks NOTIFY changed FINAL)      // of what the shop has; "" for nothing known
+  Q_PROPERTY(QString lacks READ lacks NOTIFY changed FINAL)      // materials the shop lacks; "" for none known
   Q_PROPERTY(
       app::viewmodels::RowsModel* steps READ steps CONSTANT FINAL)  // the composed workflow, technique by technique
-  Q_PROPERTY(QString dragged READ dragged NOTIFY changed FINAL)     // what an edge in the hand comes to; "" for none
+  Q_PROPERTY(QString dragged READ dragged NOTIFY changed FINAL)     // measures while an edge is dragged; "" for none
   Q_PROPERTY(View view READ view NOTIFY changed FINAL)
   Q_PROPERTY(bool drawn READ drawn NOTIFY changed FINAL)
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
@@ -61,26 +61,26 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   PieceDrawing drawing() const { return m_drawing; }
   const std::string& id() const { return m_id; }
 
-  // Each returns whether there is now a design to show.
+  // These return whether there is now a design to show.
   Q_INVOKABLE bool beginFresh();
-  // The design of a job, or of a piece still at the desk, again: the same design, the size of another work still to be
-  // entered.
+  // Begins with the design of a job, or of a piece still at the desk, once more; the size of the new work is still to
+  // be entered.
   Q_INVOKABLE bool beginAgain(const QString& pieceId);
   bool open(const std::string& designId);
   Q_INVOKABLE bool openDesign(const QString& designId) { return open(designId.toStdString()); }
-  // Another piece of the same design, for a work of another size.
+  // Begins another piece of the same design, for a work of another size.
   Q_INVOKABLE bool sameAgain();
 
   Q_INVOKABLE void undo();
   Q_INVOKABLE void redo();
   Q_INVOKABLE void look(View view);
-  // An edge of the face drawn with the hand: taken hold of at a place of the piece, in mm, within `reach` mm (returns
-  // whether there is one), moved, and let go. Only then is it kept, as one change.
+  // The maker drags an edge of the face by hand: grabs it at a place of the piece, in mm, within `reach` mm (returns
+  // whether there is one), moves it and lets it go. Only then is it stored, as one change.
   Q_INVOKABLE bool grab(QPointF at, double reach);
   Q_INVOKABLE void drag(QPointF to);
   Q_INVOKABLE void letGo();
 
-  // Takes the piece to the bench; returns whether it is there. What stands against it is then the refusal.
+  // Takes the piece to the bench; returns whether it is there. Otherwise `refusal` holds the reason.
   Q_INVOKABLE bool toBench();
 
  signals:
@@ -109,9 +109,9 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   std::string m_id;
   core::design::ReadDesign m_read;
   std::optional<core::workflow::Workflow> m_composed;
-  std::optional<core::workflow::Agenda> m_agenda;  // of what is composed
-  core::workflow::ComposeProblems m_against;       // why it is not composed
-  std::optional<designing::Ways> m_ways;           // of the document as it is
+  std::optional<core::workflow::Agenda> m_agenda;  // of the composed workflow
+  core::workflow::ComposeProblems m_against;       // why there is no composed workflow
+  std::optional<designing::Ways> m_ways;           // of the present document
   View m_view = View::Face;
   PieceDrawing m_drawing;
   QString m_comesTo, m_lacks, m_dragged;
@@ -119,12 +119,12 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   QTimer m_weigh;
   RowsModel m_stepRows;
 
-  // An edge in the hand.
+  // The edge being dragged.
   struct Held {
     designing::DragHandle handle;
     QPointF from;
     QRectF seen;
-    QPointF window;  // where the window stood
+    QPointF window;  // the window's position when the drag began
     std::string measure;
   };
   std::optional<Held> m_held;

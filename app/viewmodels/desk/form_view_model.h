@@ -1,6 +1,6 @@
 #pragma once
-// Fields in sections, entered one by one on a pad, as a choice or as a line of text. What a field takes is a patch of a
-// document; where that is kept is for whoever derives from this.
+// Fields in sections, entered one by one on a pad, as a choice or as a line of text. An entry is a patch of a document;
+// the derived class decides where the document is stored.
 #include <QtQml/qqmlregistration.h>
 #include <QDate>
 #include <QObject>
@@ -19,11 +19,11 @@ class FormViewModel : public QObject {
   QML_UNCREATABLE("handed down by the program")
   Q_PROPERTY(app::viewmodels::RowsModel* sections READ sections CONSTANT FINAL)
   Q_PROPERTY(app::viewmodels::RowsModel* fields READ fields CONSTANT FINAL)
-  Q_PROPERTY(app::viewmodels::RowsModel* options READ options CONSTANT FINAL)  // of the field being worked
+  Q_PROPERTY(app::viewmodels::RowsModel* options READ options CONSTANT FINAL)  // of the field being edited
   Q_PROPERTY(bool optionsHaveReasons READ optionsHaveReasons NOTIFY changed FINAL)
   Q_PROPERTY(QString sectionName READ sectionName NOTIFY changed FINAL)
   Q_PROPERTY(QString sectionProblem READ sectionProblem NOTIFY changed FINAL)
-  // The field being worked.
+  // These describe the field being edited.
   Q_PROPERTY(Entering entering READ entering NOTIFY changed FINAL)
   Q_PROPERTY(QString fieldLabel READ fieldLabel NOTIFY changed FINAL)
   Q_PROPERTY(QString fieldValue READ fieldValue NOTIFY changed FINAL)
@@ -66,7 +66,7 @@ class FormViewModel : public QObject {
 
   Q_INVOKABLE void chooseSection(int section);
   Q_INVOKABLE void chooseField(int field);
-  // To the next field of the section, or none after the last.
+  // Goes to the next field of the section; after the last no field is being edited.
   Q_INVOKABLE void nextField();
   Q_INVOKABLE void leaveField();
   Q_INVOKABLE void chooseOption(int option);
@@ -74,39 +74,39 @@ class FormViewModel : public QObject {
   Q_INVOKABLE void part();
   Q_INVOKABLE void erase();
   Q_INVOKABLE void turnUnits();
-  // Keeps what is keyed in or written; returns whether it was kept. An empty text takes the value out.
+  // Stores the entry keyed in or written; returns whether it was stored. An empty text removes the value.
   Q_INVOKABLE bool keep();
   Q_INVOKABLE bool keepText(const QString& text);
-  // Back to what holds without an entry, where there is something that does.
+  // Removes the entry, where there is a value that applies without one.
   Q_INVOKABLE void takeOut();
 
  signals:
   void changed();
 
  protected:
-  // Null where there is nothing to enter into.
+  // Returns null where there is nothing to enter into.
   virtual const core::base::Value* document() const = 0;
-  // Keeps a change of the document, or says why not; `refresh` follows where it was kept.
+  // Stores a change of the document, or returns why it cannot; `refresh` follows where it was stored.
   virtual core::base::Message put(const core::base::Value& patch) = 0;
-  // Everything shown is made anew.
+  // Builds everything shown again.
   virtual void refresh() = 0;
-  // An answer as it can be taken, and what is said of it.
+  // An answer that can be chosen, and the texts shown with it.
   struct Answer {
     core::base::Value patch;
     QString why;
-    QString barred;  // why it cannot be taken; "" where it can
+    QString barred;  // why it cannot be chosen; "" where it can
   };
   virtual Answer answerOf(const designing::Option& option) { return {option.patch, option.why, {}}; }
   virtual Answer answerOfAct(const designing::Field& act) { return answerOf(act.options.front()); }
-  // The day it is where the maker is.
+  // Returns today's date where the maker is.
   virtual QDate today() const { return QDate::currentDate(); }
 
-  // The sections of the document as it is now, the one being worked kept.
+  // Shows the sections of the present document; the field being edited stays the same.
   void show(std::vector<designing::Section> sections);
-  // Goes to the first section, with lengths keyed in these units.
+  // Goes to the first section; lengths are keyed in these units.
   void restart(core::units::UnitSystem units);
   bool change(const core::base::Value& patch);
-  // Says why something was not done; an empty message clears it.
+  // Shows why something was not done; an empty message clears it.
   void told(const core::base::Message& refused);
   void refuse(const QString& why);
   const designing::Field* field() const;
@@ -125,7 +125,7 @@ class FormViewModel : public QObject {
   int m_field = -1;
   NumberEntry m_entry;
   bool m_reasons = false;
-  std::vector<Answer> m_answers;  // to the field being worked, as its options
+  std::vector<Answer> m_answers;  // for the field being edited, as its options
   RowsModel m_sectionRows, m_fieldRows, m_optionRows;
 };
 

@@ -1,5 +1,5 @@
 #pragma once
-// All pieces at the desk: designs that are on no bench yet, then the jobs, each with its picture. And the one chosen.
+// All pieces at the desk: designs that are on no bench yet, then the jobs, each with its picture; and the chosen one.
 #include <QtQml/qqmlregistration.h>
 #include <QAbstractListModel>
 #include <QString>
@@ -18,25 +18,25 @@ class PiecesModel : public QAbstractListModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("handed down by the program")
-  Q_PROPERTY(int count READ count NOTIFY changed FINAL)           // as searched for
-  Q_PROPERTY(int all READ all NOTIFY changed FINAL)               // put away ones too
-  Q_PROPERTY(bool awayShown READ awayShown NOTIFY changed FINAL)  // what was put away, instead of what is on the bench
+  Q_PROPERTY(int count READ count NOTIFY changed FINAL)           // that match the search
+  Q_PROPERTY(int all READ all NOTIFY changed FINAL)               // including those put away
+  Q_PROPERTY(bool awayShown READ awayShown NOTIFY changed FINAL)  // shows the pieces put away, not those on the bench
   Q_PROPERTY(int away READ away NOTIFY changed FINAL)             // how many are put away
-  // What came of the last thing asked for here, and whether it was refused.
+  // The result of the last act asked for here, and whether it was refused.
   Q_PROPERTY(QString said READ said NOTIFY changed FINAL)
   Q_PROPERTY(bool refused READ refused NOTIFY changed FINAL)
-  Q_PROPERTY(app::viewmodels::RowsModel* files READ files CONSTANT FINAL)  // that could be taken in
+  Q_PROPERTY(app::viewmodels::RowsModel* files READ files CONSTANT FINAL)  // that could be imported
   Q_PROPERTY(QString sought READ sought NOTIFY changed FINAL)
-  // The piece chosen last.
+  // These describe the piece chosen last.
   Q_PROPERTY(QString chosenId READ chosenId NOTIFY changed FINAL)
   Q_PROPERTY(bool chosenAway READ chosenAway NOTIFY changed FINAL)
-  Q_PROPERTY(bool chosenDesign READ chosenDesign NOTIFY changed FINAL)  // no job yet
+  Q_PROPERTY(bool chosenDesign READ chosenDesign NOTIFY changed FINAL)  // a design that is no job yet
   Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenOf READ chosenOf NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenWhere READ chosenWhere NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenRuns READ chosenRuns NOTIFY changed FINAL)
   Q_PROPERTY(
-      QString chosenAhead READ chosenAhead NOTIFY changed FINAL)  // what is still to do; "" at the desk, and done
+      QString chosenAhead READ chosenAhead NOTIFY changed FINAL)  // work left; "" for a design, and for a finished job
   Q_PROPERTY(QString chosenDue READ chosenDue NOTIFY changed FINAL)
   Q_PROPERTY(app::viewmodels::PieceDrawing chosenPicture READ chosenPicture NOTIFY changed FINAL)
 
@@ -47,7 +47,7 @@ class PiecesModel : public QAbstractListModel {
 
   void refresh();
 
-  // Where files are handed over, and which files there could be taken in, the newest first.
+  // Sets the folder in which files are handed over, and the function that lists those to import, the newest first.
   void setHandOver(const QString& folder, std::function<QStringList()> found);
 
   int count() const { return static_cast<int>(m_rows.size()); }
@@ -73,16 +73,17 @@ class PiecesModel : public QAbstractListModel {
   QVariant data(const QModelIndex& index, int role) const override;
   QHash<int, QByteArray> roleNames() const override;
 
-  // Words in any order; "" for all.
+  // Searches for words in any order; "" finds all.
   Q_INVOKABLE void seek(const QString& words);
   Q_INVOKABLE void showAway(bool away);
   Q_INVOKABLE void choose(int row);
-  // Off the bench and kept, or back; the same once more, as another job; as one file with its record.
+  // These put the chosen job away or back on the bench, begin it once more as another job, or export it with its record
+  // as one file.
   Q_INVOKABLE void putAway();
   Q_INVOKABLE void bringBack();
   Q_INVOKABLE bool onceMore();
   Q_INVOKABLE void handOver();
-  // Job files, and jobs with their record.
+  // Lists job files, and jobs exported with their record.
   Q_INVOKABLE void findFiles();
   Q_INVOKABLE void takeIn(int file);
 
@@ -122,7 +123,7 @@ class PiecesModel : public QAbstractListModel {
   QStringList m_paths;
   RowsModel m_files;
   std::string m_chosen;
-  mutable std::map<std::string, PieceDrawing> m_pictures;  // drawn when they are first seen
+  mutable std::map<std::string, PieceDrawing> m_pictures;  // drawn when first shown
 };
 
 }  // namespace app::viewmodels

@@ -194,7 +194,7 @@ void RecordViewModel::choose(int row) {
 
 bool RecordViewModel::addNote(const QString& text) {
   if (text.trimmed().isEmpty()) return false;
-  // Of the step that is chosen, or else of the piece as a whole.
+  // The note belongs to the chosen step, or else to the piece as a whole.
   const std::string step = chosenStep() ? chosen()->step : "";
   const Message refused = m_workbench.submit(core::intents::OfJob{m_job, core::intents::AddNote{fromQt(text), step}});
   told(refused);

@@ -1,6 +1,6 @@
 #pragma once
-// The record of one piece at the desk: what happened, notes and photographs, which batches a step was worked with, and
-// the sheets that go with the piece.
+// The record of one piece at the desk: its events, notes and photographs, the batches a step was worked with, and the
+// sheets that go with the piece.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -21,18 +21,18 @@ class RecordViewModel : public QObject {
   QML_UNCREATABLE("handed down by the program")
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
   Q_PROPERTY(Page page READ page NOTIFY changed FINAL)
-  Q_PROPERTY(app::viewmodels::RowsModel* rows READ rows CONSTANT FINAL)          // of the page
-  Q_PROPERTY(app::viewmodels::RowsModel* pictures READ pictures CONSTANT FINAL)  // files that could be kept
+  Q_PROPERTY(app::viewmodels::RowsModel* rows READ rows CONSTANT FINAL)          // of the page shown
+  Q_PROPERTY(app::viewmodels::RowsModel* pictures READ pictures CONSTANT FINAL)  // picture files to choose from
   Q_PROPERTY(app::viewmodels::RowsModel* batches READ batches CONSTANT FINAL)    // for the entry chosen
-  Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)  // of an entry that something can be done with
-  Q_PROPERTY(QString chosenPicture READ chosenPicture NOTIFY changed FINAL)  // its file's hash; "" for none
-  // Why it cannot be shown, once that was asked for.
+  Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)          // of the chosen entry; "" for none
+  Q_PROPERTY(QString chosenPicture READ chosenPicture NOTIFY changed FINAL)      // its file's hash; "" for none
+  // The reason why the picture cannot be shown, once explainPicture has found it.
   Q_PROPERTY(QString pictureTrouble READ pictureTrouble NOTIFY changed FINAL)
   Q_PROPERTY(bool chosenStep READ chosenStep NOTIFY changed FINAL)        // a finished step
   Q_PROPERTY(bool chosenWritten READ chosenWritten NOTIFY changed FINAL)  // a note, or a photograph with its caption
-  Q_PROPERTY(QString chosenText READ chosenText NOTIFY changed FINAL)     // of it
+  Q_PROPERTY(QString chosenText READ chosenText NOTIFY changed FINAL)     // its text
   Q_PROPERTY(bool chosenRemovable READ chosenRemovable NOTIFY changed FINAL)
-  Q_PROPERTY(bool chosenElsewhere READ chosenElsewhere NOTIFY changed FINAL)  // made ready at another bench
+  Q_PROPERTY(bool chosenElsewhere READ chosenElsewhere NOTIFY changed FINAL)  // prepared at another bench
   Q_PROPERTY(bool busy READ busy NOTIFY changed FINAL)                        // a picture is being copied
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
 
@@ -42,7 +42,7 @@ class RecordViewModel : public QObject {
 
   RecordViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
 
-  // Lists picture files that a maker may mean, the newest first; asked each time they are shown.
+  // The function lists picture files that a maker may mean, the newest first; it is called each time they are shown.
   void setPictures(std::function<QStringList()> found) { m_find = std::move(found); }
   void open(const std::string& jobId);
   void refresh();
@@ -65,21 +65,21 @@ class RecordViewModel : public QObject {
 
   Q_INVOKABLE void look(Page page);
   Q_INVOKABLE void choose(int row);
-  // Returns whether it was kept.
+  // Returns whether the note was recorded.
   Q_INVOKABLE bool addNote(const QString& text);
-  // Other words for the chosen note, or under the chosen photograph. Returns whether they were kept.
+  // Replaces the text of the chosen note or the caption of the chosen photograph. Returns whether it was recorded.
   Q_INVOKABLE bool changeText(const QString& text);
   Q_INVOKABLE void findPictures();
-  // Copies the file in, beside the interface; what stands against it is then the refusal.
+  // Copies the file in on another thread; where that fails `refusal` holds the reason.
   Q_INVOKABLE void keepPicture(int row);
   void keepPhotograph(const QString& path);
-  // The screen could not show the picture of the entry chosen: finds out why, beside the interface.
+  // Finds out on another thread why the screen could not show the picture of the chosen entry.
   Q_INVOKABLE void explainPicture();
-  // A batch the chosen step was worked with, or not.
+  // Marks a batch as used in the chosen step, or as not used.
   Q_INVOKABLE void turnBatch(int row);
-  // The chosen note or photograph leaves the record's pages; what happened stays in it.
+  // Hides the chosen note or photograph from the record's pages; its events stay in the record.
   Q_INVOKABLE void remove();
-  // What another bench made ready is used for this piece.
+  // Records that the preparation made at another bench is used for this piece.
   Q_INVOKABLE void useFromElsewhere();
 
  signals:

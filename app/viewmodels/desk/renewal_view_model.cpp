@@ -15,7 +15,7 @@ using core::workflow::StepDifference;
 
 RenewalViewModel::RenewalViewModel(workbench::Workbench& workbench, QObject* parent)
     : QObject(parent), m_workbench(workbench) {
-  // What is done meanwhile can stand against it.
+  // An act done meanwhile can make the renewal impossible.
   connect(&workbench, &workbench::Workbench::jobChanged, this, [this](const QString& jobId) {
     if (fromQt(jobId) != m_job || !offered()) return;
     read();

@@ -1,5 +1,5 @@
 #pragma once
-// The techniques of one piece under way as they are now beside those it is worked by: what would change, and taking it.
+// The present techniques of a piece under way, compared with those it is worked by: the changes, and adopting them.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -15,12 +15,12 @@ class RenewalViewModel : public QObject {
   QML_ELEMENT
   QML_UNCREATABLE("handed down by the program")
   Q_PROPERTY(bool offered READ offered NOTIFY changed FINAL)             // something would change
-  Q_PROPERTY(bool takeable READ takeable NOTIFY changed FINAL)           // and nothing stands against it
-  Q_PROPERTY(bool taken READ taken NOTIFY changed FINAL)                 // just now, and can be taken back
+  Q_PROPERTY(bool takeable READ takeable NOTIFY changed FINAL)           // and nothing prevents it
+  Q_PROPERTY(bool taken READ taken NOTIFY changed FINAL)                 // adopted just now, and can be taken back
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)              // of the piece
-  Q_PROPERTY(QString said READ said NOTIFY changed FINAL)                // what stands against it, or what came of it
-  Q_PROPERTY(QString extent READ extent NOTIFY changed FINAL)            // of the change: how many steps
-  Q_PROPERTY(app::viewmodels::RowsModel* rows READ rows CONSTANT FINAL)  // a step each
+  Q_PROPERTY(QString said READ said NOTIFY changed FINAL)                // the reason against it, or its result
+  Q_PROPERTY(QString extent READ extent NOTIFY changed FINAL)            // number of steps that change
+  Q_PROPERTY(app::viewmodels::RowsModel* rows READ rows CONSTANT FINAL)  // one for each step
 
  public:
   explicit RenewalViewModel(workbench::Workbench& workbench, QObject* parent = nullptr);
@@ -46,7 +46,7 @@ class RenewalViewModel : public QObject {
 
   workbench::Workbench& m_workbench;
   std::string m_job;
-  std::string m_intent;  // of the renewal taken here last
+  std::string m_intent;  // of the renewal adopted here last
   core::base::Message m_refused;
   RowsModel m_rows;
 };

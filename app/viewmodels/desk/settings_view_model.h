@@ -1,5 +1,5 @@
 #pragma once
-// How this bench is set, and the first questions a maker is asked: units, distance, sound, where to begin.
+// The settings of this bench, and the first questions to a maker: units, distance, sound, where to begin.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -17,17 +17,17 @@ class SettingsViewModel : public QObject {
   Q_PROPERTY(QString distanceText READ distanceText NOTIFY changed FINAL)  // in the units chosen
   Q_PROPERTY(bool lamp READ lamp NOTIFY changed FINAL)
   Q_PROPERTY(bool introduced READ introduced NOTIFY changed FINAL)
-  Q_PROPERTY(QString sound READ sound NOTIFY changed FINAL)  // what stands against an alert being heard; "" for nothing
+  Q_PROPERTY(QString sound READ sound NOTIFY changed FINAL)  // what keeps an alert from being heard; "" for nothing
   Q_PROPERTY(bool hasDemo READ hasDemo NOTIFY changed FINAL)
   Q_PROPERTY(int presses READ presses NOTIFY changed FINAL)      // of a pedal, since the screen was opened
-  Q_PROPERTY(QString maker READ maker NOTIFY changed FINAL)      // on the sheets that go with a piece; "" unsaid
-  Q_PROPERTY(QString contact READ contact NOTIFY changed FINAL)  // the same
-  Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)  // why the last choice was not kept
+  Q_PROPERTY(QString maker READ maker NOTIFY changed FINAL)      // printed on the sheets of a piece; "" for none
+  Q_PROPERTY(QString contact READ contact NOTIFY changed FINAL)  // as for maker
+  Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)  // why the last choice was not stored
 
  public:
   explicit SettingsViewModel(workbench::Workbench& workbench, QObject* parent = nullptr);
 
-  // The job file a newcomer may begin with.
+  // Sets the text of the job file that a newcomer may begin with.
   void setDemo(const std::string& text);
   void setSound(const QString& trouble);
   void pedalPressed();
@@ -47,14 +47,14 @@ class SettingsViewModel : public QObject {
 
   Q_INVOKABLE void open();
   Q_INVOKABLE void setInches(bool inches);
-  // By a hand's breadth, within what can be read.
+  // These change the distance by a hand's breadth, within the range at which the text can be read.
   Q_INVOKABLE void farther();
   Q_INVOKABLE void nearer();
   Q_INVOKABLE void turnLamp();
-  // Nothing is written where both are as they were.
+  // Does not write anything where both are unchanged.
   Q_INVOKABLE void nameMaker(const QString& maker, const QString& contact);
   Q_INVOKABLE void endIntroduction();
-  // Takes the demo job in; returns whether it is on the bench.
+  // Begins the demo job; returns whether it is on the bench.
   Q_INVOKABLE bool takeDemo();
 
  signals:

@@ -193,14 +193,14 @@ void StockViewModel::correct() {
   if (item() != nullptr) openForm(Form::Correction, designing::documentOf(asItStands()));
 }
 
-// What was said of the item chosen, with what is there of it by now.
+// Returns the entry of the chosen item with its present quantity.
 core::intents::StockEntry StockViewModel::asItStands() const {
   core::intents::StockEntry entry = item()->entry;
   entry.quantity = item()->there();
   return entry;
 }
 
-// Where the number alone is another, it was counted.
+// Where only the quantity differs, the maker has counted the item.
 void StockViewModel::putRight(core::intents::StockEntry entry) {
   if (item() == nullptr) return;
   core::intents::StockEntry counted = asItStands();

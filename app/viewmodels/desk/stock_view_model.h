@@ -1,6 +1,6 @@
 #pragma once
-// What the shop has, at the desk: stock, batches and offcuts in one list, one of them chosen, and the form in which
-// something is entered or put right.
+// The shop's materials at the desk: stock, batches and offcuts in one list, the chosen one, and the form in which an
+// entry is made or corrected.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
@@ -21,7 +21,7 @@ class StockViewModel : public app::viewmodels::FormViewModel {
   Q_PROPERTY(app::viewmodels::RowsModel* rows READ rows CONSTANT FINAL)
   Q_PROPERTY(bool formOpen READ formOpen NOTIFY changed FINAL)
   Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY changed FINAL)
-  // The one chosen; the title is "" for none.
+  // These describe the chosen entry; the title is "" for none.
   Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenSays READ chosenSays NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenWarning READ chosenWarning NOTIFY changed FINAL)
@@ -48,17 +48,17 @@ class StockViewModel : public app::viewmodels::FormViewModel {
   Q_INVOKABLE void choose(int row);
   Q_INVOKABLE void enterStock();
   Q_INVOKABLE void enterBatch();
-  // The chosen item in the form, to be put right.
+  // Opens the chosen item in the form, to be corrected.
   Q_INVOKABLE void correct();
   Q_INVOKABLE void closeForm();
-  // Returns whether what the form holds was kept; why not is the refusal.
+  // Returns whether the form's entries were recorded; otherwise `refusal` holds the reason.
   Q_INVOKABLE bool keepForm();
-  // Of a counted item.
+  // These change the number of a counted item.
   Q_INVOKABLE void oneMore();
   Q_INVOKABLE void oneLess();
-  // An item is no longer kept, a batch used up, an offcut gone.
+  // Records that an item is no longer stocked, a batch used up or an offcut gone.
   Q_INVOKABLE void gone();
-  // The last of the acts done here since the program started.
+  // Takes back the last act done here since the program started.
   Q_INVOKABLE void takeBack();
 
  protected:

@@ -2,7 +2,7 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// One of six keys along the lower edge of an alert, upright in two rows; each answer has its place for good.
+// One of six keys along the lower edge of an alert, upright in two rows; each answer has a fixed place.
 TouchKey {
     id: root
 

@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The whole screen: which piece, the act, how long is sure and how long likely, the answers of the touch test.
+// The whole screen: which piece, the act, the sure and the likely time, the answers of the touch test.
 ScreenBase {
     id: root
 
@@ -12,7 +12,7 @@ ScreenBase {
     readonly property double distance: Metrics.farDistance
     readonly property bool upright: height > width
 
-    // Only an answer, or Heard, makes it go.
+    // Only an answer, or Heard, closes the alert.
     doneAction.enabled: false
     backAction.enabled: false
 
@@ -87,7 +87,7 @@ ScreenBase {
         Words {
             objectName: "others"
             width: parent.width
-            // By name as far as there is room, the rest by their number.
+            // Other alerts are named as far as there is room, the rest counted.
             readonly property int named: Math.min(pane.level === 0 ? 2 : pane.level === 1 ? 1 : 0, root.alert.others.length)
             readonly property int rest: root.alert.others.length - named
             readonly property string names: named === 0 ? "" : named === 1 ? root.alert.others[0] : root.alert.others[0] + "; " + root.alert.others[1]

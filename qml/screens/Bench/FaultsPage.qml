@@ -6,7 +6,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// What went wrong, a few at a time; choosing one shows how it is mended.
+// The step's possible faults, a few at a time; choosing one shows how it is mended.
 CornerFrame {
     id: root
 

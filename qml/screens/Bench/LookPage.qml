@@ -4,13 +4,13 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// A touch test: how, and its answers. What was found far from what was expected is asked about once more.
+// A touch test: the method and its answers. A result far from the expected one is asked about once more.
 CornerFrame {
     id: root
 
     required property LookViewModel look
 
-    // What was found is asked about at once where it is far from what was expected.
+    // A result far from the expected one is asked about at once.
     function answered() {
         if (!look.doubted)
             over();

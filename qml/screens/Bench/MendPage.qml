@@ -6,8 +6,8 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// How a fault is mended; where the maker has to decide, each way as a key with what it means. What has to be done again
-// has come back into the order of work.
+// How a fault is mended; where the maker has to decide, each way as a key with what it means. Steps to be done again
+// are back in the order of work.
 CornerFrame {
     id: root
 

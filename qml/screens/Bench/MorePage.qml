@@ -82,7 +82,7 @@ CornerFrame {
     }
     PieceView {
         id: act
-        // Upright the words have no room beside it.
+        // On an upright tablet the words have no room beside the drawing.
         readonly property bool above: root.bench.hasAct && root.upright
 
         objectName: "act"

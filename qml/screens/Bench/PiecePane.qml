@@ -4,13 +4,13 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The piece as it lies: what is worked inked, the rest in pencil, the corner marked.
+// The piece as it lies on the bench: the worked part in ink, the rest in pencil, the corner marked.
 Item {
     id: root
 
     required property BenchViewModel bench
     required property WatchViewModel watch
-    // Of the words alone; the drawing takes what is left, where it can still be read.
+    // The height of the words alone; the drawing gets the rest, where it can still be read.
     readonly property double least: name.height + watch.height + lies.height + Metrics.mm(2)
 
     Words {
@@ -21,7 +21,7 @@ Item {
         font.pixelSize: Metrics.label
         font.italic: true
     }
-    // The time stands there whatever else has to be said.
+    // The time is shown whatever other texts there are.
     Words {
         id: watch
         objectName: "watch"

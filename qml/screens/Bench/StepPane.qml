@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The step: last thing done above, the act, its one number, the caution before the hand moves, the next below.
+// The step: the last act above, the act, its one number, the caution before the hand moves, the next step below.
 Item {
     id: root
 

@@ -68,7 +68,7 @@ Item {
         drawing: root.design.drawing
 
         MouseArea {
-            // A finger is some 6 mm wide of the mark.
+            // A finger misses its target by some 6 mm.
             readonly property double reach: Metrics.mm(6)
 
             anchors.fill: parent

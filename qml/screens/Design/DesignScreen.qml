@@ -7,7 +7,7 @@ import Mountwright.Forms
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// A design at the desk, with clean hands: what is decided on the left, the piece to scale on the right.
+// A design at the desk, with clean hands: the decisions on the left, the piece to scale on the right.
 ScreenBase {
     id: root
 
@@ -150,7 +150,7 @@ ScreenBase {
         }
     }
 
-    // Enter and the pedal keep what is keyed in.
+    // Enter and the pedal store the entry.
     function done() {
         editor.keepAndGoOn();
     }

@@ -5,8 +5,8 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// What a maker decides, in the order it is decided: the piece on the left, what lies on it on the right. A section with
-// something wrong says so.
+// The maker's decisions in their order: the piece on the left, its decoration on the right. A section with an error is
+// marked.
 Item {
     id: root
 

@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The act, the number, the next thing to happen, for two metres. Any touch goes back to the bench.
+// The act, the number and the next event, to be read from two metres. Any touch goes back to the bench.
 ScreenBase {
     id: root
 
@@ -29,7 +29,7 @@ ScreenBase {
         key: root.bench.title + root.bench.figure.index + next.text
         tightest: 3
 
-        // Which piece, and which board or strip of it.
+        // This names the piece, and its board or strip.
         Words {
             objectName: "pieceName"
             width: parent.width
@@ -56,7 +56,7 @@ ScreenBase {
                 figure: root.bench.figure
                 wholeSize: Metrics.farFigure
                 unitSize: Metrics.farText
-                // Upright a figure of four digits takes the whole width.
+                // On an upright tablet a figure of four digits takes the whole width.
                 unitBeside: !root.upright
             }
             Words {
@@ -77,7 +77,7 @@ ScreenBase {
             font.pixelSize: Metrics.farLabel
             font.bold: true
         }
-        // Of what, and from where, as far as there is room.
+        // This shows what the figure measures, and from where, as far as there is room.
         Words {
             width: parent.width
             visible: root.bench.figure.present && pane.level < 2

@@ -2,7 +2,7 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// One job as a key: its title, where it stands, what runs.
+// One job as a key: its title, its progress, its running waits.
 TouchKey {
     id: root
 

@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// One job off the bench: where it stands, and what else can be done with it. Done goes to the bench with it.
+// One job off the bench: its progress, and what else can be done with it. Done goes to the bench with it.
 CornerFrame {
     id: root
 

@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// What the measures changed of what is still to be done, and what was done with the old figures.
+// The changes that the measures cause in the steps ahead, and the steps done with the old figures.
 CornerFrame {
     id: root
 
@@ -22,7 +22,7 @@ CornerFrame {
             turn();
     }
 
-    // All of it is read.
+    // The maker has read everything.
     signal onwards
 
     actions: ScreenAction {

@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// An inner window not yet cut: keep how far it covers the work, or how far it shows under the board above.
+// An inner window not yet cut: preserve its cover over the work, or its reveal under the board above.
 CornerFrame {
     id: root
 
@@ -14,10 +14,10 @@ CornerFrame {
         onwards();
     }
 
-    // Chosen.
+    // The maker has chosen.
     signal onwards
 
-    // The pedal goes from one to the other.
+    // The pedal goes from one choice to the other.
     actions: ScreenAction {
         name: "theOther"
         text: qsTr("The other")

@@ -2,7 +2,7 @@ import QtQuick
 import Mountwright.Components
 import Mountwright.ViewModels
 
-// Measuring from the first figure to what follows from it: the pad, what changed, what the next board shall keep.
+// Measuring from the first figure to its consequences: the pad, the changes, the choice for the next board.
 ScreenBase {
     id: root
 

@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// A measure as it came out, keyed in. Done keeps what is keyed in; with nothing keyed in it goes on.
+// A measure as made, keyed in. Done records the entry; without an entry it goes on.
 CornerFrame {
     id: root
 
@@ -25,7 +25,7 @@ CornerFrame {
             onwards();
     }
 
-    // After the last figure, or with nothing keyed in: the measuring is over.
+    // The measuring is over, after the last figure or without an entry.
     signal onwards
 
     actions: [
@@ -44,7 +44,7 @@ CornerFrame {
             by: ScreenAction.Forward
             onTriggered: root.pass()
         },
-        // While two measures contradict each other the glass asks which; the pedal leaves that open.
+        // While two measures contradict each other the glass asks which; the pedal leaves the question open.
         ScreenAction {
             name: "leaveOpen"
             text: qsTr("Pass over")

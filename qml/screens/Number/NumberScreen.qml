@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// One figure alone, for two metres; the pedal goes through the step's figures in the order of use.
+// One figure alone, to be read from two metres; the pedal goes through the step's figures in the order of use.
 ScreenBase {
     id: root
 
@@ -15,7 +15,7 @@ ScreenBase {
     function done() {
         stepDone();
     }
-    // Beside a step's title stands its first number.
+    // The bench shows a step's first number beside its title.
     function closed() {
         figure.begin();
     }
@@ -23,7 +23,7 @@ ScreenBase {
     doneAction.place: ScreenAction.Corner
     doneAction.filled: true
     backAction.place: ScreenAction.Corner
-    // The pedals turn the figures; before the first and after the last they lead out of here.
+    // The pedals turn the figures; before the first and after the last they leave the screen.
     actions: [
         ScreenAction {
             name: "pedalBack"
@@ -73,7 +73,7 @@ ScreenBase {
                 figure: root.figure
                 wholeSize: pane.level === 0 ? Metrics.farFigure * 1.15 : Metrics.farFigure
                 unitSize: Metrics.farText
-                // Upright a figure of four digits takes the whole width.
+                // On an upright tablet a figure of four digits takes the whole width.
                 unitBeside: !root.upright
             }
             PieceView {
@@ -102,7 +102,7 @@ ScreenBase {
         height: Metrics.corner
         offers: root.backAction
     }
-    // Between Back and Step; upright there is no room, and it stands above them.
+    // The key is between Back and Step; on an upright tablet there is no room, so it is above them.
     Row {
         id: turning
         x: root.upright ? Metrics.edge : back.x + back.width + Metrics.gap
@@ -131,7 +131,7 @@ ScreenBase {
             wrapMode: Text.NoWrap
         }
         TouchKey {
-            // As wide as the next number likes, but never into the gap before the key beside it.
+            // The key is as wide as the next number needs, but never reaches into the gap before the key beside it.
             width: Math.min(Metrics.mm(38), (root.upright ? root.width - Metrics.edge : step.x - Metrics.gap) - parent.x - x)
             height: Metrics.benchKey
             legendSize: Metrics.title

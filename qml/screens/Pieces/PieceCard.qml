@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// One piece on the board: its picture, what it is, where it stands, what runs, when it is due.
+// One piece on the board: its picture, its title, its progress, its running waits, its due date.
 TouchKey {
     id: root
 

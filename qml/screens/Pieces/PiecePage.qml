@@ -6,7 +6,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// One piece at the desk: its picture, where it stands, and all that can be done with it.
+// One piece at the desk: its picture, its progress, and all that can be done with it.
 DeskFrame {
     id: root
 

@@ -6,7 +6,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// What changes for a piece under way where its techniques are taken as they are now, and taking them.
+// The changes that the present techniques would make to a piece under way, and adopting them.
 DeskFrame {
     id: root
 

@@ -5,7 +5,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// What the camera sees, and taking it.
+// The camera's view, and taking a picture.
 Item {
     id: root
 

@@ -5,7 +5,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// Which of the pictures at hand is kept.
+// The picture files found, of which the maker adds one to the record.
 Item {
     id: root
 

@@ -2,7 +2,7 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// One thing that happened, or one line of a sheet that goes with the piece.
+// One event of the record, or one line of a sheet that goes with the piece.
 Column {
     id: root
 

@@ -6,7 +6,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// What happened to a piece, newest first, with room to add to it; and the sheets that go with it.
+// The record of a piece, newest first, with room to add to it; and the sheets that go with it.
 DeskFrame {
     id: root
 
@@ -14,12 +14,12 @@ DeskFrame {
     required property CameraViewModel camera
     readonly property bool happened: record.page === RecordViewModel.Happened
     property bool choosesPicture: false
-    // What is written takes the place of the chosen entry's words.
+    // True while the text written replaces that of the chosen entry.
     property bool rewrites: false
 
     place: ""
 
-    // Nobody looks through it from another screen.
+    // The camera is not needed while another screen is shown.
     onVisibleChanged: {
         if (!visible && camera.up)
             camera.close();

@@ -2,7 +2,7 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// One thing that can be set: what it is and what it means on the left, its keys on the right.
+// One setting: its name and meaning on the left, its keys on the right.
 Item {
     id: root
 

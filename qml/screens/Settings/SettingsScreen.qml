@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// How this tablet is set for its bench.
+// The settings of this tablet for its bench.
 DeskFrame {
     id: root
 
@@ -13,7 +13,7 @@ DeskFrame {
 
     place: "settings"
 
-    // Not bound: what is being written stays whatever else changes.
+    // The texts are not bound, so that an unfinished entry stays whatever else changes.
     Component.onCompleted: {
         settings.open();
         name.text = settings.maker;

@@ -5,7 +5,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// What is chosen among what the shop has, and what can be done with it: the actions that the screen offers at its foot.
+// The chosen entry of the shop's stock, and what can be done with it: the actions that the screen offers at its foot.
 Item {
     id: root
 

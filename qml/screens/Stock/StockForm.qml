@@ -4,7 +4,7 @@ import Mountwright.Forms
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// What is taken into stock or put right, field by field.
+// The form to add to stock or to correct an entry, field by field.
 Item {
     id: root
 

@@ -2,7 +2,7 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// One thing the shop has: what it is, what there is to say of it, how much.
+// One entry of the shop's stock: its name, its details, its amount.
 Column {
     id: root
 

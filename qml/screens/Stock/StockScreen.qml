@@ -6,7 +6,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// What the shop has: in stock, in jars with their dates, and as offcuts. A form on the right takes in more of it.
+// The shop's materials: in stock, in jars with their dates, and as offcuts. A form on the right adds to them.
 DeskFrame {
     id: root
 
@@ -15,7 +15,7 @@ DeskFrame {
 
     place: "stock"
 
-    // Enter and the pedal keep what is keyed in.
+    // Enter and the pedal store the entry.
     function done() {
         form.keepAndGoOn();
     }

@@ -17,7 +17,7 @@ ScreenBase {
     backAction.place: ScreenAction.Corner
     doneAction.enabled: page < pages - 1
 
-    // What is asked here, with the answers it takes.
+    // One question, with the answers it accepts.
     component Page: Column {
         id: one
 
@@ -215,7 +215,7 @@ ScreenBase {
             over();
         }
     }
-    // Enter, and the pedal: the answer that is offered.
+    // Enter and the pedal choose the answer that is offered.
     function done() {
         page += 1;
     }
