@@ -2,12 +2,16 @@
 
 #include <QDateTime>
 #include <QFileInfo>
+#include <string_view>
+#include <utility>
 
 #include "app/convert/text.h"
 #include "app/convert/uuid.h"
 #include "app/files/private.h"
 #include "app/files/whole_file.h"
 #include "core/base/json.h"
+#include "core/base/text.h"
+#include "core/record/event.h"
 
 namespace app::stores {
 namespace {
@@ -15,19 +19,33 @@ namespace {
 using core::base::Message;
 using core::base::Value;
 
-constexpr const char* kFormat = "mountwright-device/1";
+constexpr std::string_view kFamily = "mountwright-device/";
+constexpr std::string_view kFormat = "mountwright-device/1";
 constexpr std::size_t kMostBytes = 1000;
-constexpr std::size_t kLongestName = 100;
 
-// "" where it holds none.
-std::string nameIn(const std::string& text) {
+// A link whose end is missing is there as well: what it led to may come back.
+bool isThere(const QFileInfo& file) { return file.exists() || file.isSymLink(); }
+
+// The message is empty where the name could be read.
+struct Named {
+  std::string name;
+  Message trouble;
+};
+
+Named nameIn(const std::string& text, const std::string& place) {
   const core::base::ParsedJson json = core::base::parseJson(text);
-  if (!json.readable) return "";
   const Value* format = json.root.find("format");
+  const std::string stated =
+      format != nullptr && format->kind() == Value::Kind::Text ? format->asText() : std::string();
+  if (stated != kFormat && core::base::startsWith(stated, kFamily))
+    return {"", Message("data.device-newer").with("path", place)};
   const Value* name = json.root.find("device");
-  const bool known = format != nullptr && format->kind() == Value::Kind::Text && format->asText() == kFormat;
-  if (!known || name == nullptr || name->kind() != Value::Kind::Text) return "";
-  return name->asText().size() <= kLongestName ? name->asText() : "";
+  const bool whole = json.readable && !json.problems.hasErrors() && stated == kFormat && name != nullptr &&
+                     json.root.members().size() == 2 && name->kind() == Value::Kind::Text;
+  // Whatever is written under it has to be readable elsewhere.
+  if (!whole || !core::record::isPlainId(name->asText()))
+    return {"", Message("data.device-unreadable").with("path", place)};
+  return {name->asText(), {}};
 }
 
 }  // namespace
@@ -37,11 +55,12 @@ QString deviceFile(const QString& dataDirectory) { return dataDirectory + QStrin
 core::base::Result<std::string, Message> deviceOf(const QString& dataDirectory, const std::string& former, bool made) {
   const QString path = deviceFile(dataDirectory);
   const std::string place = convert::fromQt(path);
-  if (!made && QFileInfo::exists(path)) {
+  if (!made && isThere(QFileInfo(path))) {
     const auto text = files::readWhole(path, kMostBytes);
-    const std::string name = text ? nameIn(text.value()) : std::string();
-    if (name.empty()) return Message("data.device-unreadable").with("path", place);
-    return name;
+    if (!text) return Message("data.device-closed").with("path", place);
+    Named found = nameIn(text.value(), place);
+    if (!found.trouble.id.empty()) return found.trouble;
+    return found.name;
   }
   const bool goesOn = !made && !former.empty();
   const std::string name = goesOn ? former : convert::newUuid(QDateTime::currentMSecsSinceEpoch());

@@ -13,7 +13,8 @@ QString deviceFile(const QString& dataDirectory);
 
 // Returns the name in the folder's file. Where there is none a new one is made and stored: `former`, which records of
 // earlier versions held, or one that no machine has had. A record that was `made` just now always gets a new one:
-// events were numbered under the old one that the new record does not hold. Errors: data.device-unreadable {path} where
+// events were numbered under the old one that the new record does not hold. Errors: data.device-closed {path} where the
+// file cannot be opened, data.device-newer {path} where a newer program wrote it, data.device-unreadable {path} where
 // the file cannot be read or holds no name, data.device-unkept {path} where a new one cannot be written; a former one
 // serves even so.
 core::base::Result<std::string, core::base::Message> deviceOf(const QString& dataDirectory, const std::string& former,

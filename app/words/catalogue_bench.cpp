@@ -72,6 +72,12 @@ const std::vector<Entry>& benchEntries() {
        QT_TRANSLATE_NOOP("words",
                          "{path} should hold the name under which this tablet writes, and does not. Put the "
                          "file back from a copy; or take it away, and this tablet goes on under a new name.")},
+      {"data.device-closed",
+       QT_TRANSLATE_NOOP("words",
+                         "{path} holds the name under which this tablet writes, and cannot be opened. Whoever "
+                         "looks after the tablet has to let this program read it.")},
+      {"data.device-newer",
+       QT_TRANSLATE_NOOP("words", "{path} was written by a newer version of this program. Use that one.")},
       {"data.device-unkept",
        QT_TRANSLATE_NOOP("words", "The name under which this tablet writes cannot be kept in {path}.")},
       {"data.cannot-make", QT_TRANSLATE_NOOP("words", "The data folder {path} cannot be made.")},

@@ -90,6 +90,12 @@ std::optional<std::int64_t> integerOf(const base::Value& payload, std::string_vi
   return value->asInteger();
 }
 
+bool isPlainId(std::string_view text) {
+  constexpr std::size_t kLongest = 100;  // ids here are 36 long; another program's may be others
+  return !text.empty() && text.size() <= kLongest &&
+         std::all_of(text.begin(), text.end(), [](char c) { return c > ' ' && c < '\x7f'; });
+}
+
 void arrange(std::vector<Event>& events) {
   giveClocks(events);
   std::sort(events.begin(), events.end(), before);

@@ -29,6 +29,9 @@ inline constexpr std::int64_t kMostCounts = 999'999;
 // Returns whether an event with this clock keeps it; see `arrange`. {0, 0} is the clock of an unreadable text.
 bool isBelievable(const Hlc& hlc);
 
+// Returns whether a text can be the id of an event, an act or a device: 1 to 100 printable ASCII characters, no spaces.
+bool isPlainId(std::string_view text);
+
 // Returns the next reading after `last`, given the wall clock. A wall clock that is not believable is ignored: then, as
 // where the clock went back, only the count increases. After a million acts in one millisecond the next millisecond is
 // used; at the greatest believable clock the reading no longer changes, and the device's own count orders its acts.

@@ -103,8 +103,7 @@ class Reader {
     if (!node) return {};
     const auto text = base::readText(node, m_problems);
     if (!text) return {};
-    const bool plain = std::all_of(text->begin(), text->end(), [](char c) { return c > ' ' && c < '\x7f'; });
-    if (!plain || text->size() > kLongestId) base::report(m_problems, node, Message("import.no-id"));
+    if (!text->empty() && !isPlainId(*text)) base::report(m_problems, node, Message("import.no-id"));
     return *text;
   }
 

@@ -88,7 +88,6 @@ TEST_CASE("a file that holds no name is told with its place and left as it is, a
   const QByteArray good = bytesOf(app::stores::deviceFile(folder.path));
   for (const QByteArray& text :
        {QByteArray(), QByteArray("{"), QByteArray("[]"),
-        QByteArray("{\"format\": \"mountwright-device/2\", \"device\": \"a\"}"),
         QByteArray("{\"format\": \"mountwright-device/1\", \"device\": \"\"}"),
         QByteArray("{\"format\": \"mountwright-device/1\", \"device\": 7}"),
         QByteArray("{\"format\": \"mountwright-device/1\", \"device\": \"") + QByteArray(200, 'a') + "\"}",
@@ -100,9 +99,27 @@ TEST_CASE("a file that holds no name is told with its place and left as it is, a
     CHECK(told.find("device.json") != std::string::npos);
     CHECK(bytesOf(app::stores::deviceFile(folder.path)) == text);
   }
+  // What could be written under such a name could not be handed on.
+  for (const char* name : {" ", "a b", "a\\nb", "a\\u0000b", "\\u202eabc"}) {
+    INFO(name);
+    writeBytes(app::stores::deviceFile(folder.path),
+               QByteArray("{\"format\": \"mountwright-device/1\", \"device\": \"") + name + "\"}");
+    CHECK(folder.trouble().find("data.device-unreadable") != std::string::npos);
+  }
+  for (const char* text : {R"({"format": "mountwright-device/1", "device": "a", "device": "b"})",
+                           R"({"format": "mountwright-device/1", "device": "a", "more": 1})"}) {
+    writeBytes(app::stores::deviceFile(folder.path), text);
+    CHECK(folder.trouble().find("data.device-unreadable") != std::string::npos);
+  }
+  writeBytes(app::stores::deviceFile(folder.path), R"({"format": "mountwright-device/2", "name": "a"})");
+  CHECK(folder.trouble().find("data.device-newer") != std::string::npos);
   writeBytes(app::stores::deviceFile(folder.path), good);
   CHECK(folder.device() == device);
   REQUIRE(QFile::remove(app::stores::deviceFile(folder.path)));
   REQUIRE(QDir().mkdir(app::stores::deviceFile(folder.path)));
-  CHECK(folder.trouble().find("data.device-unreadable") != std::string::npos);
+  CHECK(folder.trouble().find("data.device-closed") != std::string::npos);
+  REQUIRE(QDir().rmdir(app::stores::deviceFile(folder.path)));
+  // The name may come back with the disk it lies on.
+  REQUIRE(QFile::link(folder.path + "/elsewhere.json", app::stores::deviceFile(folder.path)));
+  CHECK(folder.trouble().find("data.device-closed") != std::string::npos);
 }
