@@ -14,8 +14,6 @@ DeskFrame {
     required property CameraViewModel camera
     readonly property bool happened: record.page === RecordViewModel.Happened
     property bool choosesPicture: false
-    // True while the text written replaces that of the chosen entry.
-    property bool rewrites: false
 
     place: ""
 
@@ -42,23 +40,13 @@ DeskFrame {
         if (camera.up)
             camera.take();
         else
-            keepNote();
+            entry.keep();
     }
     function fromFile() {
         if (camera.up)
             camera.close();
         record.findPictures();
         choosesPicture = true;
-    }
-    function keepNote() {
-        if (rewrites ? record.changeText(writing.text) : record.addNote(writing.text))
-            writing.text = "";
-        rewrites = false;
-        writing.leave();
-    }
-    function rewrite() {
-        writing.begin(record.chosenText);
-        rewrites = true;
     }
 
     Row {
@@ -120,7 +108,7 @@ DeskFrame {
         delegate: RecordLine {
             width: list.width
             opens: root.happened
-            onAsked: row => root.record.choose(row)
+            onAsked: row => entry.choose(row)
         }
     }
     Item {
@@ -132,135 +120,13 @@ DeskFrame {
         anchors.right: parent.right
         visible: root.happened
 
-        Column {
-            id: adding
-            width: parent.width
-            spacing: Metrics.mm(2)
+        EntryPane {
+            id: entry
+            anchors.fill: parent
             visible: !root.choosesPicture && !root.camera.up
-
-            TextEntry {
-                id: writing
-                objectName: "note"
-                width: parent.width
-                height: Metrics.mm(12)
-                placeholder: qsTr("A note, kept with Enter")
-                onAccepted: root.keepNote()
-                onOver: root.rewrites = false
-            }
-            Row {
-                width: parent.width
-                spacing: Metrics.deskGap
-
-                DeskKey {
-                    width: (parent.width - parent.spacing) / 2
-                    stays: true
-                    offers: ScreenAction {
-                        name: "takePicture"
-                        text: root.record.busy ? qsTr("Copying …") : qsTr("Photograph it")
-                        enabled: adding.visible && !root.record.busy
-                        onTriggered: root.camera.open()
-                    }
-                }
-                DeskKey {
-                    width: (parent.width - parent.spacing) / 2
-                    stays: true
-                    offers: ScreenAction {
-                        name: "addPicture"
-                        text: qsTr("Picture from a file")
-                        enabled: adding.visible && !root.record.busy
-                        onTriggered: root.fromFile()
-                    }
-                }
-            }
-            Words {
-                width: parent.width
-                visible: text !== ""
-                text: root.record.refusal
-                color: Theme.worked
-                font.bold: true
-                font.pixelSize: Metrics.deskText
-            }
-            Words {
-                width: parent.width
-                visible: text !== ""
-                text: root.record.chosenTitle
-                font.bold: true
-                font.pixelSize: Metrics.deskText
-            }
-            Words {
-                width: parent.width
-                visible: text !== ""
-                text: root.record.pictureTrouble
-                color: Theme.worked
-                font.pixelSize: Metrics.deskText
-            }
-            Image {
-                width: parent.width
-                height: root.record.chosenPicture === "" || status === Image.Error ? 0 : Math.min(width, side.height * 0.5)
-                visible: height > 0
-                sourceSize.width: width
-                sourceSize.height: width
-                fillMode: Image.PreserveAspectFit
-                asynchronous: true
-                source: root.record.chosenPicture === "" ? "" : "image://photographs/" + root.record.chosenPicture
-                onStatusChanged: {
-                    if (status === Image.Error)
-                        root.record.explainPicture();
-                }
-            }
-            Words {
-                width: parent.width
-                visible: root.record.chosenStep
-                text: root.record.batches.count === 0 ? qsTr("No batch is on record; they are entered under Materials.") : qsTr("Worked with:")
-                color: Theme.quiet
-                font.pixelSize: Metrics.deskLabel
-            }
-            Repeater {
-                model: root.record.batches
-
-                TouchKey {
-                    id: batch
-
-                    required property int index
-                    required property string title
-                    required property bool chosen
-
-                    width: adding.width
-                    height: Metrics.deskKey
-                    legendSize: Metrics.deskText
-                    offers: ScreenAction {
-                        name: "batch" + batch.index
-                        text: batch.title
-                        filled: batch.chosen
-                        enabled: adding.visible
-                        onTriggered: root.record.turnBatch(batch.index)
-                    }
-                }
-            }
-            DeskKey {
-                offers: ScreenAction {
-                    name: "useFromElsewhere"
-                    text: qsTr("Use it for this piece")
-                    enabled: adding.visible && root.record.chosenElsewhere
-                    onTriggered: root.record.useFromElsewhere()
-                }
-            }
-            DeskKey {
-                offers: ScreenAction {
-                    name: "rewrite"
-                    text: root.record.chosenPicture !== "" ? qsTr("Write under it") : qsTr("Put right")
-                    enabled: adding.visible && root.record.chosenWritten
-                    onTriggered: root.rewrite()
-                }
-            }
-            DeskKey {
-                offers: ScreenAction {
-                    name: "remove"
-                    text: qsTr("Leave it out")
-                    enabled: adding.visible && root.record.chosenRemovable
-                    onTriggered: root.record.remove()
-                }
-            }
+            record: root.record
+            onCameraAsked: root.camera.open()
+            onFileAsked: root.fromFile()
         }
         CameraPane {
             anchors.fill: parent
