@@ -4,6 +4,7 @@
 #include <array>
 #include <cstddef>
 
+#include "core/base/find.h"
 #include "core/craft/fields.h"
 
 namespace core::workflow {
@@ -78,12 +79,6 @@ constexpr std::array kWait = {
 }
 static_assert(kStep.size() == 15 && kWait.size() == 5, "every member is compared or set aside here");
 
-const WorkflowWait* find(const WorkflowStep& whole, const std::string& id) {
-  const auto found =
-      std::find_if(whole.waits.begin(), whole.waits.end(), [&](const WorkflowWait& one) { return one.id == id; });
-  return found == whole.waits.end() ? nullptr : &*found;
-}
-
 class Comparison {
  public:
   Comparison(const WorkflowStep& before, const WorkflowStep& after) : m_before(before), m_after(after) {
@@ -121,7 +116,7 @@ class Comparison {
 
   void waits() {
     for (const WorkflowWait& one : m_after.waits) {
-      if (const WorkflowWait* was = find(m_before, one.id)) {
+      if (const WorkflowWait* was = base::withId(m_before.waits, one.id)) {
         compareWait(craft::waitFields(), *was, one);
         compareWait(kWait, *was, one);
       } else {
@@ -129,7 +124,8 @@ class Comparison {
       }
     }
     for (const WorkflowWait& one : m_before.waits) {
-      if (find(m_after, one.id) == nullptr) tell(Message("renewal.wait-goes").with("wait", one.title), kContradicts);
+      if (base::withId(m_after.waits, one.id) == nullptr)
+        tell(Message("renewal.wait-goes").with("wait", one.title), kContradicts);
     }
   }
 

@@ -1,6 +1,5 @@
 #include "core/workflow/workflow.h"
 
-#include <algorithm>
 
 namespace core::workflow {
 
@@ -35,10 +34,9 @@ Workflow::FoundWait Workflow::findWait(const std::string& waitId) const {
   if (slash == std::string::npos) return {};
   const WorkflowStep* step = find(waitId.substr(0, slash));
   if (step == nullptr) return {};
-  const auto wait = std::find_if(step->waits.begin(), step->waits.end(),
-                                 [&](const WorkflowWait& entry) { return entry.id == waitId; });
-  if (wait == step->waits.end()) return {};
-  return {step, &*wait};
+  const WorkflowWait* wait = base::withId(step->waits, waitId);
+  if (wait == nullptr) return {};
+  return {step, wait};
 }
 
 std::vector<std::size_t> Workflow::needing(const std::string& fact) const {

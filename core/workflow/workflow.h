@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "core/base/find.h"
 #include "core/craft/technique.h"
 
 namespace core::workflow {
@@ -40,12 +41,7 @@ struct WorkflowFault {
   std::vector<WorkflowFaultWay> ways;  // the maker chooses one; `mend` and `ends` are then empty
 
   // Returns null where there is no such way.
-  const WorkflowFaultWay* way(const std::string& wayId) const {
-    for (const WorkflowFaultWay& one : ways) {
-      if (one.id == wayId) return &one;
-    }
-    return nullptr;
-  }
+  const WorkflowFaultWay* way(const std::string& wayId) const { return base::withId(ways, wayId); }
 
   friend bool operator==(const WorkflowFault&, const WorkflowFault&) = default;
 };
