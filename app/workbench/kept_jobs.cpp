@@ -33,8 +33,8 @@ bool isRenewed(const std::vector<Event>& events) {
 // The waits a maker looks for in a list: what still matters and is not over, the next to open first.
 std::vector<JobEntry::Run> runsOf(const JobAt& job) {
   std::vector<JobEntry::Run> runs;
-  for (const core::jobs::RunningWait* run : core::jobs::runningWaits(job)) {
-    const core::waits::WaitState state = job.waitState(*run);
+  for (const auto& [run, state] : core::jobs::runningWaits(job)) {
+    if (state.phase == core::waits::Phase::Over) continue;
     runs.push_back({run->id, run->wait->title, state.opens, state.elapsed.time});
   }
   std::stable_sort(runs.begin(), runs.end(), [](const JobEntry::Run& a, const JobEntry::Run& b) {

@@ -35,11 +35,11 @@ std::vector<workflow::AgendaStep> stepsAhead(const JobAt& job) {
   return ahead;
 }
 
-workflow::AgendaRun runOf(const JobAt& job, const RunningWait& run) {
-  const waits::WaitState state = job.waitState(run);
+workflow::AgendaRun runOf(const JobAt& job, const RunningWaitAt& running) {
+  const waits::WaitState& state = running.state;
   workflow::AgendaRun found;
-  found.step = static_cast<std::size_t>(run.step - job.state().plan->workflow.steps.data());
-  found.wait = run.wait;
+  found.step = *job.state().plan->workflow.indexOf(running.run->step->id);
+  found.wait = running.run->wait;
   found.from.opens = minus(state.opens, state.elapsed.time);
   if (state.holds()) found.from.opens = atMost(found.from.opens, Duration());
   if (state.closes) found.from.closes = minus(*state.closes, state.elapsed.time);
@@ -55,25 +55,21 @@ workflow::Bench benchFor(const design::Job& job, const shop::Shop& shop) {
   return {room, shop.learning};
 }
 
-std::vector<const RunningWait*> runningWaits(const JobAt& job) {
-  std::vector<const RunningWait*> runs;
+std::vector<RunningWaitAt> runningWaits(const JobAt& job) {
+  std::vector<RunningWaitAt> runs;
   for (const auto& [id, run] : job.state().waits) {
-    if (job.matters(run) && job.waitState(run).phase != waits::Phase::Over) runs.push_back(&run);
+    if (job.matters(run)) runs.push_back({&run, job.waitState(run)});
   }
   return runs;
 }
 
 workflow::Agenda agendaOf(const JobAt& job) {
-  std::vector<const RunningWait*> runs;
-  // One that is over still says that its fact holds.
-  for (const auto& [id, run] : job.state().waits) {
-    if (job.matters(run)) runs.push_back(&run);
-  }
-  std::stable_sort(runs.begin(), runs.end(), [](const RunningWait* a, const RunningWait* b) {
-    return a->started.utcMilliseconds < b->started.utcMilliseconds;
+  std::vector<RunningWaitAt> runs = runningWaits(job);
+  std::stable_sort(runs.begin(), runs.end(), [](const RunningWaitAt& a, const RunningWaitAt& b) {
+    return a.run->started.utcMilliseconds < b.run->started.utcMilliseconds;
   });
   std::vector<workflow::AgendaRun> running;
-  for (const RunningWait* run : runs) running.push_back(runOf(job, *run));
+  for (const RunningWaitAt& run : runs) running.push_back(runOf(job, run));
   const JobPlan& plan = *job.state().plan;
   return workflow::Agenda(plan.workflow, benchFor(plan.design.job, job.shop()), stepsAhead(job), std::move(running));
 }

@@ -6,6 +6,7 @@
 #include "app/convert/text.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
+#include "core/jobs/agenda.h"
 
 namespace app::viewmodels {
 
@@ -30,10 +31,8 @@ OffTimeViewModel::OffTimeViewModel(workbench::Workbench& workbench, const clocks
 std::string OffTimeViewModel::bootAskedAbout() const {
   for (const workbench::JobEntry& entry : m_workbench.jobs()) {
     if (entry.rests || m_workbench.job(entry.id) == nullptr) continue;
-    const core::jobs::JobAt job = m_workbench.at(entry.id);
-    for (const auto& [id, run] : job.state().waits) {
-      if (!job.matters(run)) continue;
-      const auto elapsed = job.waitState(run).elapsed;
+    for (const auto& [run, state] : core::jobs::runningWaits(m_workbench.at(entry.id))) {
+      const core::waits::Elapsed& elapsed = state.elapsed;
       if (elapsed.certainty == core::waits::Certainty::Unknown && !elapsed.askAbout.empty()) return elapsed.askAbout;
     }
   }

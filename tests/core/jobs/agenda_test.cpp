@@ -78,8 +78,8 @@ TEST_CASE("what was found by touch holds from now on, whatever its time says") {
   Bench bench(jobText("pilots-chart"), shippedTechniques());
   std::string wait;
   for (int acts = 0; acts < 200 && wait.empty(); ++acts) {
-    for (const jobs::RunningWait* run : jobs::runningWaits(bench.at())) {
-      if (!run->wait->closes && bench.at().waitState(*run).phase == waits::Phase::Waiting) wait = run->id;
+    for (const auto& [run, state] : jobs::runningWaits(bench.at())) {
+      if (!run->wait->closes && state.phase == waits::Phase::Waiting) wait = run->id;
     }
     if (wait.empty()) REQUIRE(bench.finishShown() != "");
   }
