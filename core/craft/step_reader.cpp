@@ -4,7 +4,7 @@
 #include <set>
 
 #include "core/base/text.h"
-#include "core/craft/fields.h"
+#include "core/craft/field_readers.h"
 #include "core/craft/pattern.h"
 #include "core/craft/pattern_reader.h"
 #include "core/craft/step_details.h"
@@ -92,29 +92,6 @@ std::string readResource(const Node& node, const Scope&, Problems& problems) {
   return resource ? kResources[*resource] : "";
 }
 
-constexpr bool kRequired = true;
-constexpr bool kOptional = false;
-
-template <auto Member, auto Read>
-void into(const Node& node, const Scope& scope, Step& step, Problems& problems) {
-  step.*Member = Read(node, scope, problems);
-}
-template <std::size_t Most>
-std::string phrase(const Node& node, const Scope& scope, Problems& problems) {
-  return readPhrase(node, scope, Most, problems);
-}
-template <std::size_t Most>
-std::vector<std::string> phrases(const Node& node, const Scope& scope, Problems& problems) {
-  return readPhrases(node, scope, Most, problems);
-}
-template <Allowed Which>
-std::vector<FactPattern> facts(const Node& node, const Scope& scope, Problems& problems) {
-  return readPatterns(node, scope, Which, problems);
-}
-bool truth(const Node& node, const Scope&, Problems& problems) {
-  return base::readBoolean(node, problems).value_or(false);
-}
-
 using S = StepDetail;
 constexpr StepField kStepFields[] = {
     {"title", kRequired, &into<&Step::title, phrase<kTitleWords>>, &sameMember<&S::title, S>, &fillText<&S::title, S>,
@@ -169,10 +146,7 @@ Step readStep(const Node& node, const Scope& technique, std::set<std::string>& i
   }
   const Scope scope = readEach(object.optional("each"), technique, problems);
   step.each = scope.kind.value_or(technique.outer);
-  for (const StepField& field : kStepFields) {
-    if (field.read == nullptr) continue;
-    field.read(field.required ? object.required(field.key) : object.optional(field.key), scope, step, problems);
-  }
+  readFields(kStepFields, object, scope, step, problems);
   object.finish();
   return step;
 }

@@ -2,7 +2,7 @@
 
 #include <set>
 
-#include "core/craft/fields.h"
+#include "core/craft/field_readers.h"
 #include "core/craft/pattern.h"
 #include "core/craft/pattern_reader.h"
 
@@ -162,32 +162,20 @@ Answers readAnswers(const Node& node, std::optional<WaitKind> kind, Problems& pr
 // Kind, times, room and answers hang on each other and are read together.
 using W = WaitDetail;
 constexpr WaitField kWaitFields[] = {
-    {"title", true,
-     [](const Node& node, const Scope& scope, Wait& wait, Problems& problems) {
-       wait.title = readPhrase(node, scope, kShelfWords, problems);
-     },
-     &sameMember<&W::title, W>, &fillText<&W::title, W>, "renewal.wait-called"},
-    {"kind", true, nullptr, &sameMember<&W::kind, W>, nullptr, "renewal.wait-means", true},
-    {"opens", true, nullptr, &sameMember<&W::opens, W>, nullptr, "renewal.wait"},
-    {"closes", false, nullptr, &sameMember<&W::closes, W>, nullptr, "renewal.window"},
-    {"model", true, nullptr, &sameMember<&W::model, W>, nullptr, "renewal.wait-other"},
-    {"at", false, nullptr, &sameMember<&W::reference, W>, nullptr, "renewal.wait-room"},
-    {"attended", false,
-     [](const Node& node, const Scope&, Wait& wait, Problems& problems) {
-       wait.attended = base::readBoolean(node, problems).value_or(false);
-     },
-     &sameMember<&W::attended, W>, nullptr, "renewal.wait-attended"},
-    {"test", true,
-     [](const Node& node, const Scope& scope, Wait& wait, Problems& problems) {
-       wait.test = readPhrase(node, scope, kSentenceWords, problems);
-     },
-     &sameMember<&W::test, W>, &fillText<&W::test, W>, "renewal.wait-test"},
-    {"answers", false, nullptr, &sameMember<&W::answers, W>, nullptr, "renewal.wait-test"},
-    {"source", true,
-     [](const Node& node, const Scope&, Wait& wait, Problems& problems) {
-       wait.source = base::readText(node, problems, kLongestPhrase).value_or("");
-     },
-     &sameMember<&W::source, W>, nullptr, "renewal.wait-source"},
+    {"title", kRequired, &into<&Wait::title, phrase<kShelfWords>>, &sameMember<&W::title, W>, &fillText<&W::title, W>,
+     "renewal.wait-called"},
+    {"kind", kRequired, nullptr, &sameMember<&W::kind, W>, nullptr, "renewal.wait-means", true},
+    {"opens", kRequired, nullptr, &sameMember<&W::opens, W>, nullptr, "renewal.wait"},
+    {"closes", kOptional, nullptr, &sameMember<&W::closes, W>, nullptr, "renewal.window"},
+    {"model", kRequired, nullptr, &sameMember<&W::model, W>, nullptr, "renewal.wait-other"},
+    {"at", kOptional, nullptr, &sameMember<&W::reference, W>, nullptr, "renewal.wait-room"},
+    {"attended", kOptional, &into<&Wait::attended, truth>, &sameMember<&W::attended, W>, nullptr,
+     "renewal.wait-attended"},
+    {"test", kRequired, &into<&Wait::test, phrase<kSentenceWords>>, &sameMember<&W::test, W>, &fillText<&W::test, W>,
+     "renewal.wait-test"},
+    {"answers", kOptional, nullptr, &sameMember<&W::answers, W>, nullptr, "renewal.wait-test"},
+    {"source", kRequired, &into<&Wait::source, text<kLongestPhrase>>, &sameMember<&W::source, W>, nullptr,
+     "renewal.wait-source"},
 };
 
 // Will not compile where a member comes or goes.
@@ -221,10 +209,7 @@ Wait readWait(const Node& node, const Scope& scope, std::set<std::string>& ids, 
   readRoom(roomNode, wait, problems);
   if (roomNode) checkReference(roomNode, wait, problems);
   wait.answers = readAnswers(object.optional("answers"), kind, problems);
-  for (const WaitField& field : kWaitFields) {
-    if (field.read == nullptr) continue;
-    field.read(field.required ? object.required(field.key) : object.optional(field.key), scope, wait, problems);
-  }
+  readFields(kWaitFields, object, scope, wait, problems);
   object.finish();
   return wait;
 }
