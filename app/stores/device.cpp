@@ -10,6 +10,7 @@
 #include "app/files/private.h"
 #include "app/files/whole_file.h"
 #include "core/base/json.h"
+#include "core/base/strict_reader.h"
 #include "core/base/text.h"
 #include "core/record/event.h"
 
@@ -26,26 +27,18 @@ constexpr std::size_t kMostBytes = 1000;
 // A link whose end is missing is there as well: what it led to may come back.
 bool isThere(const QFileInfo& file) { return file.exists() || file.isSymLink(); }
 
-// The message is empty where the name could be read.
-struct Named {
-  std::string name;
-  Message trouble;
-};
-
-Named nameIn(const std::string& text, const std::string& place) {
-  const core::base::ParsedJson json = core::base::parseJson(text);
-  const Value* format = json.root.find("format");
-  const std::string stated =
-      format != nullptr && format->kind() == Value::Kind::Text ? format->asText() : std::string();
-  if (stated != kFormat && core::base::startsWith(stated, kFamily))
-    return {"", Message("data.device-newer").with("path", place)};
-  const Value* name = json.root.find("device");
-  const bool whole = json.readable && !json.problems.hasErrors() && stated == kFormat && name != nullptr &&
-                     json.root.members().size() == 2 && name->kind() == Value::Kind::Text;
+core::base::Result<std::string, Message> nameIn(const std::string& text, const std::string& place) {
+  core::base::ParsedJson json = core::base::parseJson(text);
+  core::base::ObjectReader file({&json.root, ""}, json.problems);
+  const std::string format = core::base::readText(file.required("format"), json.problems).value_or("");
+  const std::string name = core::base::readText(file.required("device"), json.problems).value_or("");
+  file.finish();
+  if (format != kFormat && core::base::startsWith(format, kFamily))
+    return Message("data.device-newer").with("path", place);
   // Whatever is written under it has to be readable elsewhere.
-  if (!whole || !core::record::isPlainId(name->asText()))
-    return {"", Message("data.device-unreadable").with("path", place)};
-  return {name->asText(), {}};
+  if (json.problems.hasErrors() || format != kFormat || !core::record::isPlainId(name))
+    return Message("data.device-unreadable").with("path", place);
+  return name;
 }
 
 }  // namespace
@@ -58,9 +51,7 @@ core::base::Result<std::string, Message> deviceOf(const QString& dataDirectory, 
   if (!made && isThere(QFileInfo(path))) {
     const auto text = files::readWhole(path, kMostBytes);
     if (!text) return Message("data.device-closed").with("path", place);
-    Named found = nameIn(text.value(), place);
-    if (!found.trouble.id.empty()) return found.trouble;
-    return found.name;
+    return nameIn(text.value(), place);
   }
   const bool goesOn = !made && !former.empty();
   const std::string name = goesOn ? former : convert::newUuid(QDateTime::currentMSecsSinceEpoch());
