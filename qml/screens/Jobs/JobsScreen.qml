@@ -93,14 +93,10 @@ ScreenBase {
             area: root
             place: ScreenAction.Foot
 
-            TouchKey {
+            BenchKey {
                 required property ScreenAction modelData
 
                 offers: modelData
-                width: Metrics.corner
-                height: Metrics.benchKey
-                legendSize: Metrics.keyText(legend)
-                margin: Metrics.keyMargin
             }
         }
     }

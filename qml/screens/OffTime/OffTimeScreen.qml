@@ -100,15 +100,11 @@ CornerFrame {
             font.pixelSize: Metrics.label
         }
     }
-    TouchKey {
+    BenchKey {
         id: byClock
         anchors.right: parent.right
         anchors.rightMargin: Metrics.mm(2)
         anchors.bottom: parent.bottom
-        width: Metrics.corner
-        height: Metrics.benchKey
-        legendSize: Metrics.keyText(legend)
-        margin: Metrics.keyMargin
         offers: ScreenAction {
             name: "byClock"
             text: qsTr("By the clock")

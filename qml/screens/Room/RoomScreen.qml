@@ -101,15 +101,11 @@ CornerFrame {
             font.pixelSize: Metrics.label
         }
     }
-    TouchKey {
+    BenchKey {
         anchors.right: parent.right
         anchors.rightMargin: Metrics.mm(2)
         // On an upright tablet the values reach as far as this key, and there is room below.
         y: root.upright ? parent.height - height : Metrics.mm(11)
-        width: Metrics.corner
-        height: Metrics.benchKey
-        legendSize: Metrics.keyText(legend)
-        margin: Metrics.keyMargin
         offers: ScreenAction {
             name: "sensor"
             text: root.room.sensor === "" ? qsTr("By hand") : qsTr("By sensor")
