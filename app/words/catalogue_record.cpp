@@ -15,6 +15,7 @@ const std::vector<Entry>& recordEntries() {
        QT_TRANSLATE_NOOP("words", "This text is longer than {most} bytes. Shorten it; nothing was kept.")},
 
       {"renewal.title", QT_TRANSLATE_NOOP("words", "its name, which was \"{before}\"")},
+      {"renewal.order", QT_TRANSLATE_NOOP("words", "the stage it belongs to")},
       {"renewal.how", QT_TRANSLATE_NOOP("words", "how it is worked")},
       {"renewal.caution", QT_TRANSLATE_NOOP("words", "its caution")},
       {"renewal.materials", QT_TRANSLATE_NOOP("words", "its materials")},

@@ -57,6 +57,34 @@ std::string nearestMade(const std::string& fact, const std::set<std::string>& ma
   return base::nearest(fact.substr(colon), known);
 }
 
+// A set-up that no step uses would be made for nothing in every job.
+void checkSetups(const Catalogue& catalogue, std::vector<CatalogueProblem>& problems) {
+  std::map<std::string, std::set<const Step*>> needed;
+  for (const Technique* technique : catalogue.all()) {
+    const ThingKind outer = outerKind(*technique);
+    for (const Step& step : technique->steps) {
+      for (const Need& need : step.needs) {
+        for (const FactPattern& fact : need.alternatives) needed[normalised(fact, step.each, outer)].insert(&step);
+      }
+    }
+  }
+  for (const Technique* technique : catalogue.all()) {
+    const ThingKind outer = outerKind(*technique);
+    for (const Step& step : technique->steps) {
+      if (!step.setup) continue;
+      const bool used = std::any_of(step.makes.begin(), step.makes.end(), [&](const FactPattern& made) {
+        const auto found = needed.find(normalised(made, step.each, outer));
+        return found != needed.end() && (found->second.size() > 1 || !found->second.contains(&step));
+      });
+      if (used) continue;
+      base::Problem problem;
+      problem.pointer = step.setup->pointer;
+      problem.message = base::Message("technique.setup-unused").with("step", step.id).with("tool", step.setup->tool);
+      problems.push_back({technique->id, problem});
+    }
+  }
+}
+
 }  // namespace
 
 std::vector<CatalogueProblem> checkCatalogue(const Catalogue& catalogue) {
@@ -87,6 +115,7 @@ std::vector<CatalogueProblem> checkCatalogue(const Catalogue& catalogue) {
       }
     }
   }
+  checkSetups(catalogue, problems);
   return problems;
 }
 

@@ -33,7 +33,7 @@ struct CatalogueProblem {
 };
 
 // Facts that are needed but that no technique makes, at the pointer of the need. A need with alternatives is
-// met where one of them is.
+// met where one of them is. Set-ups that no step of any technique uses are found as well, at their pointer.
 std::vector<CatalogueProblem> checkCatalogue(const Catalogue& catalogue);
 
 }  // namespace core::craft

@@ -22,10 +22,11 @@ constexpr std::array<std::string_view, 20> kPieceFigures = {
     "art.top",           "rebate.width",         "rebate.height",      "rebate.depth",        "package.depth"};
 
 // A number in an id is written N.
-constexpr std::array<std::string_view, 49> kBoardFigures = {
+constexpr std::array<std::string_view, 51> kBoardFigures = {
     "thickness", "sight.width", "sight.height", "face.width", "face.height", "sight.perimeter", "sight.area",
-    "face.perimeter", "bevel.plan", "bevel.slope", "bevel.area", "reveal", "reveal.flat", "border.top", "border.bottom",
-    "border.left", "border.right", "back.left", "back.right", "mark.left", "mark.right", "mark.top", "mark.bottom",
+    "face.perimeter", "bevel.plan", "bevel.slope", "bevel.area", "bevel.angle", "bevel.overrun", "reveal",
+    "reveal.flat", "border.top", "border.bottom", "border.left", "border.right", "back.left", "back.right", "mark.left",
+    "mark.right", "mark.top", "mark.bottom",
     // Unequal only where openings were measured.
     "reveal.top", "reveal.bottom", "reveal.left", "reveal.right", "diagonal.marked", "diagonal.other",
     // The setting-out of a shaped window, on the back.

@@ -22,6 +22,7 @@ inline constexpr std::size_t kTitleWords = 8;
 inline constexpr std::size_t kSentenceWords = 15;
 inline constexpr std::size_t kCautionWords = 12;
 inline constexpr std::size_t kShelfWords = 4;
+inline constexpr std::size_t kToolWords = 3;
 // The text that fits on a key 30 mm wide, read at arm's length: so many words, none longer than that.
 inline constexpr std::size_t kKeyWords = 3;
 inline constexpr std::size_t kKeyLetters = 8;

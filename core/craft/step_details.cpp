@@ -189,6 +189,21 @@ std::vector<Fault> readFaults(const Node& node, const Scope& scope, Problems& pr
   });
 }
 
+std::optional<Setup> readSetup(const Node& node, const Scope& scope, Problems& problems) {
+  if (!node) return std::nullopt;
+  ObjectReader object(node, problems);
+  if (!object.valid()) return std::nullopt;
+  Setup setup;
+  setup.pointer = node.pointer;
+  setup.tool = readPhrase(object.required("tool"), scope, kToolWords, problems);
+  setup.figures = readEach(object.optional("figures"), problems,
+                           [&](const Node& item) { return readFigure(item, scope, problems); });
+  setup.words = readPhrase(object.optional("words"), scope, kTitleWords, problems);
+  if (setup.figures.empty() && !object.has("words")) report(problems, node, Message("technique.setup-to-nothing"));
+  object.finish();
+  return setup;
+}
+
 std::vector<std::string> readAsMade(const Node& node, const Scope& scope, Problems& problems) {
   return readEach(node, problems, [&](const Node& item) { return readFigure(item, scope, problems); });
 }

@@ -8,6 +8,7 @@
 #include "core/craft/pattern.h"
 #include "core/craft/pattern_reader.h"
 #include "core/craft/step_details.h"
+#include "core/craft/together.h"
 #include "core/craft/wait_reader.h"
 
 namespace core::craft {
@@ -80,6 +81,8 @@ std::vector<std::string> readSentences(const Node& node, const Scope& scope, Pro
   return readPhrases(node, scope, kSentenceWords, problems);
 }
 
+Stage readStage(const Node& node, const Scope&, Problems& problems) { return readStageWord(node, problems); }
+
 WayUp readWayUp(const Node& node, const Scope&, Problems& problems) {
   static const std::vector<std::string> kSides = {"face", "back"};
   const auto side = base::readChoice(node, kSides, problems);
@@ -105,6 +108,7 @@ constexpr StepField kStepFields[] = {
     {"tools", kOptional, &into<&Step::tools, phrases<kNoLimit>>, &sameMember<&S::tools, S>, &fillTexts<&S::tools, S>,
      "renewal.tools"},
     {"materials", kOptional, &into<&Step::materials, readMaterials>},
+    {"setup", kOptional, &into<&Step::setup, readSetup>},
     {"figures", kOptional, &into<&Step::figures, readStepFigures>},
     {"checks", kOptional, &into<&Step::checks, readChecks>},
     {"cautions", kOptional, &into<&Step::cautions, readCautions>, &sameMember<&S::cautions, S>, nullptr,
@@ -119,6 +123,7 @@ constexpr StepField kStepFields[] = {
      "renewal.left"},
     {"resource", kOptional, &into<&Step::resource, readResource>, &sameMember<&S::resource, S>, nullptr,
      "renewal.resource"},
+    {"stage", kOptional, &into<&Step::stage, readStage>, &sameMember<&S::stage, S>, nullptr, "renewal.order"},
     {"needs", kOptional, &into<&Step::needs, readNeeds>},
     {"makes", kOptional, &into<&Step::makes, facts<Allowed::Plain>>},
     {"ends", kOptional, &into<&Step::ends, facts<Allowed::EveryToo>>},
@@ -129,10 +134,10 @@ constexpr StepField kStepFields[] = {
 
 // Will not compile where a member comes or goes.
 [[maybe_unused]] constexpr std::size_t membersOf(const StepDetail& whole) {
-  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13] = whole;
-  return 13;
+  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14] = whole;
+  return 14;
 }
-static_assert(ownFields(kStepFields) == 13, "every member of a step has its row");
+static_assert(ownFields(kStepFields) == 14, "every member of a step has its row");
 
 Step readStep(const Node& node, const Scope& technique, std::set<std::string>& ids, Problems& problems) {
   Step step;

@@ -11,7 +11,9 @@
 #include <vector>
 
 #include "core/craft/act.h"
+#include "core/craft/stage.h"
 #include "core/units/climate.h"
+#include "core/units/deliver.h"
 #include "core/units/duration.h"
 #include "core/units/span.h"
 
@@ -68,6 +70,7 @@ struct Need {
   friend bool operator==(const Need&, const Need&) = default;
 };
 
+using units::Deliver;
 using units::Span;
 
 enum class WaitKind { Dry, Cure, Press, Tack, Open, Soak, Rest };
@@ -185,6 +188,16 @@ struct Fault {
 enum class Hands { Clean, Paste, Paint, Leaf, Blade };
 enum class WayUp { Face, Back, None };
 
+// How a tool is set for the steps that need what the step makes.
+struct Setup {
+  std::string tool;                  // "cutter"
+  std::vector<std::string> figures;  // figure patterns it is set to
+  std::string words;                 // what else it is set to, may hold {placeholders}; "" for nothing
+  std::string pointer;
+
+  friend bool operator==(const Setup&, const Setup&) = default;
+};
+
 // The members of a step other than facts and figures. A new member needs its row in stepFields (step_reader.cpp), which
 // will not compile without it; the bench then has it, and a renewal reports changes of it.
 struct StepDetail {
@@ -200,7 +213,8 @@ struct StepDetail {
   Span work;
   std::string workSource;
   bool uninterruptible = false;
-  std::string resource;  // "press", "rack" or ""
+  std::string resource;       // "press", "rack" or ""
+  Stage stage = Stage::None;  // the technique's, where the step states no other
 
   friend bool operator==(const StepDetail&, const StepDetail&) = default;
 };
@@ -209,6 +223,7 @@ struct Step : StepDetail {
   std::string id;
   ThingKind each = ThingKind::Once;
   std::vector<Material> materials;
+  std::optional<Setup> setup;
   std::vector<StepFigure> figures;
   std::vector<Check> checks;
   std::vector<Need> needs;
@@ -234,6 +249,7 @@ struct When {
   ThingKind kind = ThingKind::Once;
   int least = 1;
   Where where;
+  std::vector<Deliver> deliver;  // only for a piece that is delivered in one of these ways; empty: in any
 
   friend bool operator==(const When&, const When&) = default;
 };
@@ -246,6 +262,23 @@ struct Repeat {
   std::string source;
 
   friend bool operator==(const Repeat&, const Repeat&) = default;
+};
+
+// Which steps may be worked as one act: all of them in turn for the first thing, then for the next.
+struct Together {
+  enum class Over {
+    Each,   // for one thing alone
+    Owner,  // for the things of one owner: the strips of a band, the parts of a field
+    Job,    // for all things of the job
+  };
+  std::vector<std::string> steps;  // ids, in the order of the file
+  Over over = Over::Each;
+  std::string title;               // where several are worked; "" only with Each
+  std::vector<std::string> alike;  // properties that must be equal
+  Way way = Way::Every;            // Short: in the short way alone
+  std::string pointer;
+
+  friend bool operator==(const Together&, const Together&) = default;
 };
 
 // How the work of a technique can be undone, as far as that is known, for the conservator who takes the piece apart.
@@ -274,6 +307,8 @@ struct Technique : TechniqueDetail {
   int rank = 0;      // ties in the order of work: lower first
   When when;
   std::optional<Repeat> repeat;
+  Stage stage = Stage::None;
+  std::vector<Together> together;
   std::vector<Step> steps;
 
   friend bool operator==(const Technique&, const Technique&) = default;

@@ -4,6 +4,7 @@
 #include "core/craft/fields.h"
 #include "core/craft/pattern.h"
 #include "core/craft/step_reader.h"
+#include "core/craft/together.h"
 #include "core/craft/when_reader.h"
 
 namespace core::craft {
@@ -105,7 +106,12 @@ Technique readRoot(const Node& root, Problems& problems) {
   const Node repeatNode = object.optional("repeat");
   technique.repeat = readRepeat(repeatNode, scope, problems);
   scope.splits = static_cast<bool>(repeatNode);
+  technique.stage = readStageWord(object.optional("stage"), problems);
   technique.steps = readSteps(object.required("steps"), scope, problems);
+  for (Step& step : technique.steps) {
+    if (step.stage == Stage::None) step.stage = technique.stage;
+  }
+  technique.together = readTogether(object.optional("together"), technique, scope, problems);
   object.finish();
   return technique;
 }

@@ -30,6 +30,20 @@ bool readTrue(const Node& node, Problems& problems) {
   return value.value_or(false);
 }
 
+std::vector<Deliver> readDeliver(const Node& node, Problems& problems) {
+  std::vector<Deliver> ways;
+  if (!node) return ways;
+  std::vector<std::string> words;
+  for (const Deliver one : units::kDelivers) words.emplace_back(units::name(one));
+  const auto items = base::readItems(node, problems, words.size());
+  if (!items) return ways;
+  if (items->empty()) report(problems, node, Message("technique.empty-list"));
+  for (const Node& item : *items) {
+    if (const auto index = base::readChoice(item, words, problems)) ways.push_back(units::kDelivers[*index]);
+  }
+  return ways;
+}
+
 // "20000 mm2"
 std::optional<double> readArea(const Node& node, Problems& problems) {
   constexpr std::string_view kUnit = " mm2";
@@ -63,6 +77,7 @@ std::optional<When> readWhen(const Node& node, Problems& problems) {
   const Node needed = object.optional("needed");
   const Node where = object.optional("where");
   const Node atLeast = object.optional("atLeast");
+  const Node deliver = object.optional("deliver");
   object.finish();
   const int modes =
       static_cast<int>(!!always) + static_cast<int>(!!each) + static_cast<int>(!!any) + static_cast<int>(!!needed);
@@ -71,6 +86,7 @@ std::optional<When> readWhen(const Node& node, Problems& problems) {
     return std::nullopt;
   }
   When when;
+  when.deliver = readDeliver(deliver, problems);
   if (atLeast && !any) report(problems, atLeast, Message("technique.at-least-without-any"));
   if (where && !each && !any) report(problems, where, Message("technique.where-without-kind"));
   if (always || needed) {
