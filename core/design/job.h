@@ -16,6 +16,7 @@
 #include "core/geometry/shape.h"
 #include "core/units/angle.h"
 #include "core/units/climate.h"
+#include "core/units/deliver.h"
 #include "core/units/length.h"
 #include "core/units/length_display.h"
 #include "core/units/money.h"
@@ -225,6 +226,8 @@ struct Prices {
   std::optional<units::Money> size, paste, paint;  // a litre
 };
 
+inline constexpr int kMostPieces = 99;
+
 struct Job {
   std::string title;  // "" where not given
   std::string reference;
@@ -245,6 +248,8 @@ struct Job {
   Prices prices;
   std::string currency;                           // of every price of the job; "" where none is named
   std::map<std::string, std::string> techniques;  // role -> technique id
+  units::Deliver deliver = units::Deliver::Framed;
+  int count = 1;  // of identical pieces, 1 to kMostPieces
   std::optional<units::Room> room;
   // The unit the artwork's width is written in decides how figures are shown unless the maker chooses another.
   units::UnitSystem units = units::UnitSystem::Millimetres;

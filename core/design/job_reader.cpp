@@ -68,6 +68,7 @@ ReadJob readJob(const base::ParsedJson& json, Problems& problems) {
   detail::readPackage(root, read.job, problems);
   detail::readMaterials(root, read.job, problems);
   detail::readTechniques(root, read.job, problems);
+  detail::readDelivery(root, read.job, problems);
   detail::readRoom(root, read.job, problems);
   root.finish();
   read.canLayOut = artwork && mount;

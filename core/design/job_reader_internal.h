@@ -19,6 +19,7 @@ void readLeaf(ObjectReader& root, Job& job, std::set<std::string>& ids, const st
               Problems& problems);
 void readPackage(ObjectReader& root, Job& job, Problems& problems);
 void readTechniques(ObjectReader& root, Job& job, Problems& problems);
+void readDelivery(ObjectReader& root, Job& job, Problems& problems);
 void readRoom(ObjectReader& root, Job& job, Problems& problems);
 void readSpandrels(ObjectReader& root, Job& job, std::set<std::string>& ids, const std::set<std::string>& leftOut,
                    Problems& problems);

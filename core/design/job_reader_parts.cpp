@@ -258,6 +258,15 @@ void readTechniques(ObjectReader& root, Job& job, Problems& problems) {
   }
 }
 
+void readDelivery(ObjectReader& root, Job& job, Problems& problems) {
+  std::vector<std::string> words;
+  for (const units::Deliver one : units::kDelivers) words.emplace_back(units::name(one));
+  if (const auto index = base::readChoice(root.optional("deliver"), words, problems)) {
+    job.deliver = units::kDelivers[*index];
+  }
+  job.count = static_cast<int>(base::readInteger(root.optional("count"), problems, 1, kMostPieces).value_or(1));
+}
+
 void readRoom(ObjectReader& root, Job& job, Problems& problems) {
   const Node node = root.optional("room");
   if (!node) return;

@@ -30,6 +30,7 @@ struct BoardLayout {
   double sightPerimeter = 0, sightArea = 0, facePerimeter = 0;
   double bevelPlan = 0;
   double bevelSlope = 0;
+  double bevelAngle = 45;  // degrees
   double bevelArea = 0;
   // Set for inner boards. Where the openings were measured it may differ from side to side; then this is the least.
   double reveal = 0;

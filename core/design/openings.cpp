@@ -67,6 +67,7 @@ void setBevel(const Board& board, BoardLayout& placed) {
   const bool square = board.bevelAngle.inDegrees() == 90;
   placed.bevelPlan = square ? 0 : placed.thickness / board.bevelAngle.tangent();
   placed.bevelSlope = placed.thickness / board.bevelAngle.sine();
+  placed.bevelAngle = board.bevelAngle.inDegrees();
 }
 
 void checkReveal(const Board& board, BoardLayout& placed, base::Problems& problems) {
