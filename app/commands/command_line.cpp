@@ -59,6 +59,7 @@ class Parser {
     if (name == QStringLiteral("--data")) return value(name, word, equals, m_line.data);
     if (name == QStringLiteral("--recipes")) return value(name, word, equals, m_line.recipes);
     if (name == QStringLiteral("--units")) return value(name, word, equals, m_units);
+    if (name == QStringLiteral("--way")) return value(name, word, equals, m_way);
     if (name == QStringLiteral("--for")) return value(name, word, equals, m_line.careFor);
     if (word == QStringLiteral("--json")) {
       m_line.json = true;
@@ -85,14 +86,20 @@ class Parser {
     const bool care = m_line.command == QStringLiteral("care");
     const bool measures =
         m_line.command == QStringLiteral("figures") || m_line.command == QStringLiteral("materials") || care;
-    const bool jsonHere =
-        measures || m_line.command == QStringLiteral("steps") || m_line.command == QStringLiteral("rehearse");
+    const bool work = m_line.command == QStringLiteral("steps") || m_line.command == QStringLiteral("rehearse");
+    const bool jsonHere = measures || work;
     if (m_line.json && !jsonHere) return wrong("command.unknown-option", "option", QStringLiteral("--json"));
     if (!m_units.isEmpty() && !measures) return wrong("command.unknown-option", "option", QStringLiteral("--units"));
     if (!m_line.careFor.isEmpty()) {
       if (!care) return wrong("command.unknown-option", "option", QStringLiteral("--for"));
       if (m_line.careFor != QStringLiteral("client") && m_line.careFor != QStringLiteral("conservator"))
         return wrong("command.bad-care", "care", m_line.careFor);
+    }
+    if (!m_way.isEmpty()) {
+      if (!work) return wrong("command.unknown-option", "option", QStringLiteral("--way"));
+      const auto way = core::craft::way(m_way.toStdString());
+      if (!way) return wrong("command.bad-way", "way", m_way);
+      m_line.way = *way;
     }
     if (m_units == QStringLiteral("mm")) {
       m_line.units = core::units::UnitSystem::Millimetres;
@@ -113,6 +120,7 @@ class Parser {
 
   QStringList m_left;
   QString m_units;
+  QString m_way;
   CommandLine m_line;
 };
 

@@ -8,6 +8,7 @@
 #include "app/commands/kept_record.h"
 #include "app/commands/saying.h"
 #include "app/words/words.h"
+#include "core/workflow/acts.h"
 #include "core/workflow/rehearse.h"
 #include "core/workflow/workflow_json.h"
 
@@ -62,16 +63,28 @@ QString waitLine(const WorkflowWait& stated, const AgendaWait& wait) {
   return words::text(message, UnitSystem::Millimetres);
 }
 
-void saySteps(std::ostream& out, const Agenda& agenda) {
+// One row an act, and under it its steps where there are several, each with what it leaves to dry.
+void saySteps(std::ostream& out, const Agenda& agenda, core::craft::Way way) {
+  const Workflow& workflow = agenda.workflow();
   std::vector<QStringList> rows;
   int number = 0;
-  for (const AgendaStep& ahead : agenda.steps()) {
-    const WorkflowStep& step = agenda.workflow().steps[ahead.step];
-    rows.push_back({QString::number(++number), QString::fromStdString(step.title),
-                    QString::fromStdString(step.thingName), words::hands(step.hands),
-                    words::duration(step.work.likely)});
-    for (const WorkflowWait& wait : step.waits)
-      rows.push_back({QString(), QStringLiteral("  ") + waitLine(wait, agenda.of(wait))});
+  for (const core::workflow::Act& act : workflow.acts(way)) {
+    core::units::Duration work;
+    for (const std::size_t step : act.steps) work = work + workflow.steps[step].work.likely;
+    const bool alone = act.steps.size() == 1;
+    rows.push_back({QString::number(++number),
+                    QString::fromStdString(core::workflow::titleOf(workflow, act, act.steps)),
+                    alone ? QString::fromStdString(workflow.steps[act.steps.front()].thingName) : QString(),
+                    words::hands(core::workflow::handsOf(workflow, act.steps)), words::duration(work)});
+    for (const std::size_t index : act.steps) {
+      const WorkflowStep& step = workflow.steps[index];
+      if (!alone) {
+        rows.push_back({QString(), QStringLiteral("  ") + QString::fromStdString(step.title),
+                        QString::fromStdString(step.thingName)});
+      }
+      for (const WorkflowWait& wait : step.waits)
+        rows.push_back({QString(), QStringLiteral("    ") + waitLine(wait, agenda.of(wait))});
+    }
   }
   sayTable(out, rows, {Align::Right, Align::Left, Align::Left, Align::Left, Align::Right});
 }
@@ -115,7 +128,13 @@ QString eventText(const Work& work, const RehearsalEvent& event) {
   return {};
 }
 
-Value rehearsalJson(const Work& work, const Rehearsal& rehearsal) {
+Value rehearsalJson(const Work& work, const Rehearsal& rehearsal, core::craft::Way way) {
+  Value acts = Value::array();
+  for (const core::workflow::ActWorked& worked : rehearsal.acts) {
+    const core::workflow::Act& act = work.workflow->acts(way)[worked.act];
+    Value json = core::workflow::actHeadJson(*work.workflow, act, worked.steps);
+    acts.append(std::move(json.set("at", Value::number(worked.at))));
+  }
   Value events = Value::array();
   for (const RehearsalEvent& event : rehearsal.events) {
     Value json = Value::object();
@@ -129,19 +148,33 @@ Value rehearsalJson(const Work& work, const Rehearsal& rehearsal) {
       .set("format", Value::text("mountwright-rehearsal/1"))
       .set("minutes", Value::number(rehearsal.minutes))
       .set("hands", Value::number(rehearsal.hands))
-      .set("changes", Value::object().set("hands", Value::integer(rehearsal.handsChanges)))
+      .set("changes", Value::object()
+                          .set("hands", Value::integer(rehearsal.handsChanges))
+                          .set("setups", Value::integer(rehearsal.setups)))
+      .set("acts", std::move(acts))
       .set("events", std::move(events));
 }
 
-void sayRehearsal(std::ostream& out, const Work& work, const Rehearsal& rehearsal) {
+// The acts with what opens, closes and is missed between them.
+void sayRehearsal(std::ostream& out, const Work& work, const Rehearsal& rehearsal, core::craft::Way way) {
   std::vector<QStringList> rows;
+  std::size_t next = 0;
   for (const RehearsalEvent& event : rehearsal.events) {
-    const bool step = event.kind == RehearsalKind::Step;
-    rows.push_back(
-        {words::duration(minutes(event.at)), (step ? QString() : QStringLiteral("  ")) + eventText(work, event)});
+    while (next < rehearsal.acts.size() && rehearsal.acts[next].at <= event.at) {
+      const core::workflow::ActWorked& worked = rehearsal.acts[next++];
+      const core::workflow::Act& act = work.workflow->acts(way)[worked.act];
+      rows.push_back({words::duration(minutes(worked.at)),
+                      QString::fromStdString(core::workflow::titleOf(*work.workflow, act, worked.steps))});
+    }
+    if (event.kind == RehearsalKind::Step) continue;
+    rows.push_back({words::duration(minutes(event.at)), QStringLiteral("  ") + eventText(work, event)});
   }
   sayTable(out, rows, {Align::Right, Align::Left});
   say(out, Message("rehearsal.length").with("time", words::duration(minutes(rehearsal.minutes)).toStdString()));
+  say(out, Message("rehearsal.changes")
+               .with("acts", static_cast<std::int64_t>(rehearsal.acts.size()))
+               .with("hands", std::int64_t{rehearsal.handsChanges})
+               .with("setups", std::int64_t{rehearsal.setups}));
 }
 
 }  // namespace
@@ -150,9 +183,9 @@ int steps(const CommandLine& line, std::ostream& out, std::ostream& err) {
   const OrExit<Work> work = workOf(line, err);
   if (!work.value) return work.exit;
   if (line.json) {
-    sayJson(out, core::workflow::stepsJson(work.value->agenda));
+    sayJson(out, core::workflow::stepsJson(work.value->agenda, line.way));
   } else {
-    saySteps(out, work.value->agenda);
+    saySteps(out, work.value->agenda, line.way);
   }
   return kDone;
 }
@@ -160,11 +193,11 @@ int steps(const CommandLine& line, std::ostream& out, std::ostream& err) {
 int rehearse(const CommandLine& line, std::ostream& out, std::ostream& err) {
   const OrExit<Work> work = workOf(line, err);
   if (!work.value) return work.exit;
-  const Rehearsal rehearsal = core::workflow::rehearse(work.value->agenda);
+  const Rehearsal rehearsal = core::workflow::rehearse(work.value->agenda, line.way);
   if (line.json) {
-    sayJson(out, rehearsalJson(*work.value, rehearsal));
+    sayJson(out, rehearsalJson(*work.value, rehearsal, line.way));
   } else {
-    sayRehearsal(out, *work.value, rehearsal);
+    sayRehearsal(out, *work.value, rehearsal, line.way);
   }
   if (!rehearsal.missed) return kDone;
   for (const RehearsalEvent& event : rehearsal.events) {

@@ -16,7 +16,7 @@ const std::vector<Entry>& commandEntries() {
            "mountwright steps JOB [--json]           the work in order\n"
            "mountwright materials JOB [--json] [--units mm|in]\n"
            "                                         what to cut and on which sheets, amounts, cost\n"
-           "mountwright rehearse JOB [--json]        the work on a fast clock\n"
+           "mountwright rehearse JOB [--way every|short] [--json]  the work on a fast clock\n"
            "mountwright care JOB [--for client|conservator] [--json] [--units mm|in]\n"
            "                                         the sheet that goes with a piece; JOB is a file, or the id or\n"
            "                                         reference of a job in the record\n"
@@ -34,6 +34,7 @@ const std::vector<Entry>& commandEntries() {
       {"command.option-twice", QT_TRANSLATE_NOOP("words", "the option \"{option}\" is given twice")},
       {"command.option-needs-value", QT_TRANSLATE_NOOP("words", "the option \"{option}\" needs a value after it")},
       {"command.bad-units", QT_TRANSLATE_NOOP("words", "units are mm or in, not \"{units}\"")},
+      {"command.bad-way", QT_TRANSLATE_NOOP("words", "a way is every or short, not \"{way}\"")},
       {"command.bad-care", QT_TRANSLATE_NOOP("words", "a care sheet is for a client or a conservator, not \"{care}\"")},
       {"command.needs-reference",
        QT_TRANSLATE_NOOP("words", "\"{command}\" needs the reference or id of a job in the record")},
@@ -76,6 +77,7 @@ const std::vector<Entry>& commandEntries() {
       {"rehearsal.alert", QT_TRANSLATE_NOOP("words", "{wait}: test by touch")},
       {"rehearsal.missed",
        QT_TRANSLATE_NOOP("words", "missed: {gated} was not begun before \"{wait}\" closed; {busy} was in the way")},
+      {"rehearsal.changes", QT_TRANSLATE_NOOP("words", "{acts} acts, {hands} changes of hands, {setups} set-ups")},
       {"rehearsal.length", QT_TRANSLATE_NOOP("words", "{time} in all, on typical times, worked round the clock")},
   };
   return kEntries;

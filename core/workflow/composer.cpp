@@ -90,6 +90,8 @@ std::vector<const Thing*> Composer::thingsOf(const When& when) const {
 }
 
 bool Composer::applies(const Technique& technique) const {
+  const std::vector<units::Deliver>& deliver = technique.when.deliver;
+  if (!deliver.empty() && std::count(deliver.begin(), deliver.end(), m_design.job.deliver) == 0) return false;
   switch (technique.when.mode) {
     case When::Mode::Always:
     case When::Mode::Needed: return true;
@@ -172,7 +174,7 @@ void Composer::pullInNeeded() {
 Composer::Makers Composer::neededMakers() const {
   Makers makers;
   for (const Technique* technique : m_chosen) {
-    if (technique->when.mode != When::Mode::Needed) continue;
+    if (technique->when.mode != When::Mode::Needed || !applies(*technique)) continue;
     std::set<std::string> facts;
     const auto add = [&](const craft::FactPattern& pattern) {
       if (!pattern.every) facts.insert(pattern.text);

@@ -1,5 +1,7 @@
 #include "core/workflow/expand.h"
 
+#include <algorithm>
+
 #include "core/base/text.h"
 #include "core/craft/fields.h"
 #include "core/craft/figure_names.h"
@@ -170,6 +172,64 @@ std::string expandFigure(const std::string& pattern, const Subject& subject, con
   return base::join(parts, ".");
 }
 
+namespace {
+
+std::optional<WorkflowSetup> expandSetup(const craft::Step& source, const Subject& subject, const Things& things,
+                                         const craft::Fill& filled) {
+  if (!source.setup) return std::nullopt;
+  WorkflowSetup setup;
+  setup.tool = filled(source.setup->tool);
+  std::vector<std::string> to;
+  if (!source.setup->words.empty()) to.push_back(filled(source.setup->words));
+  for (const std::string& pattern : source.setup->figures) {
+    const auto* figure = things.figure(expandFigure(pattern, subject, things));
+    if (figure == nullptr) continue;
+    setup.figures.push_back(figure->id);
+    to.push_back(figure->display);
+  }
+  setup.to = base::join(to, ", ");
+  return setup;
+}
+
+// Steps of one entry are gathered within one owner or within the job, where their properties are alike.
+std::string groupOf(const craft::Technique& technique, const craft::Together& together, const Subject& subject) {
+  std::string group = technique.id + '\n' + std::to_string(&together - technique.together.data());
+  const Thing* thing = subject.thing;
+  if (thing == nullptr) return group;
+  if (together.over == craft::Together::Over::Each) group += '\n' + thing->id;
+  if (together.over == craft::Together::Over::Owner) group += '\n' + (thing->owner.empty() ? thing->id : thing->owner);
+  for (const std::string& property : together.alike) {
+    const auto found = thing->properties.find(property);
+    group += '\n' + (found == thing->properties.end() ? std::string() : found->second);
+  }
+  return group;
+}
+
+// The words for the title of what is gathered: those of the thing, or of the owner of the things.
+const std::map<std::string, std::string>* titleWords(const craft::Together& together, const Subject& subject,
+                                                     const Things& things) {
+  if (subject.thing == nullptr) return nullptr;
+  if (together.over == craft::Together::Over::Owner && !subject.thing->owner.empty()) {
+    if (const Thing* owner = things.find(subject.thing->owner)) return &owner->words;
+  }
+  return &subject.thing->words;
+}
+
+void expandTogether(const craft::Technique& technique, const craft::Step& source, const Subject& subject,
+                    const Things& things, DraftStep& draft) {
+  for (const craft::Together& together : technique.together) {
+    if (std::find(together.steps.begin(), together.steps.end(), source.id) == together.steps.end()) continue;
+    const auto way = static_cast<std::size_t>(together.way);
+    const auto* words = titleWords(together, subject, things);
+    draft.togetherTitle[way] = words == nullptr ? together.title : fill(together.title, *words);
+    draft.group[way] = groupOf(technique, together, subject);
+    // Equal settings alone are shared.
+    if (draft.step.setup) draft.group[way] += '\n' + draft.step.setup->tool + '\n' + draft.step.setup->to;
+  }
+}
+
+}  // namespace
+
 DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, const Subject& subject,
                      const Things& things, const design::Design& design) {
   const craft::Step& source = technique.steps[stepIndex];
@@ -196,7 +256,16 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
     step.materials.push_back(expandMaterial(material, subject, things));
     step.materials.back().what = filled(step.materials.back().what);
   }
+  step.setup = expandSetup(source, subject, things, filled);
   step.figures = expandFigures(source.figures, subject, things, design);
+  if (step.setup) {
+    std::vector<WorkflowFigure> first;
+    for (const std::string& id : step.setup->figures) {
+      std::erase_if(step.figures, [&](const WorkflowFigure& figure) { return figure.id == id; });
+      first.push_back({id, 1, ""});
+    }
+    step.figures.insert(step.figures.begin(), first.begin(), first.end());
+  }
   for (WorkflowFigure& figure : step.figures) figure.from = filled(figure.from);
   for (const craft::Check& check : source.checks) {
     const std::string figure = check.figure.empty() ? "" : expandFigure(check.figure, subject, things);
@@ -241,6 +310,7 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
     }
     step.faults.push_back(std::move(expanded));
   }
+  expandTogether(technique, source, subject, things, draft);
   return draft;
 }
 

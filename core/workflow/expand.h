@@ -31,6 +31,10 @@ struct DraftStep {
   int rank = 0;
   int thingOrder = 0;
   int stepOrder = 0;
+  // By way: equal for the steps of one entry of "together" that may be worked in one act, "" for none; and the title of
+  // that entry.
+  std::string group[2];
+  std::string togetherTitle[2];
 };
 
 inline constexpr std::size_t kHandle = 64;  // bytes a text or a fact takes beside its letters

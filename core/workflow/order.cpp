@@ -1,12 +1,13 @@
 #include "core/workflow/order.h"
 
 #include <algorithm>
-#include <functional>
 #include <optional>
-#include <queue>
 #include <string_view>
 #include <tuple>
 #include <unordered_map>
+
+#include "core/workflow/acts.h"
+#include "core/workflow/schedule.h"
 
 namespace core::workflow {
 namespace {
@@ -83,6 +84,87 @@ std::string cyclePath(const std::vector<DraftStep>& drafts, const Edges& before,
   return text + called(path.front());
 }
 
+// Returns the steps in an order in which each follows those before it; fewer than all where there is a cycle.
+std::vector<std::size_t> sortedBy(const Edges& before) {
+  std::vector<std::vector<std::size_t>> after(before.size());
+  std::vector<std::size_t> waitsFor(before.size());
+  std::vector<std::size_t> sorted;
+  for (std::size_t i = 0; i < before.size(); ++i) {
+    waitsFor[i] = before[i].size();
+    for (const std::size_t earlier : before[i]) after[earlier].push_back(i);
+    if (before[i].empty()) sorted.push_back(i);
+  }
+  for (std::size_t at = 0; at < sorted.size(); ++at) {
+    for (const std::size_t later : after[sorted[at]]) {
+      if (--waitsFor[later] == 0) sorted.push_back(later);
+    }
+  }
+  return sorted;
+}
+
+// A step that opens a window comes after all that the gated step waits for and that does not follow from the window
+// itself: the size is not brushed before the leaf lies ready.
+Edges withWindows(const Workflow& workflow, const Edges& before) {
+  Edges more = before;
+  for (std::size_t opener = 0; opener < before.size(); ++opener) {
+    for (const WorkflowWait& wait : workflow.steps[opener].waits) {
+      if (!wait.closes) continue;
+      // All that comes from the opener.
+      std::vector<bool> later(before.size(), false);
+      later[opener] = true;
+      for (const std::size_t step : sortedBy(before)) {
+        if (std::any_of(before[step].begin(), before[step].end(), [&](std::size_t one) { return later[one]; })) {
+          later[step] = true;
+        }
+      }
+      std::vector<std::size_t> open = workflow.needing(wait.makes);
+      std::vector<bool> met(before.size(), false);
+      while (!open.empty()) {
+        const std::size_t step = open.back();
+        open.pop_back();
+        if (met[step]) continue;
+        met[step] = true;
+        for (const std::size_t earlier : before[step]) {
+          if (earlier == opener) continue;
+          if (later[earlier]) {
+            open.push_back(earlier);
+          } else {
+            more[opener].push_back(earlier);
+          }
+        }
+      }
+    }
+    std::sort(more[opener].begin(), more[opener].end());
+    more[opener].erase(std::unique(more[opener].begin(), more[opener].end()), more[opener].end());
+  }
+  return sortedBy(more).size() == before.size() ? more : before;
+}
+
+// Puts the steps in the order of the turns.
+Workflow renumbered(Workflow unordered, std::vector<DraftStep>& drafts, std::vector<Turn> turns) {
+  std::vector<std::size_t> newIndex(drafts.size());
+  std::vector<DraftStep> ordered;
+  for (Turn& turn : turns) {
+    for (std::size_t& step : turn.steps) {
+      newIndex[step] = ordered.size();
+      ordered.push_back(std::move(drafts[step]));
+      step = newIndex[step];
+    }
+  }
+  Workflow workflow;
+  workflow.steps.resize(ordered.size());
+  for (std::size_t i = 0; i < unordered.steps.size(); ++i) {
+    WorkflowStep& step = workflow.steps[newIndex[i]] = std::move(unordered.steps[i]);
+    for (std::size_t& earlier : step.before) earlier = newIndex[earlier];
+    std::sort(step.before.begin(), step.before.end());
+  }
+  Acts acts = actsOf(workflow, ordered, turns);
+  workflow.everyActs = std::move(acts.every);
+  workflow.shortActs = std::move(acts.brief);
+  workflow.index();
+  return workflow;
+}
+
 }  // namespace
 
 base::Result<Workflow, base::Message> inOrder(std::vector<DraftStep> drafts) {
@@ -92,36 +174,18 @@ base::Result<Workflow, base::Message> inOrder(std::vector<DraftStep> drafts) {
   });
   const std::optional<Edges> edges = edgesOf(drafts);
   if (!edges) return base::Message("compose.too-much");
-  const Edges& before = *edges;
-  std::vector<std::vector<std::size_t>> after(drafts.size());
-  std::vector<std::size_t> waitsFor(drafts.size());
-  std::priority_queue<std::size_t, std::vector<std::size_t>, std::greater<>> free;
-  for (std::size_t i = 0; i < drafts.size(); ++i) {
-    waitsFor[i] = before[i].size();
-    for (const std::size_t earlier : before[i]) after[earlier].push_back(i);
-    if (before[i].empty()) free.push(i);
+  if (const std::vector<std::size_t> sorted = sortedBy(*edges); sorted.size() < drafts.size()) {
+    std::vector<bool> placed(drafts.size(), false);
+    for (const std::size_t step : sorted) placed[step] = true;
+    return base::Message("compose.cycle").with("path", cyclePath(drafts, *edges, placed));
   }
-  std::vector<bool> placed(drafts.size(), false);
-  std::vector<std::size_t> newIndex(drafts.size());
-  Workflow workflow;
-  while (!free.empty()) {
-    const std::size_t next = free.top();
-    free.pop();
-    placed[next] = true;
-    newIndex[next] = workflow.steps.size();
-    WorkflowStep step = drafts[next].step;
-    for (const std::size_t earlier : before[next]) step.before.push_back(newIndex[earlier]);
-    std::sort(step.before.begin(), step.before.end());
-    workflow.steps.push_back(std::move(step));
-    for (const std::size_t later : after[next]) {
-      if (--waitsFor[later] == 0) free.push(later);
-    }
-  }
-  if (workflow.steps.size() < drafts.size()) {
-    return base::Message("compose.cycle").with("path", cyclePath(drafts, before, placed));
-  }
-  workflow.index();
-  return workflow;
+  Workflow unordered;
+  for (const DraftStep& draft : drafts) unordered.steps.push_back(draft.step);
+  unordered.index();
+  const Edges before = withWindows(unordered, *edges);
+  for (std::size_t i = 0; i < drafts.size(); ++i) unordered.steps[i].before = before[i];
+  std::vector<Turn> turns = turnsOf(unordered, drafts);
+  return renumbered(std::move(unordered), drafts, std::move(turns));
 }
 
 }  // namespace core::workflow

@@ -1,7 +1,20 @@
 #include "core/workflow/workflow.h"
 
-
 namespace core::workflow {
+namespace {
+
+std::vector<std::size_t> indexActs(std::vector<Act>& acts, const std::vector<WorkflowStep>& steps) {
+  if (acts.empty()) {
+    for (std::size_t i = 0; i < steps.size(); ++i) acts.push_back({{i}, steps[i].title, steps[i].stage});
+  }
+  std::vector<std::size_t> of(steps.size());
+  for (std::size_t act = 0; act < acts.size(); ++act) {
+    for (const std::size_t step : acts[act].steps) of[step] = act;
+  }
+  return of;
+}
+
+}  // namespace
 
 std::string wholeThing(const std::string& thing) { return thing.substr(0, thing.find('#')); }
 
@@ -9,6 +22,8 @@ void Workflow::index() {
   m_byId.clear();
   m_needing.clear();
   m_making.clear();
+  m_everyActOf = indexActs(everyActs, steps);
+  m_shortActOf = indexActs(shortActs, steps);
   for (std::size_t i = 0; i < steps.size(); ++i) {
     const WorkflowStep& step = steps[i];
     m_byId[step.id] = i;

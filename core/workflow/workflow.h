@@ -54,6 +54,15 @@ struct WorkflowFigure {
   friend bool operator==(const WorkflowFigure&, const WorkflowFigure&) = default;
 };
 
+// How a step sets a tool, for the steps that need what it makes.
+struct WorkflowSetup {
+  std::string tool;
+  std::string to;                    // words and figures as they are shown, joined by commas
+  std::vector<std::string> figures;  // ids
+
+  friend bool operator==(const WorkflowSetup&, const WorkflowSetup&) = default;
+};
+
 struct WorkflowCheck {
   std::string ask;
   std::string figure;  // "" for yes or no
@@ -79,8 +88,9 @@ struct StepOfJob {
   std::string techniqueTitle;
   std::string thing;      // "" for the job
   std::string thingName;  // as shown to a maker: "top strip of inner band"
+  std::optional<WorkflowSetup> setup;
   std::vector<WorkflowMaterial> materials;
-  std::vector<WorkflowFigure> figures;  // only those this design has
+  std::vector<WorkflowFigure> figures;  // only those this design has; those of the set-up first
   std::vector<WorkflowCheck> checks;
   std::vector<std::string> needs;  // alternatives already chosen
   std::vector<std::string> makes;
@@ -96,11 +106,27 @@ struct StepOfJob {
 // A step of a technique for one thing of the job: the technique's step in the words of the thing.
 struct WorkflowStep : StepOfJob, craft::StepDetail, craft::TechniqueDetail {};
 
+// What the hand does in one go: one step, or several worked together.
+struct Act {
+  std::vector<std::size_t> steps;  // indices in list order, one after another without a gap; never empty
+  std::string title;               // where several steps are worked; with one the step's own
+  craft::Stage stage = craft::Stage::None;
+};
+
 // Returns the thing that a part is of: "field" for "field#2"; a thing itself otherwise.
 std::string wholeThing(const std::string& thing);
 
 struct Workflow {
   std::vector<WorkflowStep> steps;  // in list order
+  // The acts of each way, in order: every step is in exactly one act of each.
+  std::vector<Act> everyActs;
+  std::vector<Act> shortActs;
+
+  const std::vector<Act>& acts(craft::Way way) const { return way == craft::Way::Every ? everyActs : shortActs; }
+  // Returns the index of the act that a step is in.
+  std::size_t actOf(craft::Way way, std::size_t step) const {
+    return (way == craft::Way::Every ? m_everyActOf : m_shortActOf)[step];
+  }
 
   const WorkflowStep* find(const std::string& id) const;
   std::optional<std::size_t> indexOf(const std::string& id) const;
@@ -115,13 +141,15 @@ struct Workflow {
   // Returns the steps that make a fact, directly or by a wait.
   std::vector<std::size_t> making(const std::string& fact) const;
 
-  // Call once after steps are complete.
+  // Call once after steps and acts are complete. Steps without an act get one each.
   void index();
 
  private:
   std::map<std::string, std::size_t> m_byId;
   std::map<std::string, std::vector<std::size_t>> m_needing;
   std::map<std::string, std::vector<std::size_t>> m_making;
+  std::vector<std::size_t> m_everyActOf;
+  std::vector<std::size_t> m_shortActOf;
 };
 
 }  // namespace core::workflow

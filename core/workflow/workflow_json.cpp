@@ -1,6 +1,7 @@
 #include "core/workflow/workflow_json.h"
 
 #include "core/craft/pattern.h"
+#include "core/workflow/acts.h"
 
 namespace core::workflow {
 namespace {
@@ -63,14 +64,53 @@ Value stepJson(const WorkflowStep& step, const Agenda& agenda) {
   return json;
 }
 
-}  // namespace
-
-Value stepsJson(const Agenda& agenda) {
-  Value steps = Value::array();
-  for (const AgendaStep& ahead : agenda.steps()) steps.append(stepJson(agenda.workflow().steps[ahead.step], agenda));
-  return Value::object().set("format", Value::text("mountwright-steps/1")).set("steps", std::move(steps));
+Value setupJson(const Workflow& workflow, const Act& act) {
+  for (const std::size_t step : act.steps) {
+    const auto& setup = workflow.steps[step].setup;
+    if (setup) return Value::object().set("tool", Value::text(setup->tool)).set("to", Value::text(setup->to));
+  }
+  return {};
 }
 
-Value stepsJson(const Workflow& workflow) { return stepsJson(Agenda(workflow)); }
+Value actJson(const Workflow& workflow, const Act& act) {
+  Value json = actHeadJson(workflow, act, act.steps);
+  json.set("stage", Value::text(craft::name(act.stage)));
+  json.set("hands", Value::text(craft::name(handsOf(workflow, act.steps))));
+  double work = 0;
+  for (const std::size_t step : act.steps) work += workflow.steps[step].work.likely.inMinutes();
+  json.set("work", Value::number(work));
+  Value figures = Value::array();
+  for (const WorkflowFigure& figure : figuresOf(workflow, act.steps)) {
+    figures.append(Value::object().set("id", Value::text(figure.id)).set("count", Value::integer(figure.count)));
+  }
+  json.set("figures", std::move(figures));
+  json.set("setup", setupJson(workflow, act));
+  return json;
+}
+
+}  // namespace
+
+Value actHeadJson(const Workflow& workflow, const Act& act, const std::vector<std::size_t>& steps) {
+  Value ids = Value::array();
+  for (const std::size_t step : steps) ids.append(Value::text(workflow.steps[step].id));
+  return Value::object()
+      .set("id", Value::text(workflow.steps[act.steps.front()].id))
+      .set("title", Value::text(titleOf(workflow, act, steps)))
+      .set("steps", std::move(ids));
+}
+
+Value stepsJson(const Agenda& agenda, craft::Way way) {
+  Value steps = Value::array();
+  for (const AgendaStep& ahead : agenda.steps()) steps.append(stepJson(agenda.workflow().steps[ahead.step], agenda));
+  Value acts = Value::array();
+  for (const Act& act : agenda.workflow().acts(way)) acts.append(actJson(agenda.workflow(), act));
+  return Value::object()
+      .set("format", Value::text("mountwright-steps/1"))
+      .set("steps", std::move(steps))
+      .set("way", Value::text(craft::name(way)))
+      .set("acts", std::move(acts));
+}
+
+Value stepsJson(const Workflow& workflow, craft::Way way) { return stepsJson(Agenda(workflow), way); }
 
 }  // namespace core::workflow

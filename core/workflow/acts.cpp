@@ -1,0 +1,207 @@
+#include "core/workflow/acts.h"
+
+#include <algorithm>
+#include <set>
+
+namespace core::workflow {
+namespace {
+
+using craft::Hands;
+using craft::Way;
+
+// Clean hands take up a knife or a rule without washing.
+int washOf(Hands hands) {
+  switch (hands) {
+    case Hands::Clean:
+    case Hands::Blade: return 0;
+    case Hands::Paste: return 1;
+    case Hands::Paint: return 2;
+    case Hands::Leaf: return 3;
+  }
+  return 0;
+}
+
+// "inner" for "inner.top" and "inner.corner.tl", "field" for "field#2".
+std::string ownThing(const std::string& thing) { return thing.substr(0, thing.find_first_of(".#")); }
+
+std::set<std::string> thingsOf(const Workflow& workflow, const std::vector<std::size_t>& steps) {
+  std::set<std::string> things;
+  for (const std::size_t step : steps) {
+    if (!workflow.steps[step].thing.empty()) things.insert(ownThing(workflow.steps[step].thing));
+  }
+  return things;
+}
+
+bool onlySetsUp(const Workflow& workflow, const std::vector<std::size_t>& steps) {
+  return std::all_of(steps.begin(), steps.end(),
+                     [&](std::size_t step) { return workflow.steps[step].setup.has_value(); });
+}
+
+bool makes(const WorkflowStep& step, const WorkflowStep& needing, bool (*which)(const WorkflowWait&)) {
+  return std::any_of(step.waits.begin(), step.waits.end(), [&](const WorkflowWait& wait) {
+    return which(wait) && std::find(needing.needs.begin(), needing.needs.end(), wait.makes) != needing.needs.end();
+  });
+}
+
+double minutesOf(const Workflow& workflow, const std::vector<std::size_t>& steps) {
+  double minutes = 0;
+  for (const std::size_t step : steps) minutes += workflow.steps[step].work.likely.inMinutes();
+  return minutes;
+}
+
+// Puts turns together that a hand works without a stop.
+class Stretches {
+ public:
+  explicit Stretches(const Workflow& workflow) : m_workflow(workflow) {}
+
+  struct Stretch {
+    Turn turn;
+    const Turn* longest = nullptr;  // of its turns
+  };
+
+  std::vector<Stretch> of(const std::vector<Turn>& turns) {
+    std::vector<Stretch> stretches;
+    for (const Turn& turn : turns) {
+      if (stretches.empty() || !goesOn(stretches.back().turn, turn)) {
+        stretches.push_back({turn, &turn});
+        continue;
+      }
+      Stretch& last = stretches.back();
+      last.turn.steps.insert(last.turn.steps.end(), turn.steps.begin(), turn.steps.end());
+      last.turn.to = turn.to;
+      if (minutesOf(m_workflow, turn.steps) > minutesOf(m_workflow, last.longest->steps)) last.longest = &turn;
+    }
+    return stretches;
+  }
+
+ private:
+  bool goesOn(const Turn& before, const Turn& turn) const {
+    constexpr double kAtOnce = 1e-6;
+    const WorkflowStep& last = m_workflow.steps[before.steps.back()];
+    const WorkflowStep& first = m_workflow.steps[turn.steps.front()];
+    if (last.stage == craft::Stage::None || last.stage != first.stage) return false;
+    if (last.ofShop != first.ofShop || (last.ofShop && last.technique != first.technique)) return false;
+    if (turn.from - before.to > kAtOnce) return false;
+    if (washOf(handsOf(m_workflow, before.steps)) != washOf(handsOf(m_workflow, turn.steps))) return false;
+    return worksTheSame(before.steps, turn.steps) && !isParted(before.steps, turn.steps);
+  }
+
+  // What is done for the job as a whole goes with anything; a set-up goes with the first thing it is made for.
+  bool worksTheSame(const std::vector<std::size_t>& before, const std::vector<std::size_t>& turn) const {
+    const std::set<std::string> had = thingsOf(m_workflow, before);
+    const std::set<std::string> has = thingsOf(m_workflow, turn);
+    if (had.empty() || has.empty() || had == has) return true;
+    return onlySetsUp(m_workflow, before) && std::includes(had.begin(), had.end(), has.begin(), has.end());
+  }
+
+  // A wait begun in the one stands before the other, or a window would be open unseen while the other is worked.
+  bool isParted(const std::vector<std::size_t>& before, const std::vector<std::size_t>& turn) const {
+    for (const std::size_t earlier : before) {
+      const WorkflowStep& one = m_workflow.steps[earlier];
+      for (const WorkflowWait& wait : one.waits) {
+        if (!wait.closes) continue;
+        const bool used = std::any_of(before.begin(), before.end(), [&](std::size_t other) {
+          const auto& needs = m_workflow.steps[other].needs;
+          return std::find(needs.begin(), needs.end(), wait.makes) != needs.end();
+        });
+        if (!used) return true;
+      }
+      for (const std::size_t later : turn) {
+        if (makes(one, m_workflow.steps[later], [](const WorkflowWait&) { return true; })) return true;
+      }
+    }
+    return false;
+  }
+
+  const Workflow& m_workflow;
+};
+
+const std::string& groupOf(const DraftStep& draft, Way way) { return draft.group[static_cast<std::size_t>(way)]; }
+
+// A turn taken apart into what is gathered in the way of every act.
+std::vector<std::vector<std::size_t>> piecesOf(const std::vector<DraftStep>& drafts, const Turn& turn) {
+  std::vector<std::vector<std::size_t>> pieces;
+  for (const std::size_t step : turn.steps) {
+    const std::string& group = groupOf(drafts[step], Way::Every);
+    if (!pieces.empty() && !group.empty() && groupOf(drafts[pieces.back().back()], Way::Every) == group) {
+      pieces.back().push_back(step);
+    } else {
+      pieces.push_back({step});
+    }
+  }
+  return pieces;
+}
+
+// The title of what is gathered by one entry of "together", or of one step.
+std::string gatheredTitle(const std::vector<DraftStep>& drafts, const std::vector<std::size_t>& steps) {
+  const DraftStep& first = drafts[steps.front()];
+  for (const Way way : {Way::Short, Way::Every}) {
+    const std::string& group = groupOf(first, way);
+    const bool all = !group.empty() && std::all_of(steps.begin(), steps.end(), [&](std::size_t step) {
+      return groupOf(drafts[step], way) == group;
+    });
+    const std::string& title = first.togetherTitle[static_cast<std::size_t>(way)];
+    if (all && steps.size() > 1 && !title.empty()) return title;
+  }
+  // The step that is worked longest, the first of those alike.
+  std::size_t longest = steps.front();
+  for (const std::size_t step : steps) {
+    if (drafts[step].step.work.likely > drafts[longest].step.work.likely) longest = step;
+  }
+  return drafts[longest].step.title;
+}
+
+}  // namespace
+
+Hands handsOf(const Workflow& workflow, const std::vector<std::size_t>& steps) {
+  Hands hardest = Hands::Clean;
+  const auto rank = [](Hands hands) { return washOf(hands) * 2 + (hands == Hands::Blade ? 1 : 0); };
+  for (const std::size_t step : steps) {
+    if (rank(workflow.steps[step].hands) > rank(hardest)) hardest = workflow.steps[step].hands;
+  }
+  return hardest;
+}
+
+std::string titleOf(const Workflow& workflow, const Act& act, const std::vector<std::size_t>& steps) {
+  return steps.size() == 1 ? workflow.steps[steps.front()].title : act.title;
+}
+
+std::vector<WorkflowFigure> figuresOf(const Workflow& workflow, const std::vector<std::size_t>& steps) {
+  std::vector<WorkflowFigure> figures;
+  for (const std::size_t step : steps) {
+    for (const WorkflowFigure& figure : workflow.steps[step].figures) {
+      const auto known =
+          std::find_if(figures.begin(), figures.end(), [&](const WorkflowFigure& one) { return one.id == figure.id; });
+      if (known == figures.end()) {
+        figures.push_back(figure);
+      } else {
+        known->count = std::max(known->count, figure.count);
+      }
+    }
+  }
+  return figures;
+}
+
+bool Settings::sets(const WorkflowStep& step) {
+  if (!step.setup) return false;
+  const auto [found, isNew] = m_to.try_emplace(step.setup->tool, step.setup->to);
+  const bool otherwise = isNew || found->second != step.setup->to;
+  found->second = step.setup->to;
+  return otherwise;
+}
+
+Acts actsOf(const Workflow& workflow, const std::vector<DraftStep>& drafts, const std::vector<Turn>& turns) {
+  Acts acts;
+  for (const Turn& turn : turns) {
+    for (const std::vector<std::size_t>& steps : piecesOf(drafts, turn)) {
+      acts.every.push_back({steps, gatheredTitle(drafts, steps), workflow.steps[steps.front()].stage});
+    }
+  }
+  for (const Stretches::Stretch& stretch : Stretches(workflow).of(turns)) {
+    const std::vector<std::size_t>& steps = stretch.turn.steps;
+    acts.brief.push_back({steps, gatheredTitle(drafts, stretch.longest->steps), workflow.steps[steps.front()].stage});
+  }
+  return acts;
+}
+
+}  // namespace core::workflow

@@ -1,0 +1,204 @@
+#include "core/workflow/fast_clock.h"
+
+#include <algorithm>
+
+#include "core/workflow/preparations.h"
+
+namespace core::workflow {
+
+FastClock::FastClock(const Agenda& agenda, Listener* listener)
+    : m_workflow(agenda.workflow()),
+      m_agenda(agenda),
+      m_listener(listener),
+      m_work(m_workflow.steps.size(), 0),
+      m_held(heldBack(agenda)),
+      m_started(m_workflow.steps.size(), true),
+      m_needs(m_workflow.steps.size()),
+      m_waitsFor(m_workflow.steps.size()),
+      m_after(m_workflow.steps.size()) {
+  for (const AgendaStep& ahead : agenda.steps()) {
+    m_started[ahead.step] = false;
+    m_work[ahead.step] = ahead.work.likely.inMinutes();
+  }
+  for (const AgendaStep& ahead : agenda.steps()) {
+    const std::size_t i = ahead.step;
+    for (const WorkflowWait& wait : step(i).waits) m_facts[numberOf(wait.makes)].byWait = true;
+    for (const std::string& fact : step(i).needs) {
+      const std::size_t number = numberOf(fact);
+      m_needs[i].push_back(number);
+      m_facts[number].needing.push_back(i);
+      ++m_facts[number].unstarted;
+    }
+    for (const std::size_t earlier : step(i).before) {
+      if (m_started[earlier]) continue;
+      ++m_waitsFor[i];
+      m_after[earlier].push_back(i);
+    }
+    if (m_waitsFor[i] == 0) m_ready.insert(i);
+  }
+  double stay = 0;  // until when a wait that runs keeps the hands
+  for (const AgendaRun& run : agenda.running()) {
+    const double opens = begin(run.step, *run.wait, run.from);
+    if (run.wait->attended) stay = std::max(stay, opens);
+  }
+  if (stay > 0) passTo(stay);
+}
+
+std::size_t FastClock::numberOf(const std::string& fact) {
+  const auto [found, isNew] = m_numbers.emplace(fact, m_facts.size());
+  if (isNew) m_facts.emplace_back();
+  return found->second;
+}
+
+// The newest wait that makes a fact, or null where a step makes it directly.
+const FastClock::Running* FastClock::runningFor(std::size_t fact) const {
+  const auto& newest = m_facts[fact].newest;
+  return newest ? &m_running[*newest] : nullptr;
+}
+
+bool FastClock::holds(std::size_t fact, double at) const {
+  if (const Running* running = runningFor(fact)) return at >= running->opens && at <= running->closes;
+  // The step that makes it directly precedes this one and is done: only steps that are free to start are asked about.
+  return !m_facts[fact].byWait;
+}
+
+bool FastClock::holdsAll(std::size_t step) const {
+  return std::all_of(m_needs[step].begin(), m_needs[step].end(), [&](std::size_t fact) { return holds(fact, m_now); });
+}
+
+bool FastClock::canFollow(std::size_t index, const std::vector<std::size_t>& turn) const {
+  if (m_started[index] || m_held[index] > m_now) return false;
+  for (const std::size_t earlier : step(index).before) {
+    if (!m_started[earlier] && std::count(turn.begin(), turn.end(), earlier) == 0) return false;
+  }
+  double at = m_now;
+  for (const std::size_t one : turn) at += m_work[one];
+  for (const std::string& fact : step(index).needs) {
+    bool made = false;
+    for (const std::size_t one : turn) {
+      for (const WorkflowWait& wait : step(one).waits) {
+        if (wait.makes != fact) continue;
+        if (wait.opens.late > units::Duration()) return false;
+        made = true;
+      }
+      made = made || std::count(step(one).makes.begin(), step(one).makes.end(), fact) > 0;
+    }
+    if (!made && !holds(m_numbers.at(fact), at)) return false;
+  }
+  return true;
+}
+
+double FastClock::closingOf(std::size_t index) const {
+  double closes = kNever;
+  for (const std::size_t fact : m_needs[index]) {
+    if (const Running* running = runningFor(fact)) closes = std::min(closes, running->closes);
+  }
+  return closes;
+}
+
+bool FastClock::wouldBreak(const std::vector<std::size_t>& turn) const {
+  double after = m_now;
+  for (const std::size_t one : turn) after += m_work[one];
+  const auto isInTurn = [&](std::size_t index) { return std::count(turn.begin(), turn.end(), index) > 0; };
+  for (const auto& [closes, index] : m_closings) {
+    if (closes >= after) break;
+    const Fact& fact = m_facts[m_running[index].fact];
+    for (const std::size_t gated : fact.needing) {
+      if (!m_started[gated] && !isInTurn(gated)) return true;
+    }
+  }
+  // What else a gated step waits for must be over before the window closes that would be opened now.
+  for (const std::size_t one : turn) {
+    for (const WorkflowWait& wait : step(one).waits) {
+      const AgendaWait& from = m_agenda.of(wait);
+      if (!from.closes) continue;
+      const double closes = after + from.closes->likely.inMinutes();
+      for (const std::size_t gated : m_facts[m_numbers.at(wait.makes)].needing) {
+        if (m_started[gated] || isInTurn(gated)) continue;
+        for (const std::size_t fact : m_needs[gated]) {
+          const Running* running = runningFor(fact);
+          if (running != nullptr && running->opens > closes) return true;
+        }
+      }
+    }
+  }
+  return false;
+}
+
+double FastClock::nextMoment() const {
+  double next = kNever;
+  for (auto opening = m_openings.upper_bound({m_now, m_running.size()}); opening != m_openings.end(); ++opening) {
+    if (!gates(m_running[opening->second])) continue;
+    next = opening->first;
+    break;
+  }
+  for (const std::size_t index : m_ready) {
+    if (m_held[index] > m_now) next = std::min(next, m_held[index]);
+  }
+  return next;
+}
+
+// A wait that starts now, or ran before; returns when it opens.
+double FastClock::begin(std::size_t index, const WorkflowWait& wait, const AgendaWait& from) {
+  Running running{index, &wait, numberOf(wait.makes), m_now + from.opens.likely.inMinutes(), kNever};
+  if (from.closes) running.closes = m_now + from.closes->likely.inMinutes();
+  m_facts[running.fact].byWait = true;
+  m_facts[running.fact].newest = m_running.size();
+  // A wait that opened before the agenda was made is not reported again.
+  if (running.opens >= 0) m_openings.emplace(running.opens, m_running.size());
+  if (running.closes < kNever) m_closings.emplace(running.closes, m_running.size());
+  m_running.push_back(running);
+  return running.opens;
+}
+
+void FastClock::work(std::size_t index) {
+  m_started[index] = true;
+  m_ready.erase(index);
+  for (const std::size_t fact : m_needs[index]) --m_facts[fact].unstarted;
+  passTo(m_now + m_work[index], index);
+  for (const std::size_t later : m_after[index]) {
+    if (--m_waitsFor[later] == 0) m_ready.insert(later);
+  }
+  double stay = m_now;
+  for (const WorkflowWait& wait : step(index).waits) {
+    if (m_listener != nullptr) m_listener->begins(m_now, index, wait);
+    const double opens = begin(index, wait, m_agenda.of(wait));
+    if (wait.attended) stay = std::max(stay, opens);
+  }
+  if (stay > m_now) passTo(stay, index);
+}
+
+// Lets time go by, telling what opens, closes and is missed on the way. `busy` is the step the hands are on.
+void FastClock::passTo(double until, std::optional<std::size_t> busy) {
+  tellOpenings(until);
+  tellClosings(until, busy);
+  m_now = std::max(m_now, until);
+}
+
+void FastClock::end() {
+  tellOpenings(kNever);
+  tellClosings(kNever, std::nullopt);
+}
+
+void FastClock::tellOpenings(double until) {
+  while (!m_openings.empty() && m_openings.begin()->first <= until && m_openings.begin()->first < kNever) {
+    const Running& running = m_running[m_openings.begin()->second];
+    m_openings.erase(m_openings.begin());
+    if (m_listener != nullptr) m_listener->opens(running.opens, running.step, *running.wait, gates(running));
+  }
+}
+
+// At the very moment of closing a step may still start, so only a closing before now is over.
+void FastClock::tellClosings(double until, std::optional<std::size_t> busy) {
+  while (!m_closings.empty() && m_closings.begin()->first < until) {
+    const Running& running = m_running[m_closings.begin()->second];
+    m_closings.erase(m_closings.begin());
+    if (m_listener == nullptr) continue;
+    m_listener->closes(running.closes, running.step, *running.wait);
+    for (const std::size_t gated : m_facts[running.fact].needing) {
+      if (!m_started[gated]) m_listener->misses(running.closes, gated, running.step, *running.wait, busy);
+    }
+  }
+}
+
+}  // namespace core::workflow

@@ -1,0 +1,106 @@
+#pragma once
+// The work ahead on a fast clock: one pair of hands, typical times, nights not counted. Whoever chooses what comes next
+// asks what could be started and works it; the clock goes on, waits open and close. The rehearsal of a job and the
+// order of its work are both found on this clock.
+#include <limits>
+#include <optional>
+#include <set>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <utility>
+#include <vector>
+
+#include "core/workflow/agenda.h"
+
+namespace core::workflow {
+
+class FastClock {
+ public:
+  static constexpr double kNever = std::numeric_limits<double>::infinity();
+
+  // What happens on it, in minutes from now.
+  class Listener {
+   public:
+    virtual ~Listener() = default;
+    virtual void begins(double, std::size_t /*step*/, const WorkflowWait&) {}
+    // `gates`: some step that needs it has not been started.
+    virtual void opens(double, std::size_t /*step*/, const WorkflowWait&, bool /*gates*/) {}
+    virtual void closes(double, std::size_t /*step*/, const WorkflowWait&) {}
+    // The hands were on `busy`; nothing where they were free.
+    virtual void misses(double, std::size_t /*gated*/, std::size_t /*step*/, const WorkflowWait&,
+                        std::optional<std::size_t> /*busy*/) {}
+  };
+
+  explicit FastClock(const Agenda& agenda, Listener* listener = nullptr);
+
+  double now() const { return m_now; }
+  double workOf(std::size_t step) const { return m_work[step]; }
+  // The steps whose predecessors are done, in list order. Waits may still stand before them.
+  const std::set<std::size_t>& ready() const { return m_ready; }
+  bool isStarted(std::size_t step) const { return m_started[step]; }
+  // Returns whether a ready step's facts all hold, and it is no preparation that can still be left.
+  bool canStart(std::size_t step) const { return m_held[step] <= m_now && holdsAll(step); }
+  // Returns whether a step could follow at once when `turn` is worked from now on, its steps not done yet.
+  bool canFollow(std::size_t step, const std::vector<std::size_t>& turn) const;
+  // The closing of the window that gates a step; never where none does.
+  double closingOf(std::size_t step) const;
+  // Returns whether a window would close before its step is started, if these steps were worked now; or one that they
+  // open could not be used before it closes.
+  bool wouldBreak(const std::vector<std::size_t>& turn) const;
+  // The next moment at which a wait opens that gates something, or a preparation has to be begun.
+  double nextMoment() const;
+
+  void work(std::size_t step);
+  void passTo(double until) { passTo(until, std::nullopt); }
+  // Lets all windows that are still open close.
+  void end();
+
+ private:
+  // A wait that has started, in minutes since the start.
+  struct Running {
+    std::size_t step = 0;
+    const WorkflowWait* wait = nullptr;
+    std::size_t fact = 0;  // that it makes
+    double opens = 0;
+    double closes = kNever;
+  };
+  // A fact by number, since it is asked for again and again.
+  struct Fact {
+    std::vector<std::size_t> needing;   // steps, in list order
+    std::size_t unstarted = 0;          // of those
+    bool byWait = false;                // some wait makes it
+    std::optional<std::size_t> newest;  // running wait that makes it
+  };
+  using Moments = std::set<std::pair<double, std::size_t>>;  // of running waits, by index
+
+  const WorkflowStep& step(std::size_t index) const { return m_workflow.steps[index]; }
+  std::size_t numberOf(const std::string& fact);
+  bool gates(const Running& running) const { return m_facts[running.fact].unstarted > 0; }
+  const Running* runningFor(std::size_t fact) const;
+  bool holds(std::size_t fact, double at) const;
+  bool holdsAll(std::size_t step) const;
+  double begin(std::size_t index, const WorkflowWait& wait, const AgendaWait& from);
+  void passTo(double until, std::optional<std::size_t> busy);
+  void tellOpenings(double until);
+  void tellClosings(double until, std::optional<std::size_t> busy);
+
+  const Workflow& m_workflow;
+  const Agenda& m_agenda;
+  Listener* m_listener;
+  std::vector<double> m_work;   // minutes of each step that is still to do
+  std::vector<double> m_held;   // minutes before which a preparation need not be started
+  std::vector<bool> m_started;  // or done before
+  std::unordered_map<std::string_view, std::size_t> m_numbers;
+  std::vector<Fact> m_facts;
+  std::vector<std::vector<std::size_t>> m_needs;  // of each step, facts by number
+  std::vector<std::size_t> m_waitsFor;            // of each step, how many that come before are not done
+  std::vector<std::vector<std::size_t>> m_after;
+  std::set<std::size_t> m_ready;  // neither started nor waiting for another
+  std::vector<Running> m_running;
+  Moments m_openings;  // not reported yet
+  Moments m_closings;
+  double m_now = 0;
+};
+
+}  // namespace core::workflow

@@ -1,0 +1,130 @@
+#include "core/workflow/preparations.h"
+
+#include <algorithm>
+#include <limits>
+#include <string_view>
+#include <unordered_map>
+
+namespace core::workflow {
+namespace {
+
+constexpr double kNever = std::numeric_limits<double>::infinity();
+// A preparation is begun so much earlier than it has to be, or half of what it keeps where that is less: nobody cooks
+// paste at four in the morning.
+constexpr double kAhead = 12 * 60;
+
+class Reckoning {
+ public:
+  explicit Reckoning(const Agenda& agenda)
+      : m_workflow(agenda.workflow()), m_agenda(agenda), m_work(m_workflow.steps.size(), -1) {
+    for (const AgendaStep& ahead : agenda.steps()) m_work[ahead.step] = ahead.work.likely.inMinutes();
+    for (const AgendaRun& run : agenda.running()) {
+      double& opens = m_running[run.wait->makes];
+      opens = std::max(opens, run.from.opens.likely.inMinutes());
+    }
+  }
+
+  std::vector<double> heldBack() {
+    std::vector<double> held(m_work.size(), 0);
+    if (!hasPreparations()) return held;
+    reckonEarliest();
+    // By the end of the order, whoever uses a preparation is reckoned before it.
+    for (auto i = m_order.rbegin(); i != m_order.rend(); ++i) {
+      const WorkflowStep& step = m_workflow.steps[*i];
+      if (!step.ofShop) continue;
+      m_latest[*i] = latestOf(*i);
+      if (!step.keeps || m_latest[*i] == kNever) continue;
+      held[*i] = std::max(0.0, m_latest[*i] - std::min(kAhead, step.keeps->inMinutes() / 2));
+    }
+    return held;
+  }
+
+ private:
+  bool isLeft(std::size_t i) const { return m_work[i] >= 0; }
+
+  bool hasPreparations() const {
+    for (std::size_t i = 0; i < m_work.size(); ++i) {
+      if (isLeft(i) && m_workflow.steps[i].ofShop) return true;
+    }
+    return false;
+  }
+
+  // The steps that are left, each after those it waits for.
+  void sortByNeed() {
+    std::vector<std::size_t> waitsFor(m_work.size(), 0);
+    std::vector<std::vector<std::size_t>> after(m_work.size());
+    for (std::size_t i = 0; i < m_work.size(); ++i) {
+      if (!isLeft(i)) continue;
+      for (const std::size_t earlier : m_workflow.steps[i].before) {
+        if (!isLeft(earlier)) continue;
+        ++waitsFor[i];
+        after[earlier].push_back(i);
+      }
+      if (waitsFor[i] == 0) m_order.push_back(i);
+    }
+    for (std::size_t at = 0; at < m_order.size(); ++at) {
+      for (const std::size_t later : after[m_order[at]]) {
+        if (--waitsFor[later] == 0) m_order.push_back(later);
+      }
+    }
+    m_after = std::move(after);
+  }
+
+  // When each step could be started with hands enough, were every preparation at hand.
+  void reckonEarliest() {
+    sortByNeed();
+    m_earliest.assign(m_work.size(), 0);
+    m_latest.assign(m_work.size(), kNever);
+    std::unordered_map<std::string_view, double> made(m_running.begin(), m_running.end());
+    for (const std::size_t i : m_order) {
+      const WorkflowStep& step = m_workflow.steps[i];
+      if (step.ofShop) continue;
+      double& from = m_earliest[i];
+      for (const std::size_t earlier : step.before) {
+        if (isLeft(earlier) && !m_workflow.steps[earlier].ofShop) {
+          from = std::max(from, m_earliest[earlier] + m_work[earlier]);
+        }
+      }
+      for (const std::string& fact : step.needs) {
+        if (const auto found = made.find(fact); found != made.end()) from = std::max(from, found->second);
+      }
+      for (const WorkflowWait& wait : step.waits) {
+        double& opens = made[wait.makes];
+        opens = std::max(opens, from + m_work[i] + m_agenda.of(wait).opens.likely.inMinutes());
+      }
+    }
+  }
+
+  // The latest start of a preparation's step, so that whoever waits for it does not wait longer.
+  double latestOf(std::size_t i) const {
+    const WorkflowStep& step = m_workflow.steps[i];
+    double latest = kNever;
+    for (const std::size_t later : m_after[i]) {
+      const WorkflowStep& user = m_workflow.steps[later];
+      double wait = 0;
+      for (const WorkflowWait& one : step.waits) {
+        if (std::find(user.needs.begin(), user.needs.end(), one.makes) != user.needs.end()) {
+          wait = std::max(wait, m_agenda.of(one).opens.late.inMinutes());
+        }
+      }
+      const double start = user.ofShop ? m_latest[later] : m_earliest[later];
+      latest = std::min(latest, start - wait - m_work[i]);
+    }
+    return latest;
+  }
+
+  const Workflow& m_workflow;
+  const Agenda& m_agenda;
+  std::vector<double> m_work;  // minutes; below zero: not left
+  std::unordered_map<std::string_view, double> m_running;
+  std::vector<std::size_t> m_order;
+  std::vector<std::vector<std::size_t>> m_after;
+  std::vector<double> m_earliest;
+  std::vector<double> m_latest;
+};
+
+}  // namespace
+
+std::vector<double> heldBack(const Agenda& agenda) { return Reckoning(agenda).heldBack(); }
+
+}  // namespace core::workflow

@@ -1,0 +1,294 @@
+#include "core/workflow/schedule.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <tuple>
+#include <unordered_map>
+
+#include "core/workflow/fast_clock.h"
+
+namespace core::workflow {
+namespace {
+
+using craft::Way;
+
+// How a plan is chosen: steps are alike in haste where the work and waits that hang on them differ by less than this.
+struct Manner {
+  double haste = 0;          // minutes
+  bool knifeIsClean = true;  // taking up a knife is no change of hands
+};
+
+constexpr Manner kManners[] = {{FastClock::kNever, true},
+                               {FastClock::kNever, false},
+                               {24 * 60, true},
+                               {24 * 60, false},
+                               {4 * 60, true},
+                               {60, true},
+                               {1, true}};
+// With more steps than this only the first manner is tried.
+constexpr std::size_t kMostToCompare = 400;
+
+// Which steps a step comes before, one bit each.
+class Reach {
+ public:
+  explicit Reach(const Workflow& workflow) : m_words((workflow.steps.size() + 63) / 64) {
+    m_bits.assign(workflow.steps.size() * m_words, 0);
+  }
+  void add(std::size_t step, std::size_t earlier) {
+    for (std::size_t i = 0; i < m_words; ++i) m_bits[step * m_words + i] |= m_bits[earlier * m_words + i];
+    m_bits[step * m_words + earlier / 64] |= std::uint64_t{1} << (earlier % 64);
+  }
+  bool isBefore(std::size_t earlier, std::size_t step) const {
+    return ((m_bits[step * m_words + earlier / 64] >> (earlier % 64)) & 1U) != 0;
+  }
+
+ private:
+  std::size_t m_words;
+  std::vector<std::uint64_t> m_bits;
+};
+
+// What all manners have in common.
+struct Frame {
+  const Workflow& workflow;
+  const std::vector<DraftStep>& drafts;
+  Agenda agenda;
+  std::vector<std::size_t> sorted;              // each step after those before it
+  std::vector<double> tail;                     // minutes of work and waiting that hang on a step, itself included
+  Reach reach;                                  // only where a tool is set
+  std::vector<std::size_t> setting;             // the steps that set a tool
+  std::vector<std::vector<std::size_t>> users;  // of each step that sets a tool, those that use it
+  std::unordered_map<std::string, std::vector<std::size_t>> groups;
+
+  Frame(const Workflow& flow, const std::vector<DraftStep>& steps)
+      : workflow(flow), drafts(steps), agenda(flow), tail(flow.steps.size(), 0), reach(flow), users(flow.steps.size()) {
+    sort();
+    measureTails();
+    findSettings();
+    for (std::size_t i = 0; i < drafts.size(); ++i) {
+      if (const std::string& group = groupOf(i); !group.empty()) groups[group].push_back(i);
+    }
+  }
+
+  // The short way gathers more, and every act of the other way lies within one of its turns.
+  const std::string& groupOf(std::size_t step) const {
+    const DraftStep& draft = drafts[step];
+    const std::string& brief = draft.group[static_cast<std::size_t>(Way::Short)];
+    return brief.empty() ? draft.group[static_cast<std::size_t>(Way::Every)] : brief;
+  }
+
+ private:
+  void sort() {
+    std::vector<std::size_t> waitsFor(workflow.steps.size());
+    std::vector<std::vector<std::size_t>> after(workflow.steps.size());
+    for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
+      waitsFor[i] = workflow.steps[i].before.size();
+      for (const std::size_t earlier : workflow.steps[i].before) after[earlier].push_back(i);
+      if (waitsFor[i] == 0) sorted.push_back(i);
+    }
+    for (std::size_t at = 0; at < sorted.size(); ++at) {
+      for (const std::size_t later : after[sorted[at]]) {
+        if (--waitsFor[later] == 0) sorted.push_back(later);
+      }
+    }
+  }
+
+  void measureTails() {
+    for (auto i = sorted.rbegin(); i != sorted.rend(); ++i) {
+      const WorkflowStep& step = workflow.steps[*i];
+      tail[*i] += step.work.likely.inMinutes();
+      for (const std::size_t earlier : step.before) {
+        double wait = 0;
+        for (const WorkflowWait& one : workflow.steps[earlier].waits) {
+          if (std::find(step.needs.begin(), step.needs.end(), one.makes) != step.needs.end()) {
+            wait = std::max(wait, one.opens.likely.inMinutes());
+          }
+        }
+        tail[earlier] = std::max(tail[earlier], tail[*i] + wait);
+      }
+    }
+  }
+
+  void findSettings() {
+    for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
+      if (workflow.steps[i].setup) setting.push_back(i);
+    }
+    if (setting.empty()) return;
+    for (const std::size_t i : sorted) {
+      for (const std::size_t earlier : workflow.steps[i].before) reach.add(i, earlier);
+    }
+    for (const std::size_t one : setting) {
+      std::set<std::size_t> using_;
+      for (const std::string& fact : workflow.steps[one].makes) {
+        for (const std::size_t user : workflow.needing(fact)) {
+          if (user != one) using_.insert(user);
+        }
+      }
+      users[one].assign(using_.begin(), using_.end());
+    }
+  }
+};
+
+// One plan: everything worked to the end in one manner.
+class Planner : FastClock::Listener {
+ public:
+  Planner(const Frame& frame, const Manner& manner)
+      : m_frame(frame), m_workflow(frame.workflow), m_manner(manner), m_clock(frame.agenda, this) {}
+
+  std::vector<Turn> plan() {
+    while (true) {
+      if (const auto next = choose()) {
+        work(turnFrom(*next));
+      } else if (const double at = m_clock.nextMoment(); at < FastClock::kNever) {
+        m_clock.passTo(at);
+      } else if (const auto any = forced()) {
+        work({*any});
+      } else {
+        break;
+      }
+    }
+    return std::move(m_turns);
+  }
+
+  int missed() const { return m_missed; }
+
+ private:
+  void misses(double, std::size_t, std::size_t, const WorkflowWait&, std::optional<std::size_t>) override {
+    ++m_missed;
+  }
+
+  void work(const std::vector<std::size_t>& steps) {
+    Turn turn{steps, m_clock.now(), 0};
+    for (const std::size_t step : steps) m_clock.work(step);
+    turn.to = m_clock.now();
+    m_hands = handsOf(m_workflow, steps);
+    m_stage = m_workflow.steps[steps.back()].stage;
+    m_turns.push_back(std::move(turn));
+  }
+
+  // A tool is set otherwise only when all that it was set for is done, and never for a use that another setting of the
+  // tool still stands before.
+  bool maySet(std::size_t step) const {
+    const auto& setup = m_workflow.steps[step].setup;
+    if (!setup) return true;
+    for (const std::size_t other : m_frame.setting) {
+      const auto& otherSetup = m_workflow.steps[other].setup;
+      if (other == step || otherSetup->tool != setup->tool || otherSetup->to == setup->to) continue;
+      if (m_clock.isStarted(other)) {
+        const bool unused = std::any_of(m_frame.users[other].begin(), m_frame.users[other].end(),
+                                        [&](std::size_t user) { return !m_clock.isStarted(user); });
+        if (unused) return false;
+        continue;
+      }
+      for (const std::size_t user : m_frame.users[step]) {
+        if (m_frame.reach.isBefore(other, user)) return false;
+      }
+    }
+    return true;
+  }
+
+  bool mayStart(std::size_t step) const {
+    return m_clock.canStart(step) && maySet(step) && !m_clock.wouldBreak({step});
+  }
+
+  int handsClass(craft::Hands hands) const {
+    const bool clean = hands == craft::Hands::Blade && m_manner.knifeIsClean;
+    return static_cast<int>(clean ? craft::Hands::Clean : hands);
+  }
+
+  // Lower is better.
+  auto rankOf(std::size_t step) const {
+    const WorkflowStep& one = m_workflow.steps[step];
+    const bool hasHaste = m_manner.haste < FastClock::kNever;
+    const double haste = hasHaste ? -std::floor(m_frame.tail[step] / m_manner.haste) : 0;
+    const bool otherHands = m_hands && handsClass(*m_hands) != handsClass(one.hands);
+    return std::tuple(m_clock.closingOf(step), haste, otherHands, m_stage != one.stage, step);
+  }
+
+  std::optional<std::size_t> choose() const {
+    std::optional<std::size_t> best;
+    for (const std::size_t step : m_clock.ready()) {
+      if (!mayStart(step)) continue;
+      if (!best || rankOf(step) < rankOf(*best)) best = step;
+    }
+    return best;
+  }
+
+  // Where only the care for windows and set-ups stands in the way, and waiting would change nothing.
+  std::optional<std::size_t> forced() const {
+    for (const std::size_t step : m_clock.ready()) {
+      if (m_clock.canStart(step)) return step;
+    }
+    return std::nullopt;
+  }
+
+  // The chosen step and those that may be worked together with it now: the whole turn of each thing or none of it.
+  std::vector<std::size_t> turnFrom(std::size_t step) const {
+    const std::string& group = m_frame.groupOf(step);
+    if (group.empty()) return {step};
+    std::vector<std::size_t> turn;
+    const std::vector<std::size_t>& members = m_frame.groups.at(group);
+    std::size_t at = 0;
+    while (at < members.size()) {
+      std::size_t end = at;
+      std::vector<std::size_t> with = turn;
+      bool whole = true;
+      const std::string& thing = m_workflow.steps[members[at]].thing;
+      for (; end < members.size() && m_workflow.steps[members[end]].thing == thing; ++end) {
+        const std::size_t member = members[end];
+        if (m_clock.isStarted(member)) continue;
+        whole = whole && m_clock.canFollow(member, with) && maySet(member);
+        with.push_back(member);
+      }
+      if (whole && with.size() > turn.size() && !m_clock.wouldBreak(with)) turn = std::move(with);
+      at = end;
+    }
+    return std::find(turn.begin(), turn.end(), step) != turn.end() ? turn : std::vector<std::size_t>{step};
+  }
+
+  const Frame& m_frame;
+  const Workflow& m_workflow;
+  const Manner m_manner;
+  FastClock m_clock;
+  std::optional<craft::Hands> m_hands;
+  craft::Stage m_stage = craft::Stage::None;
+  std::vector<Turn> m_turns;
+  int m_missed = 0;
+};
+
+// What a plan is judged by; lower is better.
+auto worthOf(const Frame& frame, const std::vector<Turn>& turns, int missed) {
+  constexpr double kAlike = 60;  // minutes; sooner by less is no gain
+  const Acts acts = actsOf(frame.workflow, frame.drafts, turns);
+  int changes = 0;
+  Settings settings;
+  std::optional<craft::Hands> hands;
+  for (const Act& act : acts.brief) {
+    const craft::Hands now = handsOf(frame.workflow, act.steps);
+    if (hands && *hands != now) ++changes;
+    hands = now;
+    for (const std::size_t step : act.steps) changes += settings.sets(frame.workflow.steps[step]) ? 1 : 0;
+  }
+  return std::tuple(missed, std::ceil(turns.empty() ? 0 : turns.back().to / kAlike), changes, acts.brief.size());
+}
+
+}  // namespace
+
+std::vector<Turn> turnsOf(const Workflow& workflow, const std::vector<DraftStep>& drafts) {
+  const Frame frame(workflow, drafts);
+  std::optional<decltype(worthOf(frame, {}, 0))> best;
+  std::vector<Turn> turns;
+  for (const Manner& manner : kManners) {
+    Planner planner(frame, manner);
+    std::vector<Turn> plan = planner.plan();
+    const auto worth = worthOf(frame, plan, planner.missed());
+    if (!best || worth < *best) {
+      best = worth;
+      turns = std::move(plan);
+    }
+    if (workflow.steps.size() > kMostToCompare) break;
+  }
+  return turns;
+}
+
+}  // namespace core::workflow
