@@ -210,6 +210,7 @@ const std::vector<FigureWords>& figureEntries() {
        QT_TRANSLATE_NOOP("words", "all round, centre of the line")},
       {"line.offset", QT_TRANSLATE_NOOP("words", "{id} line, offset"),
        QT_TRANSLATE_NOOP("words", "from the edge it follows to the centre of the line")},
+      {"line.width", QT_TRANSLATE_NOOP("words", "{id} line, width"), QT_TRANSLATE_NOOP("words", "across the line")},
       {"line.cornerMark", QT_TRANSLATE_NOOP("words", "{id} line, corner mark"),
        QT_TRANSLATE_NOOP("words", "from the corner it follows, along the diagonal")},
       {"line.fromFace.sides", QT_TRANSLATE_NOOP("words", "{id} line, from the window at the sides"),

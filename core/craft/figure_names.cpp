@@ -52,8 +52,8 @@ constexpr std::array<std::string_view, 16> kBandFigures = {"inner.width",
                                                            "firstMotif.vertical",
                                                            "corner.phase"};
 
-constexpr std::array<std::string_view, 8> kLineFigures = {
-    "horizontal",     "vertical",           "total",         "offset", "cornerMark",
+constexpr std::array<std::string_view, 9> kLineFigures = {
+    "horizontal",     "vertical",           "total",         "offset", "width", "cornerMark",
     "fromFace.sides", "fromFace.topBottom", "fromFaceCorner"};
 
 constexpr std::array<std::string_view, 3> kSpandrelFigures = {"width", "height", "area"};

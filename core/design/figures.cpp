@@ -237,6 +237,7 @@ void collectLine(Collector& out, const LineLayout& line) {
   out.length("vertical", line.path.height);
   out.length("total", line.total);
   out.length("offset", line.offset);
+  out.entered("width", line.width);
   if (line.corners) out.length("cornerMark", line.offset * std::numbers::sqrt2);
   const double sides = line.fromFaceSides;
   const double topBottom = line.fromFaceTopBottom;

@@ -9,6 +9,9 @@ namespace {
 using craft::Hands;
 using craft::Way;
 
+// As many kinds of steps as can be held in the head at once.
+constexpr std::size_t kMostKinds = 6;
+
 // Clean hands take up a knife or a rule without washing.
 int washOf(Hands hands) {
   switch (hands) {
@@ -30,11 +33,6 @@ std::set<std::string> thingsOf(const Workflow& workflow, const std::vector<std::
     if (!workflow.steps[step].thing.empty()) things.insert(ownThing(workflow.steps[step].thing));
   }
   return things;
-}
-
-bool onlySetsUp(const Workflow& workflow, const std::vector<std::size_t>& steps) {
-  return std::all_of(steps.begin(), steps.end(),
-                     [&](std::size_t step) { return workflow.steps[step].setup.has_value(); });
 }
 
 bool makes(const WorkflowStep& step, const WorkflowStep& needing, bool (*which)(const WorkflowWait&)) {
@@ -82,16 +80,33 @@ class Stretches {
     if (last.stage == craft::Stage::None || last.stage != first.stage) return false;
     if (last.ofShop != first.ofShop || (last.ofShop && last.technique != first.technique)) return false;
     if (turn.from - before.to > kAtOnce) return false;
-    if (washOf(handsOf(m_workflow, before.steps)) != washOf(handsOf(m_workflow, turn.steps))) return false;
+    // An act may begin with clean hands and end with others: within it nothing has to be washed off.
+    const int had = washOf(handsOf(m_workflow, before.steps));
+    if (had != 0 && had != washOf(handsOf(m_workflow, turn.steps))) return false;
+    if (kindsOf(before.steps, turn.steps) > kMostKinds) return false;
     return worksTheSame(before.steps, turn.steps) && !isParted(before.steps, turn.steps);
   }
 
-  // What is done for the job as a whole goes with anything; a set-up goes with the first thing it is made for.
+  // Of how many kinds the steps are, those for other things not counted again.
+  std::size_t kindsOf(const std::vector<std::size_t>& before, const std::vector<std::size_t>& turn) const {
+    std::set<std::string> kinds;
+    for (const std::vector<std::size_t>* steps : {&before, &turn}) {
+      for (const std::size_t step : *steps) {
+        const std::string& id = m_workflow.steps[step].id;
+        kinds.insert(id.substr(0, id.find('@')));
+      }
+    }
+    return kinds.size();
+  }
+
+  // What is done for the job as a whole goes with anything; what is done for one thing goes with what is done for it
+  // and its like.
   bool worksTheSame(const std::vector<std::size_t>& before, const std::vector<std::size_t>& turn) const {
     const std::set<std::string> had = thingsOf(m_workflow, before);
     const std::set<std::string> has = thingsOf(m_workflow, turn);
-    if (had.empty() || has.empty() || had == has) return true;
-    return onlySetsUp(m_workflow, before) && std::includes(had.begin(), had.end(), has.begin(), has.end());
+    if (had.empty() || has.empty()) return true;
+    return std::includes(had.begin(), had.end(), has.begin(), has.end()) ||
+           std::includes(has.begin(), has.end(), had.begin(), had.end());
   }
 
   // A wait begun in the one stands before the other, or a window would be open unseen while the other is worked.

@@ -223,8 +223,9 @@ void expandTogether(const craft::Technique& technique, const craft::Step& source
     const auto* words = titleWords(together, subject, things);
     draft.togetherTitle[way] = words == nullptr ? together.title : fill(together.title, *words);
     draft.group[way] = groupOf(technique, together, subject);
-    // Equal settings alone are shared.
-    if (draft.step.setup) draft.group[way] += '\n' + draft.step.setup->tool + '\n' + draft.step.setup->to;
+    // Equal settings alone are shared between things.
+    if (draft.step.setup && together.over != craft::Together::Over::Each)
+      draft.group[way] += '\n' + draft.step.setup->tool + '\n' + draft.step.setup->to;
   }
 }
 

@@ -2,16 +2,14 @@
 
 #include <algorithm>
 
-#include "core/workflow/preparations.h"
-
 namespace core::workflow {
 
-FastClock::FastClock(const Agenda& agenda, Listener* listener)
+FastClock::FastClock(const Agenda& agenda, std::vector<Lead> leads, Listener* listener)
     : m_workflow(agenda.workflow()),
       m_agenda(agenda),
       m_listener(listener),
       m_work(m_workflow.steps.size(), 0),
-      m_held(heldBack(agenda)),
+      m_leads(std::move(leads)),
       m_started(m_workflow.steps.size(), true),
       m_needs(m_workflow.steps.size()),
       m_waitsFor(m_workflow.steps.size()),
@@ -67,7 +65,7 @@ bool FastClock::holdsAll(std::size_t step) const {
 }
 
 bool FastClock::canFollow(std::size_t index, const std::vector<std::size_t>& turn) const {
-  if (m_started[index] || m_held[index] > m_now) return false;
+  if (m_started[index] || startOf(index) > m_now) return false;
   for (const std::size_t earlier : step(index).before) {
     if (!m_started[earlier] && std::count(turn.begin(), turn.end(), earlier) == 0) return false;
   }
@@ -133,7 +131,7 @@ double FastClock::nextMoment() const {
     break;
   }
   for (const std::size_t index : m_ready) {
-    if (m_held[index] > m_now) next = std::min(next, m_held[index]);
+    if (startOf(index) > m_now) next = std::min(next, startOf(index));
   }
   return next;
 }
@@ -153,6 +151,7 @@ double FastClock::begin(std::size_t index, const WorkflowWait& wait, const Agend
 
 void FastClock::work(std::size_t index) {
   m_started[index] = true;
+  m_hands = step(index).hands;
   m_ready.erase(index);
   for (const std::size_t fact : m_needs[index]) --m_facts[fact].unstarted;
   passTo(m_now + m_work[index], index);

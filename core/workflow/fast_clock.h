@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/workflow/agenda.h"
+#include "core/workflow/preparations.h"
 
 namespace core::workflow {
 
@@ -32,15 +33,18 @@ class FastClock {
                         std::optional<std::size_t> /*busy*/) {}
   };
 
-  explicit FastClock(const Agenda& agenda, Listener* listener = nullptr);
+  explicit FastClock(const Agenda& agenda, Listener* listener = nullptr)
+      : FastClock(agenda, leadsOf(agenda), listener) {}
+  FastClock(const Agenda& agenda, std::vector<Lead> leads, Listener* listener);
 
   double now() const { return m_now; }
   double workOf(std::size_t step) const { return m_work[step]; }
   // The steps whose predecessors are done, in list order. Waits may still stand before them.
   const std::set<std::size_t>& ready() const { return m_ready; }
   bool isStarted(std::size_t step) const { return m_started[step]; }
-  // Returns whether a ready step's facts all hold, and it is no preparation that can still be left.
-  bool canStart(std::size_t step) const { return m_held[step] <= m_now && holdsAll(step); }
+  // Returns whether a ready step's facts all hold. A preparation that can still be left is started only where it
+  // changes neither its freshness nor the hands.
+  bool canStart(std::size_t step) const { return startOf(step) <= m_now && holdsAll(step); }
   // Returns whether a step could follow at once when `turn` is worked from now on, its steps not done yet.
   bool canFollow(std::size_t step, const std::vector<std::size_t>& turn) const;
   // The closing of the window that gates a step; never where none does.
@@ -52,6 +56,8 @@ class FastClock {
   double nextMoment() const;
 
   void work(std::size_t step);
+  // The hands the act in hand needs; until told, those of the step worked last.
+  void handsAre(craft::Hands hands) { m_hands = hands; }
   void passTo(double until) { passTo(until, std::nullopt); }
   // Lets all windows that are still open close.
   void end();
@@ -76,6 +82,10 @@ class FastClock {
 
   const WorkflowStep& step(std::size_t index) const { return m_workflow.steps[index]; }
   std::size_t numberOf(const std::string& fact);
+  // The earliest start of a step as far as it is a preparation.
+  double startOf(std::size_t index) const {
+    return m_hands && *m_hands != step(index).hands ? m_leads[index].due : m_leads[index].notBefore;
+  }
   bool gates(const Running& running) const { return m_facts[running.fact].unstarted > 0; }
   const Running* runningFor(std::size_t fact) const;
   bool holds(std::size_t fact, double at) const;
@@ -88,9 +98,10 @@ class FastClock {
   const Workflow& m_workflow;
   const Agenda& m_agenda;
   Listener* m_listener;
-  std::vector<double> m_work;   // minutes of each step that is still to do
-  std::vector<double> m_held;   // minutes before which a preparation need not be started
-  std::vector<bool> m_started;  // or done before
+  std::vector<double> m_work;  // minutes of each step that is still to do
+  std::vector<Lead> m_leads;
+  std::optional<craft::Hands> m_hands;  // of the step worked last
+  std::vector<bool> m_started;          // or done before
   std::unordered_map<std::string_view, std::size_t> m_numbers;
   std::vector<Fact> m_facts;
   std::vector<std::vector<std::size_t>> m_needs;  // of each step, facts by number

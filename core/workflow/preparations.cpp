@@ -9,9 +9,11 @@ namespace core::workflow {
 namespace {
 
 constexpr double kNever = std::numeric_limits<double>::infinity();
-// A preparation is begun so much earlier than it has to be, or half of what it keeps where that is less: nobody cooks
-// paste at four in the morning.
-constexpr double kAhead = 12 * 60;
+// A preparation may be begun so much of its keeping time earlier than it has to be: what keeps four weeks when the
+// hands are at it, paste that keeps three days the day before.
+constexpr double kAhead = 0.25;
+// What takes long may take longer: so much of the time from its beginning to its use is added.
+constexpr double kMargin = 0.1;
 
 class Reckoning {
  public:
@@ -24,23 +26,31 @@ class Reckoning {
     }
   }
 
-  std::vector<double> heldBack() {
-    std::vector<double> held(m_work.size(), 0);
-    if (!hasPreparations()) return held;
+  std::vector<Lead> leads(const std::vector<double>& starts) {
+    std::vector<Lead> leads(m_work.size());
+    if (!hasPreparations()) return leads;
     reckonEarliest();
+    for (std::size_t i = 0; i < starts.size(); ++i) m_earliest[i] = std::max(m_earliest[i], starts[i]);
     // By the end of the order, whoever uses a preparation is reckoned before it.
     for (auto i = m_order.rbegin(); i != m_order.rend(); ++i) {
       const WorkflowStep& step = m_workflow.steps[*i];
       if (!step.ofShop) continue;
-      m_latest[*i] = latestOf(*i);
-      if (!step.keeps || m_latest[*i] == kNever) continue;
-      held[*i] = std::max(0.0, m_latest[*i] - std::min(kAhead, step.keeps->inMinutes() / 2));
+      reckonLatest(*i);
+      if (!step.keeps || m_latest[*i] == kNever || !isFirst(step)) continue;
+      leads[*i].due = std::max(0.0, m_latest[*i] - kMargin * (m_use[*i] - m_latest[*i]));
+      leads[*i].notBefore = std::max(0.0, leads[*i].due - kAhead * step.keeps->inMinutes());
     }
-    return held;
+    return leads;
   }
 
  private:
   bool isLeft(std::size_t i) const { return m_work[i] >= 0; }
+
+  // Whether nothing of the preparation has been done.
+  bool isFirst(const WorkflowStep& step) const {
+    return std::none_of(step.before.begin(), step.before.end(),
+                        [&](std::size_t earlier) { return m_workflow.steps[earlier].technique == step.technique; });
+  }
 
   bool hasPreparations() const {
     for (std::size_t i = 0; i < m_work.size(); ++i) {
@@ -75,6 +85,7 @@ class Reckoning {
     sortByNeed();
     m_earliest.assign(m_work.size(), 0);
     m_latest.assign(m_work.size(), kNever);
+    m_use.assign(m_work.size(), kNever);
     std::unordered_map<std::string_view, double> made(m_running.begin(), m_running.end());
     for (const std::size_t i : m_order) {
       const WorkflowStep& step = m_workflow.steps[i];
@@ -95,22 +106,21 @@ class Reckoning {
     }
   }
 
-  // The latest start of a preparation's step, so that whoever waits for it does not wait longer.
-  double latestOf(std::size_t i) const {
+  // The latest start of a preparation's step, so that whoever waits for it does not wait longer, and when that is.
+  void reckonLatest(std::size_t i) {
     const WorkflowStep& step = m_workflow.steps[i];
-    double latest = kNever;
     for (const std::size_t later : m_after[i]) {
       const WorkflowStep& user = m_workflow.steps[later];
       double wait = 0;
       for (const WorkflowWait& one : step.waits) {
         if (std::find(user.needs.begin(), user.needs.end(), one.makes) != user.needs.end()) {
-          wait = std::max(wait, m_agenda.of(one).opens.late.inMinutes());
+          wait = std::max(wait, m_agenda.of(one).opens.likely.inMinutes());
         }
       }
       const double start = user.ofShop ? m_latest[later] : m_earliest[later];
-      latest = std::min(latest, start - wait - m_work[i]);
+      m_latest[i] = std::min(m_latest[i], start - wait - m_work[i]);
+      m_use[i] = std::min(m_use[i], user.ofShop ? m_use[later] : m_earliest[later]);
     }
-    return latest;
   }
 
   const Workflow& m_workflow;
@@ -121,10 +131,13 @@ class Reckoning {
   std::vector<std::vector<std::size_t>> m_after;
   std::vector<double> m_earliest;
   std::vector<double> m_latest;
+  std::vector<double> m_use;
 };
 
 }  // namespace
 
-std::vector<double> heldBack(const Agenda& agenda) { return Reckoning(agenda).heldBack(); }
+std::vector<Lead> leadsOf(const Agenda& agenda, const std::vector<double>& starts) {
+  return Reckoning(agenda).leads(starts);
+}
 
 }  // namespace core::workflow

@@ -7,9 +7,17 @@
 
 namespace core::workflow {
 
-// For each step of the workflow the minutes from now before which it need not be started; 0 for all but preparations
-// with a shelf life. Reckoned from the waits ahead and the work before each use, without the time in which the hands
-// are on something else, so that it comes rather too early.
-std::vector<double> heldBack(const Agenda& agenda);
+// When a preparation may and when it has to be begun, in minutes from now. Both are 0 for all other steps, and for one
+// whose preparation is under way: soaked starch is cooked.
+struct Lead {
+  double notBefore = 0;  // begun earlier, too much of its keeping time would be over before it is used
+  double due = 0;        // begun later, the piece may have to wait for it
+  friend bool operator==(const Lead&, const Lead&) = default;
+};
+
+// Returns the lead of each step of the workflow. Reckoned from the waits ahead and the work before each use, without
+// the time in which the hands are on something else, so that it comes rather too early;
+// exact where `starts` says when each step is started in a plan.
+std::vector<Lead> leadsOf(const Agenda& agenda, const std::vector<double>& starts = {});
 
 }  // namespace core::workflow

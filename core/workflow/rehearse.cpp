@@ -11,7 +11,8 @@ namespace {
 
 class Rehearser : FastClock::Listener {
  public:
-  Rehearser(const Agenda& agenda, craft::Way way) : m_workflow(agenda.workflow()), m_way(way), m_clock(agenda, this) {}
+  Rehearser(const Agenda& agenda, craft::Way way, std::vector<Lead> leads)
+      : m_workflow(agenda.workflow()), m_way(way), m_clock(agenda, std::move(leads), this) {}
 
   Rehearsal run() {
     while (true) {
@@ -93,6 +94,7 @@ class Rehearser : FastClock::Listener {
     if (m_settings.sets(step(index))) ++m_result.setups;
     m_clock.work(index);
     m_until = m_clock.now();
+    m_clock.handsAre(handsOf(m_workflow, m_result.acts.back().steps));
     m_result.minutes = std::max(m_result.minutes, m_until);
   }
 
@@ -117,7 +119,19 @@ class Rehearser : FastClock::Listener {
 
 }  // namespace
 
-Rehearsal rehearse(const Agenda& agenda, craft::Way way) { return Rehearser(agenda, way).run(); }
+Rehearsal rehearse(const Agenda& agenda, craft::Way way) {
+  const std::vector<Lead> leads = leadsOf(agenda);
+  Rehearsal first = Rehearser(agenda, way, leads).run();
+  // When a preparation is wanted is known once the work was gone through.
+  std::vector<double> starts(agenda.workflow().steps.size(), 0);
+  for (const RehearsalEvent& event : first.events) {
+    if (event.kind == RehearsalKind::Step) starts[*agenda.workflow().indexOf(event.step)] = event.at;
+  }
+  std::vector<Lead> exact = leadsOf(agenda, starts);
+  if (exact == leads) return first;
+  Rehearsal second = Rehearser(agenda, way, std::move(exact)).run();
+  return second.missed && !first.missed ? first : second;
+}
 
 Rehearsal rehearse(const Workflow& workflow, craft::Way way) { return rehearse(Agenda(workflow), way); }
 

@@ -132,8 +132,8 @@ struct Frame {
 // One plan: everything worked to the end in one manner.
 class Planner : FastClock::Listener {
  public:
-  Planner(const Frame& frame, const Manner& manner)
-      : m_frame(frame), m_workflow(frame.workflow), m_manner(manner), m_clock(frame.agenda, this) {}
+  Planner(const Frame& frame, const Manner& manner, std::vector<Lead> leads)
+      : m_frame(frame), m_workflow(frame.workflow), m_manner(manner), m_clock(frame.agenda, std::move(leads), this) {}
 
   std::vector<Turn> plan() {
     while (true) {
@@ -162,6 +162,7 @@ class Planner : FastClock::Listener {
     for (const std::size_t step : steps) m_clock.work(step);
     turn.to = m_clock.now();
     m_hands = handsOf(m_workflow, steps);
+    m_clock.handsAre(*m_hands);
     m_stage = m_workflow.steps[steps.back()].stage;
     m_turns.push_back(std::move(turn));
   }
@@ -202,7 +203,8 @@ class Planner : FastClock::Listener {
     const bool hasHaste = m_manner.haste < FastClock::kNever;
     const double haste = hasHaste ? -std::floor(m_frame.tail[step] / m_manner.haste) : 0;
     const bool otherHands = m_hands && handsClass(*m_hands) != handsClass(one.hands);
-    return std::tuple(m_clock.closingOf(step), haste, otherHands, m_stage != one.stage, step);
+    const bool otherTool = m_hands && *m_hands != one.hands;
+    return std::tuple(m_clock.closingOf(step), haste, otherHands, m_stage != one.stage, otherTool, step);
   }
 
   std::optional<std::size_t> choose() const {
@@ -258,7 +260,7 @@ class Planner : FastClock::Listener {
 
 // What a plan is judged by; lower is better.
 auto worthOf(const Frame& frame, const std::vector<Turn>& turns, int missed) {
-  constexpr double kAlike = 60;  // minutes; sooner by less is no gain
+  constexpr double kAlike = 30;  // minutes; sooner by less is no gain
   const Acts acts = actsOf(frame.workflow, frame.drafts, turns);
   int changes = 0;
   Settings settings;
@@ -278,14 +280,25 @@ std::vector<Turn> turnsOf(const Workflow& workflow, const std::vector<DraftStep>
   const Frame frame(workflow, drafts);
   std::optional<decltype(worthOf(frame, {}, 0))> best;
   std::vector<Turn> turns;
-  for (const Manner& manner : kManners) {
-    Planner planner(frame, manner);
+  const auto tryOne = [&](const Manner& manner, const std::vector<Lead>& leads) {
+    Planner planner(frame, manner, leads);
     std::vector<Turn> plan = planner.plan();
+    std::vector<double> starts(workflow.steps.size(), 0);
+    for (const Turn& turn : plan) {
+      for (const std::size_t step : turn.steps) starts[step] = turn.from;
+    }
     const auto worth = worthOf(frame, plan, planner.missed());
     if (!best || worth < *best) {
       best = worth;
       turns = std::move(plan);
     }
+    return starts;
+  };
+  const std::vector<Lead> leads = leadsOf(frame.agenda);
+  for (const Manner& manner : kManners) {
+    const std::vector<double> starts = tryOne(manner, leads);
+    // When a preparation is wanted is known once there is a plan.
+    if (const std::vector<Lead> exact = leadsOf(frame.agenda, starts); exact != leads) tryOne(manner, exact);
     if (workflow.steps.size() > kMostToCompare) break;
   }
   return turns;
