@@ -38,14 +38,6 @@ QtObject {
             })
         },
         Row {
-            name: "checks"
-            file: "Bench/ChecksPage"
-            given: ({
-                "bench": root.desk.bench,
-                "shelf": root.desk.shelf
-            })
-        },
-        Row {
             name: "look"
             file: "Bench/LookPage"
             given: ({

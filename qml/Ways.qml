@@ -21,14 +21,12 @@ QtObject {
         if (stack.current.idle && desk.off.asked && !desk.off.putOff)
             stack.open("off");
     }
-    // Measures are asked for first, then checks; then the step is done.
+    // Measures are asked for first; the checks stand on the act, so that it is done with all of them found so.
     function stepDone() {
         const isStep = desk.bench.kind === BenchViewModel.Step;
         const from = stack.screen;
-        if (isStep && desk.made.total > 0 && from !== "made" && from !== "checks") {
+        if (isStep && desk.made.total > 0 && from !== "made") {
             stack.open("made");
-        } else if (isStep && desk.bench.checks.length > 0 && from !== "checks") {
-            stack.open("checks");
         } else {
             desk.bench.finish();
             stack.open("bench");

@@ -97,7 +97,7 @@ class Parser {
     }
     if (!m_way.isEmpty()) {
       if (!work) return wrong("command.unknown-option", "option", QStringLiteral("--way"));
-      const auto way = core::craft::way(m_way.toStdString());
+      const auto way = core::units::way(m_way.toStdString());
       if (!way) return wrong("command.bad-way", "way", m_way);
       m_line.way = *way;
     }

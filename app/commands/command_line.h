@@ -5,7 +5,7 @@
 #include <optional>
 
 #include "core/base/message.h"
-#include "core/craft/stage.h"
+#include "core/units/way.h"
 #include "core/units/length_display.h"
 
 namespace app::commands {
@@ -18,7 +18,7 @@ struct CommandLine {
   bool json = false;
   std::optional<core::units::UnitSystem> units;
   QString careFor;  // "client" or "conservator"; "" where not given
-  core::craft::Way way = core::craft::Way::Every;
+  core::units::Way way = core::units::Way::Every;
   bool help = false;
   bool version = false;
   // Not empty where the program was used wrongly; the other members are then meaningless.

@@ -59,7 +59,7 @@ void Desk::refresh() {
   m_room.refresh();
   m_off.refresh();
   m_cutting.refresh();
-  m_made.show(m_bench.jobId(), m_bench.step());
+  m_made.show(m_bench.jobId(), m_bench.steps());
 }
 
 }  // namespace app::viewmodels

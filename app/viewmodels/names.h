@@ -7,6 +7,7 @@
 #include "app/words/words.h"
 #include "core/jobs/job_state.h"
 #include "core/jobs/touch_tests.h"
+#include "core/workflow/acts.h"
 
 namespace app::viewmodels {
 
@@ -23,6 +24,20 @@ inline QString actName(const core::workflow::WorkflowStep& step) {
   const QString thing = thingBeside(step);
   const QString title = convert::toQt(step.title);
   return thing.isEmpty() ? title : title + QStringLiteral(" · ") + convert::toQt(step.thingName);
+}
+
+// The title of the act that steps of one way are worked in, or of what is left of it.
+inline QString actTitle(const core::workflow::Workflow& workflow, core::craft::Way way,
+                        const std::vector<std::size_t>& steps) {
+  if (steps.empty()) return {};
+  const core::workflow::Act& act = workflow.acts(way)[workflow.actOf(way, steps.front())];
+  return convert::toQt(core::workflow::titleOf(workflow, act, steps));
+}
+
+// The same with its object, where it is one step.
+inline QString actName(const core::workflow::Workflow& workflow, core::craft::Way way,
+                       const std::vector<std::size_t>& steps) {
+  return steps.size() == 1 ? actName(workflow.steps[steps.front()]) : actTitle(workflow, way, steps);
 }
 
 // The part of a piece's title that distinguishes it from others: up to the first comma.

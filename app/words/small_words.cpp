@@ -31,6 +31,28 @@ QString hands(core::craft::Hands hands) {
   return {};
 }
 
+QString stage(core::craft::Stage stage) {
+  using core::craft::Stage;
+  switch (stage) {
+    case Stage::None: break;
+    case Stage::Prepare: return translated(QT_TRANSLATE_NOOP("words", "Prepare"));
+    case Stage::Cut: return translated(QT_TRANSLATE_NOOP("words", "Cut"));
+    case Stage::Colour: return translated(QT_TRANSLATE_NOOP("words", "Bevels"));
+    case Stage::Wash: return translated(QT_TRANSLATE_NOOP("words", "Wash"));
+    case Stage::Join: return translated(QT_TRANSLATE_NOOP("words", "Join"));
+    case Stage::Paper: return translated(QT_TRANSLATE_NOOP("words", "Paper"));
+    case Stage::Glue: return translated(QT_TRANSLATE_NOOP("words", "Glue"));
+    case Stage::Mitre: return translated(QT_TRANSLATE_NOOP("words", "Mitre"));
+    case Stage::Rule: return translated(QT_TRANSLATE_NOOP("words", "Rule"));
+    case Stage::Size: return translated(QT_TRANSLATE_NOOP("words", "Size"));
+    case Stage::Lay: return translated(QT_TRANSLATE_NOOP("words", "Leaf"));
+    case Stage::Burnish: return translated(QT_TRANSLATE_NOOP("words", "Burnish"));
+    case Stage::Attach: return translated(QT_TRANSLATE_NOOP("words", "Attach"));
+    case Stage::Close: return translated(QT_TRANSLATE_NOOP("words", "Close"));
+  }
+  return {};
+}
+
 QString signalWord(core::craft::SignalWord word) {
   using core::craft::SignalWord;
   switch (word) {

@@ -29,7 +29,9 @@ QString figureLabel(const core::design::Figure& figure);
 QString figureDatum(const core::design::Figure& figure);
 
 QString waitKind(core::craft::WaitKind kind);         // "dries", "comes to tack", "open time"
-QString hands(core::craft::Hands hands);              // "clean hands", "paste on the hands"
+QString hands(core::craft::Hands hands);
+// The name of a stage on the strip; "" for none.
+QString stage(core::craft::Stage stage);              // "clean hands", "paste on the hands"
 QString signalWord(core::craft::SignalWord word);     // "WARNING"
 QString wayUp(core::craft::WayUp up);                 // "face up"; "" for none
 QString verdict(core::intents::Verdict verdict);      // "not yet", "tacky"

@@ -372,7 +372,7 @@ const JobState* Workbench::job(const std::string& jobId) const {
 JobAt Workbench::at(const std::string& jobId) const {
   const JobState* state = job(jobId);
   ENSURE(state != nullptr);
-  return JobAt(*state, d->shop, d->clock.now());
+  return JobAt(*state, d->shop, d->clock.now(), d->settings.way);
 }
 
 Message Workbench::submit(const core::intents::Request& request) {

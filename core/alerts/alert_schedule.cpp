@@ -4,6 +4,7 @@
 #include <tuple>
 
 #include "core/base/text.h"
+#include "core/jobs/wait_groups.h"
 
 namespace core::alerts {
 
@@ -46,7 +47,9 @@ Message said(AlertClass alert, const waits::WaitState& state) {
 // The alerts of one running wait.
 class Calls {
  public:
-  Calls(const jobs::JobAt& job, const jobs::RunningWait& run) : m_job(job), m_run(run), m_state(job.waitState(run)) {
+  // `together`: how many waits it speaks for.
+  Calls(const jobs::JobAt& job, const jobs::RunningWait& run, std::size_t together)
+      : m_job(job), m_run(run), m_together(together), m_state(job.waitState(run)) {
     const auto& workflow = job.state().plan->workflow;
     if (const auto gated = job.gatedStep(run)) m_gated = &workflow.steps[*gated];
     if (!m_state.elapsed.known()) {
@@ -181,11 +184,12 @@ class Calls {
   // Names the board, strip or field as well, where the step is for one of several.
   std::string spokenWait() const {
     const std::string& thing = m_run.step->thingName;
-    return thing.empty() ? m_run.wait->title : thing + ", " + m_run.wait->title;
+    return thing.empty() || m_together > 1 ? m_run.wait->title : thing + ", " + m_run.wait->title;
   }
 
   const jobs::JobAt& m_job;
   const jobs::RunningWait& m_run;
+  const std::size_t m_together;
   const waits::WaitState m_state;
   const workflow::WorkflowStep* m_gated = nullptr;
   AlertSchedule m_calls;
@@ -206,9 +210,9 @@ void append(AlertSchedule& all, const AlertSchedule& some) {
 
 AlertSchedule alertsOf(const jobs::JobAt& job) {
   AlertSchedule schedule;
-  for (const auto& [id, run] : job.state().waits) {
-    // An alert with no act attached may not sound.
-    if (job.matters(run)) append(schedule, Calls(job, run).take());
+  // An alert with no act attached may not sound; waits begun together call once.
+  for (const jobs::WaitGroup& group : jobs::waitGroups(job)) {
+    append(schedule, Calls(job, *group.back(), group.size()).take());
   }
   schedule.bladeInHand = bladeInHand(job);
   return schedule;

@@ -1,7 +1,5 @@
 #include "core/craft/stage.h"
 
-#include <algorithm>
-
 namespace core::craft {
 
 std::vector<Stage> allStages() {
@@ -28,15 +26,6 @@ std::string_view name(Stage stage) {
     case Stage::Close: return "close";
   }
   return "";
-}
-
-std::string_view name(Way way) { return way == Way::Every ? "every" : "short"; }
-
-std::optional<Way> way(std::string_view word) {
-  for (const Way one : kWays) {
-    if (name(one) == word) return one;
-  }
-  return std::nullopt;
 }
 
 }  // namespace core::craft

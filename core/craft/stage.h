@@ -1,8 +1,9 @@
 #pragma once
-// The stages of a piece, as a maker speaks of them from two metres away, and the two ways of being led through them.
-#include <optional>
+// The stages of a piece, as a maker speaks of them.
 #include <string_view>
 #include <vector>
+
+#include "core/units/way.h"
 
 namespace core::craft {
 
@@ -28,10 +29,7 @@ enum class Stage {
 std::vector<Stage> allStages();      // without None, in the order above
 std::string_view name(Stage stage);  // "cut"; "" for None
 
-// Every: each act by itself, for who is learning. Short: a stretch of a stage at a time.
-enum class Way { Every, Short };
-inline constexpr Way kWays[] = {Way::Every, Way::Short};
-std::string_view name(Way way);
-std::optional<Way> way(std::string_view word);
+using units::name;
+using units::Way;
 
 }  // namespace core::craft

@@ -9,6 +9,7 @@
 #include "core/decisions/decide_beside.h"
 #include "core/decisions/decide_made.h"
 #include "core/jobs/dependents.h"
+#include "core/jobs/wait_groups.h"
 #include "core/record/happening.h"
 
 namespace core::decisions {
@@ -54,23 +55,35 @@ class Decider {
   }
 
   Decision operator()(const intents::FinishStep& intent) const {
-    const auto index = m_workflow.indexOf(intent.step);
-    if (!index) return noSuchStep(intent.step);
-    if (m_job.isDone(*index)) return alreadyDone(*index);
-    const workflow::WorkflowStep& step = m_workflow.steps[*index];
-    if (!m_job.canFinish(*index, intent.begunInTime)) return notReady(*index);
-    if (intent.checked != static_cast<std::int64_t>(step.checks.size())) {
-      return Message("record.checks-unanswered")
-          .with("step", step.title)
-          .with("count", static_cast<std::int64_t>(step.checks.size()));
+    std::vector<std::string> ids{intent.step};
+    ids.insert(ids.end(), intent.with.begin(), intent.with.end());
+    std::int64_t checks = 0;
+    for (const std::string& id : ids) {
+      const auto index = m_workflow.indexOf(id);
+      if (!index) return noSuchStep(id);
+      checks += static_cast<std::int64_t>(m_workflow.steps[*index].checks.size());
     }
     Drafts drafts;
-    // A preparation belongs to the shop; having begun it is this job's own affair.
-    if (m_state.steps[*index].status != jobs::StepStatus::Begun) drafts.push_back(draftOf(StepBegun{step.id}));
-    // Made ready again because what there was is too old: not a second word of the same act.
-    const bool anew = m_state.steps[*index].status == jobs::StepStatus::Done;
-    drafts.push_back(draftOf(StepDone{step.id, {}, intent.checked, intent.begunInTime, anew},
-                             step.ofShop ? EventDraft::Stream::Bench : EventDraft::Stream::Job));
+    jobs::JobState after = m_state;
+    for (const std::string& id : ids) {
+      const jobs::JobAt at(after, m_job.shop(), m_job.now());
+      const std::size_t index = *m_workflow.indexOf(id);
+      const workflow::WorkflowStep& step = m_workflow.steps[index];
+      if (at.isDone(index)) return alreadyDone(index);
+      if (!at.canFinish(index, intent.begunInTime)) return Decider(at).notReady(index);
+      if (intent.checked != checks)
+        return Message("record.checks-unanswered")
+            .with("step", m_workflow.steps[*m_workflow.indexOf(intent.step)].title)
+            .with("count", checks);
+      // A preparation belongs to the shop; having begun it is this job's own affair.
+      if (after.steps[index].status != jobs::StepStatus::Begun) drafts.push_back(draftOf(StepBegun{step.id}));
+      // Made ready again because what there was is too old: not a second word of the same act.
+      const bool anew = after.steps[index].status == jobs::StepStatus::Done;
+      drafts.push_back(
+          draftOf(StepDone{step.id, {}, static_cast<std::int64_t>(step.checks.size()), intent.begunInTime, anew},
+                  step.ofShop ? EventDraft::Stream::Bench : EventDraft::Stream::Job));
+      if (id != ids.back()) after = jobs::withDone(after, index, m_job.now());
+    }
     return drafts;
   }
 
@@ -101,7 +114,10 @@ class Decider {
       return Drafts{draftOf(looked)};
     }
     if (!m_job.matters(run->second)) return Message("record.wait-over").with("wait", run->second.wait->title);
-    Drafts drafts{draftOf(looked)};
+    Drafts drafts;
+    for (const jobs::RunningWait* one : jobs::groupOf(m_job, run->second)) {
+      drafts.push_back(draftOf(Looked{one->id, one->startedBy, intent.verdict, std::nullopt}));
+    }
     // A window found open by touch is taken up at once: the gated step begins with the verdict.
     const auto gated = m_job.gatedStep(run->second);
     if (intent.verdict == intents::Verdict::Tacky && run->second.wait->closes && gated &&
@@ -115,7 +131,11 @@ class Decider {
     const auto run = m_state.waits.find(intent.wait);
     if (run == m_state.waits.end()) return Message("record.no-such-wait").with("wait", intent.wait);
     if (run->second.heard.contains(intent.alert)) return Message("record.already-heard");
-    return Drafts{draftOf(Heard{run->second.id, run->second.startedBy, intent.alert})};
+    Drafts drafts;
+    for (const jobs::RunningWait* one : jobs::groupOf(m_job, run->second)) {
+      if (!one->heard.contains(intent.alert)) drafts.push_back(draftOf(Heard{one->id, one->startedBy, intent.alert}));
+    }
+    return drafts;
   }
 
   Decision operator()(const intents::Snooze& intent) const {
@@ -132,7 +152,11 @@ class Decider {
     if (!offered || !alerts::mayBePutOff(m_job, *due, units::Duration::minutes(intent.minutes))) {
       return Message("record.not-put-off").with("wait", run->second.wait->title);
     }
-    return Drafts{draftOf(Snoozed{run->second.id, run->second.startedBy, intent.alert, intent.minutes})};
+    Drafts drafts;
+    for (const jobs::RunningWait* one : jobs::groupOf(m_job, run->second)) {
+      drafts.push_back(draftOf(Snoozed{one->id, one->startedBy, intent.alert, intent.minutes}));
+    }
+    return drafts;
   }
 
   Decision operator()(const intents::ReportFault& intent) const {

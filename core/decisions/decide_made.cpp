@@ -4,6 +4,7 @@
 
 #include "core/base/text.h"
 #include "core/decisions/made_changes.h"
+#include "core/jobs/bench_place.h"
 #include "core/record/happening.h"
 
 namespace core::decisions {
@@ -21,10 +22,12 @@ std::optional<Message> firstError(const base::Problems& problems) {
   return std::nullopt;
 }
 
-// A step whose turn has come: it may be measured at once, or when the maker comes back to it.
+// A step whose turn has come, or will have come within the act on the bench: it may be measured at once, or when the
+// maker comes back to it.
 bool isReached(const jobs::JobAt& job, std::size_t index) {
-  if (job.state().steps[index].status != jobs::StepStatus::Ahead) return true;
-  return job.canStart(index);
+  if (job.state().steps[index].status != jobs::StepStatus::Ahead || job.canStart(index)) return true;
+  const std::vector<std::size_t> act = jobs::benchPlace(job).steps;
+  return std::count(act.begin(), act.end(), index) > 0;
 }
 
 }  // namespace

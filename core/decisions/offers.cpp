@@ -1,5 +1,7 @@
 #include "core/decisions/offers.h"
 
+#include <algorithm>
+
 #include "core/alerts/alert_schedule.h"
 #include "core/decisions/made_changes.h"
 #include "core/jobs/bench_place.h"
@@ -50,9 +52,8 @@ void offerFollowing(const jobs::JobAt& job, std::vector<Offer>& offers) {
   offer(design::Follow::Reveal, true, "offer.keep-reveal");
 }
 
-void offerFaults(const jobs::JobAt& job, std::optional<std::size_t> step, std::vector<Offer>& offers) {
-  if (!step) return;
-  const workflow::WorkflowStep& source = job.state().plan->workflow.steps[*step];
+void offerFaults(const jobs::JobAt& job, std::size_t step, std::vector<Offer>& offers) {
+  const workflow::WorkflowStep& source = job.state().plan->workflow.steps[step];
   for (const workflow::WorkflowFault& fault : source.faults) {
     if (fault.ways.empty())
       offers.push_back({intents::ReportFault{source.id, fault.id}, Message("offer.fault").with("seen", fault.seen)});
@@ -88,8 +89,18 @@ std::vector<Offer> offers(const jobs::JobAt& job) {
     const workflow::WorkflowStep& step = state.plan->workflow.steps[*place.step];
     intents::FinishStep finish;
     finish.step = step.id;
-    finish.checked = static_cast<std::int64_t>(step.checks.size());
+    for (const std::size_t index : place.steps) {
+      const workflow::WorkflowStep& one = state.plan->workflow.steps[index];
+      finish.checked += static_cast<std::int64_t>(one.checks.size());
+      if (index != *place.step) finish.with.push_back(one.id);
+    }
     offered.push_back({finish, Message("offer.done")});
+    if (!finish.with.empty()) {
+      intents::FinishStep first;
+      first.step = step.id;
+      first.checked = static_cast<std::int64_t>(step.checks.size());
+      offered.push_back({first, Message("offer.done-this").with("step", step.title)});
+    }
     if (state.steps[*place.step].status == jobs::StepStatus::Ahead) {
       offered.push_back({intents::BeginStep{step.id}, Message("offer.begin")});
     }
@@ -110,8 +121,10 @@ std::vector<Offer> offers(const jobs::JobAt& job) {
   if (!state.lastUndo.empty()) offered.push_back({intents::Undo{state.lastUndo}, Message("offer.redo")});
   if (!state.lastIntent.empty()) offered.push_back({intents::Undo{state.lastIntent}, Message("offer.undo")});
   if (!works) return offered;
-  if (place.kind == jobs::BenchPlace::Kind::Step) offerFaults(job, place.step, offered);
-  if (place.lastDone != place.step) offerFaults(job, place.lastDone, offered);
+  for (const std::size_t step : place.steps) offerFaults(job, step, offered);
+  for (const std::size_t step : jobs::doneTogether(job, place)) {
+    if (std::count(place.steps.begin(), place.steps.end(), step) == 0) offerFaults(job, step, offered);
+  }
   return offered;
 }
 

@@ -35,10 +35,12 @@ struct BeginStep {
 
 struct FinishStep {
   std::string step;
-  // How many of the step's checks were found true; a step is finished only with all of them.
+  // How many of the steps' checks were found true; a step is finished only with all of them.
   std::int64_t checked = 0;
   // The maker states that a step whose window was found closed was begun while it was open.
   bool begunInTime = false;
+  // The steps worked in one act with it, in order: all are done with it, or none.
+  std::vector<std::string> with = {};
 };
 
 // Takes back everything one intent did. Taking back an undo is a redo.

@@ -1,6 +1,11 @@
 #include "core/jobs/bench_place.h"
 
+#include <algorithm>
+#include <set>
+
+#include "core/jobs/agenda.h"
 #include "core/jobs/touch_tests.h"
+#include "core/workflow/preparations.h"
 
 namespace core::jobs {
 
@@ -52,19 +57,95 @@ std::string firstToTest(const JobAt& job) {
   return something ? first : std::string();
 }
 
+// The first step in list order that can start. A preparation that would be too old when it is used is passed over, as
+// long as anything else can be done or waited for.
+std::optional<std::size_t> firstToStart(const JobAt& job) {
+  const workflow::Workflow& workflow = job.state().plan->workflow;
+  std::optional<std::vector<workflow::Lead>> leads;
+  std::optional<std::size_t> early;
+  for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
+    if (job.isDone(i) || !job.canStart(i)) continue;
+    const workflow::WorkflowStep& step = workflow.steps[i];
+    if (!step.ofShop || !step.keeps) return i;
+    if (!leads) leads = workflow::leadsOf(agendaOf(job));
+    if ((*leads)[i].notBefore <= 0) return i;
+    if (!early) early = i;
+  }
+  const bool waits = std::any_of(job.state().waits.begin(), job.state().waits.end(),
+                                 [&](const auto& entry) { return job.matters(entry.second); });
+  return waits ? std::nullopt : early;
+}
+
+// The steps of an act that can be worked in one go, beginning with `first`: each is free once those before it are done.
+std::vector<std::size_t> inOneGo(const JobAt& job, std::size_t first) {
+  const workflow::Workflow& workflow = job.state().plan->workflow;
+  const craft::Way way = job.way();
+  std::vector<std::size_t> steps{first};
+  std::set<std::string> made;
+  const auto add = [&](std::size_t index) {
+    const workflow::WorkflowStep& step = workflow.steps[index];
+    made.insert(step.makes.begin(), step.makes.end());
+    for (const workflow::WorkflowWait& wait : step.waits) {
+      made.erase(wait.makes);
+      if (wait.opens.late == units::Duration()) made.insert(wait.makes);
+    }
+  };
+  add(first);
+  for (const std::size_t index : workflow.acts(way)[workflow.actOf(way, first)].steps) {
+    if (index <= first || job.isDone(index)) continue;
+    const workflow::WorkflowStep& step = workflow.steps[index];
+    const bool free = std::all_of(step.before.begin(), step.before.end(), [&](std::size_t earlier) {
+      return job.isDone(earlier) || std::count(steps.begin(), steps.end(), earlier) > 0;
+    });
+    const bool ready = free && std::all_of(step.needs.begin(), step.needs.end(), [&](const std::string& fact) {
+                         return made.contains(fact) || job.holds(fact);
+                       });
+    if (!ready) continue;
+    steps.push_back(index);
+    add(index);
+  }
+  return steps;
+}
+
 }  // namespace
+
+std::vector<StageAt> stagesOf(const JobAt& job, const BenchStand& place) {
+  const workflow::Workflow& workflow = job.state().plan->workflow;
+  std::vector<StageAt> stages;
+  for (const craft::Stage stage : craft::allStages()) {
+    bool any = false;
+    bool left = false;
+    for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
+      if (workflow.steps[i].stage != stage) continue;
+      any = true;
+      left = left || !job.isDone(i);
+    }
+    if (!any) continue;
+    const bool dries = std::any_of(job.state().waits.begin(), job.state().waits.end(), [&](const auto& entry) {
+      const RunningWait& run = entry.second;
+      return run.step->stage == stage && job.matters(run) && !job.waitState(run).holds();
+    });
+    const bool here = place.step && workflow.steps[*place.step].stage == stage;
+    const StageStanding standing = here    ? StageStanding::Now
+                                   : dries ? StageStanding::Drying
+                                   : left  ? StageStanding::Ahead
+                                           : StageStanding::Done;
+    stages.push_back({stage, standing});
+  }
+  return stages;
+}
 
 BenchPlace benchPlace(const JobAt& job) {
   const workflow::Workflow& workflow = job.state().plan->workflow;
   BenchPlace place;
-  place.all = workflow.steps.size();
-  std::optional<std::size_t> firstStart;
+  const std::vector<workflow::Act>& acts = workflow.acts(job.way());
+  place.all = acts.size();
+  for (const workflow::Act& act : acts) {
+    if (std::all_of(act.steps.begin(), act.steps.end(), [&](std::size_t step) { return job.isDone(step); }))
+      ++place.done;
+  }
   for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
-    if (!job.isDone(i)) {
-      if (!firstStart && job.canStart(i)) firstStart = i;
-      continue;
-    }
-    ++place.done;
+    if (!job.isDone(i)) continue;
     // By the order of the acts: the wall clock may have gone back between them.
     const auto& steps = job.state().steps;
     if (!place.lastDone || steps[*place.lastDone].act <= steps[i].act) place.lastDone = i;
@@ -73,6 +154,7 @@ BenchPlace benchPlace(const JobAt& job) {
   const auto show = [&](std::size_t step) {
     place.kind = BenchPlace::Kind::Step;
     place.step = step;
+    place.steps = inOneGo(job, step);
     return place;
   };
 
@@ -89,17 +171,28 @@ BenchPlace benchPlace(const JobAt& job) {
     place.wait = windows.missed;
     return place;
   }
-  if (firstStart) return show(*firstStart);
+  if (const auto first = firstToStart(job)) return show(*first);
   place.wait = firstToTest(job);
   place.kind = place.wait.empty() ? BenchPlace::Kind::Stuck : BenchPlace::Kind::Waiting;
   return place;
 }
 
+std::vector<std::size_t> doneTogether(const JobAt& job, const BenchPlace& place) {
+  std::vector<std::size_t> steps;
+  if (!place.lastDone) return steps;
+  const auto& states = job.state().steps;
+  for (std::size_t i = 0; i < states.size(); ++i) {
+    if (job.isDone(i) && states[i].intentId == states[*place.lastDone].intentId) steps.push_back(i);
+  }
+  return steps;
+}
+
 // Uses the times learned so far: the act itself teaches something only once it is recorded.
 std::optional<BenchStand> standAfter(const JobAt& job, const BenchStand& here) {
   if (here.kind != BenchStand::Kind::Step || !here.step) return std::nullopt;
-  const JobState after = withDone(job.state(), *here.step, job.now());
-  return benchPlace(JobAt(after, job.shop(), job.now()));
+  JobState after = job.state();
+  for (const std::size_t step : here.steps) after = withDone(after, step, job.now());
+  return benchPlace(JobAt(after, job.shop(), job.now(), job.way()));
 }
 
 }  // namespace core::jobs

@@ -73,8 +73,8 @@ waits::WaitTerms termsOf(const JobState& state, const RunningWait& run, const wa
   return terms;
 }
 
-JobAt::JobAt(const JobState& state, const shop::Shop& shop, const waits::ClockReading& now)
-    : m_state(state), m_shop(shop), m_now(now) {}
+JobAt::JobAt(const JobState& state, const shop::Shop& shop, const waits::ClockReading& now, craft::Way way)
+    : m_state(state), m_shop(shop), m_now(now), m_way(way) {}
 
 waits::WaitState JobAt::waitState(const RunningWait& run) const {
   return waits::waitState(termsOf(m_state, run, m_shop.clockLog), m_shop.learning.of(workflow::kindOf(*run.wait)),

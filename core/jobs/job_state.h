@@ -135,9 +135,12 @@ waits::WaitTerms termsOf(const JobState& state, const RunningWait& run, const wa
 // Answers what depends on the instant and on the shop. It refers to the state and the shop and owns neither.
 class JobAt {
  public:
-  JobAt(const JobState& state, const shop::Shop& shop, const waits::ClockReading& now);
+  // `way`: in which the maker is led.
+  JobAt(const JobState& state, const shop::Shop& shop, const waits::ClockReading& now,
+        craft::Way way = craft::Way::Every);
 
   const JobState& state() const { return m_state; }
+  craft::Way way() const { return m_way; }
   const shop::Shop& shop() const { return m_shop; }
   const waits::ClockReading& now() const { return m_now; }
   waits::WaitState waitState(const RunningWait& wait) const;
@@ -169,6 +172,7 @@ class JobAt {
   const JobState& m_state;
   const shop::Shop& m_shop;
   waits::ClockReading m_now;
+  craft::Way m_way;
 };
 
 }  // namespace core::jobs

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <tuple>
 
+#include "core/jobs/wait_groups.h"
+
 namespace core::jobs {
 
 // This file uses the types of the record throughout.
@@ -46,8 +48,8 @@ std::optional<TouchTest> touchTestOf(const JobAt& job, const RunningWait& run) {
 
 std::vector<TouchTest> touchTests(const JobAt& job) {
   std::vector<TouchTest> tests;
-  for (const auto& [id, run] : job.state().waits) {
-    if (auto test = touchTestOf(job, run)) tests.push_back(*std::move(test));
+  for (const WaitGroup& group : waitGroups(job)) {
+    if (auto test = touchTestOf(job, *group.back())) tests.push_back(*std::move(test));
   }
   std::stable_sort(tests.begin(), tests.end(), comesFirst);
   return tests;

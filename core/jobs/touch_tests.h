@@ -21,7 +21,7 @@ bool comesFirst(const TouchTest& a, const TouchTest& b);
 
 // Returns nothing where a wait asks for no test: no step needs its fact any more, or it is over for good.
 std::optional<TouchTest> touchTestOf(const JobAt& job, const RunningWait& run);
-// Returns all tests of a job, the most urgent first.
+// Returns all tests of a job, the most urgent first; waits begun together have one (wait_groups.h).
 std::vector<TouchTest> touchTests(const JobAt& job);
 
 // Returns the looks the maker is asked to confirm: for each wait found far from what was expected, its last look.

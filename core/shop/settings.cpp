@@ -40,6 +40,12 @@ const std::map<std::string, Take, std::less<>>& takers() {
          return true;
        }},
       {"lamp", [](Settings& settings, const std::string& value) { return isTruth(value, settings.lamp); }},
+      {"way",
+       [](Settings& settings, const std::string& value) {
+         const auto way = units::way(value);
+         settings.way = way.value_or(settings.way);
+         return way.has_value();
+       }},
       {"introduced", [](Settings& settings, const std::string& value) { return isTruth(value, settings.introduced); }},
   };
   return kTakers;

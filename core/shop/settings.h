@@ -7,6 +7,7 @@
 
 #include "core/base/message.h"
 #include "core/base/result.h"
+#include "core/units/way.h"
 #include "core/intents/intent.h"
 #include "core/record/event.h"
 #include "core/units/length.h"
@@ -21,8 +22,9 @@ inline constexpr units::Length kFarthest = units::Length::wholeMillimetres(2000)
 struct Settings {
   units::UnitSystem units = units::UnitSystem::Millimetres;  // for new designs
   units::Length distance = units::Length::wholeMillimetres(800);
-  bool lamp = false;        // shown for lamp light, or for daylight
-  bool introduced = false;  // the first questions were answered or passed over
+  bool lamp = false;                   // shown for lamp light, or for daylight
+  units::Way way = units::Way::Every;  // in which the maker is led
+  bool introduced = false;             // the first questions were answered or passed over
 
   friend bool operator==(const Settings&, const Settings&) = default;
 };

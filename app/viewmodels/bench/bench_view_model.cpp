@@ -6,6 +6,7 @@
 #include "app/viewmodels/names.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
+#include "core/workflow/acts.h"
 
 namespace app::viewmodels {
 
@@ -43,6 +44,10 @@ void BenchViewModel::setTrouble(const QString& trouble) {
 void BenchViewModel::refresh() {
   m_kind = Kind::NoJob;
   m_step = nullptr;
+  m_steps.clear();
+  m_cautions.clear();
+  m_parts.clear();
+  m_stages.clear();
   m_done = m_all = 0;
   m_jobTitle.clear();
   m_above.clear();
@@ -78,7 +83,7 @@ void BenchViewModel::refresh() {
     m_detail = tr("Choose one under Jobs, or begin a piece at the desk.");
   }
   if (state == nullptr || !m_trouble.isEmpty()) m_look.show(nullptr);
-  m_figure.show(m_jobId, state == nullptr ? nullptr : state->design, m_kind == Kind::Step ? m_step : nullptr);
+  showFigures(state);
   emit changed();
 }
 
@@ -92,12 +97,13 @@ void BenchViewModel::showPlace(const JobAt& job) {
     m_step = &plan.workflow.steps[*place.step];
     m_begun = job.state().steps[*place.step].status == core::jobs::StepStatus::Begun;
   }
+  showSteps(job, place);
   m_next = nextText(job, place);
   showAbove(job, place);
   switch (place.kind) {
     case BenchPlace::Kind::Step:
       m_kind = Kind::Step;
-      m_title = toQt(m_step->title);
+      m_title = actTitle(plan.workflow, job.way(), place.steps);
       break;
     case BenchPlace::Kind::Waiting:
       m_kind = Kind::Waiting;
@@ -140,7 +146,7 @@ QString BenchViewModel::nextText(const JobAt& job, const BenchPlace& place) cons
   if (!next) return {};
   const auto& workflow = job.state().plan->workflow;
   switch (next->kind) {
-    case BenchStand::Kind::Step: return tr("next: %1").arg(actName(workflow.steps[*next->step]));
+    case BenchStand::Kind::Step: return tr("next: %1").arg(actName(workflow, job.way(), next->steps));
     case BenchStand::Kind::Waiting: return tr("next: wait, %1").arg(waitName(workflow.findWait(next->wait)));
     case BenchStand::Kind::Missed: return tr("next: too late for %1").arg(actName(workflow.steps[*next->step]));
     case BenchStand::Kind::Finished: return tr("next: nothing, the piece is done");
@@ -150,10 +156,57 @@ QString BenchViewModel::nextText(const JobAt& job, const BenchPlace& place) cons
 }
 
 void BenchViewModel::showAct(const JobAt& job) {
-  if (m_step == nullptr || !m_step->act) return;
-  m_act.piece = m_drawn.act(job.state().plan, *m_step);
+  const core::workflow::WorkflowStep* drawn = m_step;
+  // Of an act the step that is worked longest.
+  for (const auto* step : m_steps) {
+    if (step->act && (!drawn->act || step->work.likely > drawn->work.likely)) drawn = step;
+  }
+  if (drawn == nullptr || !drawn->act) return;
+  m_act.piece = m_drawn.act(job.state().plan, *drawn);
   // Where the step is for the whole job and no side is given as up, the piece would be all in pencil and show nothing.
-  if (m_kind == Kind::Step && m_step->thing.empty() && m_step->up == core::craft::WayUp::None) m_drawing = m_act;
+  const bool ofJob = std::all_of(m_steps.begin(), m_steps.end(), [](const auto* step) { return step->thing.empty(); });
+  if (m_kind == Kind::Step && ofJob && m_step->up == core::craft::WayUp::None) m_drawing = m_act;
+}
+
+void BenchViewModel::showSteps(const JobAt& job, const BenchPlace& place) {
+  const auto& workflow = job.state().plan->workflow;
+  for (const std::size_t step : place.steps) m_steps.push_back(&workflow.steps[step]);
+  std::vector<std::size_t> shown = place.steps;
+  if (shown.empty() && place.step) shown.push_back(*place.step);
+  m_hands = core::workflow::handsOf(workflow, shown);
+  m_cautions = core::jobs::cautionsOf(job.state(), shown);
+  // Its parts are the acts that the other way would have.
+  std::vector<std::vector<std::size_t>> parts;
+  for (const std::size_t step : place.steps) {
+    const std::size_t act = workflow.actOf(core::craft::Way::Every, step);
+    const bool goesOn = !parts.empty() && workflow.actOf(core::craft::Way::Every, parts.back().back()) == act;
+    if (!goesOn) parts.emplace_back();
+    parts.back().push_back(step);
+  }
+  if (parts.size() > 1) {
+    for (const auto& part : parts) m_parts << actTitle(workflow, core::craft::Way::Every, part);
+    m_parts.removeDuplicates();
+  }
+  for (const core::jobs::StageAt& at : core::jobs::stagesOf(job, place)) {
+    m_stages << QVariantMap{{QStringLiteral("name"), words::stage(at.stage)},
+                            {QStringLiteral("standing"), static_cast<int>(at.standing)}};
+  }
+}
+
+void BenchViewModel::showFigures(const core::jobs::JobState* state) {
+  std::string act;
+  std::vector<core::workflow::WorkflowFigure> figures;
+  if (state != nullptr && !m_steps.empty()) {
+    const auto& workflow = state->plan->workflow;
+    std::vector<std::size_t> steps;
+    for (const auto* step : m_steps) {
+      steps.push_back(*workflow.indexOf(step->id));
+      act += step->id + '\n';
+    }
+    act = m_jobId + '\n' + act;
+    figures = core::workflow::figuresOf(workflow, steps);
+  }
+  m_figure.show(act, state == nullptr ? nullptr : state->design, std::move(figures));
 }
 
 void BenchViewModel::showWaiting(const JobAt& job, const std::string& waitId) {
@@ -210,7 +263,7 @@ void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
   if (!place.lastDone) return;
   m_above = tr("done %1: %2")
                 .arg(clockTime(place.lastDoneAt.utcMilliseconds, job.now().utcMilliseconds, m_clock.zone()),
-                     actName(workflow.steps[*place.lastDone]));
+                     actName(workflow, job.way(), core::jobs::doneTogether(job, place)));
 }
 
 void BenchViewModel::showOffers(const JobAt& job) {
@@ -225,8 +278,8 @@ void BenchViewModel::showOffers(const JobAt& job) {
     if (std::holds_alternative<core::intents::BeginStep>(offer.intent)) {
       // Beginning is worth a word of its own only where something hangs on it.
       const auto index = job.state().plan->workflow.indexOf(m_step->id);
-      m_canBegin = m_step->uninterruptible || m_step->hands == core::craft::Hands::Blade ||
-                   (index && job.gate(*index) != nullptr);
+      m_canBegin =
+          m_step->uninterruptible || m_hands == core::craft::Hands::Blade || (index && job.gate(*index) != nullptr);
     }
   }
 }
@@ -239,8 +292,10 @@ void BenchViewModel::showFault(const core::workflow::WorkflowStep& step, const c
     const bool another = way != nullptr && !m_faults.empty() && m_faults.back().report.step == report.step &&
                          m_faults.back().report.fault == report.fault;
     if (!another) {
-      m_faults.push_back(
-          {{report.step, report.fault, ""}, capitalised(toQt(fault.seen)), toQt(fault.mend), {}, {}, {}});
+      QString seen = capitalised(toQt(fault.seen));
+      if (m_steps.size() > 1 && !step.thingName.empty())
+        seen = capitalised(toQt(step.thingName)) + QStringLiteral(": ") + toQt(fault.seen);
+      m_faults.push_back({{report.step, report.fault, ""}, seen, toQt(fault.mend), {}, {}, {}});
     }
     if (way == nullptr) continue;
     m_faults.back().ways << toQt(way->id);
@@ -261,13 +316,33 @@ bool BenchViewModel::ask(const core::intents::Intent& intent) {
 QString BenchViewModel::stepId() const { return m_step == nullptr ? QString() : toQt(m_step->id); }
 
 QString BenchViewModel::progress() const {
-  return m_kind == Kind::Step ? tr("step %1 of %2").arg(m_done + 1).arg(m_all)
+  return m_kind == Kind::Step ? tr("act %1 of %2").arg(m_done + 1).arg(m_all)
          : m_all > 0          ? tr("%1 of %2 done").arg(m_done).arg(m_all)
                               : QString();
 }
 
+bool BenchViewModel::brief() const { return m_workbench.settings().way == core::craft::Way::Short; }
+
+void BenchViewModel::turnWay() {
+  const auto other = brief() ? core::craft::Way::Every : core::craft::Way::Short;
+  const core::base::Message refused = m_workbench.submit(
+      core::intents::OfShop{core::intents::ChooseSetting{"way", std::string(core::units::name(other))}});
+  m_refusal = refused.id.empty() ? QString() : words::text(refused, core::units::UnitSystem::Millimetres);
+  refresh();
+}
+
+// Of several things worked together their names; "" where the title names the one.
 QString BenchViewModel::thing() const {
-  return m_step == nullptr || m_kind == Kind::Missed ? QString() : thingBeside(*m_step);
+  if (m_step == nullptr || m_kind == Kind::Missed) return {};
+  if (m_steps.size() < 2) return thingBeside(*m_step);
+  QStringList names;
+  for (const auto* step : m_steps) {
+    if (!step->thingName.empty()) names << toQt(step->thingName);
+  }
+  names.removeDuplicates();
+  constexpr qsizetype kMost = 4;
+  if (names.size() < 2) return {};
+  return names.size() > kMost ? tr("%1 in turn").arg(names.size()) : capitalised(names.join(QStringLiteral(", ")));
 }
 
 QStringList BenchViewModel::faults() const {
@@ -283,65 +358,114 @@ QString BenchViewModel::lies() const {
   return words::wayUp(m_step->up) + QStringLiteral(" · ") + corner;
 }
 
-QString BenchViewModel::hands() const { return m_step == nullptr ? QString() : words::hands(m_step->hands); }
+QString BenchViewModel::hands() const { return m_step == nullptr ? QString() : words::hands(m_hands); }
 
+// Of an act each sentence once, under the step it belongs to where there are several kinds.
 QStringList BenchViewModel::sentences() const {
   QStringList list;
-  if (m_step != nullptr) {
-    for (const std::string& sentence : m_step->sentences) list << toQt(sentence);
+  const auto shown = shownSteps();
+  std::string last;
+  for (const auto* step : shown) {
+    const std::string kind = step->id.substr(0, step->id.find('@'));
+    if (kind == last) continue;
+    last = kind;
+    if (!m_parts.isEmpty()) list << toQt(step->title) + QLatin1Char(':');
+    for (const std::string& sentence : step->sentences) list << toQt(sentence);
   }
+  list.removeDuplicates();
   return list;
 }
 
-QString BenchViewModel::good() const { return m_step == nullptr ? QString() : toQt(m_step->good); }
-QString BenchViewModel::trap() const { return m_step == nullptr ? QString() : toQt(m_step->trap); }
+QString BenchViewModel::good() const {
+  return joined([](const auto& step) { return QStringList(toQt(step.good)); }).join(QLatin1Char(' '));
+}
+
+QString BenchViewModel::trap() const {
+  return joined([](const auto& step) { return QStringList(toQt(step.trap)); }).join(QLatin1Char(' '));
+}
+
+std::vector<const core::workflow::WorkflowStep*> BenchViewModel::shownSteps() const {
+  if (!m_steps.empty() || m_step == nullptr) return m_steps;
+  return {m_step};
+}
+
+// What the steps of the act say, each once.
+QStringList BenchViewModel::joined(const std::function<QStringList(const core::workflow::WorkflowStep&)>& of) const {
+  QStringList list;
+  for (const auto* step : shownSteps()) list << of(*step);
+  list.removeAll(QString());
+  list.removeDuplicates();
+  return list;
+}
 
 QStringList BenchViewModel::tools() const {
-  QStringList list;
-  if (m_step == nullptr) return list;
-  for (const std::string& tool : m_step->tools) list << toQt(tool);
-  for (const auto& material : m_step->materials) {
-    QString text = toQt(material.what);
-    if (material.amount) text += QStringLiteral(", %1 %2").arg(unitless(*material.amount), toQt(material.unit));
-    list << text;
+  QStringList list = joined([](const core::workflow::WorkflowStep& step) {
+    QStringList tools;
+    for (const std::string& tool : step.tools) tools << toQt(tool);
+    return tools;
+  });
+  // Of a material used by several steps the amounts are added.
+  std::vector<std::pair<QString, std::pair<double, QString>>> amounts;
+  for (const auto* step : shownSteps()) {
+    for (const auto& material : step->materials) {
+      const QString what = toQt(material.what);
+      const QString unit = toQt(material.unit);
+      const auto known = std::find_if(amounts.begin(), amounts.end(), [&](const auto& one) {
+        return one.first == what && (one.second.second == unit || !material.amount);
+      });
+      if (known == amounts.end()) {
+        amounts.push_back({what, {material.amount.value_or(0), unit}});
+      } else {
+        known->second.first += material.amount.value_or(0);
+      }
+    }
+  }
+  for (const auto& [what, amount] : amounts) {
+    list << (amount.first > 0 ? QStringLiteral("%1, %2 %3").arg(what, unitless(amount.first), amount.second) : what);
   }
   return list;
 }
 
 QStringList BenchViewModel::checks() const {
-  QStringList list;
-  if (m_step == nullptr) return list;
   const auto* state = m_workbench.job(m_jobId);
-  for (const auto& check : m_step->checks) {
-    QString text = toQt(check.ask);
-    const auto* figure = state == nullptr ? nullptr : state->design->figures.find(check.figure);
-    if (figure != nullptr) text += QStringLiteral(" %1").arg(toQt(figure->display));
-    if (!check.within.empty()) {
-      text += check.within == "as computed" ? tr(", as computed") : tr(", within %1").arg(toQt(check.within));
+  return joined([&](const core::workflow::WorkflowStep& step) {
+    QStringList list;
+    for (const auto& check : step.checks) {
+      QString text = toQt(check.ask);
+      const auto* figure = state == nullptr ? nullptr : state->design->figures.find(check.figure);
+      if (figure != nullptr) text += QStringLiteral(" %1").arg(toQt(figure->display));
+      if (!check.within.empty()) {
+        text += check.within == "as computed" ? tr(", as computed") : tr(", within %1").arg(toQt(check.within));
+      }
+      list << text;
     }
-    list << text;
-  }
-  return list;
+    return list;
+  });
 }
 
 QString BenchViewModel::cautionWord() const {
-  return hasCaution() ? words::signalWord(m_step->cautions.front().word) : QString();
+  return hasCaution() ? words::signalWord(m_cautions.front().caution.word) : QString();
 }
+
+// Those whose words were read before are named by their hazard alone.
 QString BenchViewModel::cautionHazard() const {
-  return hasCaution() ? toQt(m_step->cautions.front().hazard) : QString();
+  QStringList hazards;
+  for (const core::jobs::CautionAt& one : m_cautions) hazards << toQt(one.caution.hazard);
+  hazards.removeDuplicates();
+  return hazards.join(QStringLiteral(", "));
 }
+
 QString BenchViewModel::cautionSign() const {
-  if (m_step == nullptr) return {};
-  for (const auto& caution : m_step->cautions) {
-    if (!caution.sign.empty()) return toQt(caution.sign);
+  for (const core::jobs::CautionAt& one : m_cautions) {
+    if (!one.caution.sign.empty()) return toQt(one.caution.sign);
   }
   return {};
 }
 
 QString BenchViewModel::cautionText() const {
   QStringList list;
-  if (m_step != nullptr) {
-    for (const auto& caution : m_step->cautions) list << toQt(caution.text);
+  for (const core::jobs::CautionAt& one : m_cautions) {
+    if (!one.known) list << toQt(one.caution.text);
   }
   return list.join(QLatin1Char(' '));
 }

@@ -4,6 +4,8 @@
 #include <QObject>
 #include <QString>
 #include <QStringList>
+#include <QVariantList>
+#include <functional>
 #include <optional>
 
 #include "app/viewmodels/bench/drawn_once.h"
@@ -12,6 +14,8 @@
 #include "app/viewmodels/piece_drawing.h"
 #include "app/workbench/workbench.h"
 #include "core/decisions/offers.h"
+#include "core/jobs/bench_place.h"
+#include "core/jobs/cautions.h"
 
 namespace app::viewmodels {
 
@@ -28,10 +32,14 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(app::viewmodels::BenchViewModel::Kind kind READ kind NOTIFY changed FINAL)
   Q_PROPERTY(QString shortPiece READ shortPiece NOTIFY changed FINAL)  // title up to the first comma, to read from afar
   Q_PROPERTY(QString stepId READ stepId NOTIFY changed FINAL)          // "" where no step is shown
-  Q_PROPERTY(QString progress READ progress NOTIFY changed FINAL)      // "step 13 of 58"
+  Q_PROPERTY(QString progress READ progress NOTIFY changed FINAL)      // "act 13 of 41"
   Q_PROPERTY(QString above READ above NOTIFY changed FINAL)            // the act done last, or taken back last
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)            // the act, or the message shown in its place
   Q_PROPERTY(QString thing READ thing NOTIFY changed FINAL)  // which board, strip or field; "" where the title names it
+  Q_PROPERTY(
+      QStringList parts READ parts NOTIFY changed FINAL)  // what an act of several kinds of steps holds, in order
+  Q_PROPERTY(QVariantList stages READ stages NOTIFY changed FINAL)  // { "name", "standing" }; see StageStanding
+  Q_PROPERTY(bool brief READ brief NOTIFY changed FINAL)            // led the short way
   Q_PROPERTY(QString next READ next NOTIFY changed FINAL)
   Q_PROPERTY(
       QString detail READ detail NOTIFY changed FINAL)     // the sentences under the title: wait, missed step, trouble
@@ -76,8 +84,8 @@ class BenchViewModel : public QObject {
   // Reads everything again from the workbench, as of the present time.
   void refresh();
 
-  // Returns the step shown; null where none is shown or it cannot be worked now.
-  const core::workflow::WorkflowStep* step() const { return m_kind == Kind::Step ? m_step : nullptr; }
+  // Returns the steps of the act shown; none where none is shown or it cannot be worked now.
+  const std::vector<const core::workflow::WorkflowStep*>& steps() const { return m_steps; }
 
   Kind kind() const { return m_kind; }
   QString shortPiece() const { return m_jobTitle.section(QLatin1Char(','), 0, 0); }
@@ -86,6 +94,9 @@ class BenchViewModel : public QObject {
   QString above() const { return m_above; }
   QString title() const { return m_title; }
   QString thing() const;
+  QStringList parts() const { return m_parts; }
+  QVariantList stages() const { return m_stages; }
+  bool brief() const;
   QString next() const { return m_next; }
   QString detail() const { return m_detail; }
   QString lies() const;
@@ -100,7 +111,7 @@ class BenchViewModel : public QObject {
   QString considered() const { return m_considered.seen; }
   QStringList wayKeys() const { return m_considered.wayKeys; }
   QStringList wayMends() const { return m_considered.wayMends; }
-  bool hasCaution() const { return m_step != nullptr && !m_step->cautions.empty(); }
+  bool hasCaution() const { return !m_cautions.empty(); }
   QString cautionWord() const;
   QString cautionHazard() const;
   QString cautionSign() const;
@@ -118,6 +129,8 @@ class BenchViewModel : public QObject {
 
   // `finish` records every check as passed. These return whether the act was recorded.
   Q_INVOKABLE bool finish();
+  // Leads the other way from now on.
+  Q_INVOKABLE void turnWay();
   Q_INVOKABLE bool begin();
   Q_INVOKABLE bool takeBack();
   Q_INVOKABLE bool putBack();
@@ -139,10 +152,14 @@ class BenchViewModel : public QObject {
   void showPlace(const core::jobs::JobAt& job);
   void showWaiting(const core::jobs::JobAt& job, const std::string& waitId);
   void showAbove(const core::jobs::JobAt& job, const core::jobs::BenchPlace& place);
+  void showSteps(const core::jobs::JobAt& job, const core::jobs::BenchPlace& place);
+  void showFigures(const core::jobs::JobState* state);
   void showAct(const core::jobs::JobAt& job);
   void showOffers(const core::jobs::JobAt& job);
   void showFault(const core::workflow::WorkflowStep& step, const core::intents::ReportFault& report);
   QString nextText(const core::jobs::JobAt& job, const core::jobs::BenchPlace& place) const;
+  std::vector<const core::workflow::WorkflowStep*> shownSteps() const;
+  QStringList joined(const std::function<QStringList(const core::workflow::WorkflowStep&)>& of) const;
   bool ask(const core::intents::Intent& intent);
   // Submits the first offer of that kind. Returns whether it was recorded; false where none is offered.
   template <typename Intent>
@@ -152,7 +169,13 @@ class BenchViewModel : public QObject {
   const clocks::Clock& m_clock;
   std::string m_jobId;
   Kind m_kind = Kind::NoJob;
-  const core::workflow::WorkflowStep* m_step = nullptr;  // the step shown, owned by the job's plan
+  // The first step of the act shown, or the step a missed window gated; owned by the job's plan, as those below are.
+  const core::workflow::WorkflowStep* m_step = nullptr;
+  std::vector<const core::workflow::WorkflowStep*> m_steps;  // of the act shown
+  core::craft::Hands m_hands = core::craft::Hands::Clean;    // that it needs
+  std::vector<core::jobs::CautionAt> m_cautions;
+  QStringList m_parts;
+  QVariantList m_stages;
   std::size_t m_done = 0;
   std::size_t m_all = 0;
   QString m_jobTitle;

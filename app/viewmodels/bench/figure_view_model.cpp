@@ -12,23 +12,22 @@ using convert::toQt;
 using core::design::Figure;
 using core::design::FigureUnit;
 
-void FigureViewModel::show(const std::string& jobId, std::shared_ptr<const core::design::Design> design,
-                           const core::workflow::WorkflowStep* step) {
+void FigureViewModel::show(const std::string& act, std::shared_ptr<const core::design::Design> design,
+                           std::vector<core::workflow::WorkflowFigure> figures) {
   // By name: a plan read anew may lie where another one lay.
-  const std::string shown = step == nullptr ? std::string() : jobId + '\n' + step->id;
-  if (m_shown != shown) m_index = 0;
-  if (m_design != design || m_step != step) m_drawnOf = nullptr;
-  m_shown = shown;
+  if (m_shown != act) m_index = 0;
+  if (m_design != design || m_shown != act) m_drawnOf = nullptr;
+  m_shown = act;
   m_design = std::move(design);
-  m_step = step;
+  m_figures = act.empty() ? std::vector<core::workflow::WorkflowFigure>() : std::move(figures);
   emit changed();
 }
 
-int FigureViewModel::total() const { return m_step == nullptr ? 0 : static_cast<int>(m_step->figures.size()); }
+int FigureViewModel::total() const { return static_cast<int>(m_figures.size()); }
 
 const Figure* FigureViewModel::figureAt(int index) const {
   if (!m_design || index < 0 || index >= total()) return nullptr;
-  return m_design->figures.find(m_step->figures[static_cast<std::size_t>(index)].id);
+  return m_design->figures.find(m_figures[static_cast<std::size_t>(index)].id);
 }
 
 QString FigureViewModel::sign() const {
@@ -66,9 +65,11 @@ QString FigureViewModel::twin() const {
 
 QString FigureViewModel::plainOf(const Figure* figure) { return figure == nullptr ? QString() : toQt(figure->display); }
 
-QString FigureViewModel::count() const {
-  if (current() == nullptr) return {};
-  const int pieces = m_step->figures[static_cast<std::size_t>(m_index)].count;
+QString FigureViewModel::count() const { return countAt(m_index); }
+
+QString FigureViewModel::countAt(int index) const {
+  if (figureAt(index) == nullptr) return {};
+  const int pieces = m_figures[static_cast<std::size_t>(index)].count;
   if (pieces < 2) return {};
   const std::array<QString, 7> words = {QString(),      QString(),      tr("two off"), tr("three off"),
                                         tr("four off"), tr("five off"), tr("six off")};
@@ -84,7 +85,7 @@ QString FigureViewModel::labelAndDatum() const {
 
 QString FigureViewModel::datum() const {
   if (current() == nullptr) return {};
-  const std::string& from = m_step->figures[static_cast<std::size_t>(m_index)].from;
+  const std::string& from = m_figures[static_cast<std::size_t>(m_index)].from;
   return from.empty() ? words::figureDatum(*current()) : toQt(from);
 }
 
@@ -93,6 +94,20 @@ QString FigureViewModel::label() const { return current() == nullptr ? QString()
 QString FigureViewModel::origin() const {
   if (current() == nullptr) return {};
   return current()->made ? tr("as made") : current()->entered ? tr("as entered") : tr("computed");
+}
+
+QVariantList FigureViewModel::rows() const {
+  QVariantList rows;
+  for (int i = 0; i < total(); ++i) {
+    const Figure* figure = figureAt(i);
+    if (figure == nullptr) continue;
+    const QString count = countAt(i);
+    rows << QVariantMap{
+        {QStringLiteral("number"), plainOf(figure) + (count.isEmpty() ? count : QLatin1Char(' ') + count)},
+        {QStringLiteral("label"), words::figureLabel(*figure)},
+        {QStringLiteral("current"), i == m_index}};
+  }
+  return rows;
 }
 
 QString FigureViewModel::following() const { return plainOf(figureAt(m_index + 1)); }

@@ -1,8 +1,10 @@
 #pragma once
-// The numbers of one step, one at a time, in the order of use.
+// The numbers of one act, one at a time, in the order of use.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
+#include <QVariantList>
+#include <vector>
 
 #include "app/viewmodels/piece_drawing.h"
 #include "core/design/design.h"
@@ -29,6 +31,8 @@ class FigureViewModel : public QObject {
   Q_PROPERTY(QString label READ label NOTIFY changed FINAL)
   Q_PROPERTY(QString labelAndDatum READ labelAndDatum NOTIFY changed FINAL)  // "outer width · edge to edge"
   Q_PROPERTY(QString origin READ origin NOTIFY changed FINAL)                // entered, computed or as made
+  // All numbers of the act in the order of use, a row each, as { "number", "label", "current" }.
+  Q_PROPERTY(QVariantList rows READ rows NOTIFY changed FINAL)
   Q_PROPERTY(QString following READ following NOTIFY changed FINAL)    // the next number in one line; "" after the last
   Q_PROPERTY(QString place READ place NOTIFY changed FINAL)            // "1 of 5"
   Q_PROPERTY(QString shortPlace READ shortPlace NOTIFY changed FINAL)  // "1/3": where there is no room for words
@@ -37,9 +41,10 @@ class FigureViewModel : public QObject {
  public:
   using QObject::QObject;
 
-  // Begins with the first number where the step has changed. `design` may be null.
-  void show(const std::string& jobId, std::shared_ptr<const core::design::Design> design,
-            const core::workflow::WorkflowStep* step);
+  // Begins with the first number where the act has changed; `act` tells it from others, "" shows none. `design` may be
+  // null.
+  void show(const std::string& act, std::shared_ptr<const core::design::Design> design,
+            std::vector<core::workflow::WorkflowFigure> figures);
 
   int total() const;
   int index() const { return m_index; }
@@ -56,12 +61,13 @@ class FigureViewModel : public QObject {
   QString label() const;
   QString labelAndDatum() const;
   QString origin() const;
+  QVariantList rows() const;
   QString following() const;
   QString place() const;
   QString shortPlace() const;
   PieceDrawing drawing() const;
 
-  // Goes back to the step's first number, which belongs beside its title.
+  // Goes back to the act's first number, which belongs beside its title.
   Q_INVOKABLE void begin();
   // Return whether there was another number to go to.
   Q_INVOKABLE bool forward();
@@ -74,10 +80,11 @@ class FigureViewModel : public QObject {
   const core::design::Figure* figureAt(int index) const;
   const core::design::Figure* current() const { return figureAt(m_index); }
   static QString plainOf(const core::design::Figure* figure);
+  QString countAt(int index) const;
 
   std::shared_ptr<const core::design::Design> m_design;
-  const core::workflow::WorkflowStep* m_step = nullptr;
-  std::string m_shown;  // job and step
+  std::vector<core::workflow::WorkflowFigure> m_figures;
+  std::string m_shown;  // which act
   int m_index = 0;
   mutable const core::design::Figure* m_drawnOf = nullptr;
   mutable PieceDrawing m_drawn;

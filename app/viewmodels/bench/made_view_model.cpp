@@ -1,5 +1,6 @@
 #include "app/viewmodels/bench/made_view_model.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "app/convert/text.h"
@@ -25,15 +26,18 @@ Length nearest(double millimetres) { return Length::nanometres(std::llround(mill
 MadeViewModel::MadeViewModel(workbench::Workbench& workbench, QObject* parent)
     : QObject(parent), m_workbench(workbench) {}
 
-void MadeViewModel::show(const std::string& jobId, const core::workflow::WorkflowStep* step) {
-  const std::string id = step == nullptr ? std::string() : step->id;
-  if (jobId != m_jobId || id != m_step) {
+void MadeViewModel::show(const std::string& jobId, const std::vector<const core::workflow::WorkflowStep*>& steps) {
+  std::string act;
+  for (const auto* step : steps) act += step->id + '\n';
+  if (jobId != m_jobId || act != m_act) {
     m_jobId = jobId;
-    m_step = id;
+    m_act = act;
     m_figures.clear();
-    if (step != nullptr) {
+    for (const auto* step : steps) {
       for (const std::string& figure : step->asMade) {
-        if (core::design::isPinnable(figure)) m_figures.push_back(figure);
+        const bool known =
+            std::any_of(m_figures.begin(), m_figures.end(), [&](const Measured& one) { return one.figure == figure; });
+        if (!known && core::design::isPinnable(figure)) m_figures.push_back({figure, step->id});
       }
     }
     open();
@@ -67,7 +71,7 @@ const Figure* MadeViewModel::plainFigure() const {
 bool MadeViewModel::measuredHere() const {
   if (figure() == nullptr || !figure()->made) return false;
   const auto measure = state()->measures.find(figureId());
-  return measure == state()->measures.end() || measure->second.step == m_step;
+  return measure == state()->measures.end() || measure->second.step == stepId();
 }
 
 void MadeViewModel::refresh() {
@@ -257,7 +261,7 @@ bool MadeViewModel::forget() {
 
 bool MadeViewModel::enter(Length value, const std::string& overrules) {
   const auto refused = m_workbench.submit(
-      core::intents::OfJob{m_jobId, core::intents::EnterAsMade{m_step, figureId(), value, overrules}});
+      core::intents::OfJob{m_jobId, core::intents::EnterAsMade{stepId(), figureId(), value, overrules}});
   if (!refused.id.empty()) {
     ask(refused, value);
     return false;

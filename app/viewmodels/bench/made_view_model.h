@@ -51,8 +51,8 @@ class MadeViewModel : public QObject {
  public:
   explicit MadeViewModel(workbench::Workbench& workbench, QObject* parent = nullptr);
 
-  // Follows the step that the bench shows; another step begins with its first figure.
-  void show(const std::string& jobId, const core::workflow::WorkflowStep* step);
+  // Follows the act that the bench shows; another act begins with its first figure.
+  void show(const std::string& jobId, const std::vector<const core::workflow::WorkflowStep*>& steps);
 
   int total() const { return static_cast<int>(m_figures.size()); }
   QString place() const;
@@ -108,7 +108,8 @@ class MadeViewModel : public QObject {
  private:
   const core::jobs::JobState* state() const { return m_workbench.job(m_jobId); }
   core::units::UnitSystem jobUnits() const;
-  const std::string& figureId() const { return m_figures[static_cast<std::size_t>(m_index)]; }
+  const std::string& figureId() const { return m_figures[static_cast<std::size_t>(m_index)].figure; }
+  const std::string& stepId() const { return m_figures[static_cast<std::size_t>(m_index)].step; }
   const core::design::Figure* figure() const;
   // The figure without this step's measurement: computed, or as measured on another piece.
   const core::design::Figure* plainFigure() const;
@@ -121,8 +122,12 @@ class MadeViewModel : public QObject {
 
   workbench::Workbench& m_workbench;
   std::string m_jobId;
-  std::string m_step;
-  std::vector<std::string> m_figures;
+  std::string m_act;  // tells the act shown from others
+  struct Measured {
+    std::string figure;
+    std::string step;  // which lets it be measured
+  };
+  std::vector<Measured> m_figures;
   int m_index = 0;
   bool m_over = false;
   NumberEntry m_entry;

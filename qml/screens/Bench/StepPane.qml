@@ -4,7 +4,8 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The step: the last act above, the act, its one number, the caution before the hand moves, the next step below.
+// The act: the stages and the last act above, its title, its numbers in the order of use, what is checked before it is
+// done, and the next act below.
 Item {
     id: root
 
@@ -20,6 +21,10 @@ Item {
         spacing: level === 0 ? Metrics.mm(2.5) : Metrics.mm(1)
         key: root.bench.stepId + root.bench.title + root.bench.above + root.bench.detail + root.bench.figure.index + root.bench.refusal
 
+        StageStrip {
+            width: parent.width
+            stages: pane.level < 3 ? root.bench.stages : []
+        }
         Words {
             objectName: "above"
             width: parent.width
@@ -50,6 +55,15 @@ Item {
             text: root.bench.thing
             font.bold: true
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
+        }
+        Words {
+            objectName: "parts"
+            width: parent.width
+            visible: root.bench.parts.length > 1
+            text: root.bench.parts.join(" → ")
+            font.pixelSize: Metrics.label
+            maximumLineCount: pane.level < 2 ? 4 : 2
+            elide: Text.ElideRight
         }
         Words {
             objectName: "detail"
@@ -83,6 +97,23 @@ Item {
             visible: root.bench.figure.present
             text: pane.level < 3 || root.severalNumbers ? root.bench.figure.labelAndDatum : root.bench.figure.datum
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
+        }
+        // The other numbers of the act, in the order of use.
+        Words {
+            objectName: "others"
+            width: parent.width
+            visible: text !== "" && pane.level < 3
+            text: root.bench.figure.rows.filter(row => !row.current).map(row => row.number).join(" · ")
+            font.pixelSize: Metrics.label
+            maximumLineCount: 2
+            elide: Text.ElideRight
+        }
+        Words {
+            objectName: "checks"
+            width: parent.width
+            visible: root.bench.kind === BenchViewModel.Step && root.bench.checks.length > 0
+            text: pane.level < 2 ? root.bench.checks.map(check => "☐ " + check).join("\n") : qsTr("☐ %1 to check, under More").arg(root.bench.checks.length)
+            font.pixelSize: Metrics.label
         }
     }
     Words {

@@ -1,0 +1,80 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Mountwright.Controls
+import Mountwright.Theme
+
+// The stages of the piece in a row: what is done is filled, what dries is hatched, where the maker is stands out with its
+// name beside it, what is ahead is empty. A form for each, so that it can be read from afar and without colour.
+Item {
+    id: root
+
+    // { "name", "standing" } of each stage; `standing` counts ahead, now, drying, done.
+    required property var stages
+    readonly property int ahead: 0
+    readonly property int now: 1
+    readonly property int drying: 2
+    readonly property int done: 3
+    readonly property int here: stages.findIndex(stage => stage.standing === now)
+    readonly property string dries: stages.filter(stage => stage.standing === drying).map(stage => stage.name).join(", ")
+    // What stands beside the blocks.
+    readonly property string said: {
+        const place = here < 0 ? "" : qsTr("%1 of %2, %3").arg(here + 1).arg(stages.length).arg(stages[here].name);
+        const waits = dries === "" ? "" : qsTr("dries: %1").arg(dries);
+        return [place, waits].filter(text => text !== "").join(" · ");
+    }
+
+    visible: stages.length > 1
+    implicitHeight: visible ? words.implicitHeight : 0
+    height: implicitHeight
+
+    Row {
+        id: blocks
+        anchors.verticalCenter: parent.verticalCenter
+        spacing: Metrics.mm(0.7)
+
+        Repeater {
+            model: root.stages
+
+            Rectangle {
+                id: block
+
+                required property var modelData
+                readonly property int standing: modelData.standing
+
+                width: Metrics.mm(standing === root.now ? 4.4 : 3)
+                height: Metrics.mm(standing === root.now ? 4.4 : 3.4)
+                anchors.verticalCenter: parent.verticalCenter
+                color: standing === root.done ? Theme.ink : Theme.paper
+                border.color: Theme.ink
+                border.width: (standing === root.now ? 4 : 1) * Metrics.hairline
+
+                Column {
+                    visible: block.standing === root.drying
+                    anchors.centerIn: parent
+                    spacing: Metrics.mm(0.5)
+
+                    Repeater {
+                        model: 3
+
+                        Rectangle {
+                            width: block.width
+                            height: Metrics.hairline
+                            color: Theme.ink
+                        }
+                    }
+                }
+            }
+        }
+    }
+    Words {
+        id: words
+        objectName: "stages"
+        x: blocks.width + Metrics.mm(2)
+        width: root.width - x
+        text: root.said
+        font.pixelSize: Metrics.label
+        wrapMode: Text.NoWrap
+        elide: Text.ElideRight
+    }
+}
