@@ -25,7 +25,7 @@ Value figureJson(const Figure& figure) {
 Value figuresJson(const Figures& figures) {
   Value list = Value::array();
   for (const Figure& figure : figures.all()) {
-    if (!figure.check) list.append(figureJson(figure));
+    if (!figure.check && !figure.setting) list.append(figureJson(figure));
   }
   return Value::object().set("format", Value::text("mountwright-figures/1")).set("figures", std::move(list));
 }
@@ -33,7 +33,7 @@ Value figuresJson(const Figures& figures) {
 void sayFigures(std::ostream& out, const Figures& figures) {
   std::vector<QStringList> rows;
   for (const Figure& figure : figures.all()) {
-    if (figure.check) continue;
+    if (figure.check || figure.setting) continue;
     rows.push_back({words::figureLabel(figure), QString::fromStdString(figure.display), words::figureDatum(figure)});
   }
   sayTable(out, rows, {Align::Left, Align::Right, Align::Left});

@@ -47,8 +47,8 @@ void place(JobEntry& entry, const JobAt& job) {
   const core::jobs::BenchPlace place = core::jobs::benchPlace(job);
   entry.place = place.kind;
   entry.step = place.step ? job.state().plan->workflow.steps[*place.step].title : std::string();
-  entry.done = place.done;
-  entry.all = place.all;
+  entry.done = place.stepsDone;
+  entry.all = job.state().plan->workflow.steps.size();
   entry.runs = entry.rests ? std::vector<JobEntry::Run>() : runsOf(job);
 }
 

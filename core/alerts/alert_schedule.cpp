@@ -82,8 +82,11 @@ class Calls {
     const bool closed = m_state.phase == waits::Phase::Closed;
     std::vector<Stage> stages;
     if (opensLater && !found && !closed) openings(stages);
-    if (!closed && !(m_state.byTouch && !found))
-      stages.push_back({AlertClass::Closing, *m_state.closingAt, Level::High});
+    // Whoever just brushed the paste is at it: half the open time goes by before a call.
+    const Duration closing = opensLater ? *m_state.closingAt
+                                        : std::max(*m_state.closingAt,
+                                                   Duration::milliseconds(m_state.closes->early.inMilliseconds() / 2));
+    if (!closed && !(m_state.byTouch && !found)) stages.push_back({AlertClass::Closing, closing, Level::High});
     // Found past it by touch is known already.
     const bool pastByTouch = !m_run.looks.empty() && m_run.looks.back().second == waits::Verdict::PastIt;
     if (!pastByTouch && !(m_state.byTouch && !found)) {

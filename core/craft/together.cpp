@@ -112,7 +112,7 @@ class TogetherReader {
 
   void check(const Together& together, const Node& stepsNode, const Node& overNode) {
     const Step& first = *find(together.steps.front());
-    if (together.over != Together::Over::Each && first.each == ThingKind::Once) {
+    if (m_scope.kind && together.over != Together::Over::Each && first.each == ThingKind::Once) {
       report(m_problems, overNode, Message("technique.together-of-nothing"));
     }
     for (const std::string& id : together.steps) {

@@ -11,6 +11,7 @@
 #include "core/jobs/dependents.h"
 #include "core/jobs/wait_groups.h"
 #include "core/record/happening.h"
+#include "core/workflow/agenda.h"
 
 namespace core::decisions {
 
@@ -106,12 +107,18 @@ class Decider {
   Decision operator()(const intents::LookAt& intent) const {
     const auto run = m_state.waits.find(intent.wait);
     if (run == m_state.waits.end()) return Message("record.no-such-wait").with("wait", intent.wait);
-    Looked looked{run->second.id, run->second.startedBy, intent.verdict, std::nullopt};
     if (intent.sure) {
       if (!m_job.asksWhetherSo(run->second))
         return Message("record.nothing-doubted").with("wait", run->second.wait->title);
-      looked.sure = true;
-      return Drafts{draftOf(looked)};
+      Drafts drafts;
+      for (const auto& [id, other] : m_state.waits) {
+        if (!m_job.asksWhetherSo(other) || other.looks.back() != run->second.looks.back() ||
+            workflow::kindOf(*other.wait) != workflow::kindOf(*run->second.wait)) {
+          continue;
+        }
+        drafts.push_back(draftOf(Looked{other.id, other.startedBy, intent.verdict, true}));
+      }
+      return drafts;
     }
     if (!m_job.matters(run->second)) return Message("record.wait-over").with("wait", run->second.wait->title);
     Drafts drafts;

@@ -72,8 +72,10 @@ class Collector {
   }
 
   // The degree's sign stands at the number itself.
-  void angle(const std::string& name, double degrees, int decimals = 1) {
-    show(add(name, degrees, FigureUnit::Degree), base::fixedNumber(degrees, decimals) + "\u00b0", "");
+  Figure& angle(const std::string& name, double degrees, int decimals = 1) {
+    Figure& figure = add(name, degrees, FigureUnit::Degree);
+    show(figure, base::fixedNumber(degrees, decimals) + "\u00b0", "");
+    return figure;
   }
 
   void other(const std::string& name, double value, FigureUnit unit, int decimals, const std::string& unitText) {
@@ -164,8 +166,8 @@ void collectBoard(Collector& out, const BoardLayout& board, bool outermost) {
   out.length("bevel.plan", board.bevelPlan);
   out.length("bevel.slope", board.bevelSlope);
   out.area("bevel.area", board.bevelArea);
-  out.angle("bevel.angle", board.bevelAngle, std::floor(board.bevelAngle) == board.bevelAngle ? 0 : 1);
-  out.length("bevel.overrun", board.bevelPlan + kPastTheCrossing);
+  out.angle("bevel.angle", board.bevelAngle, std::floor(board.bevelAngle) == board.bevelAngle ? 0 : 1).setting = true;
+  out.length("bevel.overrun", board.bevelPlan + kPastTheCrossing).setting = true;
   if (!outermost) {
     out.length("reveal", board.reveal).entered = board.evenReveal;
     out.length("reveal.flat", board.flatReveal);
@@ -237,7 +239,8 @@ void collectLine(Collector& out, const LineLayout& line) {
   out.length("vertical", line.path.height);
   out.length("total", line.total);
   out.length("offset", line.offset);
-  out.entered("width", line.width);
+  Figure& width = out.length("width", line.width);
+  width.entered = width.setting = true;
   if (line.corners) out.length("cornerMark", line.offset * std::numbers::sqrt2);
   const double sides = line.fromFaceSides;
   const double topBottom = line.fromFaceTopBottom;

@@ -25,6 +25,7 @@ struct Figure {
   bool entered = false;      // true: as the maker entered it; false: computed, or as made
   bool made = false;         // true: as the maker measured it
   bool check = false;        // true: measured to check what was cut; nothing is marked or cut to it
+  bool setting = false;      // true: a tool is set to it; shown where that is done and part of no list
 };
 
 class Figures {

@@ -146,6 +146,7 @@ BenchPlace benchPlace(const JobAt& job) {
   }
   for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
     if (!job.isDone(i)) continue;
+    ++place.stepsDone;
     // By the order of the acts: the wall clock may have gone back between them.
     const auto& steps = job.state().steps;
     if (!place.lastDone || steps[*place.lastDone].act <= steps[i].act) place.lastDone = i;

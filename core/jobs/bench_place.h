@@ -30,6 +30,7 @@ struct BenchPlace : BenchStand {
   waits::ClockReading lastDoneAt;
   std::size_t done = 0;  // acts done and in all, of the way this bench is led
   std::size_t all = 0;
+  std::size_t stepsDone = 0;
 };
 
 // What became of a stage of the piece.

@@ -1,9 +1,11 @@
 #include "core/jobs/touch_tests.h"
 
 #include <algorithm>
+#include <map>
 #include <tuple>
 
 #include "core/jobs/wait_groups.h"
+#include "core/workflow/agenda.h"
 
 namespace core::jobs {
 
@@ -56,9 +58,17 @@ std::vector<TouchTest> touchTests(const JobAt& job) {
 }
 
 std::vector<intents::LookAt> doubtedLooks(const JobAt& job) {
-  std::vector<intents::LookAt> doubted;
+  // Waits answered by one touch test are doubted as one: by the one that spoke for them.
+  std::map<std::tuple<std::string, std::int64_t, waits::Verdict>, const RunningWait*> byTest;
   for (const auto& [id, run] : job.state().waits) {
-    if (job.asksWhetherSo(run)) doubted.push_back({id, intentVerdict(run.looks.back().second), true});
+    if (!job.asksWhetherSo(run)) continue;
+    const auto& [at, verdict] = run.looks.back();
+    const RunningWait*& spoke = byTest[{workflow::kindOf(*run.wait).name, at.utcMilliseconds, verdict}];
+    if (spoke == nullptr || spoke->started.utcMilliseconds <= run.started.utcMilliseconds) spoke = &run;
+  }
+  std::vector<intents::LookAt> doubted;
+  for (const auto& [test, run] : byTest) {
+    doubted.push_back({run->id, intentVerdict(run->looks.back().second), true});
   }
   return doubted;
 }

@@ -12,6 +12,8 @@ constexpr double kNever = std::numeric_limits<double>::infinity();
 // A preparation may be begun so much of its keeping time earlier than it has to be: what keeps four weeks when the
 // hands are at it, paste that keeps three days the day before.
 constexpr double kAhead = 0.25;
+// So much of its keeping time may be over when it is used last.
+constexpr double kTrusted = 0.9;
 // What takes long may take longer: so much of the time from its beginning to its use is added.
 constexpr double kMargin = 0.1;
 
@@ -38,7 +40,9 @@ class Reckoning {
       reckonLatest(*i);
       if (!step.keeps || m_latest[*i] == kNever || !isFirst(step)) continue;
       leads[*i].due = std::max(0.0, m_latest[*i] - kMargin * (m_use[*i] - m_latest[*i]));
-      leads[*i].notBefore = std::max(0.0, leads[*i].due - kAhead * step.keeps->inMinutes());
+      const double keeps = step.keeps->inMinutes();
+      const double fresh = std::max(leads[*i].due - kAhead * keeps, m_lastUse[*i] - kTrusted * keeps);
+      leads[*i].notBefore = std::clamp(fresh, 0.0, leads[*i].due);
     }
     return leads;
   }
@@ -86,6 +90,7 @@ class Reckoning {
     m_earliest.assign(m_work.size(), 0);
     m_latest.assign(m_work.size(), kNever);
     m_use.assign(m_work.size(), kNever);
+    m_lastUse.assign(m_work.size(), 0);
     std::unordered_map<std::string_view, double> made(m_running.begin(), m_running.end());
     for (const std::size_t i : m_order) {
       const WorkflowStep& step = m_workflow.steps[i];
@@ -120,6 +125,7 @@ class Reckoning {
       const double start = user.ofShop ? m_latest[later] : m_earliest[later];
       m_latest[i] = std::min(m_latest[i], start - wait - m_work[i]);
       m_use[i] = std::min(m_use[i], user.ofShop ? m_use[later] : m_earliest[later]);
+      m_lastUse[i] = std::max(m_lastUse[i], user.ofShop ? m_lastUse[later] : m_earliest[later]);
     }
   }
 
@@ -131,7 +137,8 @@ class Reckoning {
   std::vector<std::vector<std::size_t>> m_after;
   std::vector<double> m_earliest;
   std::vector<double> m_latest;
-  std::vector<double> m_use;
+  std::vector<double> m_use;      // the first use
+  std::vector<double> m_lastUse;
 };
 
 }  // namespace

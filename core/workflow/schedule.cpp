@@ -147,6 +147,12 @@ class Planner : FastClock::Listener {
         break;
       }
     }
+    // What waits for a window that was missed has its place in the list all the same.
+    std::set<std::size_t> placed;
+    for (const Turn& turn : m_turns) placed.insert(turn.steps.begin(), turn.steps.end());
+    for (const std::size_t step : m_frame.sorted) {
+      if (placed.insert(step).second) m_turns.push_back({{step}, m_clock.now(), m_clock.now()});
+    }
     return std::move(m_turns);
   }
 

@@ -20,12 +20,15 @@ Item {
     // What stands beside the blocks.
     readonly property string said: {
         const place = here < 0 ? "" : qsTr("%1 of %2, %3").arg(here + 1).arg(stages.length).arg(stages[here].name);
-        const waits = dries === "" ? "" : qsTr("dries: %1").arg(dries);
-        return [place, waits].filter(text => text !== "").join(" · ");
+        return place !== "" || dries === "" ? place : qsTr("dries: %1").arg(dries);
     }
 
-    visible: stages.length > 1
-    implicitHeight: visible ? words.implicitHeight : 0
+    // The width it may take.
+    property double most: parent.width
+
+    implicitHeight: words.implicitHeight
+    implicitWidth: Math.min(most, words.x + words.implicitWidth)
+    width: implicitWidth
     height: implicitHeight
 
     Row {
@@ -71,7 +74,7 @@ Item {
         id: words
         objectName: "stages"
         x: blocks.width + Metrics.mm(2)
-        width: root.width - x
+        width: Math.max(0, root.width - x)
         text: root.said
         font.pixelSize: Metrics.label
         wrapMode: Text.NoWrap

@@ -35,6 +35,9 @@ class Day {
       } else {
         REQUIRE(place.kind == BenchPlace::Kind::Step);
         const std::string step = m_bench.shown();
+        // What a window gates is taken up at once.
+        const bool gated = m_bench.at().gate(*m_bench.plan()->workflow.indexOf(step)) != nullptr;
+        if (gated && !m_bench.at().inHand()) REQUIRE(m_bench.ask(core::intents::BeginStep{step}).empty());
         double left = m_bench.plan()->workflow.find(step)->work.likely.inMinutes();
         for (; left > 0; left -= 1) pass(std::min(left, 1.0));
         REQUIRE(m_bench.finish(step).empty());

@@ -1,5 +1,6 @@
 // Whatever a step reads out or compares with exists in every design that switches its technique on.
 #include <algorithm>
+#include <set>
 
 #include "core/base/text.h"
 #include "core/craft/figure_names.h"
@@ -18,8 +19,15 @@ void requireFigures(const design::Design& design, const craft::Step& asked, cons
   for (const auto& figure : given.figures) CHECK(design.figures.find(figure.id) != nullptr);
   const auto single = std::count_if(asked.figures.begin(), asked.figures.end(),
                                     [](const craft::StepFigure& figure) { return !craft::isFamily(figure.figure); });
+  // Those of a set-up come before the others, each once.
+  std::set<std::string> all;
+  for (const craft::StepFigure& figure : asked.figures) all.insert(figure.figure);
+  if (asked.setup) all.insert(asked.setup->figures.begin(), asked.setup->figures.end());
+  const std::size_t setUp = asked.setup ? asked.setup->figures.size() : 0;
   CHECK(given.figures.size() >= static_cast<std::size_t>(single));
-  if (static_cast<std::size_t>(single) == asked.figures.size()) CHECK(given.figures.size() == asked.figures.size());
+  CHECK(given.setup.has_value() == asked.setup.has_value());
+  if (given.setup) CHECK(given.setup->figures.size() == setUp);
+  if (static_cast<std::size_t>(single) == asked.figures.size()) CHECK(given.figures.size() == all.size());
   CHECK(given.checks.size() == asked.checks.size());
   CHECK(given.asMade.size() == asked.asMade.size());
   REQUIRE(given.materials.size() == asked.materials.size());

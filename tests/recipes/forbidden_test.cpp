@@ -206,10 +206,13 @@ TEST_CASE("no laid leaf is rubbed or sealed before its size has cured") {
 }
 
 TEST_CASE("no piece rests or closes before the seal on its leaf has cured") {
-  for (const std::string step : {"hinge-work/set-to-rest", "close-package/stack"}) {
-    requireGates(step, {"field-1.finished", "field-2.finished", "field-3.finished", "field-4.finished", ".through",
-                        "tide.lifted"});
+  for (const std::string step : {"rest-mount/set-to-rest", "close-package/stack"}) {
+    requireGates(step, {"field-1.finished", "field-2.finished", "field-3.finished", "field-4.finished", "tide.lifted"});
   }
+}
+
+TEST_CASE("no artwork comes into the mount, and no piece closes, before paper has set through") {
+  for (const std::string step : {"hinge-work/place-work", "close-package/stack"}) requireGates(step, {".through"});
 }
 
 TEST_CASE("no flake falls before the tack window opens or after it closes") {
@@ -238,9 +241,9 @@ TEST_CASE("no glazing closes over paste, leaf or paint that has not rested") {
                {"piece.rested", "art.hinged", ".bevel.cured", ".hard", ".burnished", ".lifted", ".face.clean"});
 }
 
-TEST_CASE("the work is never on the bench while paint, paste or flake is open") {
+TEST_CASE("the artwork is never on the bench while paint, paste or flake is open") {
   for (const auto& [job, workflow] : jobs()) {
-    const auto place = workflow.indexOf("hinge-work/place-work");
+    const auto place = workflow.indexOf("hinge-work/turn-work");
     REQUIRE(place);
     const auto earlier = upTo(workflow, *place);
     std::size_t met = 0;

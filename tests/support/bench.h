@@ -21,6 +21,8 @@ class Bench {
   std::string askShop(const core::intents::ShopIntent& intent);
   // Finishes a step with all its checks answered.
   std::string finish(const std::string& step);
+  // Finishes the whole act the bench shows, without letting time go by.
+  std::string finishAct();
   // Finishes the step the bench shows; returns its id, "" where none is shown or it was refused.
   std::string finishShown();
   // Works, letting time go by where nothing can start, until `step` is the one shown. Fails the test where that

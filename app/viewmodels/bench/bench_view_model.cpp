@@ -1,6 +1,7 @@
 #include "app/viewmodels/bench/bench_view_model.h"
 
 #include <algorithm>
+#include <set>
 
 #include "app/convert/text.h"
 #include "app/viewmodels/names.h"
@@ -16,6 +17,9 @@ using core::jobs::JobAt;
 using core::units::Duration;
 
 namespace {
+
+// "technique/step", without the thing.
+std::string kindOf(const core::workflow::WorkflowStep& step) { return step.id.substr(0, step.id.find('@')); }
 
 QString unitless(double amount) { return QString::number(amount, 'g', 3); }
 
@@ -183,7 +187,10 @@ void BenchViewModel::showSteps(const JobAt& job, const BenchPlace& place) {
     if (!goesOn) parts.emplace_back();
     parts.back().push_back(step);
   }
-  if (parts.size() > 1) {
+  // What is gathered over several things says so in its title.
+  std::set<std::string> kinds;
+  for (const auto& part : parts) kinds.insert(m_steps.empty() ? "" : kindOf(workflow.steps[part.front()]));
+  if (parts.size() > 1 && kinds.size() == parts.size()) {
     for (const auto& part : parts) m_parts << actTitle(workflow, core::craft::Way::Every, part);
     m_parts.removeDuplicates();
   }
@@ -321,6 +328,15 @@ QString BenchViewModel::progress() const {
                               : QString();
 }
 
+QString BenchViewModel::partsText() const { return m_parts.join(QStringLiteral(" → ")); }
+
+QString BenchViewModel::checksText() const {
+  QString text;
+  for (const QString& check : checks())
+    text += (text.isEmpty() ? QString() : QStringLiteral("\n")) + QStringLiteral("☐ ") + check;
+  return text;
+}
+
 bool BenchViewModel::brief() const { return m_workbench.settings().way == core::craft::Way::Short; }
 
 void BenchViewModel::turnWay() {
@@ -331,7 +347,7 @@ void BenchViewModel::turnWay() {
   refresh();
 }
 
-// Of several things worked together their names; "" where the title names the one.
+// Of several things worked together their names, or their number where they are many; "" where the title names it.
 QString BenchViewModel::thing() const {
   if (m_step == nullptr || m_kind == Kind::Missed) return {};
   if (m_steps.size() < 2) return thingBeside(*m_step);
@@ -340,9 +356,11 @@ QString BenchViewModel::thing() const {
     if (!step->thingName.empty()) names << toQt(step->thingName);
   }
   names.removeDuplicates();
-  constexpr qsizetype kMost = 4;
-  if (names.size() < 2) return {};
-  return names.size() > kMost ? tr("%1 in turn").arg(names.size()) : capitalised(names.join(QStringLiteral(", ")));
+  constexpr qsizetype kReadAtAGlance = 40;
+  const QString all = capitalised(names.join(QStringLiteral(", ")));
+  if (names.size() < 2 || all.size() <= kReadAtAGlance)
+    return title().contains(all, Qt::CaseInsensitive) ? QString() : all;
+  return tr("%1 in turn").arg(names.size());
 }
 
 QStringList BenchViewModel::faults() const {
@@ -366,7 +384,7 @@ QStringList BenchViewModel::sentences() const {
   const auto shown = shownSteps();
   std::string last;
   for (const auto* step : shown) {
-    const std::string kind = step->id.substr(0, step->id.find('@'));
+    const std::string kind = kindOf(*step);
     if (kind == last) continue;
     last = kind;
     if (!m_parts.isEmpty()) list << toQt(step->title) + QLatin1Char(':');

@@ -36,8 +36,8 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(QString above READ above NOTIFY changed FINAL)            // the act done last, or taken back last
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)            // the act, or the message shown in its place
   Q_PROPERTY(QString thing READ thing NOTIFY changed FINAL)  // which board, strip or field; "" where the title names it
-  Q_PROPERTY(
-      QStringList parts READ parts NOTIFY changed FINAL)  // what an act of several kinds of steps holds, in order
+  // What an act of several kinds of steps holds, in order.
+  Q_PROPERTY(QString partsText READ partsText NOTIFY changed FINAL)
   Q_PROPERTY(QVariantList stages READ stages NOTIFY changed FINAL)  // { "name", "standing" }; see StageStanding
   Q_PROPERTY(bool brief READ brief NOTIFY changed FINAL)            // led the short way
   Q_PROPERTY(QString next READ next NOTIFY changed FINAL)
@@ -50,6 +50,7 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(QString trap READ trap NOTIFY changed FINAL)
   Q_PROPERTY(QStringList tools READ tools NOTIFY changed FINAL)  // and materials with their amounts
   Q_PROPERTY(QStringList checks READ checks NOTIFY changed FINAL)
+  Q_PROPERTY(QString checksText READ checksText NOTIFY changed FINAL)  // a line each, with its box
   Q_PROPERTY(QStringList faults READ faults NOTIFY changed FINAL)
   // While a fault leaves a choice, these hold what was seen, the keys of its ways and the meaning of each. `mend` is
   // how the fault reported last is mended; it is "" until the maker has chosen a way.
@@ -94,7 +95,8 @@ class BenchViewModel : public QObject {
   QString above() const { return m_above; }
   QString title() const { return m_title; }
   QString thing() const;
-  QStringList parts() const { return m_parts; }
+  QString partsText() const;
+  QString checksText() const;
   QVariantList stages() const { return m_stages; }
   bool brief() const;
   QString next() const { return m_next; }

@@ -96,18 +96,13 @@ QString FigureViewModel::origin() const {
   return current()->made ? tr("as made") : current()->entered ? tr("as entered") : tr("computed");
 }
 
-QVariantList FigureViewModel::rows() const {
-  QVariantList rows;
+QString FigureViewModel::others() const {
+  QStringList numbers;
   for (int i = 0; i < total(); ++i) {
-    const Figure* figure = figureAt(i);
-    if (figure == nullptr) continue;
     const QString count = countAt(i);
-    rows << QVariantMap{
-        {QStringLiteral("number"), plainOf(figure) + (count.isEmpty() ? count : QLatin1Char(' ') + count)},
-        {QStringLiteral("label"), words::figureLabel(*figure)},
-        {QStringLiteral("current"), i == m_index}};
+    if (i != m_index) numbers << plainOf(figureAt(i)) + (count.isEmpty() ? count : QLatin1Char(' ') + count);
   }
-  return rows;
+  return numbers.join(QStringLiteral(" · "));
 }
 
 QString FigureViewModel::following() const { return plainOf(figureAt(m_index + 1)); }

@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// One step at a time, at arm's length.
+// One act at a time, at arm's length.
 CornerFrame {
     id: root
 
@@ -19,7 +19,8 @@ CornerFrame {
     // The off time is asked for; or it was answered and can be corrected where there is a place for the key.
     readonly property bool timeOff: isWaiting && (off.asked || (off.offered && !bench.look.present)) && !bench.canPutBack
     // The room above the caution.
-    readonly property double paneRoom: caution.y - (caution.visible ? Metrics.mm(2) : 0)
+    readonly property double paneTop: head.height + Metrics.mm(1)
+    readonly property double paneRoom: caution.y - (caution.visible ? Metrics.mm(2) : 0) - paneTop
     idle: true
     doneAction.filled: isStep
 
@@ -130,11 +131,17 @@ CornerFrame {
         }
     ]
 
+    BenchHead {
+        id: head
+        width: parent.width
+        bench: root.bench
+        watch: root.watch
+    }
     PiecePane {
         id: piece
         visible: !root.isEmpty
+        y: root.paneTop
         bench: root.bench
-        watch: root.watch
         width: root.upright ? parent.width : parent.width * 0.34
         // On an upright tablet the step is below it and gets its room first.
         height: root.upright ? Math.max(least, Math.min(root.paneRoom * 0.45, root.paneRoom - Metrics.mm(80))) : root.paneRoom
@@ -143,16 +150,17 @@ CornerFrame {
         id: step
         bench: root.bench
         x: piece.visible && !root.upright ? piece.width + Metrics.mm(6) : 0
-        y: piece.visible && root.upright ? piece.height + Metrics.mm(4) : 0
+        y: root.paneTop + (piece.visible && root.upright ? piece.height + Metrics.mm(4) : 0)
         width: parent.width - x
-        height: root.paneRoom - y
+        height: root.paneTop + root.paneRoom - y
     }
     CautionBox {
         id: caution
         y: parent.height - height
         width: parent.width
         shown: root.bench.hasCaution
-        textSize: root.upright ? Metrics.label : Metrics.text
+        // More than a glance takes in is told in smaller letters.
+        textSize: root.upright || root.bench.cautionText.length > 70 ? Metrics.label : Metrics.text
         sign: root.bench.cautionSign
         word: root.bench.cautionWord
         hazard: root.bench.cautionHazard

@@ -9,9 +9,8 @@ Item {
     id: root
 
     required property BenchViewModel bench
-    required property WatchViewModel watch
     // The height of the words alone; the drawing gets the rest, where it can still be read.
-    readonly property double least: name.height + watch.height + lies.height + Metrics.mm(2)
+    readonly property double least: name.height + lies.height + Metrics.mm(2)
 
     Words {
         id: name
@@ -20,20 +19,11 @@ Item {
         text: root.bench.shortPiece
         font.pixelSize: Metrics.label
         font.italic: true
-    }
-    // The time is shown whatever other texts there are.
-    Words {
-        id: watch
-        objectName: "watch"
-        anchors.top: name.bottom
-        width: root.width
-        text: root.watch.troubles !== "" ? root.watch.time + "\n" + root.watch.troubles : qsTr("%1 · alerts on").arg(root.watch.time)
-        color: root.watch.troubles !== "" ? Theme.worked : Theme.quiet
-        font.pixelSize: Metrics.label
-        font.bold: root.watch.troubles !== ""
+        maximumLineCount: 2
+        elide: Text.ElideRight
     }
     PieceView {
-        anchors.top: watch.bottom
+        anchors.top: name.bottom
         anchors.topMargin: Metrics.mm(2)
         anchors.bottom: lies.top
         anchors.bottomMargin: Metrics.mm(2)

@@ -4,7 +4,7 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The act: the stages and the last act above, its title, its numbers in the order of use, what is checked before it is
+// The act: its title, its numbers in the order of use, what is checked before it is
 // done, and the next act below.
 Item {
     id: root
@@ -19,20 +19,8 @@ Item {
         anchors.fill: parent
         anchors.bottomMargin: next.height
         spacing: level === 0 ? Metrics.mm(2.5) : Metrics.mm(1)
-        key: root.bench.stepId + root.bench.title + root.bench.above + root.bench.detail + root.bench.figure.index + root.bench.refusal
+        key: root.bench.stepId + root.bench.title + root.bench.detail + root.bench.figure.index + root.bench.refusal
 
-        StageStrip {
-            width: parent.width
-            stages: pane.level < 3 ? root.bench.stages : []
-        }
-        Words {
-            objectName: "above"
-            width: parent.width
-            visible: text !== "" && (pane.level < 3 || !root.severalNumbers)
-            text: root.bench.above
-            color: Theme.quiet
-            font.pixelSize: Metrics.label
-        }
         Words {
             objectName: "refusal"
             width: parent.width
@@ -51,7 +39,7 @@ Item {
         Words {
             objectName: "thing"
             width: parent.width
-            visible: text !== ""
+            visible: text !== "" && (pane.level < 2 || root.bench.partsText === "" && !root.severalNumbers)
             text: root.bench.thing
             font.bold: true
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
@@ -59,10 +47,10 @@ Item {
         Words {
             objectName: "parts"
             width: parent.width
-            visible: root.bench.parts.length > 1
-            text: root.bench.parts.join(" → ")
+            visible: text !== "" && pane.level < 3
+            text: root.bench.partsText
             font.pixelSize: Metrics.label
-            maximumLineCount: pane.level < 2 ? 4 : 2
+            maximumLineCount: pane.level === 0 ? 4 : 1
             elide: Text.ElideRight
         }
         Words {
@@ -97,22 +85,24 @@ Item {
             visible: root.bench.figure.present
             text: pane.level < 3 || root.severalNumbers ? root.bench.figure.labelAndDatum : root.bench.figure.datum
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
+            maximumLineCount: pane.level < 2 ? 3 : 1
+            elide: Text.ElideRight
         }
         // The other numbers of the act, in the order of use.
         Words {
             objectName: "others"
             width: parent.width
-            visible: text !== "" && pane.level < 3
-            text: root.bench.figure.rows.filter(row => !row.current).map(row => row.number).join(" · ")
+            visible: text !== ""
+            text: root.bench.figure.others
             font.pixelSize: Metrics.label
-            maximumLineCount: 2
+            maximumLineCount: pane.level < 2 ? 2 : 1
             elide: Text.ElideRight
         }
         Words {
             objectName: "checks"
             width: parent.width
             visible: root.bench.kind === BenchViewModel.Step && root.bench.checks.length > 0
-            text: pane.level < 2 ? root.bench.checks.map(check => "☐ " + check).join("\n") : qsTr("☐ %1 to check, under More").arg(root.bench.checks.length)
+            text: pane.level < 1 ? root.bench.checksText : qsTr("☐ %1 to check, under More").arg(root.bench.checks.length)
             font.pixelSize: Metrics.label
         }
     }
@@ -121,6 +111,8 @@ Item {
         objectName: "next"
         anchors.bottom: root.bottom
         width: root.width
+        wrapMode: Text.NoWrap
+        elide: Text.ElideRight
         text: root.bench.progress + (root.bench.progress !== "" && root.bench.next !== "" ? " · " : "") + root.bench.next
         color: Theme.quiet
         font.pixelSize: Metrics.label

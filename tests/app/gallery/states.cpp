@@ -134,6 +134,17 @@ const std::vector<State>& states() {
       });
     };
   };
+  // Led the short way, to the act that holds such a step.
+  static const auto kShort = [](const QString& step) {
+    return [step](Stage& stage) {
+      stage.desk().bench().turnWay();
+      return stage.workUntil([&] {
+        const auto& steps = stage.desk().bench().steps();
+        return std::any_of(steps.begin(), steps.end(),
+                           [&](const auto* one) { return QString::fromStdString(one->id).contains(step); });
+      });
+    };
+  };
   static const auto kAct = [](const QString& step) {
     return [step](Stage& stage) {
       return stage.workUntil([&] {
@@ -322,8 +333,16 @@ const std::vector<State>& states() {
       {"number-arch", "number", kTide, kRadius},
       {"bench-spandrel", "bench", kTide, kAct("/cut@crown")},
       {"bench-wash", "bench", kTide, kAct("/wash@shallows")},
-      {"checks", "checks", kChart,
-       [](Stage& s) { return s.workUntil([&] { return !s.desk().bench().checks().isEmpty(); }); }},
+      {"short-boards", "bench", kChart, kShort("/cut-blank@")},
+      {"short-window", "bench", kChart, kShort("/mark-window@top")},
+      {"short-bevels", "bench", kChart, kShort("/read-trial@")},
+      {"short-strips", "bench", kChart, kShort("/brush@inner.top")},
+      {"short-lines", "bench", kHeron, kShort("/mark@")},
+      {"short-leaf", "bench", kChart, kShort("/frame@field")},
+      {"short-hinges", "bench", kChart, kShort("/hinge")},
+      {"short-more", "more", kChart, kShort("/mark-window@top")},
+      {"short-faults", "faults", kChart, kShort("/brush@inner.top")},
+      {"short-far", "far", kChart, kShort("/mark-window@top")},
       {"look", "look", kChart,
        [](Stage& s) { return s.workUntil([&] { return s.desk().bench().look()->present(); }); }},
       {"look-doubted", "look", kChart,
@@ -484,8 +503,8 @@ const std::vector<State>& states() {
 }
 
 bool isOfBench(const State& state) {
-  static const std::vector<std::string> kScreens = {"bench", "more", "checks", "look", "faults", "mend", "number",
-                                                    "far",   "made", "room",   "off",  "jobs",   "job",  "alert"};
+  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend", "number", "far",
+                                                    "made",  "room", "off",  "jobs",   "job",  "alert"};
   return std::count(kScreens.begin(), kScreens.end(), state.screen) > 0;
 }
 

@@ -1,5 +1,6 @@
 // What the hand does in the step shown, offered to the screens and painted.
 #include <QImage>
+#include <algorithm>
 #include <set>
 
 #include "app/painting/drawing_painter.h"
@@ -52,12 +53,17 @@ TEST_CASE("every step of both demo jobs offers the drawing of its act, the right
     std::set<std::string> seen;
     static_cast<void>(stage.workUntil([&] {
       if (bench.kind() == Kind::Step) {
-        const auto& step = stepOf(stage);
+        REQUIRE(bench.hasAct());
+        // Of an act that holds several steps it is the drawing of the one worked longest.
+        const auto& steps = bench.steps();
+        const auto longest = std::max_element(steps.begin(), steps.end(), [](const auto* a, const auto* b) {
+          return a->work.likely < b->work.likely;
+        });
+        const auto& step = **longest;
         INFO(step.id);
         REQUIRE(step.act.has_value());
-        REQUIRE(bench.hasAct());
         CHECK(dump(*bench.act().piece) == dump(core::sheets::drawAct(*step.act, step.up)));
-        seen.insert(step.id);
+        for (const auto* one : steps) seen.insert(one->id);
       }
       return bench.kind() == Kind::Finished;
     }));

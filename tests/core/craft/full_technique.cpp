@@ -14,8 +14,12 @@ std::string fullTechnique() {
   "role": "band",
   "rank": 40,
   "reversal": {"how": "It comes undone with water.", "source": "common practice"},
-  "when": {"each": "band", "where": {"motif": ["mirror", "plain"], "paper": "wave-block print"}},
+  "when": {"each": "band", "where": {"motif": ["mirror", "plain"], "paper": "wave-block print"}, "deliver": ["framed"]},
   "repeat": {"area": "band.this.area", "each": "20000 mm2", "source": "common practice"},
+  "stage": "paper",
+  "together": [
+    {"steps": ["cut-strip"], "over": "owner", "title": "Cut the strips of the {name}", "alike": ["paper"], "way": "short"}
+  ],
   "steps": [
     {
       "id": "cut-strip",
@@ -30,6 +34,8 @@ std::string fullTechnique() {
         {"what": "starch paste", "amount": {"figure": "band.owner.area", "factor": 0.00015, "unit": "ml", "source": "common practice"}},
         {"what": "blotter"}
       ],
+      "setup": {"tool": "cutter", "figures": ["band.owner.strip.width"], "words": "for {paper}"},
+      "stage": "cut",
       "figures": ["band.owner.strip.axis", {"id": "band.owner.strip.width", "count": 2, "from": "cut end to cut end"}],
       "checks": [
         {"ask": "Is the strip square?"},

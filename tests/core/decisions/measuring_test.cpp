@@ -1,6 +1,7 @@
 // As made: entered, held, replaced, taken back, contradicted, chosen.
 #include <cmath>
 
+#include "core/base/text.h"
 #include "core/decisions/made_changes.h"
 #include "core/decisions/offers.h"
 #include "tests/support/bench.h"
@@ -18,6 +19,16 @@ units::Length tenths(int count) { return units::Length::nanometres(count * 100'0
 
 intents::EnterAsMade measure(const std::string& figure, int tenth, const std::string& overrules = "") {
   return {kMeasureTop, figure, tenths(tenth), overrules};
+}
+
+// The shipped techniques, and a maker's own way of measuring a window from the face as well.
+craft::Catalogue measuringFaces() {
+  craft::Catalogue catalogue = shippedTechniques({"cut-windows"});
+  const std::string text = fileText(PROJECT_ROOT "/recipes/cut-windows.technique.json");
+  const std::string list = R"("asMade": [)";
+  REQUIRE(text.find(list) != std::string::npos);
+  addTechnique(catalogue, base::replaceAll(text, list, list + R"("board.this.face.width", )"));
+  return catalogue;
 }
 
 double get(const jobs::JobState& state, const std::string& figure) {
@@ -84,7 +95,7 @@ TEST_CASE("a measure that cannot be, or not here, or not yet, is refused with th
 }
 
 TEST_CASE("sight and face that do not agree are asked about, and one overrules the other", "[measuring]") {
-  Bench bench(demoJobText(), shippedTechniques());
+  Bench bench(demoJobText(), measuringFaces());
   bench.workUntil(kMeasureTop);
   REQUIRE(bench.ask(measure("board.top.sight.width", 3170)).empty());
   CHECK(bench.ask(measure("board.top.face.width", 3190)) == "made.sight-against-face");

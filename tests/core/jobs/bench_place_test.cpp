@@ -63,7 +63,7 @@ std::size_t workByChance(bool teaching, Check check) {
         const shop::Shop before = bench.at().shop();
         // At the very instant: what a step takes of time may let a wait open meanwhile.
         const std::string done = bench.shown();
-        REQUIRE(bench.finish(done).empty());
+        REQUIRE(bench.finishAct().empty());
         INFO(job << " seed " << seed << ": after " << done);
         check(*next, bench, before);
         ++told;

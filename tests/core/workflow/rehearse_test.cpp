@@ -15,9 +15,10 @@ std::string spanMinutes(const std::string& minutes) {
   return R"({"early": ")" + minutes + R"(", "likely": ")" + minutes + R"(", "late": ")" + minutes + "\"}";
 }
 
-// Size, whose tack opens after `opens` and closes after `closes`; laying, which needs it; and a step of `long` that
-// stands between them in the list.
-craft::Catalogue tackAndLongStep(const std::string& opens, const std::string& closes, const std::string& work) {
+// Size, whose tack opens after `opens` and closes after `closes`; laying, which needs it; and a step of `long` between
+// them: in the list, or as a need of laying.
+craft::Catalogue tackAndLongStep(const std::string& opens, const std::string& closes, const std::string& work,
+                                 const std::string& laying = R"("piece.tack")") {
   craft::Catalogue catalogue;
   const std::string always = R"("when": {"always": true})";
   addTechnique(catalogue, oneStepTechnique(
@@ -33,7 +34,7 @@ craft::Catalogue tackAndLongStep(const std::string& opens, const std::string& cl
                  R"({"early": ")" + work + R"(", "likely": ")" + work + R"(", "late": ")" + work +
                      R"(", "source": "common practice"})");
   addTechnique(catalogue, longer);
-  addTechnique(catalogue, oneStepTechnique("z-lay", R"("piece.laid")", always, R"("needs": ["piece.tack"], )"));
+  addTechnique(catalogue, oneStepTechnique("z-lay", R"("piece.laid")", always, "\"needs\": [" + laying + "], "));
   return catalogue;
 }
 
@@ -61,13 +62,22 @@ TEST_CASE("the demo jobs can be worked without missing a window", "[rehearse]") 
 }
 
 TEST_CASE("a ten minute step in the way of a three minute window misses it, and both are named", "[rehearse]") {
-  const auto workflow = composed(designOf(demoJobText()), tackAndLongStep("1 min", "3 min", "10 min"));
+  const auto workflow =
+      composed(designOf(demoJobText()), tackAndLongStep("1 min", "3 min", "10 min", R"("piece.tack", "piece.long")"));
   const auto rehearsal = workflow::rehearse(workflow);
   CHECK(rehearsal.missed);
   const auto* missed = find(rehearsal, RehearsalKind::Missed, "z-lay/act");
   REQUIRE(missed != nullptr);
   CHECK(missed->other == "long-act/act");
   CHECK(missed->at == Approx(5));  // two minutes of brushing, then three
+}
+
+TEST_CASE("no step is started during which a window would close, where it can be left", "[rehearse]") {
+  const auto workflow = composed(designOf(demoJobText()), tackAndLongStep("1 min", "3 min", "10 min"));
+  const auto rehearsal = workflow::rehearse(workflow);
+  CHECK_FALSE(rehearsal.missed);
+  CHECK(find(rehearsal, RehearsalKind::Step, "z-lay/act")->at == Approx(3));
+  CHECK(find(rehearsal, RehearsalKind::Step, "long-act/act")->at == Approx(5));
 }
 
 TEST_CASE("a window that opens at once goes before list order", "[rehearse]") {
@@ -104,7 +114,8 @@ TEST_CASE("hands are never idle while a step may start", "[rehearse]") {
         return other.kind == RehearsalKind::Opens && other.at == Approx(event.at);
       });
       INFO(event.step);
-      CHECK(opened);
+      // A preparation is begun when it is due, whatever the hands are at.
+      CHECK((opened || step->ofShop));
     }
     freeAt = event.at + step->work.likely.inMinutes();
   }
