@@ -83,8 +83,8 @@ TEST_CASE("every alternative of every role composes in the job that has everythi
 TEST_CASE("what masks, sizes, hinges and leafs has an alternative") {
   const auto byRole = alternatives(shippedCatalogue());
   for (const std::string role :
-       {"bevel-mask", "leaf-mask", "board-sealer", "oil-size", "leaf-laying", "leaf-seal", "hinge-paste", "joining",
-        "strip-adhesive", "spandrel-adhesive", "line-paint", "curved-line-paint", "window-shape"}) {
+       {"bevel-mask", "leaf-mask", "board-sealer", "oil-size", "leaf-laying", "leaf-seal", "flake-seal", "hinge-paste",
+        "joining", "strip-adhesive", "spandrel-adhesive", "line-paint", "curved-line-paint", "window-shape"}) {
     INFO(role);
     REQUIRE(byRole.contains(role));
     CHECK(byRole.at(role).size() >= 2);

@@ -14,7 +14,7 @@ using tests::composedJob;
 namespace {
 
 // The demo jobs, and those with everything a design can have.
-const std::vector<std::pair<std::string, workflow::Workflow>>& jobs() {
+const std::vector<std::pair<std::string, workflow::Workflow>>& demoWorkflows() {
   static const auto kJobs = [] {
     std::vector<std::pair<std::string, workflow::Workflow>> jobs;
     for (const std::string file : {"pilots-chart.job.json", "heron.job.json"})
@@ -59,7 +59,7 @@ bool isGatedBy(const workflow::Workflow& workflow, std::size_t step, const std::
 void requireGates(const std::string& stepPrefix, const std::vector<std::string>& factEndings,
                   const std::string& onlyIn = "") {
   std::size_t gates = 0;
-  for (const auto& [job, workflow] : jobs()) {
+  for (const auto& [job, workflow] : demoWorkflows()) {
     if (!base::startsWith(job, onlyIn)) continue;
     std::set<std::string> facts;
     for (const auto& step : workflow.steps) {
@@ -84,7 +84,7 @@ void requireGates(const std::string& stepPrefix, const std::vector<std::string>&
 // A step needs a fact of its own thing.
 void requireOwn(const std::string& stepPrefix, const std::string& fact) {
   std::size_t met = 0;
-  for (const auto& [job, workflow] : jobs()) {
+  for (const auto& [job, workflow] : demoWorkflows()) {
     for (const auto& step : workflow.steps) {
       if (!base::startsWith(step.id, stepPrefix)) continue;
       ++met;
@@ -116,7 +116,7 @@ TEST_CASE("no weight lies on a bevel that is not cured") {
 }
 
 TEST_CASE("no mitre is cut through paste-wet paper") {
-  for (const auto& [job, workflow] : jobs()) {
+  for (const auto& [job, workflow] : demoWorkflows()) {
     std::size_t met = 0;
     for (std::size_t at = 0; at < workflow.steps.size(); ++at) {
       const auto& step = workflow.steps[at];
@@ -133,7 +133,7 @@ TEST_CASE("no mitre is cut through paste-wet paper") {
 }
 
 TEST_CASE("no line is ruled on or beside a band that is not set") {
-  for (const auto& [job, workflow] : jobs()) {
+  for (const auto& [job, workflow] : demoWorkflows()) {
     std::size_t met = 0;
     for (std::size_t at = 0; at < workflow.steps.size(); ++at) {
       if (!base::startsWith(workflow.steps[at].id, "ruled-lines/rule@")) continue;
@@ -149,7 +149,7 @@ TEST_CASE("no line is ruled on or beside a band that is not set") {
 }
 
 TEST_CASE("no size is laid over a wet line") {
-  for (const auto& [job, workflow] : jobs()) {
+  for (const auto& [job, workflow] : demoWorkflows()) {
     std::size_t met = 0;
     for (std::size_t at = 0; at < workflow.steps.size(); ++at) {
       if (!base::startsWith(workflow.steps[at].id, "scattered-leaf/size@")) continue;
@@ -222,7 +222,7 @@ TEST_CASE("no flake falls before the tack window opens or after it closes") {
 TEST_CASE("no strip is laid outside its open time") { requireOwn("strips-adhesive/lay@", "open"); }
 
 TEST_CASE("no leaf is burnished on damp size") {
-  for (const auto& [job, workflow] : jobs()) {
+  for (const auto& [job, workflow] : demoWorkflows()) {
     std::size_t met = 0;
     for (std::size_t at = 0; at < workflow.steps.size(); ++at) {
       if (!base::startsWith(workflow.steps[at].id, "scattered-leaf/burnish@")) continue;
@@ -242,7 +242,7 @@ TEST_CASE("no glazing closes over paste, leaf or paint that has not rested") {
 }
 
 TEST_CASE("the artwork is never on the bench while paint, paste or flake is open") {
-  for (const auto& [job, workflow] : jobs()) {
+  for (const auto& [job, workflow] : demoWorkflows()) {
     const auto place = workflow.indexOf("hinge-work/turn-work");
     REQUIRE(place);
     const auto earlier = upTo(workflow, *place);

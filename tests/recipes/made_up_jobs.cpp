@@ -17,8 +17,12 @@ std::string boardsOf(const MadeUp& madeUp) {
   const std::vector<std::string> ids = {"top", "middle", "inmost"};
   std::vector<std::string> boards;
   for (int i = 0; i < madeUp.boards; ++i) {
-    boards.push_back(R"({"id": ")" + ids[i] + R"(", "thickness": "1.5 mm")" + (i > 0 ? R"(, "reveal": "6 mm")" : "") +
-                     (madeUp.coloured ? R"(, "bevel": {"colour": "slate"}})" : "}"));
+    const auto at = static_cast<std::size_t>(i);
+    const std::string thickness = at < madeUp.thickness.size() ? madeUp.thickness[at] : "1.5 mm";
+    const int angle = at < madeUp.angle.size() ? madeUp.angle[at] : 45;
+    boards.push_back(R"({"id": ")" + ids[at] + R"(", "thickness": ")" + thickness + '"' +
+                     (i > 0 ? R"(, "reveal": "6 mm")" : "") + R"(, "bevel": {"angle": )" + std::to_string(angle) +
+                     (madeUp.coloured ? R"(, "colour": "slate"}})" : "}}"));
   }
   return listOf(boards);
 }
@@ -81,7 +85,7 @@ std::string textOf(const MadeUp& madeUp) {
          R"(, "borders": {"sides": "110 mm", "weighting": "equal"}}, "bands": )" + bandsOf(madeUp) +
          ", \"lines\": " + linesOf(madeUp) + ", \"spandrels\": " + spandrelsOf(madeUp) +
          ", \"washes\": " + washesOf(madeUp) + ", \"leaf\": " + leafOf(madeUp) +
-         ", \"techniques\": " + techniquesOf(madeUp) + '}';
+         ", \"techniques\": " + techniquesOf(madeUp) + ", \"deliver\": \"" + madeUp.deliver + "\"}";
 }
 
 // What a technique asks of a property, or `otherwise` where it does not ask.

@@ -2,6 +2,7 @@
 // Jobs made up for a test: as small as will switch a technique on, or with everything a design can have.
 #include <map>
 #include <string>
+#include <vector>
 
 #include "core/craft/catalogue.h"
 #include "core/design/design.h"
@@ -19,6 +20,9 @@ struct MadeUp {
   std::string washOrder;                               // "" for no wash
   std::map<std::string, std::string> leaf;             // region -> members of the field that follow it
   std::map<std::string, std::string> techniques = {};  // role -> technique id
+  std::vector<std::string> thickness = {};             // of each board; "1.5 mm" where missing
+  std::vector<int> angle = {};                         // of each bevel; 45 where missing
+  std::string deliver = "framed";
 };
 
 // The smallest job that switches the technique on, by what its `when` asks for, and chooses it in its role.

@@ -29,12 +29,14 @@ class Bench {
   // never happens.
   void workUntil(const std::string& step);
 
+  // Leads the other way from now on.
+  void lead(core::craft::Way way) { m_way = way; }
   void advance(double minutes);
   void reboot(double minutesOff);
   // Sets whether a time server steers the wall clock.
   void setSynced(bool synced) { m_now.synced = synced; }
   const core::jobs::JobState& state() const { return m_state; }
-  core::jobs::JobAt at() const { return {m_state, m_shop, m_now}; }
+  core::jobs::JobAt at() const { return {m_state, m_shop, m_now, m_way}; }
   core::jobs::BenchPlace place() const { return core::jobs::benchPlace(at()); }
   std::string shown() const;
   const std::string& lastIntent() const { return m_lastIntent; }
@@ -49,6 +51,7 @@ class Bench {
   core::jobs::JobState m_state;
   core::shop::Shop m_shop;
   core::waits::ClockReading m_now{1'764'000'000'000, "boot-1", 1'000'000'000'000, true};
+  core::craft::Way m_way = core::craft::Way::Every;
   std::string m_lastIntent;
   int m_intents = 0;
   int m_boots = 1;

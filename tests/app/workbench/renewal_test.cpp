@@ -11,12 +11,17 @@ using namespace tests;
 namespace {
 
 // The trade's techniques, but for one that the bench's own file stands in for.
-app::workbench::Library with(const std::string& id, const std::string& found, const std::string& put) {
-  const auto text = readWholeFile(PROJECT_ROOT "/recipes/" + id + ".technique.json");
+app::workbench::Library with(const std::string& id,
+                             const std::vector<std::pair<std::string, std::string>>& replacements) {
+  auto text = readWholeFile(PROJECT_ROOT "/recipes/" + id + ".technique.json");
   REQUIRE(text.has_value());
-  REQUIRE(text->find(found) != std::string::npos);
+  for (const auto& [found, put] : replacements) {
+    INFO(found);
+    REQUIRE(text->find(found) != std::string::npos);
+    text = replaceAll(*text, found, put);
+  }
   QTemporaryDir own;
-  REQUIRE(writeWholeFile(own.filePath("own.technique.json").toStdString(), replaceAll(*text, found, put)));
+  REQUIRE(writeWholeFile(own.filePath("own.technique.json").toStdString(), *text));
   const auto loaded = app::workbench::loadLibrary(QStringLiteral(PROJECT_ROOT "/recipes"), own.path());
   for (const auto& problem : loaded.problems) UNSCOPED_INFO(core::base::dump(problem.problem));
   REQUIRE(loaded.problems.empty());
@@ -24,19 +29,19 @@ app::workbench::Library with(const std::string& id, const std::string& found, co
 }
 
 app::workbench::Library longerLook() {
-  return with("final-look", R"("early": "2 min", "likely": "4 min", "late": "8 min")",
-              R"("early": "20 min", "likely": "40 min", "late": "80 min")");
+  return with("final-look", {{R"("early": "2 min", "likely": "4 min", "late": "8 min")",
+                              R"("early": "20 min", "likely": "40 min", "late": "80 min")"}});
 }
 
 // What stands between blank and corner is another fact by another name.
-app::workbench::Library otherBlanks() { return with("square-boards", "this.blank.cut", "this.blank.sawn"); }
+app::workbench::Library otherBlanks() { return with("square-boards", {{"this.blank.cut", "this.blank.sawn"}}); }
 
 // A step before the first, which needs what it makes.
 app::workbench::Library wipedBlanks() {
-  return with("square-boards", R"("steps": [
+  return with("square-boards", {{R"("steps": [
     {
       "id": "cut-blank",)",
-              R"("steps": [
+                                 R"("steps": [
     {
       "id": "wipe",
       "title": "Wipe the sheet for the {name}",
@@ -44,11 +49,12 @@ app::workbench::Library wipedBlanks() {
       "good": "No speck on either side.",
       "hands": "clean",
       "work": { "early": "1 min", "likely": "2 min", "late": "3 min", "source": "the bench's own" },
+      "needs": ["art.measured"],
       "makes": ["this.sheet.wiped"]
     },
     {
-      "id": "cut-blank",
-      "needs": ["this.sheet.wiped"],)");
+      "id": "cut-blank",)"},
+                                {R"("needs": ["art.measured", {)", R"("needs": ["this.sheet.wiped", {)"}});
 }
 
 std::string begunJob(core::record::EventStore& store, int acts) {

@@ -7,6 +7,7 @@
 
 #include "core/decisions/offers.h"
 #include "core/jobs/touch_tests.h"
+#include "core/jobs/wait_groups.h"
 #include "tests/support/bench.h"
 #include "tests/support/catch.h"
 #include "tests/support/recipes.h"
@@ -129,7 +130,10 @@ TEST_CASE("while nothing can be started the bench names the wait that is due to 
       const auto leftOf = [&](const waits::WaitState& state) {
         return (state.byTouch ? state.opens.likely : state.lookAt) - state.elapsed.time;
       };
-      for (const auto& [id, run] : bench.state().waits) {
+      // Waits begun together are tested when the last of them is ready.
+      for (const jobs::WaitGroup& group : jobs::waitGroups(bench.at())) {
+        const jobs::RunningWait& run = *group.back();
+        const std::string& id = run.id;
         const auto state = bench.at().waitState(run);
         if (!bench.at().matters(run) || state.foundByTouch || state.phase == waits::Phase::Over || state.closes)
           continue;
