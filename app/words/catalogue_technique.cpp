@@ -145,6 +145,9 @@ const std::vector<Entry>& techniqueEntries() {
       {"technique.folder-missing", QT_TRANSLATE_NOOP("words", "there is no such folder")},
       {"recipes.not-found", QT_TRANSLATE_NOOP("words", "there is no folder of techniques at {path}")},
 
+      {"compose.too-many-pieces",
+       QT_TRANSLATE_NOOP("words",
+                         "{count} pieces of {steps} steps each are more than the {most} steps one job can have")},
       {"compose.too-many-steps", QT_TRANSLATE_NOOP("words", "the work would have more than {most} steps")},
       {"compose.too-much",
        QT_TRANSLATE_NOOP("words", "the techniques say too much of too many things for their steps to be put in order")},

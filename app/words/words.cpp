@@ -213,6 +213,8 @@ core::workflow::ThingWords thingWords() {
   words.wash = said(QT_TRANSLATE_NOOP("words", "{id} wash panel"));
   words.leaf = said(QT_TRANSLATE_NOOP("words", "leaf field {id}"));
   words.part = said(QT_TRANSLATE_NOOP("words", "part {number} of {of} of {field}"));
+  words.piece = said(QT_TRANSLATE_NOOP("words", "piece {number}"));
+  words.ofPiece = said(QT_TRANSLATE_NOOP("words", "{name} of piece {number}"));
   words.places = {{"top", said(QT_TRANSLATE_NOOP("words", "top"))},
                   {"right", said(QT_TRANSLATE_NOOP("words", "right"))},
                   {"bottom", said(QT_TRANSLATE_NOOP("words", "bottom"))},

@@ -124,6 +124,7 @@ constexpr StepField kStepFields[] = {
     {"resource", kOptional, &into<&Step::resource, readResource>, &sameMember<&S::resource, S>, nullptr,
      "renewal.resource"},
     {"stage", kOptional, &into<&Step::stage, readStage>, &sameMember<&S::stage, S>, nullptr, "renewal.order"},
+    {"once", kOptional, &into<&Step::once, truth>, &sameMember<&S::once, S>, nullptr, "renewal.order"},
     {"needs", kOptional, &into<&Step::needs, readNeeds>},
     {"makes", kOptional, &into<&Step::makes, facts<Allowed::Plain>>},
     {"ends", kOptional, &into<&Step::ends, facts<Allowed::EveryToo>>},
@@ -134,10 +135,10 @@ constexpr StepField kStepFields[] = {
 
 // Will not compile where a member comes or goes.
 [[maybe_unused]] constexpr std::size_t membersOf(const StepDetail& whole) {
-  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14] = whole;
-  return 14;
+  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15] = whole;
+  return 15;
 }
-static_assert(ownFields(kStepFields) == 14, "every member of a step has its row");
+static_assert(ownFields(kStepFields) == 15, "every member of a step has its row");
 
 Step readStep(const Node& node, const Scope& technique, std::set<std::string>& ids, Problems& problems) {
   Step step;

@@ -215,6 +215,7 @@ struct StepDetail {
   bool uninterruptible = false;
   std::string resource;       // "press", "rack" or ""
   Stage stage = Stage::None;  // the technique's, where the step states no other
+  bool once = false;          // for all pieces of a job together
 
   friend bool operator==(const StepDetail&, const StepDetail&) = default;
 };

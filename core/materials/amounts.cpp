@@ -86,6 +86,10 @@ std::vector<Amount> amountsOf(const Job& job, const Layout& layout) {
   }
   amounts.erase(std::remove_if(amounts.begin(), amounts.end(), [](const Amount& one) { return one.value <= 0; }),
                 amounts.end());
+  for (Amount& amount : amounts) {
+    amount.value *= job.count;
+    amount.area *= job.count;
+  }
   return amounts;
 }
 

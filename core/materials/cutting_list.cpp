@@ -104,6 +104,7 @@ std::vector<CutPiece> cuttingList(const Job& job, const Layout& layout) {
   for (const design::Spandrel& spandrel : job.spandrels) {
     if (const auto* placed = layout.spandrel(spandrel.id)) pieces.push_back(paperOf(spandrel, *placed));
   }
+  for (CutPiece& piece : pieces) piece.count *= job.count;
   return pieces;
 }
 

@@ -87,9 +87,8 @@ class Matcher {
     const CutPiece& piece = m_pieces[index];
     StockMatch& match = m_matches[index];
     const auto fits = [&](const Stock& one) { return piece.material.empty() || isNamed(one, piece.material); };
-    match.stock = stockThat(StockKind::Board, [&](const Stock& one) {
-      return fits(one) && isAsThick(one.thickness, piece.thickness);
-    });
+    match.stock = stockThat(StockKind::Board,
+                            [&](const Stock& one) { return fits(one) && isAsThick(one.thickness, piece.thickness); });
     const bool stated = !match.stock.empty();
     if (!stated && piece.use != PieceUse::Backing) {
       match.stock = stockThat(StockKind::Board, [&](const Stock& one) { return fits(one) && !one.thickness; });

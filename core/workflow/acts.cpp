@@ -30,7 +30,8 @@ std::string ownThing(const std::string& thing) { return thing.substr(0, thing.fi
 std::set<std::string> thingsOf(const Workflow& workflow, const std::vector<std::size_t>& steps) {
   std::set<std::string> things;
   for (const std::size_t step : steps) {
-    if (!workflow.steps[step].thing.empty()) things.insert(ownThing(workflow.steps[step].thing));
+    const std::string thing = ownThing(workflow.steps[step].thing);
+    if (!thing.empty()) things.insert(thing);
   }
   return things;
 }
@@ -93,7 +94,7 @@ class Stretches {
     for (const std::vector<std::size_t>* steps : {&before, &turn}) {
       for (const std::size_t step : *steps) {
         const std::string& id = m_workflow.steps[step].id;
-        kinds.insert(id.substr(0, id.find('@')));
+        kinds.insert(id.substr(0, id.find_first_of("@#")));
       }
     }
     return kinds.size();

@@ -19,7 +19,8 @@ waits::DryingModel modelOf(craft::DryingModel model) {
 
 waits::Kind kindOf(const WorkflowWait& wait) {
   waits::Kind kind;
-  const std::size_t at = wait.id.find('@');
+  // Without the thing and the number of the piece.
+  const std::size_t at = wait.id.find_first_of("@#");
   const std::size_t last = wait.id.rfind('/');
   const bool ofThing = at != std::string::npos && last != std::string::npos && last > at;
   kind.name = ofThing ? wait.id.substr(0, at) + wait.id.substr(last) : wait.id;

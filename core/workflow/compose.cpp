@@ -10,6 +10,7 @@
 #include "core/craft/pattern.h"
 #include "core/workflow/composer.h"
 #include "core/workflow/order.h"
+#include "core/workflow/pieces.h"
 
 namespace core::workflow {
 namespace {
@@ -169,6 +170,17 @@ base::Result<Workflow, ComposeProblems> compose(const design::Design& design, co
   if (!composer.unmet().empty()) return told(Telling(design, catalogue, words, composer).all());
   std::vector<DraftStep> steps = composer.takeSteps();
   if (composer.tooMuch()) return single(*composer.tooMuch());
+  const std::size_t all = steps.size() * static_cast<std::size_t>(design.job.count);
+  if (all > kMostStepsOfPieces) {
+    ComposeProblem problem;
+    problem.problem.pointer = "/count";
+    problem.problem.message = Message("compose.too-many-pieces")
+                                  .with("steps", static_cast<std::int64_t>(steps.size()))
+                                  .with("count", std::int64_t{design.job.count})
+                                  .with("most", static_cast<std::int64_t>(kMostStepsOfPieces));
+    return ComposeProblems{problem};
+  }
+  steps = repeatedForPieces(std::move(steps), design.job.count, words);
   auto ordered = inOrder(std::move(steps));
   if (ordered) return std::move(ordered).value();
   return single(ordered.error());

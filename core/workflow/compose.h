@@ -16,6 +16,8 @@ namespace core::workflow {
 
 // This is far more than any mount needs, and few enough to be composed, rehearsed and shown at once.
 inline constexpr std::size_t kMostSteps = 5000;
+// Of all pieces of a job together.
+inline constexpr std::size_t kMostStepsOfPieces = 20'000;
 
 // A reason why the job cannot be worked with these techniques, at its place in the job file. The reasons are:
 //   compose.no-such-role {role}, compose.no-such-technique {role} {technique}, compose.wrong-role {role} {technique}:
@@ -26,6 +28,7 @@ inline constexpr std::size_t kMostSteps = 5000;
 //     unfinished;
 //   compose.nobody-makes {step} {technique} {name}: no technique at hand does what has to be done to the thing, or the
 //     piece ({name} is ""), before that step;
+//   compose.too-many-pieces {steps} {count} {most}: the steps of one piece, so many times, are more than can be worked;
 //   compose.cycle {path}: titles of steps that wait for each other;
 //   compose.too-many-steps {most}: more than kMostSteps; compose.too-much: more to put in order than this program
 //     attempts. Either is then the only reason.

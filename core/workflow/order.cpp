@@ -15,7 +15,7 @@ namespace {
 using Edges = std::vector<std::vector<std::size_t>>;  // for each step, those that come before it, in order
 
 // The order has to be stored for each pair of steps. Beyond this many, facts are used for too many things at once.
-constexpr std::size_t kMostPairs = 100'000;
+constexpr std::size_t kMostPairs = 500'000;
 
 struct Facts {
   std::vector<std::size_t> makers;

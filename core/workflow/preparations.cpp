@@ -137,7 +137,7 @@ class Reckoning {
   std::vector<std::vector<std::size_t>> m_after;
   std::vector<double> m_earliest;
   std::vector<double> m_latest;
-  std::vector<double> m_use;      // the first use
+  std::vector<double> m_use;  // the first use
   std::vector<double> m_lastUse;
 };
 

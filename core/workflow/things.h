@@ -25,6 +25,9 @@ struct ThingWords {
   std::string wash = "{id}";
   std::string leaf = "{id}";
   std::string part = "{id}";
+  // Of several identical pieces: one of them, and a thing of one.
+  std::string piece = "{number}";
+  std::string ofPiece = "{name} {number}";
   // Words for "top", "right", "bottom", "left", "tl", "tr", "br", "bl"; a key without a word is shown itself.
   std::map<std::string, std::string> places;
   // The names of a touch test's answers where the technique has none.

@@ -19,7 +19,7 @@ using core::units::Duration;
 namespace {
 
 // "technique/step", without the thing.
-std::string kindOf(const core::workflow::WorkflowStep& step) { return step.id.substr(0, step.id.find('@')); }
+std::string kindOf(const core::workflow::WorkflowStep& step) { return step.id.substr(0, step.id.find_first_of("@#")); }
 
 QString unitless(double amount) { return QString::number(amount, 'g', 3); }
 
@@ -168,7 +168,7 @@ void BenchViewModel::showAct(const JobAt& job) {
   if (drawn == nullptr || !drawn->act) return;
   m_act.piece = m_drawn.act(job.state().plan, *drawn);
   // Where the step is for the whole job and no side is given as up, the piece would be all in pencil and show nothing.
-  const bool ofJob = std::all_of(m_steps.begin(), m_steps.end(), [](const auto* step) { return step->thing.empty(); });
+  const bool ofJob = std::all_of(m_steps.begin(), m_steps.end(), [](const auto* step) { return core::workflow::wholeThing(step->thing).empty(); });
   if (m_kind == Kind::Step && ofJob && m_step->up == core::craft::WayUp::None) m_drawing = m_act;
 }
 

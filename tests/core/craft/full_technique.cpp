@@ -36,6 +36,7 @@ std::string fullTechnique() {
       ],
       "setup": {"tool": "cutter", "figures": ["band.owner.strip.width"], "words": "for {paper}"},
       "stage": "cut",
+      "once": false,
       "figures": ["band.owner.strip.axis", {"id": "band.owner.strip.width", "count": 2, "from": "cut end to cut end"}],
       "checks": [
         {"ask": "Is the strip square?"},
