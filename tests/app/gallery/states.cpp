@@ -148,8 +148,9 @@ const std::vector<State>& states() {
   static const auto kAct = [](const QString& step) {
     return [step](Stage& stage) {
       return stage.workUntil([&] {
-        const BenchViewModel& bench = stage.desk().bench();
-        return bench.kind() == Kind::Step && bench.stepId().contains(step);
+        const auto& steps = stage.desk().bench().steps();
+        return std::any_of(steps.begin(), steps.end(),
+                           [&](const auto* one) { return QString::fromStdString(one->id).contains(step); });
       });
     };
   };
