@@ -115,6 +115,7 @@ QtObject {
             on: "jobs"
             given: ({
                 "jobs": root.desk.jobs,
+                "settings": root.desk.settings,
                 "shelf": root.desk.shelf
             })
         },

@@ -92,9 +92,12 @@ std::vector<CutPiece> cuttingList(const Job& job, const Layout& layout) {
   const auto part = [&](const char* id, PieceUse use, Length thickness) {
     if (thickness > Length()) pieces.push_back(blank(layout, id, use, thickness));
   };
-  part("back-mount", PieceUse::BackMount, package.backMount);
-  part("backing", PieceUse::Backing, package.backing);
-  part("glazing", PieceUse::Glazing, package.glazing);
+  // Nothing is cut that is not delivered.
+  if (job.deliver != units::Deliver::Mount) part("back-mount", PieceUse::BackMount, package.backMount);
+  if (job.deliver == units::Deliver::Framed) {
+    part("backing", PieceUse::Backing, package.backing);
+    part("glazing", PieceUse::Glazing, package.glazing);
+  }
   for (const design::Band& band : job.bands) {
     const design::BandLayout* placed = layout.band(band.id);
     if (placed == nullptr) continue;

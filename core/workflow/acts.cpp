@@ -85,7 +85,8 @@ class Stretches {
     const int had = washOf(handsOf(m_workflow, before.steps));
     if (had != 0 && had != washOf(handsOf(m_workflow, turn.steps))) return false;
     if (kindsOf(before.steps, turn.steps) > kMostKinds) return false;
-    return worksTheSame(before.steps, turn.steps) && !isParted(before.steps, turn.steps);
+    return worksTheSame(before.steps, turn.steps) && !setsOtherwise(before.steps, turn.steps) &&
+           !isParted(before.steps, turn.steps);
   }
 
   // Of how many kinds the steps are, those for other things not counted again.
@@ -101,13 +102,24 @@ class Stretches {
   }
 
   // What is done for the job as a whole goes with anything; what is done for one thing goes with what is done for it
-  // and its like.
+  // and its like. What is done for more things is an act of its own: its title says all.
   bool worksTheSame(const std::vector<std::size_t>& before, const std::vector<std::size_t>& turn) const {
     const std::set<std::string> had = thingsOf(m_workflow, before);
     const std::set<std::string> has = thingsOf(m_workflow, turn);
     if (had.empty() || has.empty()) return true;
-    return std::includes(had.begin(), had.end(), has.begin(), has.end()) ||
-           std::includes(has.begin(), has.end(), had.begin(), had.end());
+    return std::includes(had.begin(), had.end(), has.begin(), has.end());
+  }
+
+  // One act has one setting of a tool.
+  bool setsOtherwise(const std::vector<std::size_t>& before, const std::vector<std::size_t>& turn) const {
+    for (const std::size_t earlier : before) {
+      const auto& was = m_workflow.steps[earlier].setup;
+      for (const std::size_t later : turn) {
+        const auto& is = m_workflow.steps[later].setup;
+        if (was && is && was->tool == is->tool && was->to != is->to) return true;
+      }
+    }
+    return false;
   }
 
   // A wait begun in the one stands before the other, or a window would be open unseen while the other is worked.
@@ -115,6 +127,9 @@ class Stretches {
     for (const std::size_t earlier : before) {
       const WorkflowStep& one = m_workflow.steps[earlier];
       for (const WorkflowWait& wait : one.waits) {
+        // A wait counts from the press that ends the act: other work does not stand between.
+        const bool otherWork = m_workflow.steps[turn.front()].technique != one.technique;
+        if (!wait.closes && otherWork) return true;
         if (!wait.closes) continue;
         const bool used = std::any_of(before.begin(), before.end(), [&](std::size_t other) {
           const auto& needs = m_workflow.steps[other].needs;
@@ -148,8 +163,10 @@ std::vector<std::vector<std::size_t>> piecesOf(const std::vector<DraftStep>& dra
   return pieces;
 }
 
-// The title of what is gathered by one entry of "together", or of one step.
-std::string gatheredTitle(const std::vector<DraftStep>& drafts, const std::vector<std::size_t>& steps) {
+// The title of what is gathered by one entry of "together", or of one step; `amongOthers`: of the one that stands for
+// an act with others in it.
+std::string gatheredTitle(const std::vector<DraftStep>& drafts, const std::vector<std::size_t>& steps,
+                          bool amongOthers = false) {
   const DraftStep& first = drafts[steps.front()];
   for (const Way way : {Way::Short, Way::Every}) {
     const std::string& group = groupOf(first, way);
@@ -157,7 +174,8 @@ std::string gatheredTitle(const std::vector<DraftStep>& drafts, const std::vecto
       return groupOf(drafts[step], way) == group;
     });
     const std::string& title = first.togetherTitle[static_cast<std::size_t>(way)];
-    if (all && steps.size() > 1 && !title.empty()) return title;
+    const bool several = steps.size() > 1 || (amongOthers && way == Way::Short);
+    if (all && several && !title.empty()) return title;
   }
   // The step that is worked longest, the first of those alike.
   std::size_t longest = steps.front();
@@ -215,7 +233,9 @@ Acts actsOf(const Workflow& workflow, const std::vector<DraftStep>& drafts, cons
   }
   for (const Stretches::Stretch& stretch : Stretches(workflow).of(turns)) {
     const std::vector<std::size_t>& steps = stretch.turn.steps;
-    acts.brief.push_back({steps, gatheredTitle(drafts, stretch.longest->steps), workflow.steps[steps.front()].stage});
+    const bool amongOthers = stretch.longest->steps.size() < steps.size();
+    acts.brief.push_back(
+        {steps, gatheredTitle(drafts, stretch.longest->steps, amongOthers), workflow.steps[steps.front()].stage});
   }
   return acts;
 }

@@ -54,10 +54,9 @@ class Repeater {
     // Whatever opens a window is worked for one piece at a time, unless its turn uses the window itself.
     const bool opensWindow = std::any_of(step.waits.begin(), step.waits.end(),
                                          [](const WorkflowWait& wait) { return wait.closes.has_value(); });
-    for (const std::size_t way : {std::size_t{0}, std::size_t{1}}) {
-      if (!draft.group[way].empty() || opensWindow) continue;
-      draft.group[way] = "pieces\n" + one.step.id;
-      draft.togetherTitle[way] = step.title;
+    if (draft.group[0].empty() && draft.group[1].empty() && !opensWindow) {
+      draft.group[0] = "pieces\n" + one.step.id;
+      draft.togetherTitle[0] = step.title;
     }
     return draft;
   }

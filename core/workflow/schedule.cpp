@@ -210,7 +210,7 @@ class Planner : FastClock::Listener {
     const double haste = hasHaste ? -std::floor(m_frame.tail[step] / m_manner.haste) : 0;
     const bool otherHands = m_hands && handsClass(*m_hands) != handsClass(one.hands);
     const bool otherTool = m_hands && *m_hands != one.hands;
-    return std::tuple(m_clock.closingOf(step), haste, otherHands, m_stage != one.stage, otherTool, step);
+    return std::tuple(m_clock.closingOf(step), haste, otherHands, otherTool, m_stage != one.stage, step);
   }
 
   std::optional<std::size_t> choose() const {
@@ -264,39 +264,59 @@ class Planner : FastClock::Listener {
   int m_missed = 0;
 };
 
-// What a plan is judged by; lower is better.
-auto worthOf(const Frame& frame, const std::vector<Turn>& turns, int missed) {
-  constexpr double kAlike = 30;  // minutes; sooner by less is no gain
+// A plan and what it is judged by; less is better.
+struct Judged {
+  std::vector<Turn> turns;
+  int missed = 0;
+  double end = 0;   // minutes
+  int changes = 0;  // of hands and of settings
+  std::size_t acts = 0;
+};
+
+Judged judged(const Frame& frame, std::vector<Turn> turns, int missed) {
+  Judged plan;
   const Acts acts = actsOf(frame.workflow, frame.drafts, turns);
-  int changes = 0;
   Settings settings;
   std::optional<craft::Hands> hands;
   for (const Act& act : acts.brief) {
     const craft::Hands now = handsOf(frame.workflow, act.steps);
-    if (hands && *hands != now) ++changes;
+    if (hands && *hands != now) ++plan.changes;
     hands = now;
-    for (const std::size_t step : act.steps) changes += settings.sets(frame.workflow.steps[step]) ? 1 : 0;
+    for (const std::size_t step : act.steps) plan.changes += settings.sets(frame.workflow.steps[step]) ? 1 : 0;
   }
-  return std::tuple(missed, std::ceil(turns.empty() ? 0 : turns.back().to / kAlike), changes, acts.brief.size());
+  plan.missed = missed;
+  plan.end = turns.empty() ? 0 : turns.back().to;
+  plan.acts = acts.brief.size();
+  plan.turns = std::move(turns);
+  return plan;
+}
+
+// The best of the plans: none ends sooner by more than a hundredth, and of those none asks for fewer changes.
+Judged bestOf(std::vector<Judged> plans) {
+  constexpr double kAlike = 1.01;
+  const int missed = std::min_element(plans.begin(), plans.end(), [](const Judged& a, const Judged& b) {
+                       return a.missed < b.missed;
+                     })->missed;
+  std::erase_if(plans, [&](const Judged& plan) { return plan.missed > missed; });
+  const double soonest =
+      std::min_element(plans.begin(), plans.end(), [](const Judged& a, const Judged& b) { return a.end < b.end; })->end;
+  std::erase_if(plans, [&](const Judged& plan) { return plan.end > soonest * kAlike; });
+  return *std::min_element(plans.begin(), plans.end(), [](const Judged& a, const Judged& b) {
+    return std::tie(a.changes, a.acts, a.end) < std::tie(b.changes, b.acts, b.end);
+  });
 }
 
 }  // namespace
 
 std::vector<Turn> turnsOf(const Workflow& workflow, const std::vector<DraftStep>& drafts) {
   const Frame frame(workflow, drafts);
-  std::optional<decltype(worthOf(frame, {}, 0))> best;
-  std::vector<Turn> turns;
+  std::vector<Judged> plans;
   const auto tryOne = [&](const Manner& manner, const std::vector<Lead>& leads) {
     Planner planner(frame, manner, leads);
-    std::vector<Turn> plan = planner.plan();
+    plans.push_back(judged(frame, planner.plan(), planner.missed()));
     std::vector<double> starts(workflow.steps.size(), 0);
-    for (const Turn& turn : plan) {
+    for (const Turn& turn : plans.back().turns) {
       for (const std::size_t step : turn.steps) starts[step] = turn.from;
-    }
-    const auto worth = worthOf(frame, plan, planner.missed());
-    if (!best || worth < *best) {
-      best = worth;
-      turns = std::move(plan);
     }
     return starts;
   };
@@ -307,7 +327,7 @@ std::vector<Turn> turnsOf(const Workflow& workflow, const std::vector<DraftStep>
     if (const std::vector<Lead> exact = leadsOf(frame.agenda, starts); exact != leads) tryOne(manner, exact);
     if (workflow.steps.size() > kMostToCompare) break;
   }
-  return turns;
+  return bestOf(std::move(plans)).turns;
 }
 
 }  // namespace core::workflow

@@ -17,17 +17,20 @@ Item {
     readonly property int done: 3
     readonly property int here: stages.findIndex(stage => stage.standing === now)
     readonly property string dries: stages.filter(stage => stage.standing === drying).map(stage => stage.name).join(", ")
-    // What stands beside the blocks.
-    readonly property string said: {
-        const place = here < 0 ? "" : qsTr("%1 of %2, %3").arg(here + 1).arg(stages.length).arg(stages[here].name);
-        return place !== "" || dries === "" ? place : qsTr("dries: %1").arg(dries);
+    readonly property string place: here < 0 ? "" : qsTr("%1 of %2").arg(here + 1).arg(stages.length)
+    // What may stand beside the blocks, the fullest first; the first that has room is shown.
+    readonly property var sayings: here >= 0 ? [qsTr("%1, %2").arg(place).arg(stages[here].name), place] : dries !== "" ? [qsTr("dries: %1").arg(dries)] : []
+    readonly property double room: most - blocks.width - Metrics.mm(2)
+    readonly property string said: sayings.find(text => letters.advanceWidth(text) + 1 < room) ?? ""
+    readonly property FontMetrics letters: FontMetrics {
+        font.family: Metrics.family
+        font.pixelSize: Metrics.label
     }
-
     // The width it may take.
     property double most: parent.width
 
     implicitHeight: words.implicitHeight
-    implicitWidth: Math.min(most, words.x + words.implicitWidth)
+    implicitWidth: words.x + (said === "" ? 0 : words.implicitWidth)
     width: implicitWidth
     height: implicitHeight
 
@@ -74,10 +77,9 @@ Item {
         id: words
         objectName: "stages"
         x: blocks.width + Metrics.mm(2)
-        width: Math.max(0, root.width - x)
+        width: implicitWidth
         text: root.said
         font.pixelSize: Metrics.label
         wrapMode: Text.NoWrap
-        elide: Text.ElideRight
     }
 }

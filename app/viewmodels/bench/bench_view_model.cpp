@@ -168,7 +168,8 @@ void BenchViewModel::showAct(const JobAt& job) {
   if (drawn == nullptr || !drawn->act) return;
   m_act.piece = m_drawn.act(job.state().plan, *drawn);
   // Where the step is for the whole job and no side is given as up, the piece would be all in pencil and show nothing.
-  const bool ofJob = std::all_of(m_steps.begin(), m_steps.end(), [](const auto* step) { return core::workflow::wholeThing(step->thing).empty(); });
+  const bool ofJob = std::all_of(m_steps.begin(), m_steps.end(),
+                                 [](const auto* step) { return core::workflow::wholeThing(step->thing).empty(); });
   if (m_kind == Kind::Step && ofJob && m_step->up == core::craft::WayUp::None) m_drawing = m_act;
 }
 
@@ -335,16 +336,6 @@ QString BenchViewModel::checksText() const {
   for (const QString& check : checks())
     text += (text.isEmpty() ? QString() : QStringLiteral("\n")) + QStringLiteral("☐ ") + check;
   return text;
-}
-
-bool BenchViewModel::brief() const { return m_workbench.settings().way == core::craft::Way::Short; }
-
-void BenchViewModel::turnWay() {
-  const auto other = brief() ? core::craft::Way::Every : core::craft::Way::Short;
-  const core::base::Message refused = m_workbench.submit(
-      core::intents::OfShop{core::intents::ChooseSetting{"way", std::string(core::units::name(other))}});
-  m_refusal = refused.id.empty() ? QString() : words::text(refused, core::units::UnitSystem::Millimetres);
-  refresh();
 }
 
 // Of several things worked together their names, or their number where they are many; "" where the title names it.

@@ -39,7 +39,6 @@ class BenchViewModel : public QObject {
   // What an act of several kinds of steps holds, in order.
   Q_PROPERTY(QString partsText READ partsText NOTIFY changed FINAL)
   Q_PROPERTY(QVariantList stages READ stages NOTIFY changed FINAL)  // { "name", "standing" }; see StageStanding
-  Q_PROPERTY(bool brief READ brief NOTIFY changed FINAL)            // led the short way
   Q_PROPERTY(QString next READ next NOTIFY changed FINAL)
   Q_PROPERTY(
       QString detail READ detail NOTIFY changed FINAL)     // the sentences under the title: wait, missed step, trouble
@@ -98,7 +97,6 @@ class BenchViewModel : public QObject {
   QString partsText() const;
   QString checksText() const;
   QVariantList stages() const { return m_stages; }
-  bool brief() const;
   QString next() const { return m_next; }
   QString detail() const { return m_detail; }
   QString lies() const;
@@ -131,8 +129,6 @@ class BenchViewModel : public QObject {
 
   // `finish` records every check as passed. These return whether the act was recorded.
   Q_INVOKABLE bool finish();
-  // Leads the other way from now on.
-  Q_INVOKABLE void turnWay();
   Q_INVOKABLE bool begin();
   Q_INVOKABLE bool takeBack();
   Q_INVOKABLE bool putBack();

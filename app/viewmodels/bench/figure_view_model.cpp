@@ -96,15 +96,6 @@ QString FigureViewModel::origin() const {
   return current()->made ? tr("as made") : current()->entered ? tr("as entered") : tr("computed");
 }
 
-QString FigureViewModel::others() const {
-  QStringList numbers;
-  for (int i = 0; i < total(); ++i) {
-    const QString count = countAt(i);
-    if (i != m_index) numbers << plainOf(figureAt(i)) + (count.isEmpty() ? count : QLatin1Char(' ') + count);
-  }
-  return numbers.join(QStringLiteral(" · "));
-}
-
 QString FigureViewModel::following() const { return plainOf(figureAt(m_index + 1)); }
 
 QString FigureViewModel::place() const {

@@ -30,7 +30,6 @@ class FigureViewModel : public QObject {
   Q_PROPERTY(QString label READ label NOTIFY changed FINAL)
   Q_PROPERTY(QString labelAndDatum READ labelAndDatum NOTIFY changed FINAL)  // "outer width · edge to edge"
   Q_PROPERTY(QString origin READ origin NOTIFY changed FINAL)                // entered, computed or as made
-  Q_PROPERTY(QString others READ others NOTIFY changed FINAL)  // the other numbers of the act, in the order of use
   Q_PROPERTY(QString following READ following NOTIFY changed FINAL)    // the next number in one line; "" after the last
   Q_PROPERTY(QString place READ place NOTIFY changed FINAL)            // "1 of 5"
   Q_PROPERTY(QString shortPlace READ shortPlace NOTIFY changed FINAL)  // "1/3": where there is no room for words
@@ -59,7 +58,6 @@ class FigureViewModel : public QObject {
   QString label() const;
   QString labelAndDatum() const;
   QString origin() const;
-  QString others() const;
   QString following() const;
   QString place() const;
   QString shortPlace() const;

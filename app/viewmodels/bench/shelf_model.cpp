@@ -11,6 +11,7 @@
 #include "app/viewmodels/standing.h"
 #include "app/viewmodels/times.h"
 #include "core/base/text.h"
+#include "core/jobs/wait_groups.h"
 
 namespace app::viewmodels {
 namespace {
@@ -66,10 +67,12 @@ void ShelfModel::refresh() {
   for (const workbench::JobEntry& entry : m_workbench.jobs()) {
     if (entry.rests || m_workbench.job(entry.id) == nullptr) continue;
     const core::jobs::JobAt job = m_workbench.at(entry.id);
-    for (const auto& [id, run] : job.state().waits) {
-      if (auto test = core::jobs::touchTestOf(job, run)) {
-        found.emplace_back(*std::move(test), rowOf(job, run, tags.at(entry.id)));
-      }
+    for (const core::jobs::WaitGroup& group : core::jobs::waitGroups(job)) {
+      auto test = core::jobs::touchTestOf(job, *group.back());
+      if (!test) continue;
+      found.emplace_back(*std::move(test), rowOf(job, *group.back(), tags.at(entry.id)));
+      // Waits begun together are one line; their things are many.
+      if (group.size() > 1) found.back().second.thing = tr("all %1").arg(group.size());
     }
   }
   std::stable_sort(found.begin(), found.end(),

@@ -42,6 +42,7 @@ QString SettingsViewModel::distanceText() const {
 }
 
 bool SettingsViewModel::lamp() const { return m_workbench.settings().lamp; }
+bool SettingsViewModel::brief() const { return m_workbench.settings().way == core::units::Way::Short; }
 
 bool SettingsViewModel::introduced() const { return m_workbench.settings().introduced; }
 
@@ -83,6 +84,10 @@ void SettingsViewModel::moveBy(std::int64_t millimetres) {
   const Length then =
       std::clamp(now + Length::wholeMillimetres(millimetres), core::shop::kNearest, core::shop::kFarthest);
   if (then != now) choose("distance", std::to_string(static_cast<std::int64_t>(then.inMillimetres())) + " mm");
+}
+
+void SettingsViewModel::turnWay() {
+  choose("way", std::string(core::units::name(brief() ? core::units::Way::Every : core::units::Way::Short)));
 }
 
 void SettingsViewModel::turnLamp() { choose("lamp", lamp() ? "false" : "true"); }

@@ -4,8 +4,8 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The line above the act: the time, what was done last, where the piece stands among its stages. What keeps an alert
-// from being heard takes the whole line and as many more as it needs; the time stays.
+// The line above the act: the time, and where the piece stands among its stages. What keeps an alert from being heard
+// takes the whole line and as many more as it needs; the time stays.
 Item {
     id: root
 
@@ -25,24 +25,11 @@ Item {
         font.pixelSize: Metrics.label
         font.bold: true
     }
-    Words {
-        objectName: "above"
-        anchors.left: time.right
-        anchors.leftMargin: Metrics.mm(3)
-        anchors.right: strip.left
-        anchors.rightMargin: Metrics.mm(3)
-        visible: !root.troubled && text !== "" && width > Metrics.mm(30)
-        text: root.bench.above
-        color: Theme.quiet
-        font.pixelSize: Metrics.label
-        wrapMode: Text.NoWrap
-        elide: Text.ElideRight
-    }
     StageStrip {
         id: strip
         anchors.right: parent.right
         visible: !root.troubled && stages.length > 1
         stages: root.bench.stages
-        most: root.width * 0.6
+        most: root.width - time.implicitWidth - Metrics.mm(6)
     }
 }

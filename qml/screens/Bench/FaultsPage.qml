@@ -46,8 +46,9 @@ CornerFrame {
 
                 required property int index
 
-                width: parent.width
+                width: parent.width - Metrics.mm(2)
                 height: Metrics.key
+                legendSize: legend.length > 48 ? Metrics.label : Metrics.text
                 offers: ScreenAction {
                     name: "fault" + fault.index
                     text: root.bench.faults[root.first + fault.index] ?? ""

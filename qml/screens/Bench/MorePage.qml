@@ -48,15 +48,6 @@ CornerFrame {
             onTriggered: root.asked("jobs")
         },
         ScreenAction {
-            name: "way"
-            text: root.bench.brief ? qsTr("Every act") : qsTr("Short way")
-            place: ScreenAction.AboveDone
-            onTriggered: {
-                root.bench.turnWay();
-                root.asked("bench");
-            }
-        },
-        ScreenAction {
             name: "turn"
             text: qsTr("Turn")
             hint: qsTr("%1 of %2").arg(pages.page + 1).arg(pages.pages)

@@ -19,8 +19,6 @@ Item {
         text: root.bench.shortPiece
         font.pixelSize: Metrics.label
         font.italic: true
-        maximumLineCount: 2
-        elide: Text.ElideRight
     }
     PieceView {
         anchors.top: name.bottom

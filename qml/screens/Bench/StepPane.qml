@@ -12,6 +12,7 @@ Item {
     required property BenchViewModel bench
     readonly property bool fits: pane.fits
     // Where a step has several numbers, which one this is matters more than what was done last.
+    readonly property bool hasChecks: root.bench.kind === BenchViewModel.Step && root.bench.checks.length > 0
     readonly property bool severalNumbers: root.bench.figure.total > 1
 
     FitPane {
@@ -19,8 +20,16 @@ Item {
         anchors.fill: parent
         anchors.bottomMargin: next.height
         spacing: level === 0 ? Metrics.mm(2.5) : Metrics.mm(1)
-        key: root.bench.stepId + root.bench.title + root.bench.detail + root.bench.figure.index + root.bench.refusal
+        key: root.bench.stepId + root.bench.title + root.bench.above + root.bench.detail + root.bench.figure.index + root.bench.refusal
 
+        Words {
+            objectName: "above"
+            width: parent.width
+            visible: text !== "" && (pane.level < 2 || (pane.level < 3 && !root.severalNumbers))
+            text: root.bench.above
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+        }
         Words {
             objectName: "refusal"
             width: parent.width
@@ -47,11 +56,9 @@ Item {
         Words {
             objectName: "parts"
             width: parent.width
-            visible: text !== "" && pane.level < 3
+            visible: text !== "" && pane.level < 2
             text: root.bench.partsText
             font.pixelSize: Metrics.label
-            maximumLineCount: pane.level === 0 ? 4 : 1
-            elide: Text.ElideRight
         }
         Words {
             objectName: "detail"
@@ -83,26 +90,15 @@ Item {
         Words {
             width: parent.width
             visible: root.bench.figure.present
-            text: pane.level < 3 || root.severalNumbers ? root.bench.figure.labelAndDatum : root.bench.figure.datum
+            // From where it is measured matters more than what it is called.
+            text: pane.level < 2 || root.bench.figure.datum === "" ? root.bench.figure.labelAndDatum : root.bench.figure.datum
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
-            maximumLineCount: pane.level < 2 ? 3 : 1
-            elide: Text.ElideRight
-        }
-        // The other numbers of the act, in the order of use.
-        Words {
-            objectName: "others"
-            width: parent.width
-            visible: text !== ""
-            text: root.bench.figure.others
-            font.pixelSize: Metrics.label
-            maximumLineCount: pane.level < 2 ? 2 : 1
-            elide: Text.ElideRight
         }
         Words {
             objectName: "checks"
             width: parent.width
-            visible: root.bench.kind === BenchViewModel.Step && root.bench.checks.length > 0
-            text: pane.level < 1 ? root.bench.checksText : qsTr("☐ %1 to check, under More").arg(root.bench.checks.length)
+            visible: root.hasChecks && pane.level < 2
+            text: pane.level < 1 ? root.bench.checksText : qsTr("%1 to check: More").arg(root.bench.checks.length)
             font.pixelSize: Metrics.label
         }
     }
@@ -111,8 +107,6 @@ Item {
         objectName: "next"
         anchors.bottom: root.bottom
         width: root.width
-        wrapMode: Text.NoWrap
-        elide: Text.ElideRight
         text: root.bench.progress + (root.bench.progress !== "" && root.bench.next !== "" ? " · " : "") + root.bench.next
         color: Theme.quiet
         font.pixelSize: Metrics.label

@@ -9,17 +9,27 @@ CornerFrame {
     id: root
 
     required property JobsModel jobs
+    required property SettingsViewModel settings
 
     function done() {
         over();
     }
 
-    actions: ScreenAction {
-        name: "cutting"
-        text: qsTr("Cut sheets")
-        place: ScreenAction.AboveDone
-        onTriggered: root.asked("cutting")
-    }
+    actions: [
+        ScreenAction {
+            name: "cutting"
+            text: qsTr("Cut sheets")
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("cutting")
+        },
+        // In which way the maker is led, on this tablet; one record, whichever it is.
+        ScreenAction {
+            name: "way"
+            text: root.settings.brief ? qsTr("Every act") : qsTr("Short way")
+            place: ScreenAction.AboveDone
+            onTriggered: root.settings.turnWay()
+        }
+    ]
 
     Column {
         width: parent.width
@@ -40,6 +50,10 @@ CornerFrame {
             visible: text !== ""
             text: root.jobs.chosenRuns
             color: Theme.calm
+        }
+        Words {
+            width: parent.width
+            text: root.settings.brief ? qsTr("Led the short way: a stretch of a stage at a time.") : qsTr("Led act by act.")
         }
     }
     Words {

@@ -74,6 +74,19 @@ DeskFrame {
         }
         SettingRow {
             width: parent.width
+            called: qsTr("Way")
+            meaning: root.settings.brief ? qsTr("Short: a stretch of a stage at a time.") : qsTr("Every act by itself, with all that is to be known.")
+
+            SettingKey {
+                offers: ScreenAction {
+                    name: "turnWay"
+                    text: root.settings.brief ? qsTr("Every act") : qsTr("Short way")
+                    onTriggered: root.settings.turnWay()
+                }
+            }
+        }
+        SettingRow {
+            width: parent.width
             called: qsTr("Light")
             meaning: root.settings.lamp ? qsTr("Dark, for work by lamp.") : qsTr("Light, for work by day.")
 

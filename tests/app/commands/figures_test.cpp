@@ -178,7 +178,7 @@ TEST_CASE("figures for people stand in columns and name their datum") {
   const auto ran =
       commands.run({QStringLiteral("figures"), commands.file(QStringLiteral("c.job.json"), tests::workedExample())});
   CHECK(ran.exit == 0);
-  CHECK(tests::contains(ran.out, "top board, near mark across"));
+  CHECK(tests::contains(ran.out, "top board, first side line"));
   const auto lines = core::base::split(ran.out, '\n');
   CHECK(lines.size() == expectedFigures().size() + 1);
   const std::size_t column = lines[0].find("edge to edge");

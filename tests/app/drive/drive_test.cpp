@@ -99,7 +99,10 @@ TEST_CASE("led the short way, the demo job is finished by touch with at most nin
     QThread::msleep(300);
   };
   click(bench.state(), "More");
+  click(bench.state(), "Jobs");
+  click(bench.state(), "Pilot's chart of the outer bar");
   click(bench.state(), "Short way");
+  click(bench.state(), "Done");
   const int presses = workThrough(
       bench, [&](const Value& state) { click(state, "Done"); }, [&](const Value& state) { click(state, "Heard"); });
   WARN(presses << " presses");

@@ -137,7 +137,8 @@ const std::vector<State>& states() {
   // Led the short way, to the act that holds such a step.
   static const auto kShort = [](const QString& step) {
     return [step](Stage& stage) {
-      stage.desk().bench().turnWay();
+      stage.desk().settings().turnWay();
+      stage.desk().refresh();
       return stage.workUntil([&] {
         const auto& steps = stage.desk().bench().steps();
         return std::any_of(steps.begin(), steps.end(),
