@@ -249,6 +249,9 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
   if (subject.thing != nullptr) {
     step.thing = subject.thing->id;
     step.thingName = words.at("name");
+    if (const Thing* owner = subject.thing->owner.empty() ? nullptr : things.find(subject.thing->owner)) {
+      step.ownerName = owner->words.at("name");
+    }
   }
   static_cast<craft::TechniqueDetail&>(step) = technique;
   static_cast<craft::StepDetail&>(step) = source;

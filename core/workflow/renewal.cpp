@@ -46,7 +46,8 @@ constexpr std::array kStep = {
     step<&S::technique>(kAside),
     step<&S::thing>(kAside),
     step<&S::thingName>(kAside),  // the program's own word
-    step<&S::before>(kAside),     // what the facts come to
+    step<&S::ownerName>(kAside),
+    step<&S::before>(kAside),  // what the facts come to
     step<&S::techniqueTitle>("renewal.called"),
     step<&S::checks>("renewal.checks"),
     step<&S::faults>("renewal.faults"),
@@ -71,14 +72,14 @@ constexpr std::array kWait = {
 
 // These two do not compile where a member is added or removed; the tables above then need the same change.
 [[maybe_unused]] constexpr std::size_t membersOf(const StepOfJob& whole) {
-  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16] = whole;
-  return 16;
+  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16, a17] = whole;
+  return 17;
 }
 [[maybe_unused]] constexpr std::size_t membersOf(const WaitOfJob& whole) {
   [[maybe_unused]] const auto& [a1, a2, a3, a4, a5] = whole;
   return 5;
 }
-static_assert(kStep.size() == 16 && kWait.size() == 5, "every member is compared or set aside here");
+static_assert(kStep.size() == 17 && kWait.size() == 5, "every member is compared or set aside here");
 
 class Comparison {
  public:

@@ -1,7 +1,7 @@
 #pragma once
 // Chooses among all orders that the facts allow. On the fast clock several ways of choosing are tried, and the best
-// plan is taken, by what matters in this order: no window broken; finished soonest, to a hundredth, so that long waits are
-// begun early; few changes of hands and of set-ups; few acts. Deterministic.
+// plan is taken, by what matters in this order: no window broken; finished soonest, to a hundredth, so that long waits
+// are begun early; few changes of hands and of set-ups; few acts. Deterministic.
 #include <vector>
 
 #include "core/workflow/acts.h"

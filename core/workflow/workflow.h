@@ -88,6 +88,7 @@ struct StepOfJob {
   std::string techniqueTitle;
   std::string thing;      // "" for the job
   std::string thingName;  // as shown to a maker: "top strip of inner band"
+  std::string ownerName;  // of what the thing belongs to, likewise: "inner band"; "" where it owns itself
   std::optional<WorkflowSetup> setup;
   std::vector<WorkflowMaterial> materials;
   std::vector<WorkflowFigure> figures;  // only those this design has; those of the set-up first

@@ -351,7 +351,12 @@ QString BenchViewModel::thing() const {
   const QString all = capitalised(names.join(QStringLiteral(", ")));
   if (names.size() < 2 || all.size() <= kReadAtAGlance)
     return title().contains(all, Qt::CaseInsensitive) ? QString() : all;
-  return tr("%1 in turn").arg(names.size());
+  QStringList owners;
+  for (const auto* step : m_steps) owners << toQt(step->ownerName);
+  owners.removeDuplicates();
+  const bool ofOne = owners.size() == 1 && !owners.front().isEmpty();
+  return ofOne ? tr("%1, %2 in turn").arg(capitalised(owners.front())).arg(names.size())
+               : tr("%1 in turn").arg(names.size());
 }
 
 QStringList BenchViewModel::faults() const {

@@ -85,16 +85,15 @@ TEST_CASE("no two waits on the shelf are called the same, and the shop's own sta
   CHECK(several > 10);
 }
 
-TEST_CASE("two trials that harden at once are told apart by their boards") {
+TEST_CASE("two trials begun in one go are one line on the shelf") {
   tests::Stage stage({"pilots-chart"});
   auto& shelf = stage.desk().shelf();
-  REQUIRE(stage.workUntil([&] { return namesOn(shelf).filter(QStringLiteral("trial hardens")).size() > 1; }));
-  const QStringList trials = namesOn(shelf).filter(QStringLiteral("trial hardens"));
-  CHECK(trials[0] != trials[1]);
-  for (const QString& trial : trials) {
-    INFO(trial.toStdString());
-    CHECK(trial.contains(QStringLiteral("board")));
-  }
+  qsizetype most = 0;
+  static_cast<void>(stage.workUntil([&] {
+    most = std::max(most, namesOn(shelf).filter(QStringLiteral("trial hardens")).size());
+    return false;
+  }));
+  CHECK(most == 1);
 }
 
 TEST_CASE("the headline of a waiting bench, the test it offers and the shelf's first row are one wait") {
