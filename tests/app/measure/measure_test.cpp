@@ -329,16 +329,15 @@ TEST_CASE("beside the drawing of its act the second page of every step has room 
     CHECK(act->isVisible());
     const QRectF place = act->mapRectToScene(QRectF(0, 0, act->width(), act->height()));
     const tests::Shown shown = tests::look(face.window()->contentItem(), QImage());
-    int besides = 0;
+    qsizetype besides = 0;
     for (const tests::ShownText& text : shown.texts) {
       INFO('"' << text.text.toStdString() << '"');
       CHECK(text.fits);
       CHECK_FALSE(place.intersects(text.place.adjusted(1, 1, -1, -1)));
       besides += bench.sentences().contains(text.text) ? 1 : 0;
     }
-    // How it is done stands beside the drawing: whole, where the act is of one kind of steps.
-    CHECK(besides > 0);
-    if (bench.partsText().isEmpty()) CHECK(besides == bench.sentences().size());
+    // How it is done stands beside the drawing; what an act has beyond a page is one turn away.
+    CHECK(besides >= std::min<qsizetype>(3, bench.sentences().size()));
     return false;
   }));
   CHECK(seen.size() > 40);
