@@ -144,7 +144,7 @@ CornerFrame {
         bench: root.bench
         width: root.upright ? parent.width : parent.width * 0.34
         // On an upright tablet the step is below it and gets its room first.
-        height: root.upright ? Math.max(least, Math.min(root.paneRoom * 0.45, root.paneRoom - Metrics.mm(80))) : root.paneRoom
+        height: root.upright ? Math.max(least, Math.min(root.paneRoom * 0.45, root.paneRoom - Metrics.mm(92))) : root.paneRoom
     }
     StepPane {
         id: step
@@ -159,8 +159,8 @@ CornerFrame {
         y: parent.height - height
         width: parent.width
         shown: root.bench.hasCaution
-        // More than a glance takes in is told in smaller letters.
-        textSize: root.upright || root.bench.cautionText.length > 70 ? Metrics.label : Metrics.text
+        // More than a glance takes in is told in smaller letters, and so is a caution beside a trouble with the alerts.
+        textSize: root.upright || root.watch.troubles !== "" || root.bench.cautionText.length > 70 ? Metrics.label : Metrics.text
         sign: root.bench.cautionSign
         word: root.bench.cautionWord
         hazard: root.bench.cautionHazard

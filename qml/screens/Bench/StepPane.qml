@@ -43,7 +43,7 @@ Item {
             width: parent.width
             text: root.bench.title
             font.bold: true
-            font.pixelSize: pane.level === 0 ? Metrics.title * 1.2 : pane.level === 1 ? Metrics.title : pane.level === 2 ? Metrics.text : Metrics.label
+            font.pixelSize: pane.level === 0 ? Metrics.title * 1.2 : pane.level === 1 ? Metrics.title : Metrics.text
         }
         Words {
             objectName: "thing"
