@@ -20,7 +20,7 @@ Item {
         id: time
         objectName: "watch"
         width: root.troubled ? root.width : implicitWidth
-        text: root.troubled ? root.watch.time + "\n" + root.watch.troubles : root.watch.time
+        text: root.troubled ? root.watch.time + " · " + root.watch.troubles : root.watch.time
         color: root.troubled ? Theme.worked : Theme.ink
         font.pixelSize: Metrics.label
         font.bold: true

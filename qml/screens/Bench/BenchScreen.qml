@@ -144,7 +144,7 @@ CornerFrame {
         bench: root.bench
         width: root.upright ? parent.width : parent.width * 0.34
         // On an upright tablet the step is below it and gets its room first.
-        height: root.upright ? Math.max(least, Math.min(root.paneRoom * 0.45, root.paneRoom - Metrics.mm(92))) : root.paneRoom
+        height: root.upright ? Math.max(least, Math.min(root.paneRoom * 0.45, root.paneRoom - Metrics.mm(98))) : root.paneRoom
     }
     StepPane {
         id: step

@@ -19,7 +19,7 @@ Item {
         id: pane
         anchors.fill: parent
         anchors.bottomMargin: next.height
-        spacing: level === 0 ? Metrics.mm(2.5) : Metrics.mm(1)
+        spacing: level === 0 ? Metrics.mm(2.5) : level < 3 ? Metrics.mm(1) : 0
         key: root.bench.stepId + root.bench.title + root.bench.above + root.bench.detail + root.bench.figure.index + root.bench.refusal
 
         Words {
