@@ -11,9 +11,9 @@
 #include <vector>
 
 #include "core/craft/act.h"
+#include "core/craft/circumstance.h"
 #include "core/craft/stage.h"
 #include "core/units/climate.h"
-#include "core/units/deliver.h"
 #include "core/units/duration.h"
 #include "core/units/span.h"
 
@@ -70,7 +70,6 @@ struct Need {
   friend bool operator==(const Need&, const Need&) = default;
 };
 
-using units::Deliver;
 using units::Span;
 
 enum class WaitKind { Dry, Cure, Press, Tack, Open, Soak, Rest };
@@ -250,7 +249,7 @@ struct When {
   ThingKind kind = ThingKind::Once;
   int least = 1;
   Where where;
-  std::vector<Deliver> deliver;  // only for a piece that is delivered in one of these ways; empty: in any
+  Circumstances circumstances;  // only for a job that is one of these, in each circumstance named
 
   friend bool operator==(const When&, const When&) = default;
 };

@@ -30,18 +30,20 @@ bool readTrue(const Node& node, Problems& problems) {
   return value.value_or(false);
 }
 
-std::vector<Deliver> readDeliver(const Node& node, Problems& problems) {
-  std::vector<Deliver> ways;
-  if (!node) return ways;
-  std::vector<std::string> words;
-  for (const Deliver one : units::kDelivers) words.emplace_back(units::name(one));
-  const auto items = base::readItems(node, problems, words.size());
-  if (!items) return ways;
-  if (items->empty()) report(problems, node, Message("technique.empty-list"));
-  for (const Node& item : *items) {
-    if (const auto index = base::readChoice(item, words, problems)) ways.push_back(units::kDelivers[*index]);
+Circumstances readCircumstances(ObjectReader& object, Problems& problems) {
+  Circumstances read;
+  for (const Circumstance circumstance : kCircumstances) {
+    const Node node = object.optional(name(circumstance));
+    if (!node) continue;
+    const std::vector<std::string>& values = valuesOf(circumstance);
+    const auto items = base::readItems(node, problems, values.size());
+    if (!items) continue;
+    if (items->empty()) report(problems, node, Message("technique.empty-list"));
+    for (const Node& item : *items) {
+      if (const auto index = base::readChoice(item, values, problems)) read[circumstance].push_back(values[*index]);
+    }
   }
-  return ways;
+  return read;
 }
 
 // "20000 mm2"
@@ -77,7 +79,8 @@ std::optional<When> readWhen(const Node& node, Problems& problems) {
   const Node needed = object.optional("needed");
   const Node where = object.optional("where");
   const Node atLeast = object.optional("atLeast");
-  const Node deliver = object.optional("deliver");
+  When when;
+  when.circumstances = readCircumstances(object, problems);
   object.finish();
   const int modes =
       static_cast<int>(!!always) + static_cast<int>(!!each) + static_cast<int>(!!any) + static_cast<int>(!!needed);
@@ -85,8 +88,6 @@ std::optional<When> readWhen(const Node& node, Problems& problems) {
     report(problems, node, Message("technique.when-one-of"));
     return std::nullopt;
   }
-  When when;
-  when.deliver = readDeliver(deliver, problems);
   if (atLeast && !any) report(problems, atLeast, Message("technique.at-least-without-any"));
   if (where && !each && !any) report(problems, where, Message("technique.where-without-kind"));
   if (always || needed) {

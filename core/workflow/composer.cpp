@@ -6,6 +6,7 @@
 
 #include "core/base/json.h"
 #include "core/base/text.h"
+#include "core/units/deliver.h"
 #include "core/workflow/compose.h"
 
 namespace core::workflow {
@@ -21,6 +22,15 @@ namespace {
 // looked at to find them. A job of twenty bands with every technique there is takes a tenth of each.
 constexpr std::size_t kHeaviest = 16U * 1024U * 1024U;
 constexpr std::size_t kMostLooks = 10'000'000;
+
+std::string_view circumstanceOf(const design::Job& job, craft::Circumstance circumstance) {
+  switch (circumstance) {
+    case craft::Circumstance::Deliver: return units::name(job.deliver);
+    case craft::Circumstance::Artwork: return job.window.floats ? "float" : "overlap";
+    case craft::Circumstance::Spacer: return job.package.spacer > units::Length() ? "yes" : "no";
+  }
+  return "";
+}
 
 Message tooManySteps() { return Message("compose.too-many-steps").with("most", static_cast<std::int64_t>(kMostSteps)); }
 
@@ -68,6 +78,17 @@ void Composer::chooseTechniques() {
       wrong(role, Message("compose.no-such-technique").with("role", role).with("technique", id));
     } else if (technique->role != role) {
       wrong(role, Message("compose.wrong-role").with("role", role).with("technique", id));
+    } else if (const auto circumstance = unsuited(*technique)) {
+      std::vector<std::string> instead;
+      for (const Technique* other : all) {
+        if (other->role == role && applies(*other)) instead.push_back(other->title);
+      }
+      // Where nothing of the role suits the job, the role plays no part in it, and the choice does no harm.
+      if (instead.empty()) continue;
+      const std::string is(circumstanceOf(m_design.job, *circumstance));
+      wrong(role, Message("compose.contradicts." + std::string(craft::name(*circumstance)) + '.' + is)
+                      .with("technique", technique->title)
+                      .with("instead", base::join(instead, "\n")));
     }
   }
   std::set<std::string> filled;
@@ -89,9 +110,16 @@ std::vector<const Thing*> Composer::thingsOf(const When& when) const {
   return things;
 }
 
+// The first circumstance in which the job is not what the technique is for.
+std::optional<craft::Circumstance> Composer::unsuited(const Technique& technique) const {
+  for (const auto& [circumstance, values] : technique.when.circumstances) {
+    if (std::count(values.begin(), values.end(), circumstanceOf(m_design.job, circumstance)) == 0) return circumstance;
+  }
+  return std::nullopt;
+}
+
 bool Composer::applies(const Technique& technique) const {
-  const std::vector<units::Deliver>& deliver = technique.when.deliver;
-  if (!deliver.empty() && std::count(deliver.begin(), deliver.end(), m_design.job.deliver) == 0) return false;
+  if (unsuited(technique)) return false;
   switch (technique.when.mode) {
     case When::Mode::Always:
     case When::Mode::Needed: return true;

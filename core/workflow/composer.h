@@ -51,6 +51,7 @@ class Composer {
  private:
   void chooseTechniques();
   std::vector<const Thing*> thingsOf(const craft::When& when) const;
+  std::optional<craft::Circumstance> unsuited(const craft::Technique& technique) const;
   bool applies(const craft::Technique& technique) const;
   void switchOn(const craft::Technique& technique);
   void addSteps(const craft::Technique& technique, const Subject& subject);
