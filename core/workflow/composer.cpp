@@ -86,7 +86,7 @@ void Composer::chooseTechniques() {
       // Where nothing of the role suits the job, the role plays no part in it, and the choice does no harm.
       if (instead.empty()) continue;
       const std::string is(circumstanceOf(m_design.job, *circumstance));
-      wrong(role, Message("compose.contradicts." + std::string(craft::name(*circumstance)) + '.' + is)
+      wrong(role, Message("compose.contradicts." + std::string(craft::name(*circumstance)) + '-' + is)
                       .with("technique", technique->title)
                       .with("instead", base::join(instead, "\n")));
     }
