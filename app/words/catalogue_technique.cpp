@@ -47,6 +47,8 @@ const std::vector<Entry>& techniqueEntries() {
        QT_TRANSLATE_NOOP("words", "what belongs to the shop is made once, not for each thing of a job")},
       {"technique.keeps-missing",
        QT_TRANSLATE_NOOP("words", "what belongs to the shop says in \"keeps\" how long it keeps")},
+      {"technique.keeps-too-short",
+       QT_TRANSLATE_NOOP("words", "it keeps no longer than \"{wait}\" takes, and would be too old before it is ready")},
       {"technique.keeps-of-job", QT_TRANSLATE_NOOP("words", "\"keeps\" is for techniques of the shop alone")},
       {"technique.repeat-one-of", QT_TRANSLATE_NOOP("words", "a repeat has a \"count\", or an \"area\" with \"each\"")},
       {"technique.repeat-without-thing",

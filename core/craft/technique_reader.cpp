@@ -46,6 +46,17 @@ void readKeeps(ObjectReader& object, Technique& technique, Problems& problems) {
   keeps.finish();
 }
 
+// A batch is as old as the last thing done to it. One that is too old before it is ready could never be used.
+void checkKeeps(const Technique& technique, const Node& keeps, Problems& problems) {
+  if (!keeps || !technique.keeps) return;
+  for (const Step& step : technique.steps) {
+    for (const Wait& wait : step.waits) {
+      if (wait.opens.likely < *technique.keeps) continue;
+      report(problems, keeps, Message("technique.keeps-too-short").with("wait", wait.title));
+    }
+  }
+}
+
 std::optional<Reversal> readReversal(const Node& node, const Scope& scope, Problems& problems) {
   if (!node) return std::nullopt;
   ObjectReader reversal(node, problems);
@@ -111,6 +122,7 @@ Technique readRoot(const Node& root, Problems& problems) {
   for (Step& step : technique.steps) {
     if (step.stage == Stage::None) step.stage = technique.stage;
   }
+  checkKeeps(technique, object.optional("keeps"), problems);
   technique.together = readTogether(object.optional("together"), technique, scope, problems);
   object.finish();
   return technique;

@@ -109,6 +109,14 @@ TEST_CASE("What the shop keeps needs a shelf life and is of no one thing") {
   CHECK(problems(
             R"("scope": "shop", "keeps": {"for": "4 weeks", "source": "common practice"}, "when": {"each": "leaf"})") ==
         Lines{"/when technique.shop-for-each"});
+  std::string soaking = shopTechnique(
+      R"("scope": "shop", "keeps": {"for": "1 d", "source": "common practice"}, "when": {"needed": true})");
+  const std::string makes = R"("makes": ["paste.ready"])";
+  soaking.replace(soaking.find(makes), makes.size(),
+                  R"("waits": [{"id": "soaks", "kind": "soak", "title": "paste soaks",
+      "makes": "paste.ready", "opens": {"early": "1 h", "likely": "1 d", "late": "2 d"}, "model": "none",
+      "test": "Look.", "source": "common practice"}])");
+  CHECK(problemsOf(soaking) == Lines{"/keeps technique.keeps-too-short"});
   const auto read = core::craft::readTechnique(shopTechnique(
       R"("scope": "shop", "keeps": {"for": "4 weeks", "source": "common practice"}, "when": {"needed": true})"));
   REQUIRE(read.technique.has_value());
