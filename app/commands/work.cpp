@@ -72,6 +72,11 @@ void saySteps(std::ostream& out, const Agenda& agenda, core::craft::Way way) {
     core::units::Duration work;
     for (const std::size_t step : act.steps) work = work + workflow.steps[step].work.likely;
     const bool alone = act.steps.size() == 1;
+    if (!act.anew.empty()) {
+      const Message anew =
+          Message("command.made-anew").with("technique", workflow.steps[act.anew.front()].techniqueTitle);
+      rows.push_back({QString(), words::text(anew, UnitSystem::Millimetres)});
+    }
     rows.push_back({QString::number(++number),
                     QString::fromStdString(core::workflow::titleOf(workflow, act, act.steps)),
                     alone ? QString::fromStdString(workflow.steps[act.steps.front()].thingName) : QString(),

@@ -59,6 +59,8 @@ const std::vector<Entry>& commandEntries() {
       {"command.no-problems", QT_TRANSLATE_NOOP("words", "{count} read, no problems")},
       {"command.missed", QT_TRANSLATE_NOOP("words", "{text}")},
       {"command.notice", QT_TRANSLATE_NOOP("words", "notice: {text}")},
+      {"command.made-anew",
+       QT_TRANSLATE_NOOP("words", "the first batch is too old by now; a fresh one: {technique}")},
       {"command.waits", QT_TRANSLATE_NOOP("words", "{wait}: {span}")},
       {"command.waits-until", QT_TRANSLATE_NOOP("words", "{wait}: opens {span}, closes {closes}")},
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/workflow/batches.h"
+
 namespace core::jobs {
 namespace {
 
@@ -33,6 +35,17 @@ std::vector<workflow::AgendaStep> stepsAhead(const JobAt& job) {
     ahead.push_back({i, work});
   }
   return ahead;
+}
+
+std::vector<workflow::AgendaBatch> batchesAtHand(const JobAt& job) {
+  std::vector<workflow::AgendaBatch> batches;
+  for (const workflow::Batch& batch : workflow::batchesOf(job.state().plan->workflow)) {
+    const bool made =
+        std::all_of(batch.steps.begin(), batch.steps.end(), [&](std::size_t step) { return job.isDone(step); });
+    const std::optional<Duration> age = job.ageOfBatch(batch.technique);
+    if (made && age && *age <= batch.keeps) batches.push_back({batch.technique, batch.keeps - *age});
+  }
+  return batches;
 }
 
 workflow::AgendaRun runOf(const JobAt& job, const RunningWaitAt& running) {
@@ -71,7 +84,8 @@ workflow::Agenda agendaOf(const JobAt& job) {
   std::vector<workflow::AgendaRun> running;
   for (const RunningWaitAt& run : runs) running.push_back(runOf(job, run));
   const JobPlan& plan = *job.state().plan;
-  return workflow::Agenda(plan.workflow, benchFor(plan.design.job, job.shop()), stepsAhead(job), std::move(running));
+  return workflow::Agenda(plan.workflow, benchFor(plan.design.job, job.shop()), stepsAhead(job), std::move(running),
+                          batchesAtHand(job));
 }
 
 }  // namespace core::jobs

@@ -108,18 +108,23 @@ bool JobAt::matters(const RunningWait& run) const {
   return std::any_of(needing.begin(), needing.end(), [&](std::size_t step) { return !isDone(step); });
 }
 
+std::optional<units::Duration> JobAt::ageOfBatch(const std::string& technique) const {
+  const workflow::Workflow& workflow = m_state.plan->workflow;
+  std::optional<units::Duration> youngest;
+  for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
+    if (workflow.steps[i].technique != technique || m_state.steps[i].status != StepStatus::Done) continue;
+    const units::Duration age = waits::elapsedBetween(m_state.steps[i].doneAt, m_now, m_shop.clockLog).time;
+    if (!youngest || age < *youngest) youngest = age;
+  }
+  return youngest;
+}
+
 bool JobAt::expired(std::size_t index) const {
   const workflow::Workflow& workflow = m_state.plan->workflow;
   const workflow::WorkflowStep& step = workflow.steps[index];
   if (!step.ofShop || !step.keeps) return false;
-  // The batch is as old as the last thing done to it.
-  std::optional<units::Duration> youngest;
-  for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
-    if (workflow.steps[i].technique != step.technique || m_state.steps[i].status != StepStatus::Done) continue;
-    const units::Duration age = waits::elapsedBetween(m_state.steps[i].doneAt, m_now, m_shop.clockLog).time;
-    if (!youngest || age < *youngest) youngest = age;
-  }
-  if (!youngest || *youngest <= *step.keeps) return false;
+  const std::optional<units::Duration> age = ageOfBatch(step.technique);
+  if (!age || *age <= *step.keeps) return false;
   // An old batch matters only to what is still to be done with it.
   const auto stillNeeded = [&](const std::string& fact) {
     const auto needing = workflow.needing(fact);

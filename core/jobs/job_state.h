@@ -159,6 +159,8 @@ class JobAt {
   bool canFinish(std::size_t step, bool begunInTime) const;
   // Returns whether a shop preparation has outlived its shelf life while a step still needs it.
   bool expired(std::size_t step) const;
+  // Returns how long ago the last thing was done to what a shop technique makes; nothing where nothing was.
+  std::optional<units::Duration> ageOfBatch(const std::string& technique) const;
   // Returns the needs that do not hold, in the step's order.
   std::vector<std::string> missing(std::size_t step) const;
   // Returns the running tack window or open time that gates a step, open or not, or null.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <set>
+#include <utility>
 
 namespace core::workflow {
 namespace {
@@ -68,6 +69,7 @@ class Stretches {
       Stretch& last = stretches.back();
       last.turn.steps.insert(last.turn.steps.end(), turn.steps.begin(), turn.steps.end());
       last.turn.to = turn.to;
+      last.turn.anew.insert(last.turn.anew.end(), turn.anew.begin(), turn.anew.end());
       if (minutesOf(m_workflow, turn.steps) > minutesOf(m_workflow, last.longest->steps)) last.longest = &turn;
     }
     return stretches;
@@ -227,15 +229,17 @@ bool Settings::sets(const WorkflowStep& step) {
 Acts actsOf(const Workflow& workflow, const std::vector<DraftStep>& drafts, const std::vector<Turn>& turns) {
   Acts acts;
   for (const Turn& turn : turns) {
+    std::vector<std::size_t> anew = turn.anew;
     for (const std::vector<std::size_t>& steps : piecesOf(drafts, turn)) {
-      acts.every.push_back({steps, gatheredTitle(drafts, steps), workflow.steps[steps.front()].stage});
+      acts.every.push_back(
+          {steps, gatheredTitle(drafts, steps), workflow.steps[steps.front()].stage, std::exchange(anew, {})});
     }
   }
   for (const Stretches::Stretch& stretch : Stretches(workflow).of(turns)) {
     const std::vector<std::size_t>& steps = stretch.turn.steps;
     const bool amongOthers = stretch.longest->steps.size() < steps.size();
-    acts.brief.push_back(
-        {steps, gatheredTitle(drafts, stretch.longest->steps, amongOthers), workflow.steps[steps.front()].stage});
+    acts.brief.push_back({steps, gatheredTitle(drafts, stretch.longest->steps, amongOthers),
+                          workflow.steps[steps.front()].stage, stretch.turn.anew});
   }
   return acts;
 }

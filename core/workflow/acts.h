@@ -14,6 +14,7 @@ struct Turn {
   std::vector<std::size_t> steps;
   double from = 0;
   double to = 0;
+  std::vector<std::size_t> anew;  // steps of batches grown old that were worked again before it
 };
 
 // The acts of the two ways: every step is in exactly one act of each.

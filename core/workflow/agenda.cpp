@@ -50,26 +50,34 @@ Agenda::Agenda(const Workflow& workflow, const Bench& bench) : m_workflow(&workf
 }
 
 Agenda::Agenda(const Workflow& workflow, const Bench& bench, std::vector<AgendaStep> steps,
-               std::vector<AgendaRun> running)
-    : m_workflow(&workflow), m_steps(std::move(steps)), m_running(std::move(running)) {
+               std::vector<AgendaRun> running, std::vector<AgendaBatch> batches)
+    : m_workflow(&workflow), m_steps(std::move(steps)), m_running(std::move(running)), m_batches(std::move(batches)) {
   expect(bench);
 }
 
 void Agenda::expect(const Bench& bench) {
-  waits::ClockReading beginning;
-  beginning.bootId = "-";
   for (const AgendaStep& ahead : m_steps) {
-    for (const WorkflowWait& wait : m_workflow->steps[ahead.step].waits) {
-      const auto state = waits::waitState(termsOf(*m_workflow, wait, bench.room), bench.learning.of(kindOf(wait)),
-                                          beginning, {}, {}, beginning);
-      if (state.byTouch) {
-        m_byId[wait.id] = {wait.opens, wait.closes, waits::Basis::Label};
-        if (std::count(m_byTouch.begin(), m_byTouch.end(), *state.byTouch) == 0) m_byTouch.push_back(*state.byTouch);
-      } else {
-        m_byId[wait.id] = {state.opens, state.closes, state.basis};
-      }
+    for (const WorkflowWait& wait : m_workflow->steps[ahead.step].waits) expect(bench, wait);
+  }
+  for (const AgendaBatch& batch : m_batches) {
+    for (const WorkflowStep& step : m_workflow->steps) {
+      if (step.technique != batch.technique) continue;
+      for (const WorkflowWait& wait : step.waits) expect(bench, wait);
     }
   }
+}
+
+void Agenda::expect(const Bench& bench, const WorkflowWait& wait) {
+  waits::ClockReading beginning;
+  beginning.bootId = "-";
+  const auto state = waits::waitState(termsOf(*m_workflow, wait, bench.room), bench.learning.of(kindOf(wait)),
+                                      beginning, {}, {}, beginning);
+  if (!state.byTouch) {
+    m_byId[wait.id] = {state.opens, state.closes, state.basis};
+    return;
+  }
+  m_byId[wait.id] = {wait.opens, wait.closes, waits::Basis::Label};
+  if (std::count(m_byTouch.begin(), m_byTouch.end(), *state.byTouch) == 0) m_byTouch.push_back(*state.byTouch);
 }
 
 }  // namespace core::workflow

@@ -43,32 +43,43 @@ struct AgendaRun {
   AgendaWait from;
 };
 
+// A preparation that is made and not too old; see batches.h.
+struct AgendaBatch {
+  std::string technique;
+  units::Duration left;  // until it is too old
+};
+
 class Agenda {
  public:
   // The agenda of a piece not begun. The workflow must outlive the agenda.
   explicit Agenda(const Workflow& workflow, const Bench& bench = {});
   // The agenda of a piece under way: the steps that are left, in list order, and the waits that run and matter, in the
-  // order in which they were begun.
-  Agenda(const Workflow& workflow, const Bench& bench, std::vector<AgendaStep> steps, std::vector<AgendaRun> running);
+  // order in which they were begun, and the batches at hand.
+  Agenda(const Workflow& workflow, const Bench& bench, std::vector<AgendaStep> steps, std::vector<AgendaRun> running,
+         std::vector<AgendaBatch> batches = {});
 
   const Workflow& workflow() const { return *m_workflow; }
   const std::vector<AgendaStep>& steps() const& { return m_steps; }
   const std::vector<AgendaRun>& running() const& { return m_running; }
+  const std::vector<AgendaBatch>& batches() const& { return m_batches; }
   // A temporary agenda cannot be read, since the parts would not outlive it.
   const std::vector<AgendaStep>& steps() const&& = delete;
   const std::vector<AgendaRun>& running() const&& = delete;
-  // Requires a wait of a step that is still to do. Where the room is outside the wait's model nothing is predicted: the
-  // spans are as they are stated.
+  const std::vector<AgendaBatch>& batches() const&& = delete;
+  // Requires a wait of a step that is still to do, or of one that makes a batch at hand. Where the room is outside the
+  // wait's model nothing is predicted: the spans are as they are stated.
   const AgendaWait& of(const WorkflowWait& wait) const { return m_byId.at(wait.id); }
   // Returns why some waits are not predicted, each reason once: room.too-cold and its like.
   const std::vector<base::Message>& byTouch() const { return m_byTouch; }
 
  private:
   void expect(const Bench& bench);
+  void expect(const Bench& bench, const WorkflowWait& wait);
 
   const Workflow* m_workflow;
   std::vector<AgendaStep> m_steps;
   std::vector<AgendaRun> m_running;
+  std::vector<AgendaBatch> m_batches;
   std::map<std::string, AgendaWait> m_byId;
   std::vector<base::Message> m_byTouch;
 };

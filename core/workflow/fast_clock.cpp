@@ -1,15 +1,23 @@
 #include "core/workflow/fast_clock.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace core::workflow {
+namespace {
 
-FastClock::FastClock(const Agenda& agenda, std::vector<Lead> leads, Listener* listener)
+// A batch that is never used before it is too old would be made for ever.
+constexpr int kMostTimes = 100;
+
+}  // namespace
+
+FastClock::FastClock(const Agenda& agenda, std::vector<double> starts, Listener* listener)
     : m_workflow(agenda.workflow()),
       m_agenda(agenda),
       m_listener(listener),
       m_work(m_workflow.steps.size(), 0),
-      m_leads(std::move(leads)),
+      m_starts(std::move(starts)),
+      m_leads(leadsOf(agenda, m_starts)),
       m_started(m_workflow.steps.size(), true),
       m_needs(m_workflow.steps.size()),
       m_waitsFor(m_workflow.steps.size()),
@@ -18,21 +26,12 @@ FastClock::FastClock(const Agenda& agenda, std::vector<Lead> leads, Listener* li
     m_started[ahead.step] = false;
     m_work[ahead.step] = ahead.work.likely.inMinutes();
   }
-  for (const AgendaStep& ahead : agenda.steps()) {
-    const std::size_t i = ahead.step;
-    for (const WorkflowWait& wait : step(i).waits) m_facts[numberOf(wait.makes)].byWait = true;
-    for (const std::string& fact : step(i).needs) {
-      const std::size_t number = numberOf(fact);
-      m_needs[i].push_back(number);
-      m_facts[number].needing.push_back(i);
-      ++m_facts[number].unstarted;
+  for (const AgendaStep& ahead : agenda.steps()) stand(ahead.step);
+  for (Batch& batch : batchesOf(m_workflow)) m_made.push_back({std::move(batch)});
+  for (const AgendaBatch& at : agenda.batches()) {
+    for (Made& made : m_made) {
+      if (made.batch.technique == at.technique) made.oldAt = at.left.inMinutes();
     }
-    for (const std::size_t earlier : step(i).before) {
-      if (m_started[earlier]) continue;
-      ++m_waitsFor[i];
-      m_after[earlier].push_back(i);
-    }
-    if (m_waitsFor[i] == 0) m_ready.insert(i);
   }
   double stay = 0;  // until when a wait that runs keeps the hands
   for (const AgendaRun& run : agenda.running()) {
@@ -40,6 +39,79 @@ FastClock::FastClock(const Agenda& agenda, std::vector<Lead> leads, Listener* li
     if (run.wait->attended) stay = std::max(stay, opens);
   }
   if (stay > 0) passTo(stay);
+}
+
+// A step that is to be worked stands where those before it that are not worked put it.
+void FastClock::stand(std::size_t i) {
+  for (const WorkflowWait& wait : step(i).waits) m_facts[numberOf(wait.makes)].byWait = true;
+  for (const std::string& fact : step(i).needs) {
+    const std::size_t number = numberOf(fact);
+    m_needs[i].push_back(number);
+    m_facts[number].needing.push_back(i);
+    ++m_facts[number].unstarted;
+  }
+  for (const std::size_t earlier : step(i).before) {
+    if (m_started[earlier]) continue;
+    ++m_waitsFor[i];
+    m_after[earlier].push_back(i);
+  }
+  if (m_waitsFor[i] == 0) m_ready.insert(i);
+}
+
+bool FastClock::isWanted(const Made& made) const {
+  return std::any_of(made.batch.users.begin(), made.batch.users.end(),
+                     [&](std::size_t user) { return !m_started[user]; });
+}
+
+// A step has been worked; if it made a batch, that is as old as this.
+void FastClock::make(std::size_t index) {
+  if (!step(index).ofShop || !step(index).keeps) return;
+  for (Made& made : m_made) {
+    if (made.batch.technique != step(index).technique) continue;
+    const bool whole =
+        std::all_of(made.batch.steps.begin(), made.batch.steps.end(), [&](std::size_t one) { return m_started[one]; });
+    made.oldAt = whole && made.times < kMostTimes ? m_now + made.batch.keeps.inMinutes() : kNever;
+  }
+}
+
+// The steps of a batch are to be worked again, and who needs it waits for them again.
+void FastClock::makeAnew(Made& made) {
+  made.oldAt = kNever;
+  ++made.times;
+  for (const std::size_t i : made.batch.steps) {
+    m_started[i] = false;
+    m_work[i] = step(i).work.likely.inMinutes();
+    m_needs[i].clear();
+    m_waitsFor[i] = 0;
+    m_after[i].clear();
+    for (const WorkflowWait& wait : step(i).waits) m_facts[numberOf(wait.makes)].newest.reset();
+  }
+  for (const std::size_t i : made.batch.steps) {
+    for (Fact& fact : m_facts) std::erase(fact.needing, i);
+  }
+  for (const std::size_t i : made.batch.steps) stand(i);
+  for (std::size_t i = 0; i < m_started.size(); ++i) {
+    if (m_started[i] || std::count(made.batch.steps.begin(), made.batch.steps.end(), i) > 0) continue;
+    for (const std::size_t earlier : step(i).before) {
+      if (std::count(made.batch.steps.begin(), made.batch.steps.end(), earlier) == 0) continue;
+      ++m_waitsFor[i];
+      m_after[earlier].push_back(i);
+      m_ready.erase(i);
+    }
+  }
+}
+
+// Old batches that are still needed are made anew. One that is made of another needs that again.
+void FastClock::discardOld() {
+  const auto isPast = [this](const Made& made) { return made.oldAt < m_now && isWanted(made); };
+  auto old = std::find_if(m_made.begin(), m_made.end(), isPast);
+  if (old == m_made.end()) return;
+  for (; old != m_made.end(); old = std::find_if(m_made.begin(), m_made.end(), isPast)) makeAnew(*old);
+  std::vector<double> left(m_started.size(), -1);
+  for (std::size_t i = 0; i < left.size(); ++i) {
+    if (!m_started[i]) left[i] = m_work[i];
+  }
+  m_leads = leadsAt(m_now, m_agenda, m_starts, std::move(left));
 }
 
 std::size_t FastClock::numberOf(const std::string& fact) {
@@ -133,6 +205,9 @@ double FastClock::nextMoment() const {
   for (const std::size_t index : m_ready) {
     if (startOf(index) > m_now) next = std::min(next, startOf(index));
   }
+  for (const Made& made : m_made) {
+    if (made.oldAt >= m_now && isWanted(made)) next = std::min(next, std::nextafter(made.oldAt, kNever));
+  }
   return next;
 }
 
@@ -155,6 +230,7 @@ void FastClock::work(std::size_t index) {
   m_ready.erase(index);
   for (const std::size_t fact : m_needs[index]) --m_facts[fact].unstarted;
   passTo(m_now + m_work[index], index);
+  make(index);
   for (const std::size_t later : m_after[index]) {
     if (--m_waitsFor[later] == 0) m_ready.insert(later);
   }
@@ -172,6 +248,7 @@ void FastClock::passTo(double until, std::optional<std::size_t> busy) {
   tellOpenings(until);
   tellClosings(until, busy);
   m_now = std::max(m_now, until);
+  discardOld();
 }
 
 void FastClock::end() {

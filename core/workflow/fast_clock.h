@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/workflow/agenda.h"
+#include "core/workflow/batches.h"
 #include "core/workflow/preparations.h"
 
 namespace core::workflow {
@@ -33,9 +34,8 @@ class FastClock {
                         std::optional<std::size_t> /*busy*/) {}
   };
 
-  explicit FastClock(const Agenda& agenda, Listener* listener = nullptr)
-      : FastClock(agenda, leadsOf(agenda), listener) {}
-  FastClock(const Agenda& agenda, std::vector<Lead> leads, Listener* listener);
+  // `starts`: when each step is started in an earlier plan, for the preparations (leadsOf); empty for none.
+  FastClock(const Agenda& agenda, std::vector<double> starts, Listener* listener);
 
   double now() const { return m_now; }
   double workOf(std::size_t step) const { return m_work[step]; }
@@ -52,7 +52,8 @@ class FastClock {
   // Returns whether a window would close before its step is started, if these steps were worked now; or one that they
   // open could not be used before it closes.
   bool wouldBreak(const std::vector<std::size_t>& turn) const;
-  // The next moment at which a wait opens that gates something, or a preparation has to be begun.
+  // The next moment at which a wait opens that gates something, a preparation has to be begun, or a batch that is still
+  // needed is too old.
   double nextMoment() const;
 
   void work(std::size_t step);
@@ -78,6 +79,12 @@ class FastClock {
     bool byWait = false;                // some wait makes it
     std::optional<std::size_t> newest;  // running wait that makes it
   };
+  // A batch on the clock.
+  struct Made {
+    Batch batch;
+    double oldAt = kNever;  // never: not made
+    int times = 0;          // made anew
+  };
   using Moments = std::set<std::pair<double, std::size_t>>;  // of running waits, by index
 
   const WorkflowStep& step(std::size_t index) const { return m_workflow.steps[index]; }
@@ -90,6 +97,11 @@ class FastClock {
   const Running* runningFor(std::size_t fact) const;
   bool holds(std::size_t fact, double at) const;
   bool holdsAll(std::size_t step) const;
+  bool isWanted(const Made& made) const;
+  void stand(std::size_t index);
+  void make(std::size_t index);
+  void makeAnew(Made& made);
+  void discardOld();
   double begin(std::size_t index, const WorkflowWait& wait, const AgendaWait& from);
   void passTo(double until, std::optional<std::size_t> busy);
   void tellOpenings(double until);
@@ -99,7 +111,9 @@ class FastClock {
   const Agenda& m_agenda;
   Listener* m_listener;
   std::vector<double> m_work;  // minutes of each step that is still to do
+  std::vector<double> m_starts;
   std::vector<Lead> m_leads;
+  std::vector<Made> m_made;
   std::optional<craft::Hands> m_hands;  // of the step worked last
   std::vector<bool> m_started;          // or done before
   std::unordered_map<std::string_view, std::size_t> m_numbers;

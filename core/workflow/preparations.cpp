@@ -19,9 +19,8 @@ constexpr double kMargin = 0.1;
 
 class Reckoning {
  public:
-  explicit Reckoning(const Agenda& agenda)
-      : m_workflow(agenda.workflow()), m_agenda(agenda), m_work(m_workflow.steps.size(), -1) {
-    for (const AgendaStep& ahead : agenda.steps()) m_work[ahead.step] = ahead.work.likely.inMinutes();
+  Reckoning(double now, const Agenda& agenda, std::vector<double> work)
+      : m_now(now), m_workflow(agenda.workflow()), m_agenda(agenda), m_work(std::move(work)) {
     for (const AgendaRun& run : agenda.running()) {
       double& opens = m_running[run.wait->makes];
       opens = std::max(opens, run.from.opens.likely.inMinutes());
@@ -39,10 +38,10 @@ class Reckoning {
       if (!step.ofShop) continue;
       reckonLatest(*i);
       if (!step.keeps || m_latest[*i] == kNever || !isFirst(step)) continue;
-      leads[*i].due = std::max(0.0, m_latest[*i] - kMargin * (m_use[*i] - m_latest[*i]));
+      leads[*i].due = std::max(m_now, m_latest[*i] - kMargin * (m_use[*i] - m_latest[*i]));
       const double keeps = step.keeps->inMinutes();
       const double fresh = std::max(leads[*i].due - kAhead * keeps, m_lastUse[*i] - kTrusted * keeps);
-      leads[*i].notBefore = std::clamp(fresh, 0.0, leads[*i].due);
+      leads[*i].notBefore = std::clamp(fresh, m_now, leads[*i].due);
     }
     return leads;
   }
@@ -87,7 +86,7 @@ class Reckoning {
   // When each step could be started with hands enough, were every preparation at hand.
   void reckonEarliest() {
     sortByNeed();
-    m_earliest.assign(m_work.size(), 0);
+    m_earliest.assign(m_work.size(), m_now);
     m_latest.assign(m_work.size(), kNever);
     m_use.assign(m_work.size(), kNever);
     m_lastUse.assign(m_work.size(), 0);
@@ -129,6 +128,7 @@ class Reckoning {
     }
   }
 
+  const double m_now;
   const Workflow& m_workflow;
   const Agenda& m_agenda;
   std::vector<double> m_work;  // minutes; below zero: not left
@@ -144,7 +144,14 @@ class Reckoning {
 }  // namespace
 
 std::vector<Lead> leadsOf(const Agenda& agenda, const std::vector<double>& starts) {
-  return Reckoning(agenda).leads(starts);
+  std::vector<double> work(agenda.workflow().steps.size(), -1);
+  for (const AgendaStep& ahead : agenda.steps()) work[ahead.step] = ahead.work.likely.inMinutes();
+  return leadsAt(0, agenda, starts, std::move(work));
+}
+
+std::vector<Lead> leadsAt(double now, const Agenda& agenda, const std::vector<double>& starts,
+                          std::vector<double> work) {
+  return Reckoning(now, agenda, std::move(work)).leads(starts);
 }
 
 }  // namespace core::workflow

@@ -20,4 +20,8 @@ struct Lead {
 // exact where `starts` says when each step is started in a plan.
 std::vector<Lead> leadsOf(const Agenda& agenda, const std::vector<double>& starts = {});
 
+// The same, later on the agenda's way: `work` is the minutes of each step that is then left, below zero for the others.
+std::vector<Lead> leadsAt(double now, const Agenda& agenda, const std::vector<double>& starts,
+                          std::vector<double> work);
+
 }  // namespace core::workflow

@@ -11,8 +11,8 @@ namespace {
 
 class Rehearser : FastClock::Listener {
  public:
-  Rehearser(const Agenda& agenda, craft::Way way, std::vector<Lead> leads)
-      : m_workflow(agenda.workflow()), m_way(way), m_clock(agenda, std::move(leads), this) {}
+  Rehearser(const Agenda& agenda, craft::Way way, std::vector<double> starts)
+      : m_workflow(agenda.workflow()), m_way(way), m_clock(agenda, std::move(starts), this) {}
 
   Rehearsal run() {
     while (true) {
@@ -120,16 +120,17 @@ class Rehearser : FastClock::Listener {
 }  // namespace
 
 Rehearsal rehearse(const Agenda& agenda, craft::Way way) {
-  const std::vector<Lead> leads = leadsOf(agenda);
-  Rehearsal first = Rehearser(agenda, way, leads).run();
+  Rehearsal first = Rehearser(agenda, way, {}).run();
+  const bool prepares = std::any_of(agenda.steps().begin(), agenda.steps().end(), [&](const AgendaStep& ahead) {
+    return agenda.workflow().steps[ahead.step].ofShop;
+  });
+  if (!prepares && agenda.batches().empty()) return first;
   // When a preparation is wanted is known once the work was gone through.
   std::vector<double> starts(agenda.workflow().steps.size(), 0);
   for (const RehearsalEvent& event : first.events) {
     if (event.kind == RehearsalKind::Step) starts[*agenda.workflow().indexOf(event.step)] = event.at;
   }
-  std::vector<Lead> exact = leadsOf(agenda, starts);
-  if (exact == leads) return first;
-  Rehearsal second = Rehearser(agenda, way, std::move(exact)).run();
+  Rehearsal second = Rehearser(agenda, way, std::move(starts)).run();
   return second.missed && !first.missed ? first : second;
 }
 

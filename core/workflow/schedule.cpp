@@ -132,8 +132,12 @@ struct Frame {
 // One plan: everything worked to the end in one manner.
 class Planner : FastClock::Listener {
  public:
-  Planner(const Frame& frame, const Manner& manner, std::vector<Lead> leads)
-      : m_frame(frame), m_workflow(frame.workflow), m_manner(manner), m_clock(frame.agenda, std::move(leads), this) {}
+  Planner(const Frame& frame, const Manner& manner, std::vector<double> starts)
+      : m_frame(frame),
+        m_workflow(frame.workflow),
+        m_manner(manner),
+        m_clock(frame.agenda, std::move(starts), this),
+        m_placed(frame.workflow.steps.size(), false) {}
 
   std::vector<Turn> plan() {
     while (true) {
@@ -148,10 +152,8 @@ class Planner : FastClock::Listener {
       }
     }
     // What waits for a window that was missed has its place in the list all the same.
-    std::set<std::size_t> placed;
-    for (const Turn& turn : m_turns) placed.insert(turn.steps.begin(), turn.steps.end());
     for (const std::size_t step : m_frame.sorted) {
-      if (placed.insert(step).second) m_turns.push_back({{step}, m_clock.now(), m_clock.now()});
+      if (!m_placed[step]) m_turns.push_back({{step}, m_clock.now(), m_clock.now(), {}});
     }
     return std::move(m_turns);
   }
@@ -164,12 +166,21 @@ class Planner : FastClock::Listener {
   }
 
   void work(const std::vector<std::size_t>& steps) {
-    Turn turn{steps, m_clock.now(), 0};
-    for (const std::size_t step : steps) m_clock.work(step);
+    Turn turn{{}, m_clock.now(), 0, {}};
+    for (const std::size_t step : steps) {
+      m_clock.work(step);
+      // A batch made anew stands in the list where it was made first.
+      (m_placed[step] ? m_anew : turn.steps).push_back(step);
+      m_placed[step] = true;
+    }
     turn.to = m_clock.now();
     m_hands = handsOf(m_workflow, steps);
     m_clock.handsAre(*m_hands);
     m_stage = m_workflow.steps[steps.back()].stage;
+    if (turn.steps.empty()) return;
+    // What was made anew for it, or stood ready meanwhile.
+    turn.anew = std::move(m_anew);
+    m_anew.clear();
     m_turns.push_back(std::move(turn));
   }
 
@@ -261,6 +272,8 @@ class Planner : FastClock::Listener {
   std::optional<craft::Hands> m_hands;
   craft::Stage m_stage = craft::Stage::None;
   std::vector<Turn> m_turns;
+  std::vector<bool> m_placed;       // which steps have their turn
+  std::vector<std::size_t> m_anew;  // worked again since the last turn
   int m_missed = 0;
 };
 
@@ -311,8 +324,8 @@ Judged bestOf(std::vector<Judged> plans) {
 std::vector<Turn> turnsOf(const Workflow& workflow, const std::vector<DraftStep>& drafts) {
   const Frame frame(workflow, drafts);
   std::vector<Judged> plans;
-  const auto tryOne = [&](const Manner& manner, const std::vector<Lead>& leads) {
-    Planner planner(frame, manner, leads);
+  const auto tryOne = [&](const Manner& manner, const std::vector<double>& plan) {
+    Planner planner(frame, manner, plan);
     plans.push_back(judged(frame, planner.plan(), planner.missed()));
     std::vector<double> starts(workflow.steps.size(), 0);
     for (const Turn& turn : plans.back().turns) {
@@ -320,11 +333,12 @@ std::vector<Turn> turnsOf(const Workflow& workflow, const std::vector<DraftStep>
     }
     return starts;
   };
-  const std::vector<Lead> leads = leadsOf(frame.agenda);
+  const bool prepares =
+      std::any_of(workflow.steps.begin(), workflow.steps.end(), [](const WorkflowStep& step) { return step.ofShop; });
   for (const Manner& manner : kManners) {
-    const std::vector<double> starts = tryOne(manner, leads);
+    const std::vector<double> starts = tryOne(manner, {});
     // When a preparation is wanted is known once there is a plan.
-    if (const std::vector<Lead> exact = leadsOf(frame.agenda, starts); exact != leads) tryOne(manner, exact);
+    if (prepares) tryOne(manner, starts);
     if (workflow.steps.size() > kMostToCompare) break;
   }
   return bestOf(std::move(plans)).turns;

@@ -5,7 +5,7 @@ namespace {
 
 std::vector<std::size_t> indexActs(std::vector<Act>& acts, const std::vector<WorkflowStep>& steps) {
   if (acts.empty()) {
-    for (std::size_t i = 0; i < steps.size(); ++i) acts.push_back({{i}, steps[i].title, steps[i].stage});
+    for (std::size_t i = 0; i < steps.size(); ++i) acts.push_back({{i}, steps[i].title, steps[i].stage, {}});
   }
   std::vector<std::size_t> of(steps.size());
   for (std::size_t act = 0; act < acts.size(); ++act) {

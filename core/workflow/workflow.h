@@ -112,6 +112,8 @@ struct Act {
   std::vector<std::size_t> steps;  // indices in list order, one after another without a gap; never empty
   std::string title;               // where several steps are worked; with one the step's own
   craft::Stage stage = craft::Stage::None;
+  // Preparations, made for an earlier act, that are likely too old by now and made anew before this one.
+  std::vector<std::size_t> anew;
 };
 
 // Returns the thing that a part is of: "field" for "field#2"; a thing itself otherwise.

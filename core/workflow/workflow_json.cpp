@@ -85,6 +85,9 @@ Value actJson(const Workflow& workflow, const Act& act) {
   }
   json.set("figures", std::move(figures));
   json.set("setup", setupJson(workflow, act));
+  Value anew = Value::array();
+  for (const std::size_t step : act.anew) anew.append(Value::text(workflow.steps[step].id));
+  json.set("anew", std::move(anew));
   return json;
 }
 
