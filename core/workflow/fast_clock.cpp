@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <set>
 
 namespace core::workflow {
 namespace {
@@ -166,33 +168,102 @@ double FastClock::closingOf(std::size_t index) const {
   return closes;
 }
 
+bool FastClock::opensWindow(std::size_t index) const {
+  return std::any_of(step(index).waits.begin(), step(index).waits.end(),
+                     [](const WorkflowWait& wait) { return wait.closes.has_value(); });
+}
+
 bool FastClock::wouldBreak(const std::vector<std::size_t>& turn) const {
-  double after = m_now;
-  for (const std::size_t one : turn) after += m_work[one];
-  const auto isInTurn = [&](std::size_t index) { return std::count(turn.begin(), turn.end(), index) > 0; };
-  for (const auto& [closes, index] : m_closings) {
-    if (closes >= after) break;
-    const Fact& fact = m_facts[m_running[index].fact];
-    for (const std::size_t gated : fact.needing) {
-      if (!m_started[gated] && !isInTurn(gated)) return true;
-    }
+  const bool opens = std::any_of(turn.begin(), turn.end(), [this](std::size_t one) { return opensWindow(one); });
+  if (m_closings.empty() && !opens) return false;
+  if (!m_unmoved) {
+    m_unmoved.emplace();
+    m_unmoved->late = lateAfter({}, &m_unmoved->leading);
   }
-  // What else a gated step waits for must be over before the window closes that would be opened now.
+  const bool concerned = std::any_of(turn.begin(), turn.end(), [this](std::size_t one) {
+    return closingOf(one) < kNever || m_unmoved->leading.contains(one);
+  });
+  if (opens || concerned) return lateAfter(turn) > m_unmoved->late;
+  // Steps that no window has to do with only put off what it has.
+  double takes = 0;
+  for (const std::size_t one : turn) takes += m_work[one];
+  if (takes <= m_unmoved->harmless) return false;
+  if (takes >= m_unmoved->harmful) return true;
+  const bool late = lateAfter(turn) > m_unmoved->late;
+  (late ? m_unmoved->harmful : m_unmoved->harmless) = takes;
+  return late;
+}
+
+// Returns how many steps would start too late for their windows if these were worked now, and then those that a window
+// gates: of these, one that waits for other steps too has those, the leading ones, to be worked and waited for first.
+int FastClock::lateAfter(const std::vector<std::size_t>& turn, std::map<std::size_t, double>* leading) const {
+  int late = 0;
+  double at = m_now;
+  std::map<std::size_t, std::pair<double, double>> windows;  // of each fact, when it opens and closes
+  for (const auto& [closes, index] : m_closings) {
+    const Running& running = m_running[index];
+    if (m_facts[running.fact].newest == index) windows[running.fact] = {running.opens, closes};
+  }
+  const std::set<std::size_t> inTurn(turn.begin(), turn.end());
   for (const std::size_t one : turn) {
+    for (const std::size_t fact : m_needs[one]) {
+      const auto window = windows.find(fact);
+      if (window != windows.end() && at > window->second.second) ++late;
+    }
+    at += m_work[one];
+    double stay = at;
     for (const WorkflowWait& wait : step(one).waits) {
       const AgendaWait& from = m_agenda.of(wait);
-      if (!from.closes) continue;
-      const double closes = after + from.closes->likely.inMinutes();
-      for (const std::size_t gated : m_facts[m_numbers.at(wait.makes)].needing) {
-        if (m_started[gated] || isInTurn(gated)) continue;
-        for (const std::size_t fact : m_needs[gated]) {
-          const Running* running = runningFor(fact);
-          if (running != nullptr && running->opens > closes) return true;
-        }
-      }
+      const double opens = at + from.opens.likely.inMinutes();
+      if (wait.attended) stay = std::max(stay, opens);
+      if (from.closes) windows[m_numbers.at(wait.makes)] = {opens, at + from.closes->likely.inMinutes()};
+    }
+    at = stay;
+  }
+  Dues dues;
+  for (const auto& [fact, window] : windows) {
+    for (const std::size_t gated : m_facts[fact].needing) {
+      if (m_started[gated] || inTurn.contains(gated)) continue;
+      const auto found = dues.try_emplace(gated, Due{window.first, window.second, 0, m_work[gated], 0}).first;
+      found->second.from = std::max(found->second.from, window.first);
+      found->second.closes = std::min(found->second.closes, window.second);
     }
   }
-  return false;
+  std::map<std::size_t, double> free;  // when the hands can turn to a step, of those looked at
+  for (auto& [gated, due] : dues) due.from = std::max(due.from, freeFrom(gated, at, inTurn, dues, free, due));
+  if (leading != nullptr) *leading = free;
+  std::vector<Due> all;
+  for (const auto& [gated, due] : dues) all.push_back(due);
+  return late + lateOf(std::move(all), at);
+}
+
+// Returns when the waits before a step are over, as far as they are known, and tells the due what comes before it: the
+// work of steps that nobody counted yet, and other dues.
+double FastClock::freeFrom(std::size_t index, double at, const std::set<std::size_t>& inTurn, const Dues& dues,
+                           std::map<std::size_t, double>& known, Due& due) const {
+  double from = at;
+  for (const std::size_t fact : m_needs[index]) {
+    if (const Running* running = runningFor(fact)) from = std::max(from, running->opens);
+  }
+  for (const std::size_t earlier : step(index).before) {
+    if (m_started[earlier] || inTurn.contains(earlier)) continue;
+    if (dues.contains(earlier)) {
+      ++due.after;
+      continue;
+    }
+    auto begun = known.find(earlier);
+    if (begun == known.end()) {
+      due.before += m_work[earlier];
+      begun = known.emplace(earlier, freeFrom(earlier, at, inTurn, dues, known, due)).first;
+    }
+    double opens = begun->second;
+    for (const WorkflowWait& wait : step(earlier).waits) {
+      const bool needed = std::count(step(index).needs.begin(), step(index).needs.end(), wait.makes) > 0;
+      if (needed) opens = std::max(opens, begun->second + m_work[earlier] + m_agenda.of(wait).opens.likely.inMinutes());
+    }
+    from = std::max(from, opens);
+  }
+  return from;
 }
 
 double FastClock::nextMoment() const {
@@ -225,6 +296,7 @@ double FastClock::begin(std::size_t index, const WorkflowWait& wait, const Agend
 }
 
 void FastClock::work(std::size_t index) {
+  m_unmoved.reset();
   m_started[index] = true;
   m_hands = step(index).hands;
   m_ready.erase(index);
@@ -248,7 +320,21 @@ void FastClock::passTo(double until, std::optional<std::size_t> busy) {
   tellOpenings(until);
   tellClosings(until, busy);
   m_now = std::max(m_now, until);
+  m_unmoved.reset();
   discardOld();
+}
+
+// What a step was still without when its window closed, while the hands were free: a step before it that was not
+// started, or one whose wait was not over.
+std::optional<std::size_t> FastClock::lackedBy(std::size_t gated, const Running& window) const {
+  for (const std::size_t earlier : step(gated).before) {
+    if (!m_started[earlier]) return earlier;
+  }
+  for (const std::size_t fact : m_needs[gated]) {
+    const Running* running = runningFor(fact);
+    if (running != nullptr && running->fact != window.fact && running->opens > window.closes) return running->step;
+  }
+  return std::nullopt;
 }
 
 void FastClock::end() {
@@ -272,7 +358,9 @@ void FastClock::tellClosings(double until, std::optional<std::size_t> busy) {
     if (m_listener == nullptr) continue;
     m_listener->closes(running.closes, running.step, *running.wait);
     for (const std::size_t gated : m_facts[running.fact].needing) {
-      if (!m_started[gated]) m_listener->misses(running.closes, gated, running.step, *running.wait, busy);
+      if (!m_started[gated]) {
+        m_listener->misses(running.closes, gated, running.step, *running.wait, busy ? busy : lackedBy(gated, running));
+      }
     }
   }
 }

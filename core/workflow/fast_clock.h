@@ -3,6 +3,7 @@
 // asks what could be started and works it; the clock goes on, waits open and close. The rehearsal of a job and the
 // order of its work are both found on this clock.
 #include <limits>
+#include <map>
 #include <optional>
 #include <set>
 #include <string>
@@ -14,6 +15,7 @@
 #include "core/workflow/agenda.h"
 #include "core/workflow/batches.h"
 #include "core/workflow/preparations.h"
+#include "core/workflow/windows.h"
 
 namespace core::workflow {
 
@@ -29,9 +31,10 @@ class FastClock {
     // `gates`: some step that needs it has not been started.
     virtual void opens(double, std::size_t /*step*/, const WorkflowWait&, bool /*gates*/) {}
     virtual void closes(double, std::size_t /*step*/, const WorkflowWait&) {}
-    // The hands were on `busy`; nothing where they were free.
+    // `inTheWay`: what the hands were on, or where they were free what the gated step was still without; nothing where
+    // neither kept it.
     virtual void misses(double, std::size_t /*gated*/, std::size_t /*step*/, const WorkflowWait&,
-                        std::optional<std::size_t> /*busy*/) {}
+                        std::optional<std::size_t> /*inTheWay*/) {}
   };
 
   // `starts`: when each step is started in an earlier plan, for the preparations (leadsOf); empty for none.
@@ -49,8 +52,8 @@ class FastClock {
   bool canFollow(std::size_t step, const std::vector<std::size_t>& turn) const;
   // The closing of the window that gates a step; never where none does.
   double closingOf(std::size_t step) const;
-  // Returns whether a window would close before its step is started, if these steps were worked now; or one that they
-  // open could not be used before it closes.
+  // Returns whether more steps would start too late for their windows, those that are open and those that would be
+  // opened, if these steps were worked now.
   bool wouldBreak(const std::vector<std::size_t>& turn) const;
   // The next moment at which a wait opens that gates something, a preparation has to be begun, or a batch that is still
   // needed is too old.
@@ -85,6 +88,14 @@ class FastClock {
     double oldAt = kNever;  // never: not made
     int times = 0;          // made anew
   };
+  // What is known of this moment.
+  struct Unmoved {
+    int late = 0;         // steps that start too late though nothing else is worked
+    double harmless = 0;  // minutes of other work that make no more too late
+    double harmful = kNever;
+    std::map<std::size_t, double> leading;  // steps that come before those that windows gate, and when they can begin
+  };
+  using Dues = std::map<std::size_t, Due>;                   // by step
   using Moments = std::set<std::pair<double, std::size_t>>;  // of running waits, by index
 
   const WorkflowStep& step(std::size_t index) const { return m_workflow.steps[index]; }
@@ -97,6 +108,10 @@ class FastClock {
   const Running* runningFor(std::size_t fact) const;
   bool holds(std::size_t fact, double at) const;
   bool holdsAll(std::size_t step) const;
+  bool opensWindow(std::size_t index) const;
+  int lateAfter(const std::vector<std::size_t>& turn, std::map<std::size_t, double>* leading = nullptr) const;
+  double freeFrom(std::size_t index, double at, const std::set<std::size_t>& inTurn, const Dues& dues,
+                  std::map<std::size_t, double>& known, Due& due) const;
   bool isWanted(const Made& made) const;
   void stand(std::size_t index);
   void make(std::size_t index);
@@ -104,6 +119,7 @@ class FastClock {
   void discardOld();
   double begin(std::size_t index, const WorkflowWait& wait, const AgendaWait& from);
   void passTo(double until, std::optional<std::size_t> busy);
+  std::optional<std::size_t> lackedBy(std::size_t gated, const Running& window) const;
   void tellOpenings(double until);
   void tellClosings(double until, std::optional<std::size_t> busy);
 
@@ -126,6 +142,7 @@ class FastClock {
   Moments m_openings;  // not reported yet
   Moments m_closings;
   double m_now = 0;
+  mutable std::optional<Unmoved> m_unmoved;
 };
 
 }  // namespace core::workflow

@@ -54,9 +54,9 @@ class Rehearser : FastClock::Listener {
     tell(at, RehearsalKind::Closes, index, wait.id);
   }
   void misses(double at, std::size_t gated, std::size_t index, const WorkflowWait& wait,
-              std::optional<std::size_t> busy) override {
+              std::optional<std::size_t> inTheWay) override {
     m_result.missed = true;
-    tell(at, RehearsalKind::Missed, gated, wait.id, step(busy.value_or(index)).id);
+    tell(at, RehearsalKind::Missed, gated, wait.id, step(inTheWay.value_or(index)).id);
   }
 
   std::optional<std::size_t> choose() const {

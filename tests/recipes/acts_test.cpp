@@ -52,6 +52,7 @@ MadeUp byChance(std::mt19937& random) {
   if (job.coloured && one(3)) job.techniques["bevel-mask"] = "colour-bevel-fluid";
   if (job.bands > 0 && one(3)) job.techniques["strip-adhesive"] = one(2) ? "strips-mixed" : "strips-starch";
   job.deliver = one(3) ? "mount" : one(2) ? "attached" : "framed";
+  if (one(4)) job.count = 2 + static_cast<int>(random() % 5);
   return job;
 }
 

@@ -85,7 +85,8 @@ std::string textOf(const MadeUp& madeUp) {
          R"(, "borders": {"sides": "110 mm", "weighting": "equal"}}, "bands": )" + bandsOf(madeUp) +
          ", \"lines\": " + linesOf(madeUp) + ", \"spandrels\": " + spandrelsOf(madeUp) +
          ", \"washes\": " + washesOf(madeUp) + ", \"leaf\": " + leafOf(madeUp) +
-         ", \"techniques\": " + techniquesOf(madeUp) + ", \"deliver\": \"" + madeUp.deliver + "\"}";
+         ", \"techniques\": " + techniquesOf(madeUp) + ", \"deliver\": \"" + madeUp.deliver + "\", \"count\": " +
+         std::to_string(madeUp.count) + "}";
 }
 
 // What a technique asks of a property, or `otherwise` where it does not ask.

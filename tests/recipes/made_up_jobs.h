@@ -23,6 +23,7 @@ struct MadeUp {
   std::vector<std::string> thickness = {};             // of each board; "1.5 mm" where missing
   std::vector<int> angle = {};                         // of each bevel; 45 where missing
   std::string deliver = "framed";
+  int count = 1;  // pieces
 };
 
 // The smallest job that switches the technique on, by what its `when` asks for, and chooses it in its role.

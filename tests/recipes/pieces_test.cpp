@@ -125,3 +125,13 @@ TEST_CASE("ninety-nine pieces compose; no count but a whole number from one to t
   REQUIRE(lines.size() == 1);
   CHECK(lines.front().rfind("/deliver ", 0) == 0);
 }
+
+TEST_CASE("of forty pieces no more are sized than can be gilded before the tack is gone") {
+  for (const char* job : {"pilots-chart", "heron", "tide-table"}) {
+    INFO(job);
+    std::string text = tests::fileText(PROJECT_ROOT "/recipes/jobs/" + std::string(job) + ".job.json");
+    text.insert(text.find('{') + 1, R"("deliver": "mount", "count": 40, )");
+    const auto many = composed(designOf(text), shippedCatalogue());
+    for (const craft::Way way : units::kWays) CHECK_FALSE(workflow::rehearse(many, way).missed);
+  }
+}

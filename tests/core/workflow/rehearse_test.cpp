@@ -72,6 +72,21 @@ TEST_CASE("a ten minute step in the way of a three minute window misses it, and 
   CHECK(missed->at == Approx(5));  // two minutes of brushing, then three
 }
 
+TEST_CASE("where the hands were free, what the step was still without is named as what was in the way", "[rehearse]") {
+  auto catalogue = tackAndLongStep("5 min", "8 min", "2 min", R"("piece.tack", "piece.stiff")");
+  addTechnique(catalogue,
+               oneStepTechnique("stiffen", R"("piece.soaked")", R"("when": {"always": true})",
+                                R"("needs": ["piece.sized"], "waits": [{"id": "stiff", "kind": "dry",
+      "title": "it stiffens", "makes": "piece.stiff", "opens": )" +
+                                    spanMinutes("1 h") +
+                                    R"(, "model": "none", "test": "Touch it.", "source": "common practice"}], )"));
+  const auto rehearsal = workflow::rehearse(composed(designOf(demoJobText()), catalogue));
+  CHECK(rehearsal.missed);
+  const auto* missed = find(rehearsal, RehearsalKind::Missed, "z-lay/act");
+  REQUIRE(missed != nullptr);
+  CHECK(missed->other == "stiffen/act");
+}
+
 TEST_CASE("no step is started during which a window would close, where it can be left", "[rehearse]") {
   const auto workflow = composed(designOf(demoJobText()), tackAndLongStep("1 min", "3 min", "10 min"));
   const auto rehearsal = workflow::rehearse(workflow);
