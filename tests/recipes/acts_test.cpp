@@ -53,6 +53,10 @@ MadeUp byChance(std::mt19937& random) {
   if (job.bands > 0 && one(3)) job.techniques["strip-adhesive"] = one(2) ? "strips-mixed" : "strips-starch";
   job.deliver = one(3) ? "mount" : one(2) ? "attached" : "framed";
   if (one(4)) job.count = 2 + static_cast<int>(random() % 5);
+  job.floats = one(4);
+  job.spacer = one(3);
+  if (job.bands > 0 && one(5))
+    job.leaf["on:near"] = R"("method": "scattered", "coverage": 0.2, "size": "methylCellulose")";
   return job;
 }
 

@@ -39,6 +39,7 @@ std::vector<MadeUp> everyChoice(const craft::Catalogue& catalogue) {
       for (const std::string& id : ids) {
         jobs.push_back(everything(order));
         jobs.back().techniques[role] = id;
+        tests::suit(jobs.back(), *catalogue.find(id));
       }
     }
   }
@@ -84,7 +85,8 @@ TEST_CASE("what masks, sizes, hinges and leafs has an alternative") {
   const auto byRole = alternatives(shippedCatalogue());
   for (const std::string role :
        {"bevel-mask", "leaf-mask", "board-sealer", "oil-size", "leaf-laying", "leaf-seal", "flake-seal", "hinge-paste",
-        "joining", "strip-adhesive", "spandrel-adhesive", "line-paint", "curved-line-paint", "window-shape"}) {
+        "joining", "strip-adhesive", "spandrel-adhesive", "line-paint", "curved-line-paint", "window-shape",
+        "attachment", "float-support", "glazing", "back-finish"}) {
     INFO(role);
     REQUIRE(byRole.contains(role));
     CHECK(byRole.at(role).size() >= 2);

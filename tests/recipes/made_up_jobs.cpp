@@ -81,12 +81,13 @@ std::string textOf(const MadeUp& madeUp) {
     "artwork": {"width": "200 mm", "height": "260 mm"},
     "mount": {"window": {"shape": )" +
          std::string(madeUp.arched ? R"("arch", "head": "round")" : R"("rectangle")") +
-         R"(, "overlap": "3 mm"}, "boards": )" + boardsOf(madeUp) +
-         R"(, "borders": {"sides": "110 mm", "weighting": "equal"}}, "bands": )" + bandsOf(madeUp) +
+         (madeUp.floats ? R"(, "margin": "5 mm"}, "boards": )" : R"(, "overlap": "3 mm"}, "boards": )") +
+         boardsOf(madeUp) + R"(, "borders": {"sides": "110 mm", "weighting": "equal"}}, "bands": )" + bandsOf(madeUp) +
          ", \"lines\": " + linesOf(madeUp) + ", \"spandrels\": " + spandrelsOf(madeUp) +
          ", \"washes\": " + washesOf(madeUp) + ", \"leaf\": " + leafOf(madeUp) +
-         ", \"techniques\": " + techniquesOf(madeUp) + ", \"deliver\": \"" + madeUp.deliver + "\", \"count\": " +
-         std::to_string(madeUp.count) + "}";
+         ", \"techniques\": " + techniquesOf(madeUp) + ", \"deliver\": \"" + madeUp.deliver +
+         "\", \"count\": " + std::to_string(madeUp.count) +
+         (madeUp.spacer ? R"(, "package": {"spacer": "5 mm"}})" : "}");
 }
 
 // What a technique asks of a property, or `otherwise` where it does not ask.
@@ -123,12 +124,30 @@ MadeUp switchingOn(const core::craft::Technique& technique) {
       break;
     case ThingKind::Spandrel: madeUp.spandrel = madeUp.arched = true; break;
     case ThingKind::Wash: madeUp.washOrder = asks("order", "linesFirst"); break;
-    case ThingKind::Leaf: madeUp.leaf["face"] = field(asks("method", "laid"), asks("size", "water")); break;
+    case ThingKind::Leaf: {
+      const bool onBand = asks("region", "face") == "on";
+      const std::string method = asks("method", "laid");
+      if (onBand) madeUp.bands = 1;
+      madeUp.leaf[onBand ? "on:near" : "face"] =
+          field(method, asks("size", method == "laid" ? "water" : "methylCellulose"));
+      break;
+    }
     case ThingKind::Once:
     case ThingKind::Part: break;
   }
   if (!technique.role.empty()) madeUp.techniques[technique.role] = technique.id;
+  suit(madeUp, technique);
   return madeUp;
+}
+
+void suit(MadeUp& madeUp, const core::craft::Technique& technique) {
+  for (const auto& [circumstance, values] : technique.when.circumstances) {
+    switch (circumstance) {
+      case core::craft::Circumstance::Deliver: madeUp.deliver = values.back(); break;
+      case core::craft::Circumstance::Artwork: madeUp.floats = values.front() == "float"; break;
+      case core::craft::Circumstance::Spacer: madeUp.spacer = values.front() == "yes"; break;
+    }
+  }
 }
 
 MadeUp everything(const std::string& washOrder) {
