@@ -59,6 +59,7 @@ class Parser {
     if (name == QStringLiteral("--data")) return value(name, word, equals, m_line.data);
     if (name == QStringLiteral("--recipes")) return value(name, word, equals, m_line.recipes);
     if (name == QStringLiteral("--units")) return value(name, word, equals, m_units);
+    if (name == QStringLiteral("--piece")) return value(name, word, equals, m_piece);
     if (name == QStringLiteral("--way")) return value(name, word, equals, m_way);
     if (name == QStringLiteral("--for")) return value(name, word, equals, m_line.careFor);
     if (word == QStringLiteral("--json")) {
@@ -101,6 +102,14 @@ class Parser {
       if (!way) return wrong("command.bad-way", "way", m_way);
       m_line.way = *way;
     }
+    if (!m_piece.isEmpty()) {
+      if (m_line.command != QStringLiteral("export"))
+        return wrong("command.unknown-option", "option", QStringLiteral("--piece"));
+      bool isNumber = false;
+      const int number = m_piece.toInt(&isNumber);
+      if (!isNumber || number < 1) return wrong("command.bad-piece", "piece", m_piece);
+      m_line.piece = number;
+    }
     if (m_units == QStringLiteral("mm")) {
       m_line.units = core::units::UnitSystem::Millimetres;
     } else if (m_units == QStringLiteral("in")) {
@@ -121,6 +130,7 @@ class Parser {
   QStringList m_left;
   QString m_units;
   QString m_way;
+  QString m_piece;
   CommandLine m_line;
 };
 

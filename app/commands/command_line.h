@@ -18,6 +18,7 @@ struct CommandLine {
   bool json = false;
   std::optional<core::units::UnitSystem> units;
   QString careFor;  // "client" or "conservator"; "" where not given
+  std::optional<int> piece;  // from 1
   core::units::Way way = core::units::Way::Every;
   bool help = false;
   bool version = false;

@@ -106,10 +106,10 @@ int exportJob(const CommandLine& line, std::ostream& out, std::ostream& err) {
     say(err, Message("export.several-jobs").with("name", name).with("names", core::base::join(found, ", ")));
     return kProblem;
   }
-  const auto text = record->bench->handOn(found.front());
+  const auto text = record->bench->handOn(found.front(), line.piece);
   if (!text) {
     say(err, text.error());
-    return kUnreadable;
+    return text.error().id == "export.no-such-piece" ? kProblem : kUnreadable;
   }
   out << text.value();
   return kDone;

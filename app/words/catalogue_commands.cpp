@@ -13,14 +13,15 @@ const std::vector<Entry>& commandEntries() {
            "mountwright check FILE...                every problem of jobs and techniques, at its place\n"
            "mountwright figures JOB [--json] [--units mm|in]\n"
            "                                         every measure of a job\n"
-           "mountwright steps JOB [--json]           the work in order\n"
+           "mountwright steps JOB [--way every|short] [--json]     the work in order\n"
            "mountwright materials JOB [--json] [--units mm|in]\n"
            "                                         what to cut and on which sheets, amounts, cost\n"
            "mountwright rehearse JOB [--way every|short] [--json]  the work on a fast clock\n"
            "mountwright care JOB [--for client|conservator] [--json] [--units mm|in]\n"
            "                                         the sheet that goes with a piece; JOB is a file, or the id or\n"
            "                                         reference of a job in the record\n"
-           "mountwright export REFERENCE             a job with its record, to standard output\n"
+           "mountwright export REFERENCE [--piece N]  a job with its record, to standard output; of several\n"
+           "                                         identical pieces one alone\n"
            "mountwright import FILE...               takes such jobs up into the record\n"
            "\n"
            "--data DIR       where the record and your own techniques are kept\n"
@@ -35,6 +36,7 @@ const std::vector<Entry>& commandEntries() {
       {"command.option-needs-value", QT_TRANSLATE_NOOP("words", "the option \"{option}\" needs a value after it")},
       {"command.bad-units", QT_TRANSLATE_NOOP("words", "units are mm or in, not \"{units}\"")},
       {"command.bad-way", QT_TRANSLATE_NOOP("words", "a way is every or short, not \"{way}\"")},
+      {"command.bad-piece", QT_TRANSLATE_NOOP("words", "a piece is a number from 1, not \"{piece}\"")},
       {"command.bad-care", QT_TRANSLATE_NOOP("words", "a care sheet is for a client or a conservator, not \"{care}\"")},
       {"command.needs-reference",
        QT_TRANSLATE_NOOP("words", "\"{command}\" needs the reference or id of a job in the record")},
@@ -59,8 +61,7 @@ const std::vector<Entry>& commandEntries() {
       {"command.no-problems", QT_TRANSLATE_NOOP("words", "{count} read, no problems")},
       {"command.missed", QT_TRANSLATE_NOOP("words", "{text}")},
       {"command.notice", QT_TRANSLATE_NOOP("words", "notice: {text}")},
-      {"command.made-anew",
-       QT_TRANSLATE_NOOP("words", "the first batch is too old by now; a fresh one: {technique}")},
+      {"command.made-anew", QT_TRANSLATE_NOOP("words", "the first batch is too old by now; a fresh one: {technique}")},
       {"command.waits", QT_TRANSLATE_NOOP("words", "{wait}: {span}")},
       {"command.waits-until", QT_TRANSLATE_NOOP("words", "{wait}: opens {span}, closes {closes}")},
 

@@ -67,6 +67,8 @@ const std::vector<Entry>& jobsEntries() {
        QT_TRANSLATE_NOOP("words", "several jobs have the reference \"{name}\"; ask for one by its id: {names}")},
       {"import.mended",
        QT_TRANSLATE_NOOP("words", "what was damaged or missing of \"{title}\" was put right from this file")},
+      {"export.no-such-piece",
+       QT_TRANSLATE_NOOP("words", "this job is of {count} pieces: one alone is asked for by its number among several")},
       {"export.too-large",
        QT_TRANSLATE_NOOP("words", "this job with its record is larger than the {most} MiB that can be taken up again")},
       {"export.not-taken-up",

@@ -14,17 +14,18 @@ using core::base::Severity;
 using core::record::Event;
 using core::record::StoredText;
 
-Result<std::string, Message> handOn(const std::string& jobId, Result<std::vector<Event>, Message> events,
-                                    core::record::EventStore& store) {
-  if (!events) return events.error();
-  std::vector<StoredText> texts = textsOf(store, events.value());
-  for (const std::string& hash : hashesOf(events.value())) {
+Result<std::string, Message> handOn(const std::string& jobId, std::vector<Event> events,
+                                    core::record::EventStore& store, std::optional<StoredText> ownText) {
+  std::vector<StoredText> texts = textsOf(store, events);
+  if (ownText) texts.insert(texts.begin(), *ownText);
+  for (const std::string& hash : hashesOf(events)) {
     const auto found =
         std::find_if(texts.begin(), texts.end(), [&](const StoredText& text) { return text.hash == hash; });
+    if (ownText && hash == ownText->hash) continue;
     const auto whole = storedText(store, hash, found == texts.end() ? hash : found->name);
     if (!whole) return whole.error();
   }
-  std::string text = core::record::writeRecord({jobId, std::move(texts), std::move(events).value()});
+  std::string text = core::record::writeRecord({jobId, std::move(texts), std::move(events)});
   if (text.size() > core::record::kMaximumRecordBytes) {
     return Message("export.too-large")
         .with("most", static_cast<std::int64_t>(core::record::kMaximumRecordBytes / (1024U * 1024U)));

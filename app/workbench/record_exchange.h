@@ -1,5 +1,6 @@
 #pragma once
 // A job transferred from one record to another as a file: what is exported, and what of a file may be imported.
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -19,9 +20,22 @@ std::vector<core::record::StoredText> textsOf(core::record::EventStore& store,
 std::vector<std::string> hashesOf(const std::vector<core::record::Event>& events);
 
 // Returns the file of the job with these events; see Workbench::handOn.
-core::base::Result<std::string, core::base::Message> handOn(
-    const std::string& jobId, core::base::Result<std::vector<core::record::Event>, core::base::Message> events,
-    core::record::EventStore& store);
+// `ownText`: the job's, where it is not in the store.
+core::base::Result<std::string, core::base::Message> handOn(const std::string& jobId,
+                                                            std::vector<core::record::Event> events,
+                                                            core::record::EventStore& store,
+                                                            std::optional<core::record::StoredText> ownText = {});
+
+// A job of several identical pieces, as what one of them is: its own text, and the events that concern it.
+struct PieceAlone {
+  std::string jobId;
+  core::record::StoredText job;
+  std::vector<core::record::Event> events;
+};
+// `events` in fold order. The errors are export.no-such-piece {count}, and those of PlanReader.
+core::base::Result<PieceAlone, core::base::Message> pieceAlone(const std::string& jobId, int number,
+                                                               const std::vector<core::record::Event>& events,
+                                                               core::record::EventStore& store);
 
 // The part of a file that is not in the store yet, or the reasons why it may not be imported.
 struct ReadyToImport {

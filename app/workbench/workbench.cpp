@@ -495,13 +495,18 @@ std::string Workbench::exportRecord(const std::string& jobId) const {
   return d->recordOf(jobId, KeptJobs::Of::AllBenches);
 }
 
-core::base::Result<std::string, Message> Workbench::handOn(const std::string& jobId) const {
+core::base::Result<std::string, Message> Workbench::handOn(const std::string& jobId, std::optional<int> piece) const {
   const JobEntry* entry = d->jobs.entry(jobId);
   if (entry == nullptr) return Message("bench.no-such-job");
   if (job(jobId) == nullptr) return entry->trouble;
   auto events = d->jobs.eventsOf(jobId, KeptJobs::Of::Job);
   if (!events) return events.error();
-  return app::workbench::handOn(jobId, handedOn(std::move(events).value(), entry->jobHash), d->store);
+  std::vector<core::record::Event> own = handedOn(std::move(events).value(), entry->jobHash);
+  if (!piece) return app::workbench::handOn(jobId, std::move(own), d->store);
+  auto alone = pieceAlone(jobId, *piece, own, d->store);
+  if (!alone) return alone.error();
+  PieceAlone one = std::move(alone).value();
+  return app::workbench::handOn(one.jobId, std::move(one.events), d->store, std::move(one.job));
 }
 
 std::string Workbench::exportJob(const std::string& jobId) const {

@@ -118,8 +118,10 @@ class Workbench : public QObject {
   // Returns the same for import elsewhere, of the benches' events only those that affect this job. It is complete and
   // can be read by importJob, or the error gives the reason: bench.no-such-job, the job's own trouble,
   // kept.text-missing {name}, kept.text-damaged {name}, export.too-large {most}, export.not-taken-up {detail}, or the
-  // store's trouble.
-  core::base::Result<std::string, core::base::Message> handOn(const std::string& jobId) const;
+  // store's trouble. `piece`: one of several identical pieces alone, from 1, as a job of its own; where the job has no
+  // such piece, or one alone, export.no-such-piece {count}.
+  core::base::Result<std::string, core::base::Message> handOn(const std::string& jobId,
+                                                              std::optional<int> piece = std::nullopt) const;
   // Returns the result of handOn, or "" on an error.
   std::string exportJob(const std::string& jobId) const;
 

@@ -18,6 +18,7 @@
 #include "core/base/long_json.h"
 #include "core/base/text.h"
 #include "core/jobs/agenda.h"
+#include "core/jobs/one_piece.h"
 #include "core/record/record_file.h"
 #include "core/sheets/piece.h"
 
@@ -287,16 +288,37 @@ void PiecesModel::handOver() {
   if (!record) return tell(record.error(), QString());
   if (m_folder.isEmpty()) return tell(tr("This piece cannot be written to a file."), true);
   const Row row = chosenRow();
-  QString name = row.reference.isEmpty() ? row.title : row.reference;
+  const QString name = row.reference.isEmpty() ? row.title : row.reference;
+  const QString path = writeRecord(name, m_chosen, record.value());
+  if (path.isEmpty()) return;
+  const auto* state = m_workbench.job(m_chosen);
+  const int count = state == nullptr ? 1 : state->design->job.count;
+  for (int number = 1; count > 1 && number <= count; ++number) {
+    const auto alone = m_workbench.handOn(m_chosen, number);
+    if (!alone) return tell(alone.error(), QString());
+    const QString ofOne = name + QStringLiteral("-%1-of-%2").arg(number).arg(count);
+    if (writeRecord(ofOne, core::jobs::idOfPiece(m_chosen, number), alone.value()).isEmpty()) return;
+  }
+  tell(count > 1 ? tr("Written to %1; beside it each of the %2 pieces alone.").arg(path).arg(count)
+                 : tr("Written to %1.").arg(path),
+       false);
+}
+
+// Returns the path, or "" where it could not be written, and tells why.
+QString PiecesModel::writeRecord(QString name, const std::string& jobId, const std::string& record) {
   // A name that every file system takes.
   name.replace(QRegularExpression(QStringLiteral("[^\\w-]+"), QRegularExpression::UseUnicodePropertiesOption),
                QStringLiteral("-"));
   QDir().mkpath(m_folder);
-  const QString path = freePath(m_folder + QLatin1Char('/') + name, m_chosen);
-  if (path.isEmpty()) return tell(tr("%1 holds other files of this name already.").arg(m_folder), true);
-  const auto failed = files::writeWhole(path, record.value());
-  if (!failed) return tell(tr("Written to %1.").arg(path), false);
+  const QString path = freePath(m_folder + QLatin1Char('/') + name, jobId);
+  if (path.isEmpty()) {
+    tell(tr("%1 holds other files of this name already.").arg(m_folder), true);
+    return {};
+  }
+  const auto failed = files::writeWhole(path, record);
+  if (!failed) return path;
   tell(tr("%1: %2.").arg(path, words::text(*failed, m_workbench.settings().units)), true);
+  return {};
 }
 
 void PiecesModel::findFiles() {

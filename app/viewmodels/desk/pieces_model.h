@@ -101,6 +101,7 @@ class PiecesModel : public QAbstractListModel {
     QString of() const;  // "E-12 · the harbour office"
     friend bool operator==(const Row&, const Row&) = default;
   };
+  QString writeRecord(QString name, const std::string& jobId, const std::string& record);
   Row chosenRow() const;
   Row rowOf(const workbench::JobEntry& entry) const;
   Row rowOf(const core::drafts::Drafted& design) const;

@@ -177,3 +177,29 @@ TEST_CASE("what cannot be imported or exported is told with its file, and the ex
   CHECK(commands.run({"import"}).exit == 2);
   CHECK(commands.run({"export", "a", "b"}).exit == 2);
 }
+
+TEST_CASE("one of several pieces is exported by its number, and no other number") {
+  const Commands ours;
+  const Commands theirs;
+  auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
+  REQUIRE(text.has_value());
+  text->insert(text->find('{') + 1, R"("deliver": "mount", "count": 12, )");
+  takeIn(ours.path("data"), *text);
+  const Ran third = ours.run({"export", "26-041", "--piece", "3"});
+  INFO(third.err);
+  REQUIRE(third.exit == 0);
+  const Ran imported = theirs.run({"import", theirs.file("third.record.json", third.out)});
+  INFO(imported.err);
+  CHECK(imported.exit == 0);
+  CHECK(theirs.run({"export", "26-041 3/12"}).out == third.out);
+  for (const char* number : {"13", "99999"}) {
+    const Ran none = ours.run({"export", "26-041", "--piece", number});
+    CHECK(none.exit == 1);
+    CHECK(none.out.empty());
+    CHECK(none.err.find("12 pieces") != std::string::npos);
+  }
+  for (const char* number : {"0", "-1", "two", "3.5", "99999999999"}) {
+    CHECK(ours.run({"export", "26-041", "--piece", number}).exit == 2);
+  }
+  CHECK(ours.run({"steps", "26-041", "--piece", "3"}).exit == 2);
+}

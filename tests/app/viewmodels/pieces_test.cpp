@@ -199,6 +199,30 @@ TEST_CASE("a piece handed over as a file goes on at another bench where it was l
   CHECK(titles(theirs.pieces()).size() == 1);
 }
 
+TEST_CASE("of several identical pieces each alone is handed over beside the whole") {
+  Board ours({});
+  std::string three = jobFile("pilots-chart");
+  three.insert(three.find('{') + 1, R"("deliver": "mount", "count": 3, )");
+  ours.put("three.job.json", three);
+  ours.takeIn("three.job.json");
+  QFile::remove(ours.folder.filePath("three.job.json"));
+  ours.pieces().handOver();
+  INFO(ours.pieces().said().toStdString());
+  REQUIRE_FALSE(ours.pieces().refused());
+  const QStringList files = filesIn(ours.folder.path());
+  REQUIRE(files.size() == 4);
+  ours.pieces().handOver();
+  CHECK(filesIn(ours.folder.path()) == files);
+  Board theirs({});
+  const auto ofSecond = std::find_if(files.begin(), files.end(),
+                                     [](const QString& file) { return file.contains(QStringLiteral("-2-of-3")); });
+  REQUIRE(ofSecond != files.end());
+  REQUIRE(QFile::copy(*ofSecond, theirs.folder.filePath("second.record.json")));
+  theirs.takeIn("second.record.json");
+  CHECK_FALSE(theirs.pieces().refused());
+  REQUIRE(titles(theirs.pieces()).size() == 1);
+}
+
 TEST_CASE("two pieces of one reference do not write over each other's files") {
   Board board({"pilots-chart", "heron"});
   PiecesModel& pieces = board.pieces();
