@@ -18,6 +18,7 @@ std::string_view name(Circumstance circumstance) {
     case Circumstance::Deliver: return "deliver";
     case Circumstance::Artwork: return "artwork";
     case Circumstance::Spacer: return "spacer";
+    case Circumstance::Decorated: return "decorated";
   }
   return "";
 }
@@ -25,13 +26,14 @@ std::string_view name(Circumstance circumstance) {
 const std::vector<std::string>& valuesOf(Circumstance circumstance) {
   static const std::vector<std::string> kDeliver = deliverWords();
   static const std::vector<std::string> kArtwork = {"overlap", "float"};
-  static const std::vector<std::string> kSpacer = {"yes", "no"};
+  static const std::vector<std::string> kYesOrNo = {"yes", "no"};
   switch (circumstance) {
     case Circumstance::Deliver: return kDeliver;
     case Circumstance::Artwork: return kArtwork;
-    case Circumstance::Spacer: break;
+    case Circumstance::Spacer:
+    case Circumstance::Decorated: break;
   }
-  return kSpacer;
+  return kYesOrNo;
 }
 
 }  // namespace core::craft

@@ -23,11 +23,19 @@ namespace {
 constexpr std::size_t kHeaviest = 16U * 1024U * 1024U;
 constexpr std::size_t kMostLooks = 10'000'000;
 
+bool isDecorated(const design::Job& job) {
+  const bool coloured = std::any_of(job.boards.begin(), job.boards.end(),
+                                    [](const design::Board& board) { return board.bevelColour.has_value(); });
+  return coloured || !job.bands.empty() || !job.lines.empty() || !job.spandrels.empty() || !job.washes.empty() ||
+         !job.leaf.empty();
+}
+
 std::string_view circumstanceOf(const design::Job& job, craft::Circumstance circumstance) {
   switch (circumstance) {
     case craft::Circumstance::Deliver: return units::name(job.deliver);
     case craft::Circumstance::Artwork: return job.window.floats ? "float" : "overlap";
     case craft::Circumstance::Spacer: return job.package.spacer > units::Length() ? "yes" : "no";
+    case craft::Circumstance::Decorated: return isDecorated(job) ? "yes" : "no";
   }
   return "";
 }

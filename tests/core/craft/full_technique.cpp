@@ -14,7 +14,7 @@ std::string fullTechnique() {
   "role": "band",
   "rank": 40,
   "reversal": {"how": "It comes undone with water.", "source": "common practice"},
-  "when": {"each": "band", "where": {"motif": ["mirror", "plain"], "paper": "wave-block print"}, "deliver": ["framed"], "artwork": ["overlap", "float"], "spacer": ["yes"]},
+  "when": {"each": "band", "where": {"motif": ["mirror", "plain"], "paper": "wave-block print"}, "deliver": ["framed"], "artwork": ["overlap", "float"], "spacer": ["yes"], "decorated": ["yes", "no"]},
   "repeat": {"area": "band.this.area", "each": "20000 mm2", "source": "common practice"},
   "stage": "paper",
   "together": [

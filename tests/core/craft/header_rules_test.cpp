@@ -7,7 +7,7 @@ namespace craft_tests {
 namespace {
 
 constexpr const char* kWhen =
-    R"("when": {"each": "band", "where": {"motif": ["mirror", "plain"], "paper": "wave-block print"}, "deliver": ["framed"], "artwork": ["overlap", "float"], "spacer": ["yes"]})";
+    R"("when": {"each": "band", "where": {"motif": ["mirror", "plain"], "paper": "wave-block print"}, "deliver": ["framed"], "artwork": ["overlap", "float"], "spacer": ["yes"], "decorated": ["yes", "no"]})";
 constexpr const char* kRepeat =
     R"("repeat": {"area": "band.this.area", "each": "20000 mm2", "source": "common practice"})";
 
