@@ -73,6 +73,10 @@ TEST_CASE("every alternative of every role composes in the job that has everythi
     const auto techniques = techniquesIn(composed(designOf(job), catalogue));
     met.insert(techniques.begin(), techniques.end());
   }
+  // Some are for bare boards alone.
+  MadeUp plain;
+  plain.boards = 3;
+  met.merge(techniquesIn(composed(designOf(plain), catalogue)));
   for (const craft::Technique* technique : catalogue.all()) {
     const auto window = technique->when.where.find("window");
     if (window != technique->when.where.end() && window->second.front() == "straight") continue;

@@ -146,6 +146,7 @@ void suit(MadeUp& madeUp, const core::craft::Technique& technique) {
       case core::craft::Circumstance::Deliver: madeUp.deliver = values.back(); break;
       case core::craft::Circumstance::Artwork: madeUp.floats = values.front() == "float"; break;
       case core::craft::Circumstance::Spacer: madeUp.spacer = values.front() == "yes"; break;
+      case core::craft::Circumstance::Decorated: madeUp.coloured = values.front() == "yes"; break;
     }
   }
 }
