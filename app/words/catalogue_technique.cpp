@@ -149,7 +149,8 @@ const std::vector<Entry>& techniqueEntries() {
 
       {"compose.too-many-pieces",
        QT_TRANSLATE_NOOP("words",
-                         "{count} pieces of {steps} steps each are more than the {most} steps one job can have")},
+                         "{count} pieces of {steps} steps each are more than the {most} steps one job can have; at most "
+                         "{pieces} can be worked in one")},
       {"compose.too-many-steps", QT_TRANSLATE_NOOP("words", "the work would have more than {most} steps")},
       {"compose.too-much",
        QT_TRANSLATE_NOOP("words", "the techniques say too much of too many things for their steps to be put in order")},

@@ -177,7 +177,8 @@ base::Result<Workflow, ComposeProblems> compose(const design::Design& design, co
     problem.problem.message = Message("compose.too-many-pieces")
                                   .with("steps", static_cast<std::int64_t>(steps.size()))
                                   .with("count", std::int64_t{design.job.count})
-                                  .with("most", static_cast<std::int64_t>(kMostStepsOfPieces));
+                                  .with("most", static_cast<std::int64_t>(kMostStepsOfPieces))
+                                  .with("pieces", static_cast<std::int64_t>(kMostStepsOfPieces / steps.size()));
     return ComposeProblems{problem};
   }
   steps = repeatedForPieces(std::move(steps), design.job.count, words);
