@@ -21,7 +21,7 @@ const std::vector<Entry>& designEntries() {
       {"sized.border-right", QT_TRANSLATE_NOOP("words", "right {now} instead of {was}")},
       {"sized.border-top", QT_TRANSLATE_NOOP("words", "top {now} instead of {was}")},
       {"sized.border-bottom", QT_TRANSLATE_NOOP("words", "bottom {now} instead of {was}")},
-      {"sized.by-outer", QT_TRANSLATE_NOOP("words", "the size is then entered, and the borders follow it")},
+      {"sized.by-outer", QT_TRANSLATE_NOOP("words", "The borders then follow from the size.")},
       {"sized.within-play",
        QT_TRANSLATE_NOOP("words", "The opening is no larger than the play in it: nothing is left for the mount.")},
       {"design.face-touches-glazing",

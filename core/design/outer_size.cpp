@@ -100,21 +100,21 @@ bool differs(double was, double now, UnitSystem system, Rounding rounding) {
   return units::onStep(was, system, rounding) != units::onStep(now, system, rounding);
 }
 
-void say(const Job& job, const Layout& was, const Layout& now, SizeChange& change) {
+void say(const Job& job, const Layout& was, const Layout& now, const OuterSize& wanted, SizeChange& change) {
   // As the figures of the size are shown.
-  const auto size = [&](const char* id, double before, double after) {
+  const auto size = [&](const char* id, double before, double after, bool asked) {
     if (std::fabs(before - after) < 1e-6) return;
     const std::string from = units::lengthText(before, job.units, Rounding::Down);
     const std::string to = units::lengthText(after, job.units, Rounding::Down);
     if (from != to) {
       change.sizes.push_back(Message(id).with("was", from).with("now", to));
-    } else {
+    } else if (asked) {
       // Lengths that look alike are told apart by the words.
       change.sizes.push_back(Message(id).with("was", Millimetres{before}).with("now", Millimetres{after}));
     }
   };
-  size("sized.width", was.outerWidth, now.outerWidth);
-  size("sized.height", was.outerHeight, now.outerHeight);
+  size("sized.width", was.outerWidth, now.outerWidth, wanted.width.has_value());
+  size("sized.height", was.outerHeight, now.outerHeight, wanted.height.has_value());
   const auto border = [&](const char* id, double before, double after) {
     if (!differs(before, after, job.units, Rounding::Nearest)) return;
     change.borders.push_back(Message(id).with("was", Millimetres{before}).with("now", Millimetres{after}));
@@ -129,7 +129,7 @@ void say(const Job& job, const Layout& was, const Layout& now, SizeChange& chang
   }
   border("sized.border-top", from.borderTop, to.borderTop);
   border("sized.border-bottom", from.borderBottom, to.borderBottom);
-  if (std::holds_alternative<SidesAndWeighting>(job.borders.entry)) change.borders.emplace_back("sized.by-outer");
+  if (std::holds_alternative<SidesAndWeighting>(job.borders.entry)) change.besides.emplace_back("sized.by-outer");
 }
 
 }  // namespace
@@ -150,7 +150,7 @@ SizeChange sizedTo(const Job& job, const Layout& layout, const OuterSize& size) 
   Job changed = job;
   changed.borders = change.to;
   const Layout after = layOut(changed, change.problems);
-  if (!change.problems.hasErrors()) say(job, layout, after, change);
+  if (!change.problems.hasErrors()) say(job, layout, after, size, change);
   return change;
 }
 

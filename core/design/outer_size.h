@@ -21,7 +21,8 @@ struct OuterSize {
 
 struct SizeChange {
   std::vector<base::Message> sizes;    // sized.width, sized.height {was, now}: what changes of the size
-  std::vector<base::Message> borders;  // sized.border-* {was, now} of each border whose change is seen; sized.by-outer
+  std::vector<base::Message> borders;  // sized.border-* {was, now} of each border whose change is seen
+  std::vector<base::Message> besides;  // what else is then otherwise: sized.by-outer
   std::vector<JobEdit> edits;          // none where the mount has that size already
   Borders to;
   Length cost;              // by how much the size changes, width and height together

@@ -100,6 +100,23 @@ Item {
             compare(demo.design.inches, !before);
             press(findChild(editor, "units"));
         }
+        // A length that is no value of the design: what it comes to is shown while it is keyed in.
+        function test_whatAnOpeningComesToIsShownBeforeItIsEntered() {
+            for (let section = 0; section < demo.design.sections.count; ++section) {
+                demo.design.chooseSection(section);
+                if (demo.design.sectionName === "Frame")
+                    break;
+            }
+            press(findChild(list, "field0"));
+            compare(demo.design.fieldNote, "");
+            for (const key of [Qt.Key_4, Qt.Key_5, Qt.Key_0])
+                keyClick(key);
+            verify(demo.design.fieldNote.indexOf("instead of") > 0);
+            const size = demo.design.fieldValue;
+            press(findChild(editor, "leaveField"));
+            press(findChild(list, "field0"));
+            compare(demo.design.fieldValue, size);
+        }
         function test_aTextIsWrittenAndKept() {
             verify(open(FormViewModel.Text));
             verify(editor.writes);

@@ -147,7 +147,9 @@ TEST_CASE("the chart's height comes to a whole millimetre by its borders above a
   CHECK(base::dump(down.sizes[0]) == "sized.height was=409.3 mm now=409.0 mm");
   std::vector<std::string> borders;
   for (const auto& message : down.borders) borders.push_back(message.id);
-  CHECK(borders == std::vector<std::string>{"sized.border-top", "sized.border-bottom", "sized.by-outer"});
+  CHECK(borders == std::vector<std::string>{"sized.border-top", "sized.border-bottom"});
+  REQUIRE(down.besides.size() == 1);
+  CHECK(down.besides[0].id == "sized.by-outer");
   REQUIRE(down.edits.size() == 2);
   CHECK(down.edits[0].pointer == "/mount/borders/sides");
   CHECK(down.edits[0].value.empty());
