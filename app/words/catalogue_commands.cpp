@@ -59,6 +59,13 @@ const std::vector<Entry>& commandEntries() {
       {"command.no-problems", QT_TRANSLATE_NOOP("words", "{count} read, no problems")},
       {"command.missed", QT_TRANSLATE_NOOP("words", "{text}")},
       {"command.notice", QT_TRANSLATE_NOOP("words", "notice: {text}")},
+      {"command.corners-miss",
+       QT_TRANSLATE_NOOP("words",
+                         "the corners of the {band} band miss by {by} of {repeat}; what closes them: {changes}")},
+      {"command.corners-stay",
+       QT_TRANSLATE_NOOP(
+           "words",
+           "the corners of the {band} band miss by {by} of {repeat}, and no change that fits the piece closes them")},
       {"command.waits", QT_TRANSLATE_NOOP("words", "{wait}: {span}")},
       {"command.waits-until", QT_TRANSLATE_NOOP("words", "{wait}: opens {span}, closes {closes}")},
 
