@@ -156,10 +156,7 @@ void theBorders(Builder& build) {
 void theFrame(Builder& build) {
   build.section(tr("Frame"), sizeText(build.figure("rebate.width"), build.figure("rebate.height")));
   theFrameAtHand(build);
-  build.length(tr("play in the rebate, both sides"), "/mount/rebate/allowanceTotal", proposed("3 mm")).note =
-      build.figure("rebate.width").isEmpty()
-          ? QString()
-          : tr("rebate %1").arg(sizeText(build.figure("rebate.width"), build.figure("rebate.height")));
+  build.length(tr("play in the rebate, both sides"), "/mount/rebate/allowanceTotal", proposed("3 mm"));
   build.length(tr("hidden by the lip"), "/mount/rebate/cover", proposed("6 mm"));
   build.length(tr("glazing"), "/package/glazing", proposed("2 mm"));
   Field& spacer = build.length(tr("spacer"), "/package/spacer", convert::toQt(build.usual(Usual::Nothing)));

@@ -47,7 +47,6 @@ void theBands(Builder& build) {
               QT_TRANSLATE_NOOP("design", "strips top and bottom %1")) +
         noted(build.figure("band." + id + ".strip.vertical"), QT_TRANSLATE_NOOP("design", ", left and right %1"));
     build.length(tr("trim at each end"), band + "/trim", toQt(build.usual(Usual::Nothing)));
-    build.length(tr("dry end at each corner"), band + "/dryEnd", build.figure("band." + id + ".dryEnd"));
     build.length(tr("repeat of the pattern"), band + "/repeat", tr("none"));
     theCorners(build, index++);
     if (build.at(band + "/repeat") != nullptr) {
@@ -56,6 +55,7 @@ void theBands(Builder& build) {
       build.choice(tr("middle of the long strips"), band + "/centre/horizontal", centring, "motif");
       build.choice(tr("middle of the short strips"), band + "/centre/vertical", centring, "motif");
     }
+    build.length(tr("dry end at each corner"), band + "/dryEnd", build.figure("band." + id + ".dryEnd"));
   });
   build.of({});
   const bool first = build.countAt("/bands") == 0;

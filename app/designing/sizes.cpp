@@ -45,8 +45,7 @@ QString comesTo(const SizeChange& change, UnitSystem units) {
   if (change.edits.empty()) return tr("The mount has that size already.");
   const QString borders = listed(change.borders, units);
   const QString size = tr("mount: %1").arg(listed(change.sizes, units));
-  const QString all = words::capitalised(borders.isEmpty() ? size : tr("%1; borders: %2").arg(size, borders));
-  return change.besides.empty() ? all : all + QStringLiteral(". ") + listed(change.besides, units);
+  return words::capitalised(borders.isEmpty() ? size : tr("%1; borders: %2").arg(size, borders));
 }
 
 // How much larger the opening is than the mount.
@@ -66,6 +65,7 @@ void theOpening(Builder& build, const QString& label, const char* side, std::opt
   Field& field = build.length(label, "");
   field.value = design != nullptr ? build.figure(std::string("rebate.") + side)
                                   : convert::toQt(core::units::entryText(entered.value().length + play, build.units()));
+  field.note = tr("edge to edge; the mount follows, less the play");
   const Value* document = &build.document();
   const UnitSystem units = build.units();
   field.keyed = [document, design, pointer, play, units, member](Length opening) -> Field::Keyed {
@@ -100,8 +100,8 @@ void theWholeSizes(Builder& build) {
 
 void theFrameAtHand(Builder& build) {
   build.of(tr("frame at hand"));
-  theOpening(build, tr("opening of the rebate, width"), "width", &OuterSize::width);
-  theOpening(build, tr("opening of the rebate, height"), "height", &OuterSize::height);
+  theOpening(build, tr("rebate width"), "width", &OuterSize::width);
+  theOpening(build, tr("rebate height"), "height", &OuterSize::height);
   build.of({});
 }
 

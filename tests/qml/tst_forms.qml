@@ -107,15 +107,18 @@ Item {
                 if (demo.design.sectionName === "Frame")
                     break;
             }
-            press(findChild(list, "field0"));
-            compare(demo.design.fieldNote, "");
-            for (const key of [Qt.Key_4, Qt.Key_5, Qt.Key_0])
-                keyClick(key);
-            verify(demo.design.fieldNote.indexOf("instead of") > 0);
+            demo.design.chooseField(0);
+            verify(editor.onPad);
             const size = demo.design.fieldValue;
+            const note = demo.design.fieldNote;
+            for (const key of demo.design.inches ? [Qt.Key_1, Qt.Key_6] : [Qt.Key_4, Qt.Key_0, Qt.Key_0])
+                keyClick(key);
+            compare(demo.design.whole, demo.design.inches ? "16" : "400");
+            verify(demo.design.fieldNote.indexOf("instead of") > 0, demo.design.fieldNote);
             press(findChild(editor, "leaveField"));
-            press(findChild(list, "field0"));
+            demo.design.chooseField(0);
             compare(demo.design.fieldValue, size);
+            compare(demo.design.fieldNote, note);
         }
         function test_aTextIsWrittenAndKept() {
             verify(open(FormViewModel.Text));
