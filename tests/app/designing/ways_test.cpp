@@ -10,6 +10,7 @@
 
 #include "app/designing/reading.h"
 #include "app/designing/techniques.h"
+#include "app/designing/usual.h"
 #include "app/words/words.h"
 #include "app/workbench/library_loader.h"
 #include "app/workbench/taking_in.h"
@@ -371,6 +372,20 @@ TEST_CASE("whatever the desk enters for a maker of inches is a round measure of 
     REQUIRE(figure != nullptr);
     CHECK_FALSE(figure->shown.approximate);
   }
+}
+
+TEST_CASE("a fresh design of inches whose work is measured in millimetres is that of millimetres") {
+  const Value inches = app::designing::freshDesign(core::units::UnitSystem::Inches);
+  const Value patch =
+      app::designing::inTheUnitsOf(inches, app::designing::putAt(inches, "/artwork/width", Value::text("310 mm")));
+  std::map<std::string, std::string> turned, fresh;
+  collectLengths(patchedWith(inches, patch), "", turned);
+  collectLengths(put(app::designing::freshDesign(), "/artwork/width", Value::text("310 mm")), "", fresh);
+  CHECK(turned == fresh);
+  // The same units change nothing but what was entered.
+  const Value plain = app::designing::putAt(inches, "/artwork/width", Value::text("12 in"));
+  const Value same = app::designing::inTheUnitsOf(inches, plain);
+  CHECK(same.items().size() == plain.items().size());
 }
 
 TEST_CASE("a value that does not read leaves the drawing and every figure that does not depend on it") {

@@ -292,3 +292,20 @@ TEST_CASE("a fresh design whose work is measured in inches has the round measure
   CHECK(desk.at("/mount/borders/sides") == "65 mm");
   CHECK(desk.at("/mount/window/overlap") == "3 mm");
 }
+
+TEST_CASE("in an inch job the whole sizes are eighths, each with its borders") {
+  DesignDesk desk;
+  REQUIRE(desk.design.beginFresh());
+  desk.design.turnUnits();
+  desk.enter("The work", "width", {1, 2});
+  desk.enter("The work", "height", {9});
+  desk.open("Borders", "size comes to");
+  REQUIRE(desk.design.options()->rowCount() == 2);
+  CHECK(cell(*desk.design.options(), 0, RowsModel::Title) ==
+        QString::fromUtf8("Height 15 1/8 in instead of \u2248 15 5/32 in"));
+  CHECK(cell(*desk.design.options(), 1, RowsModel::Title) ==
+        QString::fromUtf8("Height 15 1/4 in instead of \u2248 15 5/32 in"));
+  desk.design.chooseOption(0);
+  CHECK(desk.at("/mount/borders/outer/width") == "17 1/4 in");
+  CHECK(desk.at("/mount/borders/outer/height") == "15 1/8 in");
+}
