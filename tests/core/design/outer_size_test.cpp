@@ -171,3 +171,36 @@ TEST_CASE("a frame at hand sets one side and writes the other to the steps of a 
   REQUIRE(fits.edits.size() == 2);
   CHECK(fits.edits[1].value == R"({"width": "450 mm", "height": "409.3 mm"})");
 }
+
+TEST_CASE("a shaped window, whose opening is no whole number of anything, has a whole mount all the same", "[size]") {
+  for (const char* borders : {R"({"sides": "70 mm", "weighting": "4:3"})",
+                              R"({"top": "70 mm", "bottom": "90 mm", "left": "70.05 mm", "right": "71 mm"})"}) {
+    const std::string text = R"({"format": "mountwright-job/1", "artwork": {"width": "200 mm", "height": "310.3 mm"},
+        "mount": {"window": {"shape": "arch", "head": "pointed", "rise": "171.7 mm", "overlap": "3.1 mm"},
+                  "boards": [{"id": "top", "thickness": "1.5 mm"},
+                             {"id": "under", "thickness": "1.5 mm", "reveal": "6.1 mm"}],
+                  "borders": )" +
+                             std::string(borders) + "}}";
+    INFO(borders);
+    const auto read = design::readDesign(text);
+    for (const auto& problem : read.problems.sorted()) UNSCOPED_INFO(base::dump(problem));
+    REQUIRE(read.design);
+    // The box of a moved apex is no sum of what was entered.
+    const double tenths = read.design->layout.outerHeight * 10;
+    REQUIRE(std::fabs(tenths - std::round(tenths)) > 1e-3);
+    const auto offers = design::wholeSizes(read.design->job, read.design->layout);
+    REQUIRE_FALSE(offers.empty());
+    for (const SizeChange& offer : offers) {
+      const auto mended = design::readDesign(base::writeJson(edited(rootOf(text), offer), 2));
+      REQUIRE(mended.design);
+      for (const char* id : {"outer.width", "outer.height"}) {
+        const auto* figure = mended.design->figures.find(id);
+        REQUIRE(figure != nullptr);
+        INFO(figure->display);
+        CHECK(base::endsWith(figure->display, ".0 mm"));
+        CHECK(design::isWhole(figure->value, UnitSystem::Millimetres));
+      }
+      CHECK(design::wholeSizes(mended.design->job, mended.design->layout).empty());
+    }
+  }
+}
