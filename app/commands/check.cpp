@@ -1,4 +1,5 @@
 // Jobs and techniques, each with every problem at its place.
+#include <cmath>
 #include <map>
 #include <set>
 #include <tuple>
@@ -12,6 +13,8 @@
 #include "core/base/stated_format.h"
 #include "core/base/text.h"
 #include "core/craft/technique_reader.h"
+#include "core/design/glazing.h"
+#include "core/materials/repeat_match.h"
 #include "core/workflow/compose.h"
 
 namespace app::commands {
@@ -73,7 +76,40 @@ class Checker {
     const core::design::ReadDesign read = core::design::readDesign(text.value());
     const UnitSystem units = read.design ? read.design->job.units : UnitSystem::Millimetres;
     for (const Problem& problem : read.problems.sorted()) tell(path, problem, units);
-    if (read.design && !read.problems.hasErrors()) m_jobs.emplace_back(path, *read.design);
+    if (!read.design || read.problems.hasErrors()) return;
+    for (const Problem& notice : noticesOf(*read.design)) tell(path, notice, units);
+    m_jobs.emplace_back(path, *read.design);
+  }
+
+  // What the maker should know and decide before the first cut, though the job holds together. Their order is their own
+  // and not the document's.
+  static std::vector<Problem> noticesOf(const core::design::Design& design) {
+    std::vector<Problem> notices;
+    const auto notice = [&](std::string pointer, Message message) {
+      Problem& one = notices.emplace_back();
+      one.pointer = std::move(pointer);
+      one.message = std::move(message);
+      one.severity = Severity::Notice;
+    };
+    for (std::size_t i = 0; i < design.job.bands.size(); ++i) {
+      const auto match = core::materials::matchOf(design.job, design.layout, i);
+      if (match.state != core::materials::MatchState::Open) continue;
+      const auto& band = design.job.bands[i];
+      QStringList changes;
+      if (!match.options.empty()) {
+        for (const Message& change : match.options.front().says) changes << words::text(change, design.job.units);
+      }
+      notice(band.place.pointer + "/repeat",
+             Message(changes.isEmpty() ? "command.corners-stay" : "command.corners-miss")
+                 .with("band", band.id)
+                 .with("by", core::base::Millimetres{std::fabs(match.mismatch)})
+                 .with("repeat", core::base::Millimetres{band.repeat->inMillimetres()})
+                 .with("changes", changes.join(QStringLiteral("; ")).toStdString()));
+    }
+    if (core::design::faceTouchesGlazing(design.job)) {
+      notice(design.job.package.place.pointer, Message("design.face-touches-glazing"));
+    }
+    return notices;
   }
 
   // Techniques among those at hand, in place of the ones of their ids; jobs against all of them.

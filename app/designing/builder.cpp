@@ -9,6 +9,7 @@
 #include "app/designing/days.h"
 #include "app/words/words.h"
 #include "core/base/text.h"
+#include "core/units/length_entry.h"
 
 namespace app::designing {
 
@@ -63,6 +64,10 @@ bool Section::hasMissing() const {
   return std::any_of(fields.begin(), fields.end(), [](const Field& field) { return field.missing; });
 }
 
+bool Section::hasToLook() const {
+  return std::any_of(fields.begin(), fields.end(), [](const Field& field) { return field.look; });
+}
+
 QString sizeText(const QString& width, const QString& height) {
   if (width.isEmpty() || height.isEmpty()) return {};
   // One unit for both where they have the same.
@@ -93,6 +98,20 @@ Value putAt(const Value& document, const std::string& pointer, Value value) {
     if (core::base::at(document, above) == nullptr) patch.append(addTo(above, Value::object()));
   }
   patch.append(addTo(pointer, std::move(value)));
+  return patch;
+}
+
+Value patchOfEdits(const Value& document, const std::vector<core::design::JobEdit>& edits) {
+  Value patch = Value::array();
+  for (const core::design::JobEdit& edit : edits) {
+    if (edit.value.empty()) {
+      patch.append(removeFrom(edit.pointer));
+      continue;
+    }
+    const auto parsed = core::base::parseJson(edit.value);
+    const Value put = putAt(document, edit.pointer, parsed.root);
+    for (const Value& operation : put.items()) patch.append(operation);
+  }
   return patch;
 }
 
@@ -189,15 +208,16 @@ QString Builder::figure(const std::string& id) const {
   return figure == nullptr ? QString() : toQt(figure->display);
 }
 
-std::string Builder::exactly(const std::string& id, const char* otherwise) const {
+std::string Builder::written(const std::string& id, Usual otherwise) const {
   const auto* figure = design() == nullptr ? nullptr : design()->figures.find(id);
-  return figure == nullptr || figure->shown.approximate ? otherwise : figure->display;
+  if (figure == nullptr) return usual(otherwise);
+  return core::units::entryText(core::units::onStep(figure->value, m_units, core::design::roundingOf(figure->kind)),
+                                m_units);
 }
 
 std::vector<Section> Builder::finish() {
-  const auto units = design() == nullptr ? core::units::UnitSystem::Millimetres : design()->job.units;
   for (const core::base::Problem& problem : m_read.problems.sorted()) {
-    place(m_sections, problem, words::text(problem.message, units));
+    place(m_sections, problem, words::text(problem.message, m_units));
   }
   return std::move(m_sections);
 }

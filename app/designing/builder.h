@@ -4,6 +4,8 @@
 #include <utility>
 
 #include "app/designing/fields.h"
+#include "app/designing/usual.h"
+#include "core/design/job_edit.h"
 
 namespace app::designing {
 
@@ -12,8 +14,10 @@ using Named = std::pair<const char*, QString>;
 
 class Builder {
  public:
-  Builder(const core::base::Value& document, const core::design::ReadDesign& read)
-      : m_document(document), m_read(read) {}
+  // `units`: where the document does not say itself what it is measured in.
+  Builder(const core::base::Value& document, const core::design::ReadDesign& read,
+          UnitSystem units = UnitSystem::Millimetres)
+      : m_document(document), m_read(read), m_units(unitsOf(document).value_or(units)) {}
 
   void section(const QString& name, const QString& summary = {});
   // Fields that follow belong to it.
@@ -43,14 +47,18 @@ class Builder {
   std::size_t countAt(const std::string& pointer) const;
   // A figure as it is shown; "" where the design does not lay out.
   QString figure(const std::string& id) const;
-  // Returns the same for use in a document: a figure shown only roughly, or not at all, becomes `otherwise`.
-  std::string exactly(const std::string& id, const char* otherwise) const;
+  // Returns the same for use in a document, on the steps of the display; `otherwise` where there is none.
+  std::string written(const std::string& id, Usual otherwise) const;
+  UnitSystem units() const { return m_units; }
+  // What the desk enters of its own accord.
+  std::string usual(Usual what) const { return designing::usual(what, m_units); }
 
  private:
   Field& add(Field::Kind kind, const QString& label, const std::string& pointer, const QString& usual);
 
   const core::base::Value& m_document;
   const core::design::ReadDesign& m_read;
+  UnitSystem m_units;
   std::vector<Section> m_sections;
   QString m_of;
   std::string m_element;
@@ -67,5 +75,6 @@ std::string placeOf(const core::base::Problem& problem);
 core::base::Value patchOf(std::initializer_list<core::base::Value> operations);
 core::base::Value addTo(const std::string& pointer, core::base::Value value);
 core::base::Value removeFrom(const std::string& pointer);
+core::base::Value patchOfEdits(const core::base::Value& document, const std::vector<core::design::JobEdit>& edits);
 
 }  // namespace app::designing

@@ -10,23 +10,12 @@
 namespace app::designing {
 
 using core::base::Value;
-using core::materials::JobEdit;
 using core::materials::MatchOption;
 
 namespace {
 
 // More than these nobody weighs against each other.
 constexpr std::size_t kMostOffers = 5;
-
-Value patchOfEdits(const Value& document, const std::vector<JobEdit>& edits) {
-  Value patch = Value::array();
-  for (const JobEdit& edit : edits) {
-    const auto parsed = core::base::parseJson(edit.value);
-    const Value put = putAt(document, edit.pointer, parsed.root);
-    for (const Value& operation : put.items()) patch.append(operation);
-  }
-  return patch;
-}
 
 std::vector<Option> offersFor(const Value& document, const core::design::Design& design, std::size_t band) {
   const auto match = core::materials::matchOf(design.job, design.layout, band);
@@ -54,10 +43,15 @@ void theCorners(Builder& build, std::size_t band) {
   const auto miss = core::materials::cornerMismatch(design->job.bands[band], design->layout.bands[band]);
   if (!miss) return;
   Field& field = build.choice(tr("corners"), "", {});
-  const QString by =
-      convert::toQt(core::units::lengthText(std::abs(*miss), design->job.units, core::units::Rounding::Nearest));
+  const auto shown = [&](double mm) {
+    return convert::toQt(core::units::lengthText(mm, design->job.units, core::units::Rounding::Nearest));
+  };
   const bool meets = std::abs(*miss) < core::materials::kMismatchShows;
-  field.value = meets ? tr("meet") : tr("miss by %1").arg(by);
+  field.value =
+      meets
+          ? tr("meet")
+          : tr("miss by %1 of %2").arg(shown(std::abs(*miss)), shown(design->job.bands[band].repeat->inMillimetres()));
+  field.look = !meets;
   if (meets) return;
   field.note = tr("Open it for the least changes that make them meet.");
   const Value* document = &build.document();

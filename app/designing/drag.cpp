@@ -1,10 +1,10 @@
 #include "app/designing/drag.h"
 
 #include <cmath>
-#include <numeric>
 
 #include "app/designing/tr.h"
 #include "core/base/text.h"
+#include "core/units/length_entry.h"
 
 namespace app::designing {
 
@@ -112,18 +112,6 @@ class Handles {
   std::vector<DragHandle> m_handles;
 };
 
-std::string inches(double mm) {
-  constexpr int kParts = 32;
-  constexpr double kInch = 25.4;
-  const auto parts = static_cast<long>(std::lround(mm / kInch * kParts));
-  const long whole = parts / kParts;
-  const long rest = parts % kParts;
-  if (rest == 0) return std::to_string(whole) + " in";
-  const long common = std::gcd(rest, static_cast<long>(kParts));
-  const std::string fraction = std::to_string(rest / common) + '/' + std::to_string(kParts / common) + " in";
-  return whole == 0 ? fraction : std::to_string(whole) + ' ' + fraction;
-}
-
 }  // namespace
 
 std::vector<DragHandle> dragHandles(const Value& document, const core::design::Design& design) {
@@ -149,7 +137,9 @@ std::string draggedMeasure(const DragHandle& handle, const QPointF& from, const 
                            core::units::UnitSystem units) {
   const double moved = handle.upright ? to.x() - from.x() : to.y() - from.y();
   const double value = std::max(0.0, handle.value + handle.perMm * moved);
-  if (units == core::units::UnitSystem::Inches) return inches(value);
+  if (units == core::units::UnitSystem::Inches) {
+    return core::units::entryText(core::units::onStep(value, units, core::units::Rounding::Nearest), units);
+  }
   return core::base::shortestNumber(std::round(value * 2) / 2) + " mm";
 }
 

@@ -64,15 +64,6 @@ void leaveOut(Builder& build, const QString& label, const std::string& list) {
     build.act(label, patchOf({removeFrom(pointerTo(list, count - 1))}));
 }
 
-std::vector<int> ladder(int from, int step) {
-  constexpr int kRungs = 16;
-  std::vector<int> rungs;
-  for (int i = 0; i < kRungs; ++i) rungs.push_back(from + i * step);
-  return rungs;
-}
-
-Value millimetres(int length) { return Value::text(std::to_string(length) + " mm"); }
-
 Value entryOf(const std::string& id) { return Value::object().set("id", Value::text(id)); }
 
 std::vector<Named> colours() {

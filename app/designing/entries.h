@@ -35,8 +35,4 @@ core::base::Value appended(const Builder& build, const std::string& list, core::
 // Takes the last entry out.
 void leaveOut(Builder& build, const QString& label, const std::string& list);
 
-// Returns distances to try one after the other until a new element is clear of the present ones, mm.
-std::vector<int> ladder(int from, int step);
-core::base::Value millimetres(int length);
-
 }  // namespace app::designing

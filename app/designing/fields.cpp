@@ -5,7 +5,8 @@
 #include "app/designing/builder.h"
 #include "app/designing/ornament.h"
 #include "app/designing/tr.h"
-#include "core/units/length_display.h"
+#include "app/words/words.h"
+#include "core/design/glazing.h"
 
 namespace app::designing {
 
@@ -25,9 +26,9 @@ void theWork(Builder& build) {
     Value sheet = Value::object();
     for (const char* side : {"width", "height"}) {
       const std::string shown = build.textAt(std::string("/artwork/") + side);
-      sheet.set(side, Value::text(shown.empty() ? "1 mm" : shown));
+      sheet.set(side, Value::text(shown.empty() ? build.usual(Usual::StepOfShapes) : shown));
     }
-    sheet.set("left", Value::text("0 mm")).set("top", Value::text("0 mm"));
+    for (const char* side : {"left", "top"}) sheet.set(side, Value::text(build.usual(Usual::Nothing)));
     build.act(tr("The sheet is larger than what shows"), patchOf({addTo("/artwork/sheet", sheet)}));
   } else {
     build.of(tr("whole sheet"));
@@ -55,14 +56,14 @@ void whatShows(Builder& build) {
   way.pointer.clear();
   way.value = floats ? tr("shows, with air round it") : tr("is covered by the mount");
   const std::string now = build.textAt(floats ? "/mount/window/margin" : "/mount/window/overlap");
-  const auto other = [&](const char* from, const char* to, const char* usual) {
+  const auto other = [&](const char* from, const char* to, Usual usual) {
     return floats == (std::string(to) == "margin")
                ? patchOf({})
                : patchOf({removeFrom(std::string("/mount/window/") + from),
-                          addTo(std::string("/mount/window/") + to, Value::text(usual))});
+                          addTo(std::string("/mount/window/") + to, Value::text(build.usual(usual)))});
   };
-  way.options = {{tr("is covered by the mount"), {}, other("margin", "overlap", "3 mm"), !floats},
-                 {tr("shows, with air round it"), {}, other("overlap", "margin", "8 mm"), floats}};
+  way.options = {{tr("is covered by the mount"), {}, other("margin", "overlap", Usual::Overlap), !floats},
+                 {tr("shows, with air round it"), {}, other("overlap", "margin", Usual::Air), floats}};
   build
       .length(floats ? tr("air round the sheet") : tr("covered on every side"),
               floats ? "/mount/window/margin" : "/mount/window/overlap")
@@ -79,7 +80,8 @@ void theBoards(Builder& build) {
   if (count < kMostBoards) {
     const char* id = count == 1 ? "under" : "inmost";
     Value board = Value::object();
-    board.set("id", Value::text(id)).set("thickness", Value::text("1.5 mm")).set("reveal", Value::text("6 mm"));
+    board.set("id", Value::text(id)).set("thickness", Value::text(build.usual(Usual::Board)));
+    board.set("reveal", Value::text(build.usual(Usual::Reveal)));
     board.set("bevel", Value::object().set("angle", Value::integer(45)));
     build.act(tr("One more board beneath"), patchOf({addTo("/mount/boards/-", board)}));
   }
@@ -108,19 +110,23 @@ void theBorders(Builder& build) {
   build.section(tr("Borders"), sizeText(build.figure("outer.width"), build.figure("outer.height")));
   const bool outer = build.at("/mount/borders/outer") != nullptr;
   const bool four = build.at("/mount/borders/top") != nullptr;
+  // The weighting comes along, and what is shown becomes what is entered.
+  const std::string board = build.design() == nullptr ? "" : build.design()->job.boards.front().id;
+  const std::string weighted = build.textAt("/mount/borders/weighting");
+  const auto weighting = [&](const char* otherwise) { return Value::text(weighted.empty() ? otherwise : weighted); };
+  const auto border = [&](const char* side) {
+    return Value::text(build.written("board." + board + ".border." + side, Usual::Border));
+  };
   Value sides = Value::object();
-  sides.set("sides", Value::text("70 mm")).set("weighting", Value::text("4:3"));
+  sides.set("sides", border("left")).set("weighting", weighting("4:3"));
   Value each = Value::object();
-  for (const char* side : {"top", "bottom", "left", "right"}) {
-    const std::string board = build.design() == nullptr ? "" : build.design()->job.boards.front().id;
-    each.set(side, Value::text(build.exactly("board." + board + ".border." + side, "70 mm")));
-  }
+  for (const char* side : {"top", "bottom", "left", "right"}) each.set(side, border(side));
   Value whole = Value::object();
   Value size = Value::object();
   for (const char* side : {"width", "height"}) {
-    size.set(side, Value::text(build.exactly(std::string("outer.") + side, "500 mm")));
+    size.set(side, Value::text(build.written(std::string("outer.") + side, Usual::MountSide)));
   }
-  whole.set("outer", size).set("weighting", Value::text("equal"));
+  whole.set("outer", size).set("weighting", weighting("equal"));
   Field& way = build.choice(tr("given as"), "/mount/borders", {});
   way.pointer.clear();
   way.value = outer ? tr("size of the mount") : four ? tr("each side") : tr("sides and weighting");
@@ -144,17 +150,21 @@ void theBorders(Builder& build) {
     build.length(tr("sides"), "/mount/borders/sides");
   }
   if (!four) theWeighting(build);
+  theWholeSizes(build);
 }
 
 void theFrame(Builder& build) {
   build.section(tr("Frame"), sizeText(build.figure("rebate.width"), build.figure("rebate.height")));
-  build.length(tr("play in the rebate, both sides"), "/mount/rebate/allowanceTotal", proposed("3 mm")).note =
-      build.figure("rebate.width").isEmpty()
-          ? QString()
-          : tr("rebate %1").arg(sizeText(build.figure("rebate.width"), build.figure("rebate.height")));
+  theFrameAtHand(build);
+  build.length(tr("play in the rebate, both sides"), "/mount/rebate/allowanceTotal", proposed("3 mm"));
   build.length(tr("hidden by the lip"), "/mount/rebate/cover", proposed("6 mm"));
   build.length(tr("glazing"), "/package/glazing", proposed("2 mm"));
-  build.length(tr("spacer"), "/package/spacer", proposed("0 mm"));
+  Field& spacer = build.length(tr("spacer"), "/package/spacer", convert::toQt(build.usual(Usual::Nothing)));
+  if (build.design() != nullptr && core::design::faceTouchesGlazing(build.design()->job)) {
+    spacer.note = words::capitalised(words::text(core::base::Message("design.face-touches-glazing"), build.units()));
+    // Nothing, entered, is a decision.
+    spacer.look = !spacer.entered;
+  }
   build.length(tr("back mount"), "/package/backMount", proposed("1.5 mm"));
   build.length(tr("backing"), "/package/backing", proposed("3 mm")).note =
       build.figure("rebate.depth").isEmpty() ? QString() : tr("rebate %1 deep").arg(build.figure("rebate.depth"));
@@ -162,22 +172,22 @@ void theFrame(Builder& build) {
 
 }  // namespace
 
-Value freshDesign() {
+Value freshDesign(UnitSystem units) {
   Value top = Value::object();
-  top.set("id", Value::text("top")).set("thickness", Value::text("1.5 mm"));
+  top.set("id", Value::text("top"));
   top.set("bevel", Value::object().set("angle", Value::integer(45)));
   Value mount = Value::object();
-  mount.set("window", Value::object().set("shape", Value::text("rectangle")).set("overlap", Value::text("3 mm")));
+  mount.set("window", Value::object().set("shape", Value::text("rectangle")));
   mount.set("boards", Value::array().append(top));
-  mount.set("borders", Value::object().set("sides", Value::text("70 mm")).set("weighting", Value::text("4:3")));
+  mount.set("borders", Value::object().set("weighting", Value::text("4:3")));
   Value design = Value::object();
   design.set("format", Value::text("mountwright-job/1")).set("title", Value::text(""));
   design.set("artwork", Value::object()).set("mount", mount);
-  return design;
+  return withUsual(std::move(design), units);
 }
 
-std::vector<Section> sectionsOf(const Value& document, const core::design::ReadDesign& read) {
-  Builder build(document, read);
+std::vector<Section> sectionsOf(const Value& document, const core::design::ReadDesign& read, UnitSystem units) {
+  Builder build(document, read, units);
   theWork(build);
   thePiece(build);
   whatShows(build);

@@ -44,6 +44,16 @@ struct Field {
   // Finds answers that take time, when the field is opened. It uses the document and design the field was made from,
   // which must still exist.
   std::function<std::vector<Option>()> offers;
+  // Of a length that is no value of the document: what keying it in comes to. It uses the document and design the field
+  // was made from, which must still exist.
+  struct Keyed {
+    core::base::Value patch;
+    QString says;
+    QString barred;  // why it cannot be entered; "" where it can
+  };
+  std::function<Keyed(core::units::Length)> keyed;
+  // Nothing is wrong there, but the maker should look.
+  bool look = false;
   double per = 1;       // of a number: keyed in as so many times its value; 100 for a share shown in per cent
   bool past = false;    // of a day: it is in the past, not to come
   std::string element;  // of the drawing that it shapes; "" for none
@@ -57,13 +67,16 @@ struct Section {
 
   bool hasProblems() const;
   bool hasMissing() const;
+  bool hasToLook() const;  // nothing is wrong, but the maker should look
 };
 
-// Returns a document to begin from: it is empty for the work, and usual for the rest (common practice, no source).
-core::base::Value freshDesign();
+// Returns a document to begin from: it is empty for the work, and usual for the rest (common practice, no source), in
+// round measures of these units.
+core::base::Value freshDesign(core::units::UnitSystem units = core::units::UnitSystem::Millimetres);
 
-// `document` in any state; `read` is what the core makes of it.
-std::vector<Section> sectionsOf(const core::base::Value& document, const core::design::ReadDesign& read);
+// `document` in any state; `read` is what the core makes of it. `units`: of a document without the size of the work.
+std::vector<Section> sectionsOf(const core::base::Value& document, const core::design::ReadDesign& read,
+                                core::units::UnitSystem units = core::units::UnitSystem::Millimetres);
 
 // A problem goes to the field of its place, or to the section nearest to it. A value that is only not entered yet makes
 // its field a missing one. Requires a section.

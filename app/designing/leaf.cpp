@@ -48,8 +48,8 @@ void theLeaf(Builder& build) {
     }
     if (scattered) build.share(tr("covered"), leaf + "/coverage");
     build.choice(tr("size"), leaf + "/size", named("size", {"methylCellulose", "starch", "water", "oil"}));
-    build.length(tr("kept off the edge"), leaf + "/keepOff/edge", QStringLiteral("0 mm"));
-    build.length(tr("kept off lines"), leaf + "/keepOff/lines", QStringLiteral("0 mm")).note =
+    build.length(tr("kept off the edge"), leaf + "/keepOff/edge", toQt(build.usual(Usual::Nothing)));
+    build.length(tr("kept off lines"), leaf + "/keepOff/lines", toQt(build.usual(Usual::Nothing))).note =
         noted(build.figure("leaf." + id + ".sheets"), QT_TRANSLATE_NOOP("design", "takes %1 leaves"));
   });
   build.of({});

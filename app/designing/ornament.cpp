@@ -46,7 +46,7 @@ void theBands(Builder& build) {
         noted(build.figure("band." + id + ".strip.horizontal"),
               QT_TRANSLATE_NOOP("design", "strips top and bottom %1")) +
         noted(build.figure("band." + id + ".strip.vertical"), QT_TRANSLATE_NOOP("design", ", left and right %1"));
-    build.length(tr("trim at each end"), band + "/trim", QStringLiteral("0 mm"));
+    build.length(tr("trim at each end"), band + "/trim", toQt(build.usual(Usual::Nothing)));
     build.length(tr("repeat of the pattern"), band + "/repeat", tr("none"));
     theCorners(build, index++);
     if (build.at(band + "/repeat") != nullptr) {
@@ -55,15 +55,20 @@ void theBands(Builder& build) {
       build.choice(tr("middle of the long strips"), band + "/centre/horizontal", centring, "motif");
       build.choice(tr("middle of the short strips"), band + "/centre/vertical", centring, "motif");
     }
+    build.length(tr("dry end at each corner"), band + "/dryEnd", build.figure("band." + id + ".dryEnd"));
   });
   build.of({});
   const bool first = build.countAt("/bands") == 0;
   Value band =
       entryOf(first ? freeName(build, {"inner", "middle"}) : freeName(build, {"outer", "outermost", "further"}));
-  band.set("paper", Value::text("plain paper")).set("width", Value::text("12 mm")).set("trim", Value::text("6 mm"));
+  band.set("paper", Value::text("plain paper")).set("width", Value::text(build.usual(Usual::BandWidth)));
+  band.set("trim", Value::text(build.usual(Usual::BandTrim)));
+  if (const std::string dryEnd = build.usual(Usual::BandDryEnd); !dryEnd.empty()) {
+    band.set("dryEnd", Value::text(dryEnd));
+  }
   std::vector<Value> ways;
-  for (const int offset : ladder(10, 2)) {
-    ways.push_back(appended(build, "/bands", Value(band).set("offset", millimetres(offset))));
+  for (const std::string& offset : ladder(Usual::BandGround, Usual::StepOfBands, build.units())) {
+    ways.push_back(appended(build, "/bands", Value(band).set("offset", Value::text(offset))));
   }
   build.act(first ? tr("Add a band") : tr("One more band outside"), ways);
   leaveOut(build, tr("Leave the outermost band out"), "/bands");
@@ -74,24 +79,27 @@ void theLines(Builder& build) {
   eachOf(build, "/lines", [&](const std::string& line, const std::string& id) {
     build.of(entryName(tr("%1 line"), id), id);
     along(build, line + "/along");
-    build.length(tr("gap to that edge"), line + "/gap", QStringLiteral("0 mm"));
+    build.length(tr("gap to that edge"), line + "/gap", toQt(build.usual(Usual::Nothing)));
     build.length(tr("width"), line + "/width");
     build.choice(tr("colour"), line + "/colour", colours());
   });
   build.of({});
   // As a rule outside the first band, each line a little farther out than the one before.
   Value line = entryOf(freeName(build, {"first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"}));
-  line.set("width", Value::text("1 mm")).set("colour", Value::text("copper"));
+  line.set("width", Value::text(build.usual(Usual::LineWidth))).set("colour", Value::text("copper"));
   std::vector<Value> ways;
-  const auto offer = [&](const std::string& edge, int gap) {
-    ways.push_back(appended(build, "/lines", Value(line).set("along", Value::text(edge)).set("gap", millimetres(gap))));
+  const auto offer = [&](const std::string& edge, Usual from) {
+    for (const std::string& gap : ladder(from, Usual::StepOfLines, build.units())) {
+      ways.push_back(
+          appended(build, "/lines", Value(line).set("along", Value::text(edge)).set("gap", Value::text(gap))));
+    }
   };
   if (build.countAt("/bands") > 0) {
     const std::string band = "band:" + build.textAt("/bands/0/id");
-    for (const int gap : ladder(0, 3)) offer(band + ".outer", gap);
-    for (const int gap : ladder(0, 3)) offer(band + ".inner", gap);
+    offer(band + ".outer", Usual::Nothing);
+    offer(band + ".inner", Usual::Nothing);
   }
-  for (const int gap : ladder(5, 3)) offer("window", gap);
+  offer("window", Usual::LineGround);
   build.act(tr("Add a line"), ways);
   leaveOut(build, tr("Leave the last line out"), "/lines");
 }
@@ -111,10 +119,12 @@ void theWash(Builder& build) {
   });
   build.of({});
   Value wash = entryOf(freeName(build, {"panel", "outer-panel", "further-panel"}));
-  wash.set("colour", Value::text("indigo")).set("along", Value::text("window")).set("width", Value::text("14 mm"));
+  wash.set("colour", Value::text("indigo"))
+      .set("along", Value::text("window"))
+      .set("width", Value::text(build.usual(Usual::WashWidth)));
   std::vector<Value> ways;
-  for (const int gap : ladder(12, 3)) {
-    ways.push_back(appended(build, "/washes", Value(wash).set("gap", millimetres(gap))));
+  for (const std::string& gap : ladder(Usual::WashGround, Usual::StepOfLines, build.units())) {
+    ways.push_back(appended(build, "/washes", Value(wash).set("gap", Value::text(gap))));
   }
   build.act(tr("Add a wash panel"), ways);
   leaveOut(build, tr("Leave the last wash out"), "/washes");
@@ -128,7 +138,7 @@ void theSpandrel(Builder& build) {
     if (build.at(spandrel + "/frame/offset") != nullptr) {
       build.length(tr("reaches beyond the window"), spandrel + "/frame/offset");
     }
-    build.length(tr("tucked beyond its frame"), spandrel + "/under", QStringLiteral("0 mm"));
+    build.length(tr("tucked beyond its frame"), spandrel + "/under", toQt(build.usual(Usual::Nothing)));
     build.choice(tr("down to"), spandrel + "/from", named("from", {"springing", "sill"}), "springing");
     build.length(tr("kept back from the edge"), spandrel + "/shy", QStringLiteral("0.3 mm")).note =
         noted(build.figure("spandrel." + id + ".area"), QT_TRANSLATE_NOOP("design", "covers %1"));
@@ -138,7 +148,7 @@ void theSpandrel(Builder& build) {
   if (build.countAt("/bands") > 0) {
     frame.set("band", Value::text(build.textAt("/bands/0/id")));
   } else {
-    frame.set("offset", Value::text("10 mm"));
+    frame.set("offset", Value::text(build.usual(Usual::SpandrelFrame)));
   }
   Value spandrel = entryOf(freeName(build, {"crown"}));
   spandrel.set("paper", Value::text("plain paper")).set("frame", frame);

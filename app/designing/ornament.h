@@ -6,6 +6,10 @@ namespace app::designing {
 
 // Adds a field for the bottom border in proportion to the top.
 void theWeighting(Builder& build);
+// Adds a field for the outer size where it is not whole, with the ways to make it so.
+void theWholeSizes(Builder& build);
+// Adds fields for the opening of a frame's rebate, which the mount and its borders then follow.
+void theFrameAtHand(Builder& build);
 void theWindow(Builder& build);
 void theBands(Builder& build);
 // Adds a field for the corners of one band, where its pattern has to meet, with the ways to make it meet.

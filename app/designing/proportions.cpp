@@ -4,30 +4,29 @@
 #include "app/convert/text.h"
 #include "app/designing/ornament.h"
 #include "app/designing/tr.h"
-#include "core/base/text.h"
+#include "core/design/outer_size.h"
+#include "core/units/length_entry.h"
 
 namespace app::designing {
 
 namespace {
 
-struct Usual {
+struct Proportion {
   const char* written;
   const char* called;
   const char* why;
 };
 
-const std::vector<Usual>& usual() {
-  static const std::vector<Usual> kUsual = {
+const std::vector<Proportion>& proportions() {
+  static const std::vector<Proportion> kProportions = {
       {"equal", QT_TRANSLATE_NOOP("design", "equal"),
        QT_TRANSLATE_NOOP("design", "for round and oval openings, or a set in a row")},
       {"4:3", QT_TRANSLATE_NOOP("design", "4 to 3"), QT_TRANSLATE_NOOP("design", "stands plainly above the middle")},
       {"5:4", QT_TRANSLATE_NOOP("design", "5 to 4"), QT_TRANSLATE_NOOP("design", "the same, less marked")},
       {"10:9", QT_TRANSLATE_NOOP("design", "10 to 9"),
        QT_TRANSLATE_NOOP("design", "just enough that it does not seem to sink")},
-      {"+13 mm", QT_TRANSLATE_NOOP("design", "13 mm more"),
-       QT_TRANSLATE_NOOP("design", "the same step for every size in a series")},
   };
-  return kUsual;
+  return kProportions;
 }
 
 struct Borders {
@@ -38,13 +37,13 @@ struct Borders {
 // How much more the bottom has where the opening's middle stands a twentieth of the mount's height above the mount's.
 // That is the least of what is usual (5 to 10 %, common practice). With the mount's size given, the top is kept as wide
 // as the sides.
-double optical(const Borders& borders, bool& held) {
+double optical(const Borders& borders, double step, bool& held) {
   const double more = borders.ofOuter ? borders.outer / 10 : (borders.opening + 2 * borders.top) / 9;
   held = false;
-  if (!borders.ofOuter) return std::round(more);
+  if (!borders.ofOuter) return std::round(more / step) * step;
   const double most = borders.outer - borders.opening - 2 * borders.side;
   held = most > 0 && most < more;
-  return held ? std::floor(most) : std::round(more);
+  return held ? std::floor(most / step) * step : std::round(more / step) * step;
 }
 
 // Top and bottom that a weighting comes to, mm.
@@ -80,18 +79,23 @@ void theWeighting(Builder& build) {
         {called, reason, putAt(build.document(), pointer, core::base::Value::text(written)), now == written});
     if (now == written) field.value = called;
   };
-  for (const Usual& one : usual()) {
+  for (const Proportion& one : proportions()) {
     const std::string written = one.written;
     const auto colon = written.find(':');
     const double ratio = colon == std::string::npos ? 1 : std::stod(written) / std::stod(written.substr(colon + 1));
-    const double addition = written.front() == '+' ? std::stod(written.substr(1)) : 0;
-    offer(written, tr(one.called), tr(one.why), ratio, addition);
+    offer(written, tr(one.called), tr(one.why), ratio, 0);
+  }
+  const std::string step = build.usual(Usual::BottomMore);
+  if (const auto more = core::units::parseLength(step)) {
+    offer("+" + step, tr("%1 more").arg(convert::toQt(step)), tr("the same step for every size in a series"), 1,
+          more.value().length.inMillimetres());
   }
   if (design == nullptr) return;
   bool held = false;
-  const double more = optical(borders, held);
-  if (more < 1) return;
-  offer("+" + core::base::shortestNumber(more) + " mm", tr("by the optical centre"),
+  const double whole = core::design::wholeStep(build.units()).inMillimetres();
+  const double more = optical(borders, whole, held);
+  if (more < whole) return;
+  offer("+" + core::units::entryText(core::units::nearestLength(more), build.units()), tr("by the optical centre"),
         held ? tr("as far up as the sides allow") : tr("5 % of the height above the middle (common practice)"), 1,
         more);
 }

@@ -1,5 +1,5 @@
 // The window's shape: a choice of forms, each begun in proportion to what shows, and the measures of the one chosen.
-#include <cmath>
+#include <algorithm>
 
 #include "app/designing/ornament.h"
 #include "app/designing/tr.h"
@@ -71,8 +71,7 @@ Value windowOf(const Builder& build, const Form& form) {
   window.set("shape", Value::text(form.shape));
   if (*form.head != 0) window.set("head", Value::text(form.head));
   for (const Parameter& one : form.parameters) {
-    const auto whole = static_cast<std::int64_t>(std::max(1.0, std::round(one.share * shownWidth(build))));
-    window.set(one.key, Value::text(std::to_string(whole) + " mm"));
+    window.set(one.key, Value::text(wholeInSteps(one.share * shownWidth(build), build.units())));
   }
   constexpr int kAngle = 55;
   constexpr int kLobes = 5;

@@ -62,6 +62,13 @@ const std::vector<Entry>& commandEntries() {
       {"command.missed", QT_TRANSLATE_NOOP("words", "{text}")},
       {"command.notice", QT_TRANSLATE_NOOP("words", "notice: {text}")},
       {"command.made-anew", QT_TRANSLATE_NOOP("words", "the first batch is too old by now; a fresh one: {technique}")},
+      {"command.corners-miss",
+       QT_TRANSLATE_NOOP("words",
+                         "the corners of the {band} band miss by {by} of {repeat}; what closes them: {changes}")},
+      {"command.corners-stay",
+       QT_TRANSLATE_NOOP(
+           "words",
+           "the corners of the {band} band miss by {by} of {repeat}, and no change that fits the piece closes them")},
       {"command.waits", QT_TRANSLATE_NOOP("words", "{wait}: {span}")},
       {"command.waits-until", QT_TRANSLATE_NOOP("words", "{wait}: opens {span}, closes {closes}")},
 

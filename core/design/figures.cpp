@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "core/base/text.h"
 #include "core/design/setting_out.h"
@@ -11,6 +12,14 @@ namespace {
 
 using units::Rounding;
 using units::UnitSystem;
+
+// How a length is rounded for display, by its kind; what is not here goes to the nearest step. An opening must not seem
+// larger than it is, nor a mount that goes into a rebate; what must be there at the least must not seem less.
+constexpr std::pair<std::string_view, Rounding> kRoundings[] = {
+    {"visible.width", Rounding::Down}, {"visible.height", Rounding::Down},    {"outer.width", Rounding::Down},
+    {"outer.height", Rounding::Down},  {"board.sight.width", Rounding::Down}, {"board.sight.height", Rounding::Down},
+    {"band.dryEnd", Rounding::Up},     {"band.glueFrom", Rounding::Up},       {"rebate.depth", Rounding::Up},
+};
 
 // Collects figures in order, with their display.
 class Collector {
@@ -24,8 +33,9 @@ class Collector {
     part("", 0);
   }
 
-  Figure& length(const std::string& name, double value, Rounding rounding = Rounding::Nearest) {
+  Figure& length(const std::string& name, double value) {
     Figure& figure = add(name, value, FigureUnit::Millimetre);
+    const Rounding rounding = roundingOf(figure.kind);
     figure.shown = units::showLength(value, m_system, rounding);
     figure.display = units::lengthText(value, m_system, rounding);
     return figure;
@@ -39,7 +49,7 @@ class Collector {
   void farMark(const std::string& name, double near, double opening) {
     Figure& figure = length(name, near + opening);
     const double shown = units::roundedLength(near, m_system, Rounding::Nearest) +
-                         units::roundedLength(opening, m_system, Rounding::Down);
+                         units::roundedLength(opening, m_system, roundingOf("board.sight.width"));
     figure.shown = units::showLength(shown, m_system, Rounding::Nearest);
     figure.shown.approximate = m_system == UnitSystem::Inches && std::fabs(shown - figure.value) > 1e-6;
     figure.display =
@@ -156,8 +166,8 @@ void collectSettingOut(Collector& out, const Layout& layout, std::size_t index) 
 void collectBoard(Collector& out, const BoardLayout& board, bool outermost) {
   out.element("board", board.id);
   out.entered("thickness", board.thickness);
-  out.length("sight.width", board.sight.width, Rounding::Down);
-  out.length("sight.height", board.sight.height, Rounding::Down);
+  out.length("sight.width", board.sight.width);
+  out.length("sight.height", board.sight.height);
   out.length("face.width", board.face.width);
   out.length("face.height", board.face.height);
   out.length("sight.perimeter", board.sightPerimeter);
@@ -261,10 +271,10 @@ Figures::Figures(const Job& job, const Layout& layout, UnitSystem system, const 
   // What the job was given as, to hold the work against; nothing is cut to it.
   out.check("art.width", job.artwork.width.inMillimetres());
   out.check("art.height", job.artwork.height.inMillimetres());
-  out.length("visible.width", layout.visible.width, Rounding::Down);
-  out.length("visible.height", layout.visible.height, Rounding::Down);
-  out.length("outer.width", layout.outerWidth, Rounding::Down);
-  out.length("outer.height", layout.outerHeight, Rounding::Down);
+  out.length("visible.width", layout.visible.width);
+  out.length("visible.height", layout.visible.height);
+  out.length("outer.width", layout.outerWidth);
+  out.length("outer.height", layout.outerHeight);
   for (std::size_t i = 0; i < layout.boards.size(); ++i) {
     collectBoard(out, layout.boards[i], i == 0);
     if (layout.shaped) collectSettingOut(out, layout, i);
@@ -319,6 +329,13 @@ const Figure* Figures::find(std::string_view id) const {
     if (figure.id == id) return &figure;
   }
   return nullptr;
+}
+
+Rounding roundingOf(std::string_view kind) {
+  for (const auto& [one, rounding] : kRoundings) {
+    if (one == kind) return rounding;
+  }
+  return Rounding::Nearest;
 }
 
 std::string_view name(FigureUnit unit) {

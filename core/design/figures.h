@@ -40,6 +40,10 @@ class Figures {
   std::vector<Figure> m_figures;
 };
 
+// Returns how a length of that kind is rounded for display: openings and what goes into a rebate down, what must be
+// there at the least up, the rest to the nearest step.
+units::Rounding roundingOf(std::string_view kind);
+
 std::string_view name(FigureUnit unit);  // "mm", "mm2", "ml", "g", "count", "deg"
 
 }  // namespace core::design

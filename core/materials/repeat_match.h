@@ -22,10 +22,12 @@
 #include <vector>
 
 #include "core/base/message.h"
+#include "core/design/job_edit.h"
 #include "core/design/layout.h"
 
 namespace core::materials {
 
+using design::JobEdit;
 using units::Length;
 
 // A step at a mitre shows from here on, mm. Common practice, no source.
@@ -45,12 +47,6 @@ struct CentringChange {
   std::size_t band = 0;
   bool horizontal = false;  // the strips at top and bottom; otherwise those at the sides
   design::Centring to = design::Centring::Motif;
-};
-
-// A value to put into the job file in place of the one at the pointer, or to add there.
-struct JobEdit {
-  std::string pointer;
-  std::string value;  // JSON
 };
 
 // The visible ground, mm: from the window or the band inside it to the band, and from the band to the edge of the

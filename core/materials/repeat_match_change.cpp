@@ -1,9 +1,9 @@
 // Applies a change to the job, and writes it into the file.
-#include <cmath>
 #include <cstdlib>
 
 #include "core/base/text.h"
 #include "core/materials/repeat_match_internal.h"
+#include "core/units/length_entry.h"
 
 namespace core::materials::detail {
 namespace {
@@ -11,15 +11,13 @@ namespace {
 using design::Centring;
 
 Length nm(Nm count) { return Length::nanometres(count); }
-Length nearest(double millimetres) {
-  return nm(std::llround(millimetres * static_cast<double>(units::kNanometresPerMillimetre)));
-}
 
 Centring other(Centring centring) { return centring == Centring::Motif ? Centring::Ground : Centring::Motif; }
 
 design::FourBorders fourBorders(const design::Layout& layout) {
   const design::BoardLayout& top = layout.boards.front();
-  return {nearest(top.borderTop), nearest(top.borderBottom), nearest(top.borderLeft), nearest(top.borderRight)};
+  return {units::nearestLength(top.borderTop), units::nearestLength(top.borderBottom),
+          units::nearestLength(top.borderLeft), units::nearestLength(top.borderRight)};
 }
 
 // Borders given by a rule (a ratio, an outer size) are written out as four where the rule could not keep the others.
@@ -55,31 +53,8 @@ bool bordersWithin(const design::Borders& borders) {
   return true;
 }
 
-std::string millimetres(Length length) {
-  const Nm count = length.inNanometres();
-  std::string fraction = std::to_string(count % units::kNanometresPerMillimetre + units::kNanometresPerMillimetre);
-  fraction[0] = '.';
-  while (fraction.back() == '0') fraction.pop_back();
-  if (fraction == ".") fraction.clear();
-  return std::to_string(count / units::kNanometresPerMillimetre) + fraction + " mm";
-}
-
-// A length as a file has it, exact: in inches where it lies on a 64th and the job is in inches.
-std::string literal(Length length, units::UnitSystem system) {
-  constexpr Nm kSixtyFourth = units::kNanometresPerInch / 64;
-  if (system == units::UnitSystem::Millimetres || length.inNanometres() % kSixtyFourth != 0) {
-    return '"' + millimetres(length) + '"';
-  }
-  const Nm count = length.inNanometres() / kSixtyFourth;
-  Nm part = count % 64, of = 64;
-  while (part != 0 && part % 2 == 0) {
-    part /= 2;
-    of /= 2;
-  }
-  std::string text = count >= 64 || part == 0 ? std::to_string(count / 64) : "";
-  if (part != 0) text += (text.empty() ? "" : " ") + std::to_string(part) + '/' + std::to_string(of);
-  return '"' + text + " in\"";
-}
+// A length as a value of the file.
+std::string literal(Length length, units::UnitSystem system) { return '"' + units::entryText(length, system) + '"'; }
 
 std::string word(Centring centring) { return centring == Centring::Motif ? "\"motif\"" : "\"ground\""; }
 

@@ -100,6 +100,26 @@ Item {
             compare(demo.design.inches, !before);
             press(findChild(editor, "units"));
         }
+        // A length that is no value of the design: what it comes to is shown while it is keyed in.
+        function test_whatAnOpeningComesToIsShownBeforeItIsEntered() {
+            for (let section = 0; section < demo.design.sections.count; ++section) {
+                demo.design.chooseSection(section);
+                if (demo.design.sectionName === "Frame")
+                    break;
+            }
+            demo.design.chooseField(0);
+            verify(editor.onPad);
+            const size = demo.design.fieldValue;
+            const note = demo.design.fieldNote;
+            for (const key of demo.design.inches ? [Qt.Key_1, Qt.Key_6] : [Qt.Key_4, Qt.Key_0, Qt.Key_0])
+                keyClick(key);
+            compare(demo.design.whole, demo.design.inches ? "16" : "400");
+            verify(demo.design.fieldNote.indexOf("instead of") > 0, demo.design.fieldNote);
+            press(findChild(editor, "leaveField"));
+            demo.design.chooseField(0);
+            compare(demo.design.fieldValue, size);
+            compare(demo.design.fieldNote, note);
+        }
         function test_aTextIsWrittenAndKept() {
             verify(open(FormViewModel.Text));
             verify(editor.writes);

@@ -59,8 +59,8 @@ QString FigureViewModel::twin() const {
   const Figure* figure = current();
   if (figure == nullptr || figure->unit != FigureUnit::Millimetre) return {};
   if (m_design->job.units == core::units::UnitSystem::Millimetres) return {};
-  return toQt(
-      core::units::lengthText(figure->value, core::units::UnitSystem::Millimetres, core::units::Rounding::Nearest));
+  return toQt(core::units::lengthText(figure->value, core::units::UnitSystem::Millimetres,
+                                      core::design::roundingOf(figure->kind)));
 }
 
 QString FigureViewModel::plainOf(const Figure* figure) { return figure == nullptr ? QString() : toQt(figure->display); }

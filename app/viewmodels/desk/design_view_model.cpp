@@ -5,6 +5,7 @@
 #include "app/convert/text.h"
 #include "app/designing/reading.h"
 #include "app/designing/techniques.h"
+#include "app/designing/usual.h"
 #include "app/viewmodels/ahead.h"
 #include "app/viewmodels/names.h"
 #include "app/viewmodels/times.h"
@@ -50,7 +51,7 @@ DesignViewModel::DesignViewModel(workbench::Workbench& workbench, const clocks::
   connect(&m_weigh, &QTimer::timeout, this, &DesignViewModel::weighStock);
 }
 
-bool DesignViewModel::beginFresh() { return begun(designing::freshDesign(), ""); }
+bool DesignViewModel::beginFresh() { return begun(designing::freshDesign(m_workbench.settings().units), ""); }
 
 bool DesignViewModel::beginAgain(const QString& pieceId) {
   const std::string job = fromQt(pieceId);
@@ -131,7 +132,7 @@ void DesignViewModel::refresh() {
   m_read = designing::readForNow(drafted()->document);
   m_ways.emplace(drafted()->document, m_workbench.library().catalogue, units());
   reckon();
-  auto sections = designing::sectionsOf(drafted()->document, m_read);
+  auto sections = designing::sectionsOf(drafted()->document, m_read, m_workbench.settings().units);
   sections.push_back(designing::techniqueSection(drafted()->document, m_workbench.library().catalogue,
                                                  m_composed ? &*m_composed : nullptr));
   for (const auto& told : m_against) {
@@ -145,7 +146,8 @@ void DesignViewModel::refresh() {
 }
 
 Message DesignViewModel::put(const Value& patch) {
-  return m_workbench.submit(core::intents::OfDesign{m_id, core::intents::ChangeDesign{patch}});
+  const Value whole = drafted() == nullptr ? patch : designing::inTheUnitsOf(drafted()->document, patch);
+  return m_workbench.submit(core::intents::OfDesign{m_id, core::intents::ChangeDesign{whole}});
 }
 
 FormViewModel::Answer DesignViewModel::answerOf(const designing::Option& option) {

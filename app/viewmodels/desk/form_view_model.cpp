@@ -47,7 +47,17 @@ QString FormViewModel::fieldLabel() const {
 
 QString FormViewModel::fieldValue() const { return field() == nullptr ? QString() : field()->value; }
 
-QString FormViewModel::fieldNote() const { return field() == nullptr ? QString() : field()->note; }
+QString FormViewModel::fieldNote() const {
+  if (field() == nullptr) return {};
+  // What a measure comes to is shown while it is keyed in, before it is entered.
+  if (field()->keyed && !m_entry.empty()) {
+    if (const auto length = m_entry.length()) {
+      const auto comes = field()->keyed(length.value());
+      return comes.barred.isEmpty() ? comes.says : comes.barred;
+    }
+  }
+  return field()->note;
+}
 
 QString FormViewModel::fieldProblem() const {
   return field() == nullptr ? QString() : convert::lines(field()->problems);
@@ -139,6 +149,14 @@ bool FormViewModel::keep() {
     told(length.error());
     return false;
   }
+  if (field()->keyed) {
+    const auto comes = field()->keyed(length.value());
+    if (!comes.barred.isEmpty()) {
+      refuse(comes.barred);
+      return false;
+    }
+    return change(comes.patch);
+  }
   Value value;
   if (entering() == Entering::Number) {
     // Whole numbers stay whole: lobes and degrees are counted, shares are not.
@@ -214,7 +232,9 @@ void FormViewModel::showFields() {
   std::vector<RowsModel::Row> rows;
   for (std::size_t i = 0; i < m_sections.size(); ++i) {
     const designing::Section& section = m_sections[i];
-    const QString look = section.hasProblems() ? tr("look") : section.hasMissing() ? tr("to enter") : QString();
+    const QString look = section.hasProblems() || section.hasToLook() ? tr("look")
+                         : section.hasMissing()                       ? tr("to enter")
+                                                                      : QString();
     rows.push_back({section.name, {}, section.summary, {}, look, i == m_section, false});
   }
   m_sectionRows.show(std::move(rows));

@@ -89,6 +89,43 @@ TEST_CASE("a notice goes to the other stream, says so, and does not fail") {
   CHECK(contains(ran.err, ":/bands/0/motif: notice: "));
 }
 
+TEST_CASE("corners that miss are told with what closes them, as a notice at the repeat") {
+  const Commands commands;
+  const auto ran = commands.check(workedExample());
+  CHECK(ran.exit == 0);
+  CHECK(ran.out.empty());
+  INFO(ran.err);
+  CHECK(
+      contains(ran.err,
+               ":/bands/0/repeat: notice: the corners of the inner band miss by 11.0 mm of 24.0 mm; what closes them: "
+               "band inner: centre the strips at the sides on ground; "));
+  CHECK(contains(ran.err, "1 read, no problems"));
+  // As it proposes, they meet, and nothing is told.
+  const auto closed = commands.check(changed(workedExample(), "\"offset\": \"10 mm\"",
+                                             "\"offset\": {\"sides\": \"11 mm\", \"topBottom\": \"10 mm\"}, "
+                                             "\"centre\": {\"vertical\": \"ground\"}"));
+  CHECK(closed.exit == 0);
+  CHECK_FALSE(contains(closed.err, "corners"));
+  // An error keeps its place on the standard output; what rests on whole figures is not told beside it.
+  const auto wrong = commands.check(changed(workedExample(), "\"reveal\": \"6 mm\"", "\"reveal\": \"1 mm\""));
+  CHECK(wrong.exit == 1);
+  CHECK_FALSE(contains(wrong.err, "corners"));
+}
+
+TEST_CASE(
+    "a decorated face that touches the glazing is told, and not with a spacer, without glazing or without a frame") {
+  const Commands commands;
+  const std::string said = "notice: the decorated face touches the glazing; a spacer holds it off";
+  CHECK(contains(commands.check(workedExample()).err, "a.job.json:/package: " + said));
+  const std::string glazing = "\"glazing\": \"2 mm\"";
+  for (const char* package : {"\"glazing\": \"2 mm\", \"spacer\": \"3 mm\"", "\"glazing\": \"0 mm\""}) {
+    INFO(package);
+    CHECK_FALSE(contains(commands.check(changed(workedExample(), glazing, package)).err, said));
+  }
+  const std::string attached = changed(workedExample(), "\"package\"", "\"deliver\": \"attached\", \"package\"");
+  CHECK_FALSE(contains(commands.check(attached).err, said));
+}
+
 TEST_CASE("several files are told one after the other and the worst decides the exit") {
   const Commands commands;
   const QString good = commands.file(QStringLiteral("good.job.json"), workedExample());

@@ -10,6 +10,7 @@
 
 #include "app/designing/reading.h"
 #include "app/designing/techniques.h"
+#include "app/designing/usual.h"
 #include "app/words/words.h"
 #include "app/workbench/library_loader.h"
 #include "app/workbench/taking_in.h"
@@ -300,6 +301,91 @@ TEST_CASE("each new line, wash, band and field of leaf lies clear of what is the
     }
   }
   checkGoesToBench(document);
+}
+
+namespace {
+
+// Every length of a document, with its place.
+void collectLengths(const Value& value, const std::string& pointer, std::map<std::string, std::string>& lengths) {
+  if (value.kind() == Value::Kind::Object) {
+    for (const auto& [key, member] : value.members()) {
+      collectLengths(member, core::base::pointerTo(pointer, key), lengths);
+    }
+  } else if (value.kind() == Value::Kind::Array) {
+    for (std::size_t i = 0; i < value.items().size(); ++i) {
+      collectLengths(value.items()[i], core::base::pointerTo(pointer, i), lengths);
+    }
+  } else if (value.kind() == Value::Kind::Text && core::units::parseLength(value.asText())) {
+    lengths[pointer] = value.asText();
+  }
+}
+
+}  // namespace
+
+TEST_CASE("whatever the desk enters for a maker of inches is a round measure of inches") {
+  Value document = app::designing::freshDesign(core::units::UnitSystem::Inches);
+  document = put(document, "/artwork/width", Value::text("12 1/4 in"));
+  document = put(document, "/artwork/height", Value::text("9 1/2 in"));
+  document = put(document, "/title", Value::text("Tide gate at dusk"));
+  const auto checkRound = [](const Value& root) {
+    std::map<std::string, std::string> lengths;
+    collectLengths(root, "", lengths);
+    for (const auto& [pointer, text] : lengths) {
+      INFO(pointer << " = " << text);
+      const auto parsed = core::units::parseLength(text);
+      CHECK(parsed.value().unit == core::units::LengthUnit::Inch);
+      CHECK(parsed.value().length.inNanometres() % (core::units::kNanometresPerInch / 32) == 0);
+    }
+    return lengths.size();
+  };
+  int taken = 0;
+  for (const char* act : {"One more board beneath", "One more board beneath", "The sheet is larger than what shows",
+                          "Add a band", "One more band outside", "Add a line", "Add a line", "Add a wash panel",
+                          "Add paper round the head", "Add leaf"}) {
+    INFO(act);
+    for (const Section& section : wholeForm(document)) {
+      for (const Field& field : section.fields) {
+        for (const Option& option : field.options) checkRound(patchedWith(document, option.patch));
+      }
+    }
+    const auto sections = wholeForm(document);
+    for (const Section& section : sections) {
+      for (const Field& field : section.fields) {
+        if (field.label != QLatin1String(act)) continue;
+        const Way way = Ways(document, library().catalogue).ofAct(field);
+        if (!way.barred.isEmpty()) continue;
+        document = patchedWith(document, way.patch);
+        ++taken;
+      }
+    }
+    const auto read = core::design::readDesign(fileOf(document));
+    for (const auto& problem : read.problems.sorted()) UNSCOPED_INFO(core::base::dump(problem));
+    REQUIRE(read.design);
+  }
+  CHECK(taken >= 8);
+  CHECK(checkRound(document) > 25);
+  // No figure of the band's own is one of millimetres shown roughly.
+  const auto read = core::design::readDesign(fileOf(document));
+  REQUIRE(read.design);
+  for (const char* id : {"dryEnd", "glueFrom", "strip.width"}) {
+    const auto* figure = read.design->figures.find("band." + read.design->job.bands.front().id + '.' + id);
+    REQUIRE(figure != nullptr);
+    CHECK_FALSE(figure->shown.approximate);
+  }
+}
+
+TEST_CASE("a fresh design of inches whose work is measured in millimetres is that of millimetres") {
+  const Value inches = app::designing::freshDesign(core::units::UnitSystem::Inches);
+  const Value patch =
+      app::designing::inTheUnitsOf(inches, app::designing::putAt(inches, "/artwork/width", Value::text("310 mm")));
+  std::map<std::string, std::string> turned, fresh;
+  collectLengths(patchedWith(inches, patch), "", turned);
+  collectLengths(put(app::designing::freshDesign(), "/artwork/width", Value::text("310 mm")), "", fresh);
+  CHECK(turned == fresh);
+  // The same units change nothing but what was entered.
+  const Value plain = app::designing::putAt(inches, "/artwork/width", Value::text("12 in"));
+  const Value same = app::designing::inTheUnitsOf(inches, plain);
+  CHECK(same.items().size() == plain.items().size());
 }
 
 TEST_CASE("a value that does not read leaves the drawing and every figure that does not depend on it") {

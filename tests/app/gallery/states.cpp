@@ -482,6 +482,33 @@ const std::vector<State>& states() {
       {"design-window", "design", {}, kDesign(4, 0)},
       {"design-borders", "design", {}, kDesign(5)},
       {"design-proportions", "design", {}, kDesign(5, 2)},
+      {"design-whole-size", "design", {}, kDesign(5, 3)},
+      {"design-frame", "design", {}, kDesign(6)},
+      {"design-frame-at-hand",
+       "design",
+       {},
+       [](Stage& s) {
+         if (!kDesign(6, 0)(s)) return false;
+         for (const int digit : {4, 5, 0}) s.desk().design().digit(digit);
+         return s.desk().design().fieldNote().contains(QLatin1String("instead of"));
+       }},
+      {"design-inches",
+       "design",
+       {},
+       [](Stage& s) {
+         auto& design = s.desk().design();
+         if (!design.beginFresh()) return false;
+         for (const auto& [field, digits] : {std::pair{0, std::vector<int>{1, 2}}, std::pair{1, std::vector<int>{9}}}) {
+           design.chooseField(field);
+           if (!design.inches()) design.turnUnits();
+           for (const int digit : digits) design.digit(digit);
+           if (!design.keep()) return false;
+         }
+         design.leaveField();
+         design.chooseSection(7);
+         design.chooseField(0);
+         return design.fields()->count() > 5;
+       }},
       {"design-bands", "design", {}, kDesign(7, -1, DesignViewModel::View::Back)},
       {"design-corners", "design", {}, kDesign(7, 5)},
       {"design-conflict",

@@ -179,3 +179,133 @@ TEST_CASE("what a piece comes to is reckoned for its own room, and says where no
   CHECK(hot.contains(QString::fromUtf8("40 °C is too warm to predict")));
   CHECK_FALSE(plain.contains(QString::fromUtf8("°C")));
 }
+
+TEST_CASE("an outer size off the whole is offered whole, says what changes, and is taken back as one change") {
+  DesignDesk desk;
+  desk.open("Borders", "size comes to");
+  CHECK(desk.design.fieldValue() == QString::fromUtf8("444.0 × 397.3 mm"));
+  REQUIRE(desk.design.options()->rowCount() == 2);
+  const QString name = cell(*desk.design.options(), 0, RowsModel::Title);
+  CHECK(name == QLatin1String("Height 397.0 mm instead of 397.3 mm"));
+  CHECK(cell(*desk.design.options(), 0, RowsModel::Note).startsWith(QLatin1String("Top 69.9 mm instead of 70.0 mm, ")));
+  CHECK(desk.at("/mount/borders/sides") == "70 mm");
+  desk.design.chooseOption(0);
+  CHECK(desk.at("/mount/borders/outer/height") == "397 mm");
+  CHECK(desk.at("/mount/borders/outer/width") == "444 mm");
+  CHECK(desk.at("/mount/borders/weighting") == "4:3");
+  CHECK(desk.at("/mount/borders/sides").empty());
+  CHECK(desk.design.complete());
+  // A whole size asks nothing more.
+  CHECK(rowOf(*desk.design.fields(), QStringLiteral("size comes to")) < 0);
+  desk.design.undo();
+  CHECK(desk.at("/mount/borders/sides") == "70 mm");
+  CHECK(desk.at("/mount/borders/outer/height").empty());
+}
+
+TEST_CASE("from the frame at hand the mount follows its opening, and is shown before it is entered") {
+  DesignDesk desk;
+  desk.open("Frame", "rebate width");
+  for (const int digit : {4, 5, 0}) desk.design.digit(digit);
+  const QString said = desk.design.fieldNote();
+  INFO(said.toStdString());
+  CHECK(said == QLatin1String("Mount: width 447.0 mm instead of 444.0 mm; borders: sides 71.5 mm instead of 70.0 mm"));
+  CHECK(desk.at("/mount/borders/sides") == "70 mm");
+  REQUIRE(desk.design.keep());
+  CHECK(desk.at("/mount/borders/outer/width") == "447 mm");
+  desk.enter("Frame", "rebate height", {4, 0, 3});
+  CHECK(desk.at("/mount/borders/outer/height") == "400 mm");
+  CHECK(desk.at("/mount/borders/weighting") == "4:3");
+  CHECK(desk.design.complete());
+  CHECK(cell(*desk.design.fields(), 0, RowsModel::Value) == QLatin1String("450.0 mm"));
+  // An opening that leaves nothing is refused, one that leaves too little is told and can be put right there.
+  desk.open("Frame", "rebate width");
+  desk.design.digit(3);
+  CHECK_FALSE(desk.design.keep());
+  CHECK(desk.design.refusal().contains(QLatin1String("nothing is left for the mount")));
+  desk.enter("Frame", "rebate width", {2, 0, 0});
+  CHECK_FALSE(desk.design.complete());
+  desk.enter("Frame", "rebate width", {4, 5, 3});
+  CHECK(desk.at("/mount/borders/outer/width") == "450 mm");
+  CHECK(desk.design.complete());
+}
+
+TEST_CASE("a decorated face on the glazing is told at the spacer, until that is decided") {
+  DesignDesk desk;
+  const auto look = [&] {
+    return cell(*desk.design.sections(), rowOf(*desk.design.sections(), QStringLiteral("Frame")), RowsModel::Problem);
+  };
+  CHECK(look().isEmpty());
+  desk.open("Lines", "Add a line");
+  CHECK_FALSE(look().isEmpty());
+  desk.open("Frame", "spacer");
+  CHECK(desk.design.fieldNote() == QLatin1String("The decorated face touches the glazing; a spacer holds it off"));
+  CHECK(desk.design.complete());
+  desk.enter("Frame", "spacer", {0});
+  CHECK(look().isEmpty());
+  desk.enter("Frame", "spacer", {3});
+  desk.open("Frame", "spacer");
+  CHECK(desk.design.fieldNote().isEmpty());
+}
+
+TEST_CASE("corners that miss are marked at their section and told with their repeat") {
+  DesignDesk desk;
+  desk.open("Bands", "Add a band");
+  const auto look = [&] {
+    return cell(*desk.design.sections(), rowOf(*desk.design.sections(), QStringLiteral("Bands")), RowsModel::Problem);
+  };
+  CHECK(look().isEmpty());
+  desk.enter("Bands", "repeat of the pattern", {2, 4});
+  CHECK_FALSE(look().isEmpty());
+  desk.open("Bands", "corners");
+  CHECK(desk.design.fieldValue() == QLatin1String("miss by 11.0 mm of 24.0 mm"));
+  CHECK(desk.design.complete());
+  desk.design.chooseOption(0);
+  CHECK(look().isEmpty());
+}
+
+TEST_CASE("a fresh design whose work is measured in inches has the round measures of inches, until one is changed") {
+  DesignDesk desk;
+  const auto enterInches = [&] {
+    desk.open("The work", "width");
+    desk.design.turnUnits();
+    for (const int digit : {1, 2}) desk.design.digit(digit);
+    REQUIRE(desk.design.keep());
+    desk.design.turnUnits();
+  };
+  REQUIRE(desk.design.beginFresh());
+  CHECK(desk.at("/mount/borders/sides") == "70 mm");
+  enterInches();
+  CHECK(desk.at("/artwork/width") == "12 in");
+  CHECK(desk.at("/mount/borders/sides") == "2 3/4 in");
+  CHECK(desk.at("/mount/window/overlap") == "1/8 in");
+  CHECK(desk.at("/mount/rebate/allowanceTotal") == "1/8 in");
+  CHECK(desk.at("/package/glazing") == "3/32 in");
+  // It is one change.
+  desk.design.undo();
+  CHECK(desk.at("/artwork/width").empty());
+  CHECK(desk.at("/mount/borders/sides") == "70 mm");
+  CHECK(desk.at("/package/glazing").empty());
+  // What the maker entered is the maker's.
+  REQUIRE(desk.design.beginFresh());
+  desk.enter("Borders", "sides", {6, 5});
+  enterInches();
+  CHECK(desk.at("/mount/borders/sides") == "65 mm");
+  CHECK(desk.at("/mount/window/overlap") == "3 mm");
+}
+
+TEST_CASE("in an inch job the whole sizes are eighths, each with its borders") {
+  DesignDesk desk;
+  REQUIRE(desk.design.beginFresh());
+  desk.design.turnUnits();
+  desk.enter("The work", "width", {1, 2});
+  desk.enter("The work", "height", {9});
+  desk.open("Borders", "size comes to");
+  REQUIRE(desk.design.options()->rowCount() == 2);
+  CHECK(cell(*desk.design.options(), 0, RowsModel::Title) ==
+        QString::fromUtf8("Height 15 1/8 in instead of \u2248 15 5/32 in"));
+  CHECK(cell(*desk.design.options(), 1, RowsModel::Title) ==
+        QString::fromUtf8("Height 15 1/4 in instead of \u2248 15 5/32 in"));
+  desk.design.chooseOption(0);
+  CHECK(desk.at("/mount/borders/outer/width") == "17 1/4 in");
+  CHECK(desk.at("/mount/borders/outer/height") == "15 1/8 in");
+}

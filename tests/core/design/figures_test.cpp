@@ -153,3 +153,27 @@ TEST_CASE("motif centring moves the first motif and the corner by half a repeat"
   CHECK(figureOf(chart, "band.inner.firstMotif.vertical") == Approx(10.5));
   CHECK(figureOf(chart, "band.inner.corner.phase") == Approx(-1));
 }
+
+TEST_CASE("what must be there at the least is shown rounded up, an opening down, the rest to the nearest",
+          "[figures]") {
+  const auto shown = [](const char* width, const char* rest) {
+    return designOf(job(R"({"width": )" + std::string(width) + R"(, "height": "80.06 mm"})",
+                        R"("overlap": "0 mm"}, "boards": [{"id": "top", "thickness": "1.5 mm"}],
+        "borders": {"sides": "60 mm", "weighting": "4:3"})",
+                        rest));
+  };
+  const auto metric = shown(R"("100.07 mm")", R"(, "package": {"decoration": "0.22 mm"}, "bands":
+        [{"id": "one", "paper": "plain", "offset": "10 mm", "width": "15.02 mm", "trim": "1 mm"}])");
+  CHECK(display(metric, "visible.width") == "100.0 mm");
+  CHECK(display(metric, "outer.height") == "220.0 mm");
+  CHECK(display(metric, "board.top.sight.height") == "80.0 mm");
+  CHECK(display(metric, "rebate.depth") == "12.3 mm");
+  CHECK(display(metric, "package.depth") == "9.2 mm");
+  CHECK(display(metric, "band.one.dryEnd") == "21.1 mm");
+  CHECK(display(metric, "band.one.glueFrom") == "22.1 mm");
+  const auto inches = shown(R"("4 in")", R"(, "bands":
+        [{"id": "one", "paper": "plain", "offset": "10 mm", "width": "1/2 in"}])");
+  // 20 mm are 25.2 steps of a 32nd.
+  CHECK(display(inches, "band.one.dryEnd") == "\u2248 13/16 in");
+  CHECK(display(inches, "board.top.sight.height") == "\u2248 3 1/8 in");
+}
