@@ -105,7 +105,7 @@ const std::vector<Entry>& careEntries() {
       {"care.colours", QT_TRANSLATE_NOOP("words", "colours")},
       {"care.leaf", QT_TRANSLATE_NOOP("words", "leaf")},
       {"care.leaf-there", QT_TRANSLATE_NOOP("words", "metal leaf")},
-      {"care.held-by", QT_TRANSLATE_NOOP("words", "the work is held by")},
+      {"care.held-by", QT_TRANSLATE_NOOP("words", "the artwork is held by")},
       {"care.light", QT_TRANSLATE_NOOP("words", "light")},
       {"care.light-says",
        QT_TRANSLATE_NOOP(
