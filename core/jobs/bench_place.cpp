@@ -115,10 +115,12 @@ std::vector<StageAt> stagesOf(const JobAt& job, const BenchStand& place) {
   for (const craft::Stage stage : craft::allStages()) {
     bool any = false;
     bool left = false;
+    bool begun = false;
     for (std::size_t i = 0; i < workflow.steps.size(); ++i) {
       if (workflow.steps[i].stage != stage) continue;
       any = true;
       left = left || !job.isDone(i);
+      begun = begun || job.isDone(i);
     }
     if (!any) continue;
     const bool dries = std::any_of(job.state().waits.begin(), job.state().waits.end(), [&](const auto& entry) {
@@ -128,8 +130,9 @@ std::vector<StageAt> stagesOf(const JobAt& job, const BenchStand& place) {
     const bool here = place.step && workflow.steps[*place.step].stage == stage;
     const StageStanding standing = here    ? StageStanding::Now
                                    : dries ? StageStanding::Drying
-                                   : left  ? StageStanding::Ahead
-                                           : StageStanding::Done;
+                                   : !left ? StageStanding::Done
+                                   : begun ? StageStanding::Begun
+                                           : StageStanding::Ahead;
     stages.push_back({stage, standing});
   }
   return stages;

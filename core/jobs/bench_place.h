@@ -34,14 +34,14 @@ struct BenchPlace : BenchStand {
 };
 
 // What became of a stage of the piece.
-enum class StageStanding { Ahead, Now, Drying, Done };
+enum class StageStanding { Ahead, Now, Drying, Done, Begun };
 struct StageAt {
   craft::Stage stage = craft::Stage::None;
   StageStanding standing = StageStanding::Ahead;
   friend bool operator==(const StageAt&, const StageAt&) = default;
 };
-// Returns the stages this job passes through, in their order. Drying: all of it is done and something begun in it is
-// still waited for.
+// Returns the stages this job passes through, in their order. Drying: something begun in it is still waited for. Begun:
+// some of it is done, the rest comes later, and the hands are on another.
 std::vector<StageAt> stagesOf(const JobAt& job, const BenchStand& place);
 
 // Order of choice: a step begun; a step gated by an open window (the one closing soonest); a missed window;

@@ -4,17 +4,18 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// The stages of the piece in a row: what is done is filled, what dries is hatched, where the maker is stands out with its
-// name beside it, what is ahead is empty. A form for each, so that it can be read from afar and without colour.
+// The stages of the piece in a row: what is done is filled, what was begun and left is filled to the half, what dries is
+// hatched, where the maker is stands out with its name beside it, what is ahead is empty. A form for each, so that it can be read from afar and without colour.
 Item {
     id: root
 
-    // { "name", "standing" } of each stage; `standing` counts ahead, now, drying, done.
+    // { "name", "standing" } of each stage; `standing` counts ahead, now, drying, done, begun.
     required property var stages
     readonly property int ahead: 0
     readonly property int now: 1
     readonly property int drying: 2
     readonly property int done: 3
+    readonly property int begun: 4
     readonly property int here: stages.findIndex(stage => stage.standing === now)
     readonly property string dries: stages.filter(stage => stage.standing === drying).map(stage => stage.name).join(", ")
     readonly property string place: here < 0 ? "" : qsTr("%1 of %2").arg(here + 1).arg(stages.length)
@@ -55,6 +56,13 @@ Item {
                 border.color: Theme.ink
                 border.width: (standing === root.now ? 4 : 1) * Metrics.hairline
 
+                Rectangle {
+                    visible: block.standing === root.begun
+                    anchors.bottom: parent.bottom
+                    width: parent.width
+                    height: parent.height / 2
+                    color: Theme.ink
+                }
                 Column {
                     visible: block.standing === root.drying
                     anchors.centerIn: parent

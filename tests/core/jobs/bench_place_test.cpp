@@ -180,3 +180,36 @@ TEST_CASE("a wait is answered in its technique's own words, and only as it can b
   CHECK(said.contains("size is damp: Grips"));
   CHECK_FALSE(said.contains("starch soaks: Dry"));
 }
+
+TEST_CASE("a stage is ahead, begun and left, worked now, drying or done, as its steps and waits are", "[bench]") {
+  Bench bench(demoJobText(), shippedTechniques());
+  std::set<jobs::StageStanding> seen;
+  for (int i = 0; i < 5000 && bench.place().kind != jobs::BenchStand::Kind::Finished; ++i) {
+    const auto at = bench.at();
+    const auto place = bench.place();
+    const auto& steps = bench.plan()->workflow.steps;
+    for (const jobs::StageAt& stage : jobs::stagesOf(at, place)) {
+      std::size_t all = 0;
+      std::size_t done = 0;
+      for (std::size_t step = 0; step < steps.size(); ++step) {
+        if (steps[step].stage != stage.stage) continue;
+        ++all;
+        done += at.isDone(step) ? 1 : 0;
+      }
+      INFO(craft::name(stage.stage) << ", " << done << " of " << all << " done");
+      const bool here = place.step && steps[*place.step].stage == stage.stage;
+      CHECK((stage.standing == jobs::StageStanding::Now) == here);
+      if (stage.standing == jobs::StageStanding::Ahead) CHECK(done == 0);
+      if (stage.standing == jobs::StageStanding::Done) CHECK(done == all);
+      if (stage.standing == jobs::StageStanding::Begun) CHECK((done > 0 && done < all));
+      if (stage.standing == jobs::StageStanding::Drying) CHECK(done > 0);
+      seen.insert(stage.standing);
+    }
+    if (place.kind == jobs::BenchStand::Kind::Step) {
+      REQUIRE_FALSE(bench.finishShown().empty());
+    } else {
+      bench.advance(30);
+    }
+  }
+  CHECK(seen.size() == 5);
+}
