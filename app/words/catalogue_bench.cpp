@@ -100,6 +100,7 @@ const std::vector<Entry>& benchEntries() {
       {"bench.no-such-job", QT_TRANSLATE_NOOP("words", "There is no such job on this bench.")},
 
       {"offer.use-prepared", QT_TRANSLATE_NOOP("words", "Use what another bench has ready")},
+      {"offer.done-one", QT_TRANSLATE_NOOP("words", "Done: {step}, {thing} alone")},
       {"offer.done-this", QT_TRANSLATE_NOOP("words", "Done: {step} alone")},
       {"offer.done", QT_TRANSLATE_NOOP("words", "Done")},
       {"offer.begin", QT_TRANSLATE_NOOP("words", "Begin")},

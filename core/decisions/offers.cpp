@@ -77,6 +77,23 @@ void offerElsewhere(const jobs::JobAt& job, std::size_t index, std::vector<Offer
   offers.push_back({intents::AcceptPreparation{step.id, newest->deviceId}, Message("offer.use-prepared")});
 }
 
+// Of several things worked in one act, the first alone: the act's steps up to the first of another thing.
+intents::FinishStep ofFirstThing(const workflow::Workflow& workflow, const std::vector<std::size_t>& steps) {
+  intents::FinishStep finish;
+  const std::string& thing = workflow.steps[steps.front()].thing;
+  for (const std::size_t index : steps) {
+    const workflow::WorkflowStep& one = workflow.steps[index];
+    if (one.thing != thing) break;
+    finish.checked += static_cast<std::int64_t>(one.checks.size());
+    if (finish.step.empty()) {
+      finish.step = one.id;
+    } else {
+      finish.with.push_back(one.id);
+    }
+  }
+  return finish;
+}
+
 }  // namespace
 
 std::vector<Offer> offers(const jobs::JobAt& job) {
@@ -95,9 +112,13 @@ std::vector<Offer> offers(const jobs::JobAt& job) {
       if (index != *place.step) finish.with.push_back(one.id);
     }
     offered.push_back({finish, Message("offer.done")});
-    if (!finish.with.empty()) {
-      intents::FinishStep first;
-      first.step = step.id;
+    intents::FinishStep first = ofFirstThing(state.plan->workflow, place.steps);
+    const std::size_t ofFirst = first.with.size();
+    if (ofFirst < finish.with.size()) {
+      offered.push_back({first, Message("offer.done-one").with("thing", step.thingName).with("step", step.title)});
+    }
+    if (!finish.with.empty() && ofFirst > 0) {
+      first.with.clear();
       first.checked = static_cast<std::int64_t>(step.checks.size());
       offered.push_back({first, Message("offer.done-this").with("step", step.title)});
     }

@@ -49,6 +49,7 @@ void BenchViewModel::refresh() {
   m_kind = Kind::NoJob;
   m_step = nullptr;
   m_steps.clear();
+  m_thingsOfAct = 0;
   m_cautions.clear();
   m_parts.clear();
   m_stages.clear();
@@ -176,6 +177,13 @@ void BenchViewModel::showAct(const JobAt& job) {
 void BenchViewModel::showSteps(const JobAt& job, const BenchPlace& place) {
   const auto& workflow = job.state().plan->workflow;
   for (const std::size_t step : place.steps) m_steps.push_back(&workflow.steps[step]);
+  if (!place.steps.empty()) {
+    std::set<std::string> things;
+    for (const std::size_t step : workflow.acts(job.way())[workflow.actOf(job.way(), place.steps.front())].steps) {
+      if (!workflow.steps[step].thingName.empty()) things.insert(workflow.steps[step].thingName);
+    }
+    m_thingsOfAct = static_cast<qsizetype>(things.size());
+  }
   std::vector<std::size_t> shown = place.steps;
   if (shown.empty() && place.step) shown.push_back(*place.step);
   m_hands = core::workflow::handsOf(workflow, shown);
@@ -355,6 +363,10 @@ QString BenchViewModel::thing() const {
   for (const auto* step : m_steps) owners << toQt(step->ownerName);
   owners.removeDuplicates();
   const bool ofOne = owners.size() == 1 && !owners.front().isEmpty();
+  if (names.size() < m_thingsOfAct) {
+    return ofOne ? tr("%1, %2 of %3 left").arg(capitalised(owners.front())).arg(names.size()).arg(m_thingsOfAct)
+                 : tr("%1 of %2 left").arg(names.size()).arg(m_thingsOfAct);
+  }
   return ofOne ? tr("%1, %2 in turn").arg(capitalised(owners.front())).arg(names.size())
                : tr("%1 in turn").arg(names.size());
 }
@@ -497,6 +509,31 @@ bool BenchViewModel::askOffered() {
 
 bool BenchViewModel::finish() {
   const bool kept = m_kind == Kind::Step && askOffered<core::intents::FinishStep>();
+  if (kept) emit handsFree();
+  return kept;
+}
+
+// The offer beside the one for the whole act, where the act is worked on several things.
+const core::intents::FinishStep* BenchViewModel::firstAlone() const {
+  for (const core::decisions::Offer& offer : m_offers) {
+    if (m_kind == Kind::Step && offer.label.id == "offer.done-one")
+      return &std::get<core::intents::FinishStep>(offer.intent);
+  }
+  return nullptr;
+}
+
+QString BenchViewModel::first() const {
+  if (firstAlone() == nullptr) return {};
+  const QString name = toQt(m_steps.front()->thingName);
+  return capitalised(name.isEmpty() ? toQt(m_steps.front()->title) : name);
+}
+
+bool BenchViewModel::finishFirst() {
+  const core::intents::FinishStep* first = firstAlone();
+  if (first == nullptr) return false;
+  // What is asked changes what is offered.
+  const core::intents::Intent asked = *first;
+  const bool kept = ask(asked);
   if (kept) emit handsFree();
   return kept;
 }

@@ -64,6 +64,8 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(QString cautionText READ cautionText NOTIFY changed FINAL)
   Q_PROPERTY(bool canBegin READ canBegin NOTIFY changed FINAL)
   Q_PROPERTY(bool begun READ begun NOTIFY changed FINAL)
+  // Of several things worked in one act, the first, which can be reported done alone; "" where there is one.
+  Q_PROPERTY(QString first READ first NOTIFY changed FINAL)
   Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
   Q_PROPERTY(bool canPutBack READ canPutBack NOTIFY changed FINAL)
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
@@ -124,11 +126,13 @@ class BenchViewModel : public QObject {
   PieceDrawing drawing() const { return m_drawing; }
   bool hasAct() const { return m_act.piece != nullptr; }
   PieceDrawing act() const { return m_act; }
+  QString first() const;
   FigureViewModel* figure() { return &m_figure; }
   LookViewModel* look() { return &m_look; }
 
   // `finish` records every check as passed. These return whether the act was recorded.
   Q_INVOKABLE bool finish();
+  Q_INVOKABLE bool finishFirst();
   Q_INVOKABLE bool begin();
   Q_INVOKABLE bool takeBack();
   Q_INVOKABLE bool putBack();
@@ -147,6 +151,7 @@ class BenchViewModel : public QObject {
   void handsFree();
 
  private:
+  const core::intents::FinishStep* firstAlone() const;
   void showPlace(const core::jobs::JobAt& job);
   void showWaiting(const core::jobs::JobAt& job, const std::string& waitId);
   void showAbove(const core::jobs::JobAt& job, const core::jobs::BenchPlace& place);
@@ -170,6 +175,7 @@ class BenchViewModel : public QObject {
   // The first step of the act shown, or the step a missed window gated; owned by the job's plan, as those below are.
   const core::workflow::WorkflowStep* m_step = nullptr;
   std::vector<const core::workflow::WorkflowStep*> m_steps;  // of the act shown
+  qsizetype m_thingsOfAct = 0;                               // with those of it that are done already
   core::craft::Hands m_hands = core::craft::Hands::Clean;    // that it needs
   std::vector<core::jobs::CautionAt> m_cautions;
   QStringList m_parts;

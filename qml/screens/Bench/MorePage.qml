@@ -42,8 +42,20 @@ CornerFrame {
             onTriggered: root.asked("faults")
         },
         ScreenAction {
+            name: "first"
+            text: qsTr("One done")
+            enabled: root.bench.first !== ""
+            place: ScreenAction.AboveDone
+            onTriggered: {
+                root.bench.finishFirst();
+                root.leave();
+            }
+        },
+        ScreenAction {
             name: "jobs"
             text: qsTr("Jobs")
+            // Four keys have room above Done.
+            enabled: root.bench.first === "" || root.bench.faults.length === 0
             place: ScreenAction.AboveDone
             onTriggered: root.asked("jobs")
         },

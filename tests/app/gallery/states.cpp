@@ -37,8 +37,13 @@ Stage::Stage(const std::vector<std::string>& jobs) {
   m_workbench = std::make_unique<app::workbench::Workbench>(m_store, m_clock, std::move(loaded.library), m_deviceId);
   static_cast<void>(m_workbench->load());
   for (const std::string& job : jobs) {
-    const auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/" + job + ".job.json");
-    if (text) static_cast<void>(m_workbench->takeIn(*text));
+    const std::size_t times = job.find('*');
+    auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/" + job.substr(0, times) + ".job.json");
+    if (!text) continue;
+    if (times != std::string::npos) {
+      text->insert(text->find('{') + 1, R"("deliver": "mount", "count": )" + job.substr(times + 1) + ", ");
+    }
+    static_cast<void>(m_workbench->takeIn(*text));
   }
   m_desk = std::make_unique<app::viewmodels::Desk>(*m_workbench, m_clock);
 }
@@ -104,6 +109,7 @@ bool Stage::workUntil(const std::function<bool()>& there) {
 
 const std::vector<State>& states() {
   static const std::vector<std::string> kChart = {"pilots-chart"};
+  static const std::vector<std::string> kTwelve = {"pilots-chart*12"};
   static const std::vector<std::string> kHeron = {"heron"};
   static const std::vector<std::string> kTide = {"tide-table"};
   static const std::vector<std::string> kBoth = {"heron", "pilots-chart"};
@@ -341,6 +347,9 @@ const std::vector<State>& states() {
       {"short-strips", "bench", kChart, kShort("/brush@inner.top")},
       {"short-lines", "bench", kHeron, kShort("/mark@")},
       {"short-leaf", "bench", kChart, kShort("/frame@field")},
+      {"short-twelve", "bench", kTwelve,
+       [](Stage& s) { return kShort("/refit@top")(s) && s.desk().bench().finishFirst(); }},
+      {"short-twelve-more", "more", kTwelve, kShort("/refit@top")},
       {"short-hinges", "bench", kChart, kShort("/hinge")},
       {"short-more", "more", kChart, kShort("/mark-window@top")},
       {"short-faults", "faults", kChart, kShort("/brush@inner.top")},

@@ -13,7 +13,7 @@ namespace tests {
 
 class Stage {
  public:
-  // Takes in these jobs of the recipes folder ("heron", "pilots-chart").
+  // Takes in these jobs of the recipes folder ("heron", "pilots-chart"); "heron*12": as twelve mounts.
   explicit Stage(const std::vector<std::string>& jobs);
 
   app::viewmodels::Desk& desk() { return *m_desk; }

@@ -237,3 +237,29 @@ TEST_CASE("a measure confirmed on the second board is the first one's, not the p
   REQUIRE(made.agrees());
   CHECK(widthNow() == Approx(wider).margin(0.05));
 }
+
+TEST_CASE("of twelve pieces in one act one is reported done alone, and how many are left is told") {
+  tests::Stage stage({"pilots-chart*12"});
+  auto& bench = stage.desk().bench();
+  stage.desk().settings().turnWay();
+  stage.desk().refresh();
+  REQUIRE(stage.workUntil([&] {
+    return !bench.steps().empty() && bench.steps().front()->id.find("/refit@") != std::string::npos;
+  }));
+  const auto ofAct = bench.steps().size();
+  const QString before = bench.thing();
+  const std::string thing = bench.steps().front()->thing;
+  CHECK_FALSE(bench.first().isEmpty());
+  REQUIRE(bench.finishFirst());
+  CHECK(bench.steps().size() < ofAct);
+  CHECK(bench.thing() != before);
+  CHECK(bench.thing().contains(QStringLiteral("left")));
+  for (const auto* step : bench.steps()) CHECK(step->thing != thing);
+  // One press takes that one back, and no other.
+  REQUIRE(bench.takeBack());
+  CHECK(bench.steps().size() == ofAct);
+  // The last of them is the act itself.
+  while (!bench.first().isEmpty()) REQUIRE(bench.finishFirst());
+  CHECK_FALSE(bench.finishFirst());
+  REQUIRE(bench.finish());
+}
