@@ -211,8 +211,9 @@ void BenchViewModel::showFigures(const core::jobs::JobState* state) {
       steps.push_back(*workflow.indexOf(step->id));
       act += step->id + '\n';
     }
-    act = m_jobId + '\n' + act;
-    figures = core::workflow::figuresOf(workflow, steps);
+    const auto marking = m_workbench.settings().marking;
+    act = m_jobId + '\n' + std::string(core::units::name(marking)) + '\n' + act;
+    figures = core::workflow::figuresOf(workflow, steps, marking);
   }
   m_figure.show(act, state == nullptr ? nullptr : state->design, std::move(figures));
 }
