@@ -379,6 +379,16 @@ class Layouter {
     }
   }
 
+  // Near enough to tell whether a number lies on the line.
+  static Stroke chordsOf(const Path& path) {
+    constexpr int kChords = 12;
+    Stroke chords;
+    for (const geometry::Segment& segment : path.segments) {
+      for (int i = 0; i <= kChords; ++i) chords.points.push_back(geometry::pointAt(segment, double(i) / kChords));
+    }
+    return chords;
+  }
+
   // A radius or a diagonal lies where it is; its number is as near as there is room for it.
   void inPlace(std::size_t index) {
     const Placed& one = m_placed[index];
@@ -398,6 +408,7 @@ class Layouter {
         lines.push_back({{onCard(other.measure.from), onCard(other.measure.to)}, false});
     }
     for (const Primitive& primitive : m_card.board) {
+      if (const auto* path = std::get_if<Path>(&primitive.shape)) lines.push_back(chordsOf(*path));
       const auto* stroke = std::get_if<Stroke>(&primitive.shape);
       if (stroke == nullptr) continue;
       lines.push_back(*stroke);
