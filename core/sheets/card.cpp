@@ -4,8 +4,8 @@
 #include <array>
 #include <cmath>
 
+#include "core/sheets/card_lines.h"
 #include "core/sheets/card_spread.h"
-#include "core/sheets/piece.h"
 
 namespace core::sheets {
 namespace {
@@ -18,9 +18,6 @@ constexpr double kBeside = 0.7;  // the least gap between texts side by side
 constexpr double kOff = 0.9;     // from the board's edge to the nearest dimension line
 constexpr double kLane = 0.85;   // from one dimension line to the next
 constexpr double kLeader = 0.9;  // from the last dimension line to the numbers
-constexpr double kHead = 0.65;   // length of an arrow's head
-constexpr double kRing = 0.22;   // radius of a datum's ring
-constexpr double kHatch = 0.5;   // length of a datum edge's hatching
 constexpr double kHair = 1e-6;   // mm
 
 // The edge of the board beside which a number stands.
@@ -60,6 +57,7 @@ class Layouter {
  public:
   Layouter(const design::Design& design, const std::vector<std::string>& ids, const CardRoom& room)
       : m_design(design), m_room(room), m_cap(room.capHeight) {
+    m_place.cap = m_cap;
     for (const std::string& id : ids) {
       const auto measure = cardMeasure(design, id);
       if (!measure || (!m_placed.empty() && m_placed.front().measure.element != measure->element)) continue;
@@ -72,7 +70,7 @@ class Layouter {
   Card layOut() {
     for (const Beside edge : kEdges) lanes(edge);
     if (m_placed.empty() || !place()) return {};
-    board();
+    m_card.board = detail::boardLines(m_place, m_design, m_placed.front().measure.element);
     for (const Placed& placed : m_placed)
       m_card.numbers.push_back({placed.measure.figure, placed.text, {}, false, {}, {}});
     for (const Beside edge : kEdges) {
@@ -150,7 +148,7 @@ class Layouter {
   // Finds how many rows the numbers beside an edge need where they have so much of it, and how far they reach.
   void measure(Beside edge, double extent) {
     Rim& one = side(edge);
-    one.start = (kHatch + 0.1) * m_cap;
+    one.start = (detail::kHatchShare + 0.1) * m_cap;
     for (const std::size_t i : at(edge)) {
       one.needed += sizeAlong(m_placed[i]);
       one.widest = std::max(one.widest, m_placed[i].width);
@@ -173,87 +171,35 @@ class Layouter {
     const double wide = m_design.layout.outerWidth, high = m_design.layout.outerHeight;
     const double across = m_room.width - left.thickness() - right.thickness();
     const double down = m_room.height - above.thickness() - below.thickness();
-    m_card.scale = std::min(across / wide, down / high);
-    const double slack = (down - high * m_card.scale) / 2;
-    m_card.origin = {left.thickness() + (across - wide * m_card.scale) / 2, above.thickness() + slack};
-    m_edges = {m_card.origin.x, m_card.origin.y, m_card.origin.x + wide * m_card.scale,
-               m_card.origin.y + high * m_card.scale};
+    m_place.scale = m_card.scale = std::min(across / wide, down / high);
+    const double slack = (down - high * m_place.scale) / 2;
+    m_place.origin =
+        m_card.origin = {left.thickness() + (across - wide * m_place.scale) / 2, above.thickness() + slack};
+    const Point end = m_place.on(Point{wide, high});
+    m_place.edges = {m_place.origin.x, m_place.origin.y, end.x, end.y};
     // Many numbers beside a low board need the height that is left; those above and below then stand further off.
-    const double beside = high * m_card.scale + above.start + below.start;
+    const double beside = high * m_place.scale + above.start + below.start;
     for (const Rim* one : {&left, &right}) {
       if (one->rows == 0 || one->needed / static_cast<double>(one->rows) + kLine * m_cap <= beside) continue;
-      above.start = m_card.origin.y - static_cast<double>(above.rows) * above.row;
-      below.start = m_room.height - m_edges.bottom - static_cast<double>(below.rows) * below.row;
+      above.start = m_place.origin.y - static_cast<double>(above.rows) * above.row;
+      below.start = m_room.height - m_place.edges.bottom - static_cast<double>(below.rows) * below.row;
       break;
     }
     for (Rim* one : {&above, &below}) one->high = m_room.width;
     for (Rim* one : {&left, &right}) {
-      one->low = m_edges.top - above.start;
-      one->high = m_edges.bottom + below.start;
+      one->low = m_place.edges.top - above.start;
+      one->high = m_place.edges.bottom + below.start;
     }
-    return m_card.scale * std::min(wide, high) >= std::max(m_room.shortest, m_cap);
-  }
-
-  Point onCard(Point point) const { return m_card.origin + m_card.scale * point; }
-
-  void board() {
-    const auto add = [&](Role role, decltype(Primitive::shape) shape) {
-      m_card.board.push_back({m_placed.front().measure.element, role, std::move(shape)});
-    };
-    const Drawing piece = drawPiece(m_design, Side::Back);
-    for (const Primitive& primitive : piece.primitives) {
-      const bool mark = primitive.role == Role::Mark;
-      if (!mark && primitive.element != m_placed.front().measure.element) continue;
-      if (mark) continue;
-      add(primitive.role, scaled(primitive.shape));
-    }
-    const double leg = 1.3 * m_cap;
-    const Point corner{m_edges.right, m_edges.top};
-    add(Role::Mark, Stroke{{corner, {corner.x - leg, corner.y}, {corner.x, corner.y + leg}}, true});
-    if (!m_design.layout.shaped) return;
-    const design::BoardLayout& board = *m_design.layout.board(m_placed.front().measure.element);
-    const double axis = onCard({m_design.layout.outerWidth - board.axis, 0}).x;
-    const double springing = onCard({0, board.springing}).y;
-    add(Role::Guide, Stroke{{{axis, m_edges.top}, {axis, m_edges.bottom}}, false});
-    add(Role::Guide, Stroke{{{m_edges.left, springing}, {m_edges.right, springing}}, false});
-  }
-
-  decltype(Primitive::shape) scaled(const decltype(Primitive::shape)& shape) const {
-    if (const auto* stroke = std::get_if<Stroke>(&shape)) {
-      Stroke moved = *stroke;
-      for (Point& point : moved.points) point = onCard(point);
-      return moved;
-    }
-    const auto* path = std::get_if<Path>(&shape);
-    if (path == nullptr) return shape;
-    Path moved = *path;
-    for (geometry::Segment& segment : moved.segments) segment = scaledSegment(segment);
-    return moved;
-  }
-
-  geometry::Segment scaledSegment(const geometry::Segment& segment) const {
-    if (const auto* straight = std::get_if<geometry::Straight>(&segment)) {
-      return geometry::Straight{onCard(straight->from), onCard(straight->to)};
-    }
-    if (const auto* arc = std::get_if<geometry::Arc>(&segment)) {
-      return geometry::Arc{onCard(arc->centre), arc->radius * m_card.scale, onCard(arc->from), onCard(arc->to),
-                           arc->sweep};
-    }
-    geometry::OvalArc oval = std::get<geometry::OvalArc>(segment);
-    oval.centre = onCard(oval.centre);
-    oval.semiX *= m_card.scale;
-    oval.semiY *= m_card.scale;
-    oval.out *= m_card.scale;
-    return oval;
+    return m_place.scale * std::min(wide, high) >= std::max(m_room.shortest, m_cap);
   }
 
   // From a place along an edge and a distance off it.
   Point off(Beside edge, double along, double distance) const {
     switch (edge) {
-      case Beside::Top: return {along, m_edges.top - distance};
-      case Beside::Bottom: return {along, m_edges.bottom + distance};
-      case Beside::Left: return {m_edges.left - distance, along};
-      case Beside::Right: return {m_edges.right + distance, along};
+      case Beside::Top: return {along, m_place.edges.top - distance};
+      case Beside::Bottom: return {along, m_place.edges.bottom + distance};
+      case Beside::Left: return {m_place.edges.left - distance, along};
+      case Beside::Right: return {m_place.edges.right + distance, along};
       case Beside::Nothing: break;
     }
     return {};
@@ -266,7 +212,7 @@ class Layouter {
     const bool level = isLevel(edge);
     const auto wanted = [&](std::size_t i) {
       const Placed& one = m_placed[i];
-      const Point from = onCard(one.measure.from), to = onCard(one.measure.to);
+      const Point from = m_place.on(one.measure.from), to = m_place.on(one.measure.to);
       return one.running ? one.along(to) : (one.along(from) + one.along(to)) / 2;
     };
     std::stable_sort(numbers.begin(), numbers.end(),
@@ -302,117 +248,33 @@ class Layouter {
   template <typename Leader>
   void lines(CardNumber& number, const Placed& one, Beside edge, double lane, const Leader& leader) {
     const std::string& element = one.measure.element;
-    const Point from = onCard(one.measure.from), to = onCard(one.measure.to);
+    const Point from = m_place.on(one.measure.from), to = m_place.on(one.measure.to);
     const Point lineFrom = off(edge, one.along(from), lane), lineTo = off(edge, one.along(to), lane);
     for (std::vector<Primitive>* list : {&number.pencil, &number.ink}) {
       list->push_back({element, Role::Setting, Stroke{{to, lineTo}, false}});
       if (!one.measure.fromEdge) list->push_back({element, Role::Setting, Stroke{{from, lineFrom}, false}});
       leader(*list);
     }
-    dimension(number.pencil, one, lineFrom, lineTo, false);
-    datum(number.ink, one);
-    given(number.ink, one);
-    dimension(number.ink, one, lineFrom, lineTo, true);
-  }
-
-  // A line from its datum, which has a ring where it is inked, to the arrow's head. What is there already has two
-  // heads.
-  void dimension(std::vector<Primitive>& list, const Placed& one, Point from, Point to, bool inked) const {
-    const std::string& element = one.measure.element;
-    list.push_back({element, Role::Dimension, Stroke{{from, to}, false}});
-    head(list, element, from, to);
-    if (one.measure.gives == Gives::Distance) {
-      head(list, element, to, from);
-    } else if (inked) {
-      const Point start{from.x + kRing * m_cap, from.y};
-      list.push_back({element, Role::Dimension, Path{{geometry::arcAbout(from, start, start, true)}, true}});
-    }
-  }
-
-  void head(std::vector<Primitive>& list, const std::string& element, Point from, Point to) const {
-    const double length = geometry::distance(from, to);
-    const Point unit = (1 / length) * (to - from);
-    const Point across{-unit.y, unit.x};
-    const double size = std::min(kHead * m_cap, length * 0.45);
-    const Point neck = to - size * unit;
-    list.push_back(
-        {element, Role::Dimension, Stroke{{to, neck + 0.36 * size * across, neck - 0.36 * size * across}, true}});
-  }
-
-  // The edge or the line that the measure is taken from.
-  void datum(std::vector<Primitive>& list, const Placed& one) const {
-    const std::string& element = one.measure.element;
-    const Point from = onCard(one.measure.from);
-    const bool across = isLevel(one.edge);
-    const Point begin = across ? Point{from.x, m_edges.top} : Point{m_edges.left, from.y};
-    const Point end = across ? Point{from.x, m_edges.bottom} : Point{m_edges.right, from.y};
-    if (one.measure.gives == Gives::Distance) return;
-    list.push_back({element, Role::BoardEdge, Stroke{{begin, end}, false}});
-    if (!one.measure.fromEdge) return;
-    const double size = kHatch * m_cap;
-    const double outwards =
-        (across ? from.x > (m_edges.left + m_edges.right) / 2 : from.y > (m_edges.top + m_edges.bottom) / 2) ? size
-                                                                                                             : -size;
-    const double length = geometry::distance(begin, end);
-    for (double at = size; at <= length; at += size) {
-      const Point foot = begin + (at / length) * (end - begin);
-      const Point tip = across ? Point{foot.x + outwards, foot.y - size} : Point{foot.x - size, foot.y + outwards};
-      list.push_back({element, Role::Waste, Stroke{{foot, tip}, false}});
-    }
-  }
-
-  // What the measure gives: a line right across the board, a cross at a place, a curve.
-  void given(std::vector<Primitive>& list, const Placed& one) const {
-    const std::string& element = one.measure.element;
-    const Point to = onCard(one.measure.to);
-    if (one.measure.gives == Gives::Line) {
-      const bool across = isLevel(one.edge);
-      const Point begin = across ? Point{to.x, m_edges.top} : Point{m_edges.left, to.y};
-      const Point end = across ? Point{to.x, m_edges.bottom} : Point{m_edges.right, to.y};
-      list.push_back({element, Role::Line, Stroke{{begin, end}, false}});
-    } else if (one.measure.gives == Gives::Place) {
-      const double arm = 0.5 * m_cap;
-      list.push_back({element, Role::Line, Stroke{{{to.x - arm, to.y}, {to.x + arm, to.y}}, false}});
-      list.push_back({element, Role::Line, Stroke{{{to.x, to.y - arm}, {to.x, to.y + arm}}, false}});
-    } else if (one.measure.arc) {
-      list.push_back({element, Role::Line, Path{{scaledSegment(*one.measure.arc)}, false}});
-    }
-  }
-
-  // Near enough to tell whether a number lies on the line.
-  static Stroke chordsOf(const Path& path) {
-    constexpr int kChords = 12;
-    Stroke chords;
-    for (const geometry::Segment& segment : path.segments) {
-      for (int i = 0; i <= kChords; ++i) chords.points.push_back(geometry::pointAt(segment, double(i) / kChords));
-    }
-    return chords;
+    detail::addDimension(number.pencil, m_place, one.measure, lineFrom, lineTo, false);
+    detail::addDatum(number.ink, m_place, one.measure);
+    detail::addGiven(number.ink, m_place, one.measure);
+    detail::addDimension(number.ink, m_place, one.measure, lineFrom, lineTo, true);
   }
 
   // A radius or a diagonal lies where it is; its number is as near as there is room for it.
   void inPlace(std::size_t index) {
     const Placed& one = m_placed[index];
     CardNumber& number = m_card.numbers[index];
-    const Point from = onCard(one.measure.from), to = onCard(one.measure.to);
+    const Point from = m_place.on(one.measure.from), to = m_place.on(one.measure.to);
     std::vector<Rectangle> taken;
-    std::vector<Stroke> lines;
-    for (std::size_t i = 0; i < m_card.numbers.size(); ++i) {
-      const CardNumber& other = m_card.numbers[i];
-      if (other.box.right > other.box.left) taken.push_back(other.box);
-      for (const Primitive& primitive : other.pencil) {
-        if (const auto* stroke = std::get_if<Stroke>(&primitive.shape)) lines.push_back(*stroke);
-      }
+    std::vector<Stroke> lines = detail::chordsOf(m_card.board);
+    for (const CardNumber& other : m_card.numbers) {
+      if (!other.box.empty()) taken.push_back(other.box);
+      for (Stroke& line : detail::chordsOf(other.pencil)) lines.push_back(std::move(line));
     }
     for (const Placed& other : m_placed) {
       if (other.edge == Beside::Nothing)
-        lines.push_back({{onCard(other.measure.from), onCard(other.measure.to)}, false});
-    }
-    for (const Primitive& primitive : m_card.board) {
-      if (const auto* path = std::get_if<Path>(&primitive.shape)) lines.push_back(chordsOf(*path));
-      const auto* stroke = std::get_if<Stroke>(&primitive.shape);
-      if (stroke == nullptr) continue;
-      lines.push_back(*stroke);
-      if (stroke->closed) lines.back().points.push_back(stroke->points.front());
+        lines.push_back({{m_place.on(other.measure.from), m_place.on(other.measure.to)}, false});
     }
     const Rectangle whole{0, 0, m_room.width, m_room.height};
     number.box = nearestRoom(Stroke{{from, to}, false}, one.width + 0.3 * m_cap, kLine * m_cap, whole, taken, lines);
@@ -423,9 +285,9 @@ class Layouter {
       if (geometry::distance(middle, centre) < one.width) continue;
       list->push_back({one.measure.element, Role::Setting, Stroke{{middle, nearestOn(number.box, middle)}, false}});
     }
-    dimension(number.pencil, one, from, to, false);
-    given(number.ink, one);
-    dimension(number.ink, one, from, to, true);
+    detail::addDimension(number.pencil, m_place, one.measure, from, to, false);
+    detail::addGiven(number.ink, m_place, one.measure);
+    detail::addDimension(number.ink, m_place, one.measure, from, to, true);
   }
 
   const design::Design& m_design;
@@ -433,7 +295,7 @@ class Layouter {
   double m_cap;
   std::vector<Placed> m_placed;
   std::array<Rim, 4> m_sides;
-  Rectangle m_edges;
+  detail::CardPlace m_place;
   Card m_card;
 };
 

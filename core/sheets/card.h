@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/design/design.h"
 #include "core/sheets/drawing.h"
 #include "core/workflow/workflow.h"
 
