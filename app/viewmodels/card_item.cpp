@@ -22,7 +22,7 @@ void CardItem::setFigure(FigureViewModel* figure) {
   if (m_figure == figure) return;
   if (m_figure != nullptr) m_figure->disconnect(this);
   m_figure = figure;
-  if (m_figure != nullptr) connect(m_figure, &FigureViewModel::changed, this, &CardItem::layOut);
+  if (m_figure != nullptr) connect(m_figure, &FigureViewModel::changed, this, &CardItem::follow);
   emit changed();
   layOut();
 }
@@ -55,31 +55,49 @@ void CardItem::geometryChange(const QRectF& now, const QRectF& before) {
 
 void CardItem::layOut() {
   m_card = {};
-  m_current.reset();
-  m_numbers.clear();
-  if (m_figure != nullptr && m_textSize > 0 && width() > 0 && height() > 0) {
+  m_subject = m_figure == nullptr ? FigureViewModel::CardSubject() : m_figure->cardSubject();
+  if (m_subject.design && m_textSize > 0 && width() > 0 && height() > 0) {
     QFont font(m_family);
     font.setPixelSize(m_textSize);
     font.setBold(true);
     const QFontMetricsF metrics(font);
-    m_card = m_figure->card({width(), height(), metrics.capHeight(), m_shortest, [&](const std::string& text) {
-                               return std::ceil(metrics.horizontalAdvance(convert::toQt(text))) + 1;
-                             }});
+    m_card = core::sheets::drawCard(*m_subject.design, m_subject.figures,
+                                    {width(), height(), metrics.capHeight(), m_shortest, [&](const std::string& text) {
+                                       return std::ceil(metrics.horizontalAdvance(convert::toQt(text))) + 1;
+                                     }});
   }
+  showNumbers();
+}
+
+// The bench is refreshed every second, and hardly ever is there anything new on the card.
+void CardItem::follow() {
+  if (m_figure != nullptr && m_subject == m_figure->cardSubject()) {
+    showNumbers();
+  } else {
+    layOut();
+  }
+}
+
+void CardItem::showNumbers() {
+  QVariantList numbers;
+  std::optional<std::size_t> inHand;
   const std::string current = m_figure == nullptr ? std::string() : m_figure->currentId();
   for (std::size_t i = 0; i < m_card.numbers.size(); ++i) {
     const core::sheets::CardNumber& number = m_card.numbers[i];
     const bool inked = number.figure == current;
-    if (inked) m_current = i;
-    m_numbers << QVariantMap{{QStringLiteral("text"), convert::toQt(number.text)},
-                             {QStringLiteral("current"), inked},
-                             {QStringLiteral("x"), number.box.left},
-                             {QStringLiteral("y"), number.box.top},
-                             {QStringLiteral("width"), number.box.right - number.box.left},
-                             {QStringLiteral("height"), number.box.bottom - number.box.top}};
+    if (inked) inHand = i;
+    numbers << QVariantMap{{QStringLiteral("text"), convert::toQt(number.text)},
+                           {QStringLiteral("current"), inked},
+                           {QStringLiteral("x"), number.box.left},
+                           {QStringLiteral("y"), number.box.top},
+                           {QStringLiteral("width"), number.box.right - number.box.left},
+                           {QStringLiteral("height"), number.box.bottom - number.box.top}};
   }
-  emit laidOut();
+  if (numbers == m_numbers && inHand == m_current) return;
+  m_numbers = numbers;
+  m_current = inHand;
   update();
+  emit laidOut();
 }
 
 }  // namespace app::viewmodels

@@ -52,7 +52,10 @@ class CardItem : public QQuickPaintedItem {
   void geometryChange(const QRectF& now, const QRectF& before) override;
 
  private:
+  // Lays the card out where what it shows or its room has changed, then says which number is in hand.
+  void follow();
   void layOut();
+  void showNumbers();
 
   FigureViewModel* m_figure = nullptr;
   QColor m_ink;
@@ -64,6 +67,7 @@ class CardItem : public QQuickPaintedItem {
   int m_textSize = 0;
   double m_shortest = 0;
   QString m_family;
+  FigureViewModel::CardSubject m_subject;
   core::sheets::Card m_card;
   std::optional<std::size_t> m_current;
   QVariantList m_numbers;

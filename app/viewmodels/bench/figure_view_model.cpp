@@ -30,14 +30,19 @@ QString shortName(const Figure& figure) {
 
 void FigureViewModel::show(const std::string& act, std::shared_ptr<const core::design::Design> design,
                            std::vector<core::workflow::WorkflowFigure> figures, bool backUp) {
+  if (act.empty()) figures.clear();
   // By name: a plan read anew may lie where another one lay.
-  if (m_shown != act) m_index = 0;
-  if (m_design != design || m_shown != act) m_drawnOf = nullptr;
-  m_shown = act;
-  m_design = std::move(design);
-  m_figures = act.empty() ? std::vector<core::workflow::WorkflowFigure>() : std::move(figures);
-  m_cardBoard = backUp && m_design ? core::sheets::boardOfCard(*m_design, m_figures) : std::string();
-  if (hasCard()) m_figures = core::sheets::inOrderOfTheHand(*m_design, m_figures);
+  const bool sameAct = m_shown == act;
+  const bool same = sameAct && m_design == design && m_listed == figures;
+  if (!sameAct) m_index = 0;
+  if (!same) {
+    m_drawnOf = nullptr;
+    m_shown = act;
+    m_design = std::move(design);
+    m_listed = std::move(figures);
+    m_cardBoard = backUp && m_design ? core::sheets::boardOfCard(*m_design, m_listed) : std::string();
+    m_figures = hasCard() ? core::sheets::inOrderOfTheHand(*m_design, m_listed) : m_listed;
+  }
   emit changed();
 }
 
@@ -154,11 +159,11 @@ QVariantList FigureViewModel::beside() const {
   return list;
 }
 
-core::sheets::Card FigureViewModel::card(const core::sheets::CardRoom& room) const {
+FigureViewModel::CardSubject FigureViewModel::cardSubject() const {
   if (!hasCard()) return {};
-  std::vector<std::string> ids;
-  for (const auto& figure : m_figures) ids.push_back(figure.id);
-  return core::sheets::drawCard(*m_design, ids, room);
+  CardSubject subject{m_design, {}};
+  for (const auto& figure : m_figures) subject.figures.push_back(figure.id);
+  return subject;
 }
 
 PieceDrawing FigureViewModel::drawing() const {

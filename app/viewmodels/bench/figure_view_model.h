@@ -77,8 +77,13 @@ class FigureViewModel : public QObject {
   bool byMarking() const;
   QString what() const;
 
-  // Returns the card laid out for a room; one that does not fit where there is none.
-  core::sheets::Card card(const core::sheets::CardRoom& room) const;
+  // What the card shows: the design and the numbers in their order; no design where there is no card.
+  struct CardSubject {
+    std::shared_ptr<const core::design::Design> design;
+    std::vector<std::string> figures;
+    friend bool operator==(const CardSubject&, const CardSubject&) = default;
+  };
+  CardSubject cardSubject() const;
   // Returns the id of the number shown; "" for none.
   std::string currentId() const { return current() == nullptr ? std::string() : current()->id; }
 
@@ -98,9 +103,10 @@ class FigureViewModel : public QObject {
   QString countAt(int index) const;
 
   std::shared_ptr<const core::design::Design> m_design;
-  std::vector<core::workflow::WorkflowFigure> m_figures;
-  std::string m_shown;      // which act
-  std::string m_cardBoard;  // whose back the card shows; "" for none
+  std::vector<core::workflow::WorkflowFigure> m_listed;   // as the act lists them
+  std::vector<core::workflow::WorkflowFigure> m_figures;  // as they are shown
+  std::string m_shown;                                    // which act
+  std::string m_cardBoard;                                // whose back the card shows; "" for none
   int m_index = 0;
   mutable const core::design::Figure* m_drawnOf = nullptr;
   mutable PieceDrawing m_drawn;

@@ -214,7 +214,11 @@ TEST_CASE("a window has six numbers to be measured or marked, beside what the cu
     CHECK(figure->total() == 10);
     CHECK(figure->beside().size() == 4);
     CHECK(figure->cardUnit() == "mm");
-    const auto card = figure->card({590, 480, 24, 80, [](const std::string& text) { return 20.0 * text.size(); }});
+    const auto subject = figure->cardSubject();
+    REQUIRE(subject.design);
+    const auto card =
+        core::sheets::drawCard(*subject.design, subject.figures,
+                               {590, 480, 24, 80, [](const std::string& text) { return 20.0 * text.size(); }});
     REQUIRE(card.fits);
     CHECK(card.numbers.size() == 6);
     // Each is one of the list or of the card, and each setting says how it is meant.
