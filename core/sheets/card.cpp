@@ -280,10 +280,11 @@ class Layouter {
     number.box = nearestRoom(Stroke{{from, to}, false}, one.width + 0.3 * m_cap, kLine * m_cap, whole, taken, lines);
     number.inside = true;
     const Point middle = 0.5 * (from + to);
-    const Point centre{(number.box.left + number.box.right) / 2, (number.box.top + number.box.bottom) / 2};
+    const Point nearest = nearestOn(number.box, middle);
+    // What does not stand at its line has a line to it.
     for (std::vector<Primitive>* list : {&number.pencil, &number.ink}) {
-      if (geometry::distance(middle, centre) < one.width) continue;
-      list->push_back({one.measure.element, Role::Setting, Stroke{{middle, nearestOn(number.box, middle)}, false}});
+      if (geometry::distance(middle, nearest) < 0.8 * m_cap) continue;
+      list->push_back({one.measure.element, Role::Setting, Stroke{{middle, nearest}, false}});
     }
     detail::addDimension(number.pencil, m_place, one.measure, from, to, false);
     detail::addGiven(number.ink, m_place, one.measure);
