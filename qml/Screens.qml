@@ -69,6 +69,15 @@ QtObject {
             })
         },
         Row {
+            name: "card"
+            file: "Card/CardScreen"
+            given: ({
+                "bench": root.desk.bench,
+                "settings": root.desk.settings,
+                "shelf": root.desk.shelf
+            })
+        },
+        Row {
             name: "far"
             file: "FarFace/FarFace"
             given: ({

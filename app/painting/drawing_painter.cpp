@@ -1,9 +1,9 @@
 #include "app/painting/drawing_painter.h"
 
 #include <QPainterPath>
-#include <QtMath>
 #include <algorithm>
 
+#include "app/painting/paths.h"
 #include "core/sheets/piece.h"
 
 namespace app::painting {
@@ -17,37 +17,10 @@ struct Style {
   QBrush fill = Qt::NoBrush;
 };
 
-QPointF at(const core::sheets::Point& point, double scale) { return {point.x * scale, point.y * scale}; }
-
 // Returns whether a shape is filled when it is worked: thin lines would vanish under an outline alone.
 bool isFilledWhenWorked(Role role) {
   return role == Role::Band || role == Role::Line || role == Role::Spandrel || role == Role::Wash ||
          role == Role::Leaf || role == Role::Bevel;
-}
-
-void addSegment(QPainterPath& path, const core::geometry::Segment& segment, double scale) {
-  if (const auto* arc = std::get_if<core::geometry::Arc>(&segment)) {
-    const QPointF centre = at(arc->centre, scale);
-    const double r = arc->radius * scale;
-    // Qt counts angles against the clock, the drawing with it.
-    const double start = -qRadiansToDegrees(std::atan2(arc->from.y - arc->centre.y, arc->from.x - arc->centre.x));
-    path.arcTo(QRectF(centre.x() - r, centre.y() - r, 2 * r, 2 * r), start, -qRadiansToDegrees(arc->sweep));
-    return;
-  }
-  if (std::holds_alternative<core::geometry::Straight>(segment)) {
-    path.lineTo(at(core::geometry::endOf(segment), scale));
-    return;
-  }
-  // A parallel curve of an ellipse: points a degree apart are nearer to it than a pixel.
-  constexpr int kPoints = 360;
-  for (int i = 1; i <= kPoints; ++i) path.lineTo(at(core::geometry::pointAt(segment, double(i) / kPoints), scale));
-}
-
-void addSegments(QPainterPath& path, const std::vector<core::geometry::Segment>& segments, bool closed, double scale) {
-  if (segments.empty()) return;
-  path.moveTo(at(core::geometry::startOf(segments.front()), scale));
-  for (const core::geometry::Segment& segment : segments) addSegment(path, segment, scale);
-  if (closed) path.closeSubpath();
 }
 
 QColor mixed(const QColor& ground, const QColor& with, double share) {
@@ -99,7 +72,7 @@ QRectF reachOf(const Primitive& primitive) {
   if (primitive.role != Role::Dimension || stroke == nullptr) return {};
   QRectF reach;
   for (const core::sheets::Point& point : stroke->points) {
-    reach = reach.united(QRectF(at(point, 1) - QPointF(0.5, 0.5), QSizeF(1, 1)));
+    reach = reach.united(QRectF(scaledPoint(point, 1) - QPointF(0.5, 0.5), QSizeF(1, 1)));
   }
   return reach;
 }
@@ -110,45 +83,17 @@ void paintPath(QPainter& painter, const QPainterPath& path, const Style& style) 
   painter.drawPath(path);
 }
 
+bool isClosed(const Primitive& primitive) {
+  if (const auto* line = std::get_if<core::sheets::Path>(&primitive.shape)) return line->closed;
+  if (const auto* stroke = std::get_if<core::sheets::Stroke>(&primitive.shape)) return stroke->closed;
+  return true;
+}
+
+// Texts of the drawing are too small for the bench; the figure stands beside it instead.
 void paintOne(QPainter& painter, const Primitive& primitive, bool worked, bool wrong, const QColor& tint, double scale,
               const Inks& inks) {
-  if (const auto* patch = std::get_if<core::geometry::Patch>(&primitive.shape)) {
-    QPainterPath path;
-    path.setFillRule(Qt::OddEvenFill);
-    addSegments(path, patch->outer.segments(), true, scale);
-    addSegments(path, patch->inner.segments(), true, scale);
-    paintPath(painter, path, styleOf(primitive, worked, wrong, true, tint, inks));
-    return;
-  }
-  if (const auto* line = std::get_if<core::sheets::Path>(&primitive.shape)) {
-    QPainterPath path;
-    addSegments(path, line->segments, line->closed, scale);
-    paintPath(painter, path, styleOf(primitive, worked, wrong, line->closed, tint, inks));
-    return;
-  }
-  if (const auto* frame = std::get_if<core::sheets::Frame>(&primitive.shape)) {
-    QPainterPath path;
-    path.setFillRule(Qt::OddEvenFill);
-    path.addRect(QRectF(at(frame->outerFrom, scale), at(frame->outerTo, scale)));
-    if (frame->innerFrom != frame->innerTo) {
-      path.addRect(QRectF(at(frame->innerFrom, scale), at(frame->innerTo, scale)));
-    }
-    paintPath(painter, path, styleOf(primitive, worked, wrong, true, tint, inks));
-    return;
-  }
-  if (const auto* stroke = std::get_if<core::sheets::Stroke>(&primitive.shape)) {
-    QPolygonF points;
-    for (const core::sheets::Point& point : stroke->points) points << at(point, scale);
-    const Style style = styleOf(primitive, worked, wrong, stroke->closed, tint, inks);
-    painter.setPen(style.pen);
-    painter.setBrush(style.fill);
-    if (stroke->closed) {
-      painter.drawPolygon(points);
-    } else {
-      painter.drawPolyline(points);
-    }
-  }
-  // Texts of the drawing are too small for the bench; the figure stands beside it instead.
+  if (std::holds_alternative<core::sheets::Text>(primitive.shape)) return;
+  paintPath(painter, pathOf(primitive, scale), styleOf(primitive, worked, wrong, isClosed(primitive), tint, inks));
 }
 
 }  // namespace

@@ -101,6 +101,16 @@ std::vector<FaultWay> readWays(const Node& node, const Scope& scope, Problems& p
   return ways;
 }
 
+std::optional<units::Marking> readMarking(const Node& node, Problems& problems) {
+  static const std::vector<std::string> words = [] {
+    std::vector<std::string> all;
+    for (const units::Marking one : units::kMarkings) all.emplace_back(units::name(one));
+    return all;
+  }();
+  const auto choice = base::readChoice(node, words, problems);
+  return choice ? std::optional(units::kMarkings[*choice]) : std::nullopt;
+}
+
 }  // namespace
 
 std::vector<Material> readMaterials(const Node& node, const Scope& scope, Problems& problems) {
@@ -126,6 +136,7 @@ std::vector<StepFigure> readStepFigures(const Node& node, const Scope& scope, Pr
     figure.figure = readFigure(object.required("id"), scope, problems, Figures::OneOrFamily);
     figure.count = static_cast<int>(base::readInteger(object.optional("count"), problems, 1, kMostPieces).value_or(1));
     figure.from = readPhrase(object.optional("from"), scope, kNoLimit, problems);
+    figure.by = readMarking(object.optional("by"), problems);
     object.finish();
     return figure;
   });

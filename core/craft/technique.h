@@ -15,6 +15,7 @@
 #include "core/craft/stage.h"
 #include "core/units/climate.h"
 #include "core/units/duration.h"
+#include "core/units/marking.h"
 #include "core/units/span.h"
 
 namespace core::craft {
@@ -150,8 +151,9 @@ struct StepFigure {
   // Pattern of a figure id: "board.this.mark.left", "band.owner.strip.axis". With "*" as its last word it stands for
   // every figure whose id begins so, in the design's order: "board.this.arc.*". There need not be any.
   std::string figure;
-  int count = 1;     // how many pieces have this measure
-  std::string from;  // datum in words where it is more precise than the figure's own; may be empty
+  int count = 1;                     // how many pieces have this measure
+  std::string from;                  // datum in words where it is more precise than the figure's own; may be empty
+  std::optional<units::Marking> by;  // the way of marking a window that needs it; nothing: both
 
   friend bool operator==(const StepFigure&, const StepFigure&) = default;
 };

@@ -141,7 +141,7 @@ struct ChooseSensor {
   std::string folder;
 };
 
-// One setting of this bench: "units", "distance", "lamp", "introduced" (core/shop/settings.h).
+// One setting of this bench: "units", "distance", "lamp", "way", "marking", "introduced" (core/shop/settings.h).
 struct ChooseSetting {
   std::string what;
   std::string value;

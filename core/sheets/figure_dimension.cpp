@@ -152,4 +152,10 @@ std::optional<FigureDimension> drawFigure(const design::Design& design, const st
   return detail::Dimension(design, *figure).draw();
 }
 
+void turnToBack(FigureDimension& dimension, const design::Design& design) {
+  if (dimension.side == Side::Back) return;
+  detail::turn(dimension.primitives, design.layout.outerWidth);
+  dimension.side = Side::Back;
+}
+
 }  // namespace core::sheets

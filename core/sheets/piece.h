@@ -19,6 +19,8 @@ struct FigureDimension {
   std::vector<Primitive> primitives;
 };
 std::optional<FigureDimension> drawFigure(const design::Design& design, const std::string& figureId);
+// Turns a dimension that is drawn on the face over to the back; one drawn there stays.
+void turnToBack(FigureDimension& dimension, const design::Design& design);
 
 // Returns whether a primitive's element belongs to a thing being worked ("inner" and "inner.top" belong to "inner").
 bool belongsTo(const std::string& element, const std::string& thing);

@@ -46,6 +46,12 @@ const std::map<std::string, Take, std::less<>>& takers() {
          settings.way = way.value_or(settings.way);
          return way.has_value();
        }},
+      {"marking",
+       [](Settings& settings, const std::string& value) {
+         const auto marking = units::marking(value);
+         settings.marking = marking.value_or(settings.marking);
+         return marking.has_value();
+       }},
       {"introduced", [](Settings& settings, const std::string& value) { return isTruth(value, settings.introduced); }},
   };
   return kTakers;

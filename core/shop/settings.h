@@ -7,11 +7,12 @@
 
 #include "core/base/message.h"
 #include "core/base/result.h"
-#include "core/units/way.h"
 #include "core/intents/intent.h"
 #include "core/record/event.h"
 #include "core/units/length.h"
 #include "core/units/length_display.h"
+#include "core/units/marking.h"
+#include "core/units/way.h"
 
 namespace core::shop {
 
@@ -22,9 +23,10 @@ inline constexpr units::Length kFarthest = units::Length::wholeMillimetres(2000)
 struct Settings {
   units::UnitSystem units = units::UnitSystem::Millimetres;  // for new designs
   units::Length distance = units::Length::wholeMillimetres(800);
-  bool lamp = false;                   // shown for lamp light, or for daylight
-  units::Way way = units::Way::Every;  // in which the maker is led
-  bool introduced = false;             // the first questions were answered or passed over
+  bool lamp = false;                               // shown for lamp light, or for daylight
+  units::Way way = units::Way::Every;              // in which the maker is led
+  units::Marking marking = units::Marking::Marks;  // of windows
+  bool introduced = false;                         // the first questions were answered or passed over
 
   friend bool operator==(const Settings&, const Settings&) = default;
 };

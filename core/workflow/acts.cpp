@@ -202,10 +202,14 @@ std::string titleOf(const Workflow& workflow, const Act& act, const std::vector<
   return steps.size() == 1 ? workflow.steps[steps.front()].title : act.title;
 }
 
-std::vector<WorkflowFigure> figuresOf(const Workflow& workflow, const std::vector<std::size_t>& steps) {
+bool isNeeded(const WorkflowFigure& figure, units::Marking marking) { return !figure.by || *figure.by == marking; }
+
+std::vector<WorkflowFigure> figuresOf(const Workflow& workflow, const std::vector<std::size_t>& steps,
+                                      units::Marking marking) {
   std::vector<WorkflowFigure> figures;
   for (const std::size_t step : steps) {
     for (const WorkflowFigure& figure : workflow.steps[step].figures) {
+      if (!isNeeded(figure, marking)) continue;
       const auto known =
           std::find_if(figures.begin(), figures.end(), [&](const WorkflowFigure& one) { return one.id == figure.id; });
       if (known == figures.end()) {

@@ -33,9 +33,12 @@ craft::Hands handsOf(const Workflow& workflow, const std::vector<std::size_t>& s
 // Returns the title of an act, or of what is left of it.
 std::string titleOf(const Workflow& workflow, const Act& act, const std::vector<std::size_t>& steps);
 
-// Returns the figures of an act in the order of use; one that several of its steps name comes once, with the greatest
-// count, where they work the same piece.
-std::vector<WorkflowFigure> figuresOf(const Workflow& workflow, const std::vector<std::size_t>& steps);
+// Returns the figures of an act in the order of use, as far as windows marked in that way need them; one that several
+// of its steps name comes once, with the greatest count, where they work the same piece.
+std::vector<WorkflowFigure> figuresOf(const Workflow& workflow, const std::vector<std::size_t>& steps,
+                                      units::Marking marking);
+// Returns whether a window marked in that way needs the figure.
+bool isNeeded(const WorkflowFigure& figure, units::Marking marking);
 
 // The setting of each tool as work goes on.
 class Settings {

@@ -50,12 +50,12 @@ std::vector<WorkflowFigure> expandFigures(const std::vector<craft::StepFigure>& 
   for (const craft::StepFigure& figure : figures) {
     std::string id = expandFigure(figure.figure, subject, things);
     if (!craft::isFamily(id)) {
-      if (things.figure(id) != nullptr) expanded.push_back({id, figure.count, figure.from});
+      if (things.figure(id) != nullptr) expanded.push_back({id, figure.count, figure.from, figure.by});
       continue;
     }
     id.pop_back();
     for (const design::Figure& member : design.figures.all()) {
-      if (base::startsWith(member.id, id)) expanded.push_back({member.id, figure.count, figure.from});
+      if (base::startsWith(member.id, id)) expanded.push_back({member.id, figure.count, figure.from, figure.by});
     }
   }
   return expanded;
@@ -265,8 +265,11 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
   if (step.setup) {
     std::vector<WorkflowFigure> first;
     for (const std::string& id : step.setup->figures) {
+      // Where the step lists it as well, that says from where it is read.
+      const auto own = std::find_if(step.figures.begin(), step.figures.end(),
+                                    [&](const WorkflowFigure& figure) { return figure.id == id; });
+      first.push_back({id, 1, own == step.figures.end() ? "" : own->from, std::nullopt});
       std::erase_if(step.figures, [&](const WorkflowFigure& figure) { return figure.id == id; });
-      first.push_back({id, 1, ""});
     }
     step.figures.insert(step.figures.begin(), first.begin(), first.end());
   }

@@ -50,6 +50,7 @@ struct WorkflowFigure {
   std::string id;
   int count = 1;
   std::string from;
+  std::optional<units::Marking> by;  // the way of marking a window that needs it; nothing: both
 
   friend bool operator==(const WorkflowFigure&, const WorkflowFigure&) = default;
 };

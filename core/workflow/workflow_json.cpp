@@ -8,6 +8,9 @@ namespace {
 
 using base::Value;
 
+// A list belongs to the job and to no bench: it is the same whatever a maker chose.
+constexpr units::Marking kListed = units::Marking::Marks;
+
 Value spanJson(const units::Span& span) {
   return Value::array().append(Value::number(span.early.inMinutes())).append(Value::number(span.late.inMinutes()));
 }
@@ -44,7 +47,9 @@ Value stepJson(const WorkflowStep& step, const Agenda& agenda) {
   json.set("makes", Value::texts(step.makes));
   json.set("ends", Value::texts(step.ends));
   Value figures = Value::array();
-  for (const WorkflowFigure& figure : step.figures) figures.append(Value::text(figure.id));
+  for (const WorkflowFigure& figure : step.figures) {
+    if (isNeeded(figure, kListed)) figures.append(Value::text(figure.id));
+  }
   json.set("figures", std::move(figures));
   json.set("tools", Value::texts(step.tools));
   Value checks = Value::array();
@@ -80,7 +85,7 @@ Value actJson(const Workflow& workflow, const Act& act) {
   for (const std::size_t step : act.steps) work += workflow.steps[step].work.likely.inMinutes();
   json.set("work", Value::number(work));
   Value figures = Value::array();
-  for (const WorkflowFigure& figure : figuresOf(workflow, act.steps)) {
+  for (const WorkflowFigure& figure : figuresOf(workflow, act.steps, kListed)) {
     figures.append(Value::object().set("id", Value::text(figure.id)).set("count", Value::integer(figure.count)));
   }
   json.set("figures", std::move(figures));

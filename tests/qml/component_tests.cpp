@@ -2,6 +2,7 @@
 #include <QQmlContext>
 #include <QQmlEngine>
 #include <QtQuickTest>
+#include <algorithm>
 
 #include "app/face/letters.h"
 #include "app/viewmodels/registration.h"
@@ -31,6 +32,14 @@ class Setup : public QObject {
     m_stage->clock().advance(15 * 60'000);
     m_stage->desk().refresh();
     return dries;
+  }
+  // Works until the act shown holds a step of that name.
+  Q_INVOKABLE bool workUntilStep(const QString& name) {
+    return m_stage->workUntil([&] {
+      const auto& steps = m_stage->desk().bench().steps();
+      return std::any_of(steps.begin(), steps.end(),
+                         [&](const auto* step) { return QString::fromStdString(step->id).contains(name); });
+    });
   }
   Q_INVOKABLE bool beginDesign() { return m_stage->beginDesign("heron"); }
 

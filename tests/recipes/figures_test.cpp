@@ -4,6 +4,8 @@
 
 #include "core/base/text.h"
 #include "core/craft/figure_names.h"
+#include "core/workflow/acts.h"
+#include "core/workflow/workflow_json.h"
 #include "tests/recipes/made_up_jobs.h"
 #include "tests/recipes/shipped_techniques.h"
 #include "tests/support/catch.h"
@@ -58,6 +60,49 @@ TEST_CASE("every figure a step asks for exists in every design that switches it 
     }
   }
   CHECK(met > 1000);
+}
+
+TEST_CASE("each way of marking a window has its four figures at every board, and a list has those of the marks alone") {
+  const auto catalogue = tests::shippedCatalogue();
+  int windows = 0;
+  for (const char* job : {"pilots-chart", "heron", "tide-table"}) {
+    const auto design =
+        tests::designOf(tests::fileText(PROJECT_ROOT "/recipes/jobs/" + std::string(job) + ".job.json"));
+    const auto workflow = tests::composed(design, catalogue);
+    for (const auto& step : workflow.steps) {
+      const auto index = *workflow.indexOf(step.id);
+      std::set<std::string> both;
+      for (const auto& figure : step.figures) {
+        if (figure.by) both.insert(figure.id);
+      }
+      const bool marks =
+          std::find(step.makes.begin(), step.makes.end(), step.thing + ".window.marked") != step.makes.end();
+      if (!marks) continue;
+      INFO(job << ' ' << step.id);
+      ++windows;
+      CHECK(both.size() == 8);
+      for (const units::Marking way : units::kMarkings) {
+        int own = 0;
+        for (const auto& figure : workflow::figuresOf(workflow, {index}, way)) {
+          own += figure.by ? 1 : 0;
+          CHECK((!figure.by || figure.by == way));
+          CHECK((!figure.by || figure.from.find("edge") != std::string::npos));
+          const bool isMark = figure.id.find(".mark.") != std::string::npos;
+          if (figure.by) CHECK(isMark == (way == units::Marking::Marks));
+        }
+        CHECK(own == 4);
+      }
+      const auto json = workflow::stepsJson(workflow, units::Way::Short);
+      for (const auto& listed : json.find("steps")->items()) {
+        if (listed.find("id")->asText() != step.id) continue;
+        std::set<std::string> ids;
+        for (const auto& id : listed.find("figures")->items()) ids.insert(id.asText());
+        CHECK(ids.contains("board." + step.thing + ".mark.right"));
+        CHECK_FALSE(ids.contains("board." + step.thing + ".back.right"));
+      }
+    }
+  }
+  CHECK(windows >= 5);
 }
 
 TEST_CASE("every figure a step asks for exists in the design that has everything") {

@@ -219,10 +219,13 @@ void BenchViewModel::showFigures(const core::jobs::JobState* state) {
       steps.push_back(*workflow.indexOf(step->id));
       act += step->id + '\n';
     }
-    act = m_jobId + '\n' + act;
-    figures = core::workflow::figuresOf(workflow, steps);
+    const auto marking = m_workbench.settings().marking;
+    act = m_jobId + '\n' + std::string(core::units::name(marking)) + '\n' + act;
+    figures = core::workflow::figuresOf(workflow, steps, marking);
   }
-  m_figure.show(act, state == nullptr ? nullptr : state->design, std::move(figures));
+  const bool backUp = std::any_of(m_steps.begin(), m_steps.end(),
+                                  [](const auto* step) { return step->up == core::craft::WayUp::Back; });
+  m_figure.show(act, state == nullptr ? nullptr : state->design, std::move(figures), backUp);
 }
 
 void BenchViewModel::showWaiting(const JobAt& job, const std::string& waitId) {

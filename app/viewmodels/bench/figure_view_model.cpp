@@ -1,8 +1,10 @@
 #include "app/viewmodels/bench/figure_view_model.h"
 
+#include <algorithm>
 #include <array>
 
 #include "app/convert/text.h"
+#include "app/viewmodels/names.h"
 #include "app/words/words.h"
 #include "core/sheets/piece.h"
 
@@ -12,14 +14,35 @@ using convert::toQt;
 using core::design::Figure;
 using core::design::FigureUnit;
 
+namespace {
+
+// What the setting of a tool is called where there is room for a word.
+QString shortName(const Figure& figure) {
+  if (figure.kind == "board.thickness") return FigureViewModel::tr("board");
+  if (figure.kind == "board.bevel.angle") return FigureViewModel::tr("angle");
+  if (figure.kind == "board.bevel.slope") return FigureViewModel::tr("depth");
+  if (figure.kind == "board.bevel.overrun") return FigureViewModel::tr("overrun");
+  if (figure.kind == "board.oval.string") return FigureViewModel::tr("string");
+  return words::figureLabel(figure).section(QStringLiteral(", "), -1);
+}
+
+}  // namespace
+
 void FigureViewModel::show(const std::string& act, std::shared_ptr<const core::design::Design> design,
-                           std::vector<core::workflow::WorkflowFigure> figures) {
+                           std::vector<core::workflow::WorkflowFigure> figures, bool backUp) {
+  if (act.empty()) figures.clear();
   // By name: a plan read anew may lie where another one lay.
-  if (m_shown != act) m_index = 0;
-  if (m_design != design || m_shown != act) m_drawnOf = nullptr;
-  m_shown = act;
-  m_design = std::move(design);
-  m_figures = act.empty() ? std::vector<core::workflow::WorkflowFigure>() : std::move(figures);
+  const bool sameAct = m_shown == act;
+  const bool same = sameAct && m_design == design && m_listed == figures;
+  if (!sameAct) m_index = 0;
+  if (!same) {
+    m_drawnOf = nullptr;
+    m_shown = act;
+    m_design = std::move(design);
+    m_listed = std::move(figures);
+    m_cardBoard = backUp && m_design ? core::sheets::boardOfCard(*m_design, m_listed) : std::string();
+    m_figures = hasCard() ? core::sheets::inOrderOfTheHand(*m_design, m_listed) : m_listed;
+  }
   emit changed();
 }
 
@@ -104,6 +127,43 @@ QString FigureViewModel::place() const {
 
 QString FigureViewModel::shortPlace() const {
   return total() < 2 ? QString() : QStringLiteral("%1/%2").arg(m_index + 1).arg(total());
+}
+
+QString FigureViewModel::what() const {
+  if (current() != nullptr && hasCard() && !core::sheets::cardMeasure(*m_design, current()->id))
+    return capitalised(shortName(*current()));
+  const QString all = label();
+  const QString after = all.section(QStringLiteral(", "), 1);
+  return capitalised(!hasCard() || after.isEmpty() ? all : after);
+}
+
+QString FigureViewModel::cardUnit() const {
+  if (!hasCard()) return {};
+  return m_design->job.units == core::units::UnitSystem::Inches ? tr("in") : tr("mm");
+}
+
+bool FigureViewModel::byMarking() const {
+  return std::any_of(m_figures.begin(), m_figures.end(), [](const auto& figure) { return figure.by.has_value(); });
+}
+
+QVariantList FigureViewModel::beside() const {
+  QVariantList list;
+  if (!hasCard()) return list;
+  for (int i = 0; i < total(); ++i) {
+    const Figure* figure = figureAt(i);
+    if (figure == nullptr || core::sheets::cardMeasure(*m_design, figure->id)) continue;
+    list << QVariantMap{{QStringLiteral("name"), shortName(*figure)},
+                        {QStringLiteral("text"), plainOf(figure)},
+                        {QStringLiteral("current"), i == m_index}};
+  }
+  return list;
+}
+
+FigureViewModel::CardSubject FigureViewModel::cardSubject() const {
+  if (!hasCard()) return {};
+  CardSubject subject{m_design, {}};
+  for (const auto& figure : m_figures) subject.figures.push_back(figure.id);
+  return subject;
 }
 
 PieceDrawing FigureViewModel::drawing() const {

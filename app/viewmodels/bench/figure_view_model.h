@@ -3,10 +3,12 @@
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
+#include <QVariantList>
 #include <vector>
 
 #include "app/viewmodels/piece_drawing.h"
 #include "core/design/design.h"
+#include "core/sheets/card.h"
 #include "core/workflow/workflow.h"
 
 namespace app::viewmodels {
@@ -33,15 +35,22 @@ class FigureViewModel : public QObject {
   Q_PROPERTY(QString following READ following NOTIFY changed FINAL)    // the next number in one line; "" after the last
   Q_PROPERTY(QString place READ place NOTIFY changed FINAL)            // "1 of 5"
   Q_PROPERTY(QString shortPlace READ shortPlace NOTIFY changed FINAL)  // "1/3": where there is no room for words
+  // All numbers of the act stand on one drawing of the board's back, the card; those without a place there are listed
+  // beside it: { "name", "text", "current" }.
+  Q_PROPERTY(bool hasCard READ hasCard NOTIFY changed FINAL)
+  Q_PROPERTY(QString cardUnit READ cardUnit NOTIFY changed FINAL)  // of all its numbers
+  Q_PROPERTY(QVariantList beside READ beside NOTIFY changed FINAL)
+  Q_PROPERTY(bool byMarking READ byMarking NOTIFY changed FINAL)  // another way of marking has other numbers
+  Q_PROPERTY(QString what READ what NOTIFY changed FINAL)  // the label without the board, which the card's title names
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
 
  public:
   using QObject::QObject;
 
   // Begins with the first number where the act has changed; `act` tells it from others, "" shows none. `design` may be
-  // null.
+  // null. With the back of the board up, what is taken there is put in the order of the hand and has a card.
   void show(const std::string& act, std::shared_ptr<const core::design::Design> design,
-            std::vector<core::workflow::WorkflowFigure> figures);
+            std::vector<core::workflow::WorkflowFigure> figures, bool backUp);
 
   int total() const;
   int index() const { return m_index; }
@@ -62,6 +71,21 @@ class FigureViewModel : public QObject {
   QString place() const;
   QString shortPlace() const;
   PieceDrawing drawing() const;
+  bool hasCard() const { return !m_cardBoard.empty(); }
+  QString cardUnit() const;
+  QVariantList beside() const;
+  bool byMarking() const;
+  QString what() const;
+
+  // What the card shows: the design and the numbers in their order; no design where there is no card.
+  struct CardSubject {
+    std::shared_ptr<const core::design::Design> design;
+    std::vector<std::string> figures;
+    friend bool operator==(const CardSubject&, const CardSubject&) = default;
+  };
+  CardSubject cardSubject() const;
+  // Returns the id of the number shown; "" for none.
+  std::string currentId() const { return current() == nullptr ? std::string() : current()->id; }
 
   // Goes back to the act's first number, which belongs beside its title.
   Q_INVOKABLE void begin();
@@ -79,8 +103,10 @@ class FigureViewModel : public QObject {
   QString countAt(int index) const;
 
   std::shared_ptr<const core::design::Design> m_design;
-  std::vector<core::workflow::WorkflowFigure> m_figures;
-  std::string m_shown;  // which act
+  std::vector<core::workflow::WorkflowFigure> m_listed;   // as the act lists them
+  std::vector<core::workflow::WorkflowFigure> m_figures;  // as they are shown
+  std::string m_shown;                                    // which act
+  std::string m_cardBoard;                                // whose back the card shows; "" for none
   int m_index = 0;
   mutable const core::design::Figure* m_drawnOf = nullptr;
   mutable PieceDrawing m_drawn;

@@ -7,6 +7,7 @@
 #include "app/viewmodels/names.h"
 #include "app/words/words.h"
 #include "core/decisions/made_changes.h"
+#include "core/sheets/card.h"
 #include "core/sheets/piece.h"
 
 namespace app::viewmodels {
@@ -85,7 +86,11 @@ void MadeViewModel::refresh() {
     } else {
       m_without = state()->design;
     }
-    if (const auto dimension = core::sheets::drawFigure(*state()->design, figureId())) {
+    auto dimension = core::sheets::drawFigure(*state()->design, figureId());
+    if (dimension && measuredAt()->up == core::craft::WayUp::Back &&
+        core::sheets::cardMeasure(*state()->design, figureId()))
+      core::sheets::turnToBack(*dimension, *state()->design);
+    if (dimension) {
       m_drawing.piece =
           std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(*state()->design, dimension->side));
       m_drawing.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(dimension->primitives);
@@ -145,7 +150,16 @@ QString MadeViewModel::place() const { return total() < 2 ? QString() : tr("%1 o
 QString MadeViewModel::label() const {
   return figure() == nullptr ? QString() : capitalised(words::figureLabel(*figure()));
 }
-QString MadeViewModel::datum() const { return figure() == nullptr ? QString() : words::figureDatum(*figure()); }
+QString MadeViewModel::datum() const {
+  if (figure() == nullptr) return {};
+  // The step says from where the hand reads it on the side that is up.
+  for (const core::workflow::WorkflowFigure& one : measuredAt()->figures) {
+    if (one.id == figureId() && !one.from.empty()) return toQt(one.from);
+  }
+  return words::figureDatum(*figure());
+}
+
+const core::workflow::WorkflowStep* MadeViewModel::measuredAt() const { return state()->plan->workflow.find(stepId()); }
 
 QString MadeViewModel::computed() const {
   const Figure* plain = plainFigure();

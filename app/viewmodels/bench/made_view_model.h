@@ -111,6 +111,8 @@ class MadeViewModel : public QObject {
   const std::string& figureId() const { return m_figures[static_cast<std::size_t>(m_index)].figure; }
   const std::string& stepId() const { return m_figures[static_cast<std::size_t>(m_index)].step; }
   const core::design::Figure* figure() const;
+  // The step that lets the figure be measured; requires a figure.
+  const core::workflow::WorkflowStep* measuredAt() const;
   // The figure without this step's measurement: computed, or as measured on another piece.
   const core::design::Figure* plainFigure() const;
   bool measuredHere() const;

@@ -43,6 +43,7 @@ QString SettingsViewModel::distanceText() const {
 
 bool SettingsViewModel::lamp() const { return m_workbench.settings().lamp; }
 bool SettingsViewModel::brief() const { return m_workbench.settings().way == core::units::Way::Short; }
+bool SettingsViewModel::byBorders() const { return m_workbench.settings().marking == core::units::Marking::Borders; }
 
 bool SettingsViewModel::introduced() const { return m_workbench.settings().introduced; }
 
@@ -88,6 +89,11 @@ void SettingsViewModel::moveBy(std::int64_t millimetres) {
 
 void SettingsViewModel::turnWay() {
   choose("way", std::string(core::units::name(brief() ? core::units::Way::Every : core::units::Way::Short)));
+}
+
+void SettingsViewModel::turnMarking() {
+  using core::units::Marking;
+  choose("marking", std::string(core::units::name(byBorders() ? Marking::Marks : Marking::Borders)));
 }
 
 void SettingsViewModel::turnLamp() { choose("lamp", lamp() ? "false" : "true"); }

@@ -16,7 +16,8 @@ class SettingsViewModel : public QObject {
   Q_PROPERTY(double distance READ distance NOTIFY changed FINAL)           // of the tablet from the eyes, mm
   Q_PROPERTY(QString distanceText READ distanceText NOTIFY changed FINAL)  // in the units chosen
   Q_PROPERTY(bool lamp READ lamp NOTIFY changed FINAL)
-  Q_PROPERTY(bool brief READ brief NOTIFY changed FINAL)  // led the short way
+  Q_PROPERTY(bool brief READ brief NOTIFY changed FINAL)          // led the short way
+  Q_PROPERTY(bool byBorders READ byBorders NOTIFY changed FINAL)  // windows are marked by their four borders
   Q_PROPERTY(bool introduced READ introduced NOTIFY changed FINAL)
   Q_PROPERTY(QString sound READ sound NOTIFY changed FINAL)  // what keeps an alert from being heard; "" for nothing
   Q_PROPERTY(bool hasDemo READ hasDemo NOTIFY changed FINAL)
@@ -39,6 +40,7 @@ class SettingsViewModel : public QObject {
   QString distanceText() const;
   bool lamp() const;
   bool brief() const;
+  bool byBorders() const;
   bool introduced() const;
   QString sound() const { return m_sound; }
   bool hasDemo() const { return !m_demo.empty(); }
@@ -54,6 +56,7 @@ class SettingsViewModel : public QObject {
   Q_INVOKABLE void nearer();
   Q_INVOKABLE void turnLamp();
   Q_INVOKABLE void turnWay();
+  Q_INVOKABLE void turnMarking();
   // Does not write anything where both are unchanged.
   Q_INVOKABLE void nameMaker(const QString& maker, const QString& contact);
   Q_INVOKABLE void endIntroduction();

@@ -90,9 +90,17 @@ CornerFrame {
             name: "number"
             text: qsTr("Number")
             hint: root.bench.figure.place
-            enabled: root.bench.figure.present
+            enabled: root.bench.figure.present && !root.bench.figure.hasCard
             place: ScreenAction.AboveDone
             onTriggered: root.asked("number")
+        },
+        ScreenAction {
+            name: "card"
+            text: qsTr("Card")
+            hint: root.bench.figure.place
+            enabled: root.bench.figure.present && root.bench.figure.hasCard
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("card")
         },
         ScreenAction {
             name: "room"
@@ -142,7 +150,8 @@ CornerFrame {
         visible: !root.isEmpty
         y: root.paneTop
         bench: root.bench
-        width: root.upright ? parent.width : parent.width * 0.34
+        // A card is read where it stands.
+        width: root.upright ? parent.width : parent.width * (carded ? 0.5 : 0.34)
         // On an upright tablet the step is below it and gets its room first.
         height: root.upright ? Math.max(least, Math.min(root.paneRoom * 0.45, root.paneRoom - Metrics.mm(98))) : root.paneRoom
     }

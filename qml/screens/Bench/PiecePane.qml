@@ -9,6 +9,7 @@ Item {
     id: root
 
     required property BenchViewModel bench
+    readonly property bool carded: root.bench.figure.hasCard
     // The height of the words alone; the drawing gets the rest, where it can still be read.
     readonly property double least: name.height + lies.height + Metrics.mm(2)
 
@@ -20,13 +21,22 @@ Item {
         font.pixelSize: Metrics.label
         font.italic: true
     }
+    CardView {
+        id: card
+        anchors.fill: piece
+        visible: shown
+        figure: root.bench.figure
+        // Beside the title it is read at a glance, or left to its own screen.
+        shortest: Metrics.mm(20)
+    }
     PieceView {
+        id: piece
         anchors.top: name.bottom
         anchors.topMargin: Metrics.mm(2)
         anchors.bottom: lies.top
         anchors.bottomMargin: Metrics.mm(2)
         width: root.width
-        visible: height >= Metrics.mm(12)
+        visible: height >= Metrics.mm(12) && !card.shown
         drawing: root.bench.drawing
     }
     Words {

@@ -74,14 +74,21 @@ DeskFrame {
         }
         SettingRow {
             width: parent.width
-            called: qsTr("Way")
-            meaning: root.settings.brief ? qsTr("Short: a stretch of a stage at a time.") : qsTr("Every act by itself, with all that is to be known.")
+            called: qsTr("Way of working")
+            meaning: (root.settings.brief ? qsTr("A stretch of a stage at a time.") : qsTr("Every act by itself.")) + " " + (root.settings.byBorders ? qsTr("Windows by their four borders, for a cutter with a bar.") : qsTr("Windows by marks from the marked corner, for a rule."))
 
             SettingKey {
                 offers: ScreenAction {
                     name: "turnWay"
                     text: root.settings.brief ? qsTr("Every act") : qsTr("Short way")
                     onTriggered: root.settings.turnWay()
+                }
+            }
+            SettingKey {
+                offers: ScreenAction {
+                    name: "turnMarking"
+                    text: root.settings.byBorders ? qsTr("By marks") : qsTr("By borders")
+                    onTriggered: root.settings.turnMarking()
                 }
             }
         }

@@ -79,6 +79,62 @@ TEST_CASE("each step begins at its own first number, whichever was looked at las
   }
 }
 
+TEST_CASE("the cutter's card turns its numbers by touch and by pedal, and the way of marking", "[touch]") {
+  DrivenBench bench(QString::fromLatin1(kJob));
+  workUntil(bench, "mark-window@");
+  const std::string step = textOf(bench.state(), "step");
+  bench.letGuardPass();
+  bench.press("Card");
+  REQUIRE(textOf(bench.state(), "screen") == "card");
+  const int numbers = numberOf(bench.state(), "numbers");
+  bench.letGuardPass();
+  bench.press("Next");
+  CHECK(numberOf(bench.state(), "number") == 1);
+  bench.letGuardPass();
+  bench.press("Earlier");
+  CHECK(numberOf(bench.state(), "number") == 0);
+  SECTION("by pedal, past the last one") {
+    for (int i = 1; i < numbers; ++i) {
+      bench.key("Page_Down");
+      QThread::msleep(300);  // the same pedal again so soon would be the same press
+      CHECK(numberOf(bench.state(), "number") == i);
+    }
+    bench.key("Page_Down");
+    CHECK(textOf(bench.state(), "screen") == "bench");
+    CHECK(textOf(bench.state(), "step") == step);
+    CHECK(numberOf(bench.state(), "number") == 0);
+  }
+  SECTION("by pedal, before the first one") {
+    bench.key("Page_Up");
+    CHECK(textOf(bench.state(), "screen") == "bench");
+    CHECK(textOf(bench.state(), "step") == step);
+  }
+  SECTION("to the number alone, and on with the same one") {
+    bench.letGuardPass();
+    bench.press("Next");
+    bench.letGuardPass();
+    bench.press("Number");
+    CHECK(textOf(bench.state(), "screen") == "number");
+    CHECK(numberOf(bench.state(), "number") == 1);
+  }
+  SECTION("by borders, which the record then holds") {
+    bench.letGuardPass();
+    bench.press("By borders");
+    CHECK(textOf(bench.state(), "screen") == "card");
+    CHECK(numberOf(bench.state(), "numbers") == numbers);
+    bench.letGuardPass();
+    bench.press("By marks");
+    CHECK(textOf(bench.state(), "screen") == "card");
+  }
+  SECTION("done from the card") {
+    for (int i = 0; i < 6 && textOf(bench.state(), "step") == step; ++i) {
+      bench.letGuardPass();
+      bench.press("Done");
+    }
+    CHECK(textOf(bench.state(), "step") != step);
+  }
+}
+
 TEST_CASE("what stood as next is what is shown when Done has been pressed", "[pedal]") {
   DrivenBench bench(QString::fromLatin1(kJob));
   int compared = 0;

@@ -170,6 +170,20 @@ const std::vector<State>& states() {
     }
     return true;
   };
+  // The four borders in place of the marks.
+  static const auto kBorders = [](Stage& stage) {
+    stage.desk().settings().turnMarking();
+    return kShort("/mark-window@top")(stage) && stage.desk().bench().figure()->forward();
+  };
+  // At what the cutter is set to.
+  static const auto kDepth = [](Stage& stage) {
+    if (!kShort("/mark-window@top")(stage)) return false;
+    auto* figure = stage.desk().bench().figure();
+    while (!figure->label().contains(QObject::tr("slope"))) {
+      if (!figure->forward()) return false;
+    }
+    return true;
+  };
   // The pad.
   static const auto kMeasuring = [](Stage& stage) {
     return stage.workUntil([&] { return stage.desk().made().total() > 1; });
@@ -339,6 +353,12 @@ const std::vector<State>& states() {
       {"bench-act", "bench", kChart, kAct("/tear-hinges")},
       {"bench-arch", "bench", kTide, kRadius},
       {"number-arch", "number", kTide, kRadius},
+      {"bench-card", "bench", kChart, kAct("/mark-window@top")},
+      {"card-marks", "card", kChart, kShort("/mark-window@under")},
+      {"card-borders", "card", kChart, kBorders},
+      {"card-inches", "card", kHeron, kShort("/mark-window@")},
+      {"card-arch", "card", kTide, kRadius},
+      {"card-depth", "card", kChart, kDepth},
       {"bench-spandrel", "bench", kTide, kAct("/cut@crown")},
       {"bench-wash", "bench", kTide, kAct("/wash@shallows")},
       {"short-boards", "bench", kChart, kShort("/cut-blank@")},
@@ -541,8 +561,8 @@ const std::vector<State>& states() {
 }
 
 bool isOfBench(const State& state) {
-  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend", "number", "far",
-                                                    "made",  "room", "off",  "jobs",   "job",  "alert"};
+  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend", "card", "number",
+                                                    "far",   "made", "room", "off",    "jobs", "job",  "alert"};
   return std::count(kScreens.begin(), kScreens.end(), state.screen) > 0;
 }
 

@@ -30,6 +30,30 @@ TEST_CASE("the maker's name and contact stand on the client's sheet") {
   CHECK(stage.workbench().lastIntentId() == act);
 }
 
+TEST_CASE("the bench shows the numbers of the way in which its maker marks windows, and the record holds the choice") {
+  tests::Stage stage({"pilots-chart"});
+  auto& desk = stage.desk();
+  const auto* figure = desk.bench().figure();
+  REQUIRE(stage.workUntil([&] { return desk.bench().stepId() == "cut-windows/mark-window@top"; }));
+  CHECK_FALSE(desk.settings().byBorders());
+  CHECK(figure->total() == 4);
+  CHECK(figure->currentId() == "board.top.mark.left");
+  CHECK(figure->datum().contains("on your right"));
+  REQUIRE(desk.bench().figure()->forward());
+  desk.settings().turnMarking();
+  CHECK(desk.settings().refusal().isEmpty());
+  CHECK(desk.settings().byBorders());
+  // It begins anew: the second mark is no second border.
+  CHECK(figure->index() == 0);
+  CHECK(figure->total() == 4);
+  CHECK(figure->currentId() == "board.top.back.right");
+  REQUIRE(desk.bench().figure()->forward());
+  CHECK(figure->currentId() == "board.top.back.left");
+  CHECK(figure->datum().contains("on your left"));
+  REQUIRE(stage.reopen());
+  CHECK(stage.desk().settings().byBorders());
+}
+
 TEST_CASE("a contact without a name is refused, and what stood stands") {
   tests::Stage stage({});
   auto& settings = stage.desk().settings();

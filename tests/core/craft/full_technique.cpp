@@ -37,7 +37,7 @@ std::string fullTechnique() {
       "setup": {"tool": "cutter", "figures": ["band.owner.strip.width"], "words": "for {paper}"},
       "stage": "cut",
       "once": false,
-      "figures": ["band.owner.strip.axis", {"id": "band.owner.strip.width", "count": 2, "from": "cut end to cut end"}],
+      "figures": ["band.owner.strip.axis", {"id": "band.owner.strip.width", "count": 2, "from": "cut end to cut end", "by": "marks"}],
       "checks": [
         {"ask": "Is the strip square?"},
         {"ask": "How long is the strip?", "figure": "band.owner.strip.axis", "within": "0.5 mm"},

@@ -66,6 +66,8 @@ TEST_CASE("A step is what its file says") {
   CHECK_FALSE(step.materials[2].amount.has_value());
   CHECK(step.figures[1].count == 2);
   CHECK(step.figures[1].from == "cut end to cut end");
+  CHECK(step.figures[1].by == core::units::Marking::Marks);
+  CHECK_FALSE(step.figures[0].by);
   CHECK(step.checks[1].within == "0.5 mm");
   CHECK(step.cautions[0].sign == "W022");
   CHECK(step.cautions[1].word == core::craft::SignalWord::Notice);

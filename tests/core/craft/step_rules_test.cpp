@@ -107,6 +107,8 @@ TEST_CASE("Each rule of what a step lists fails at its place") {
        "/steps/0/figures/0 technique.figure-of-other-thing"},
       {"a figure counted not at all", R"("count": 2, "from")", R"("count": 0, "from")",
        "/steps/0/figures/1/count read.out-of-range"},
+      {"a way of marking that is none", R"("by": "marks")", R"("by": "eye")",
+       "/steps/0/figures/1/by read.unknown-word"},
       {"a check with a figure but no tolerance", R"("figure": "band.owner.strip.axis", "within": "0.5 mm")",
        R"("figure": "band.owner.strip.axis")", "/steps/0/checks/1 technique.half-a-measure"},
       {"a check with a tolerance but no figure", R"("figure": "band.owner.strip.axis", "within": "0.5 mm")",

@@ -46,6 +46,20 @@ TEST_CASE("the newest choice of each kind holds, whatever order the events come 
   CHECK(foldSettings(events, "bench/c") == Settings());
 }
 
+TEST_CASE("windows are marked from the corner until the maker says that the borders are set, and again from then on") {
+  std::vector<Event> events;
+  CHECK(foldSettings(events, "bench/a").marking == core::units::Marking::Marks);
+  events.push_back(chosen(1, "bench/a", "marking", "borders"));
+  CHECK(foldSettings(events, "bench/a").marking == core::units::Marking::Borders);
+  CHECK(foldSettings(events, "bench/b").marking == core::units::Marking::Marks);
+  events.push_back(chosen(2, "bench/a", "marking", "by eye"));
+  CHECK(foldSettings(events, "bench/a").marking == core::units::Marking::Borders);
+  events.push_back(chosen(3, "bench/a", "marking", "marks"));
+  CHECK(foldSettings(events, "bench/a").marking == core::units::Marking::Marks);
+  CHECK(refusal("marking", "borders") == "");
+  CHECK(refusal("marking", "by eye").find("settings.cannot-be") != std::string::npos);
+}
+
 TEST_CASE("what cannot be set is refused, and left out where it stands in a record") {
   CHECK(refusal("distance", "300 mm") == "");
   CHECK(refusal("distance", "2 m") != "");
