@@ -160,6 +160,14 @@ bool FastClock::canFollow(std::size_t index, const std::vector<std::size_t>& tur
   return true;
 }
 
+double FastClock::opensAt(std::size_t index) const {
+  double opens = std::max(m_now, startOf(index));
+  for (const std::size_t fact : m_needs[index]) {
+    if (const Running* running = runningFor(fact)) opens = std::max(opens, running->opens);
+  }
+  return opens;
+}
+
 double FastClock::closingOf(std::size_t index) const {
   double closes = kNever;
   for (const std::size_t fact : m_needs[index]) {

@@ -50,6 +50,8 @@ class FastClock {
   bool canStart(std::size_t step) const { return startOf(step) <= m_now && holdsAll(step); }
   // Returns whether a step could follow at once when `turn` is worked from now on, its steps not done yet.
   bool canFollow(std::size_t step, const std::vector<std::size_t>& turn) const;
+  // When the running waits that a ready step needs are over; now where none runs.
+  double opensAt(std::size_t step) const;
   // The closing of the window that gates a step; never where none does.
   double closingOf(std::size_t step) const;
   // Returns whether more steps would start too late for their windows, those that are open and those that would be

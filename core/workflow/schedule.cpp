@@ -26,6 +26,8 @@ constexpr Manner kManners[] = {{FastClock::kNever, true},
                                {4 * 60, true},
                                {60, true},
                                {1, true}};
+// So long, in minutes, hands wait for the others of an act where there is nothing else to do.
+constexpr double kSoon = 60;
 // With more steps than this only the first manner is tried.
 constexpr std::size_t kMostToCompare = 400;
 
@@ -224,10 +226,24 @@ class Planner : FastClock::Listener {
     return std::tuple(m_clock.closingOf(step), haste, otherHands, otherTool, m_stage != one.stage, step);
   }
 
+  // Returns whether others of its act stand ready but for a wait that runs: what they wait for will be over soon, and
+  // then all are worked in one go.
+  bool isFollowed(std::size_t step) const {
+    if (m_clock.closingOf(step) < FastClock::kNever) return false;
+    const std::string& group = m_frame.groupOf(step);
+    if (group.empty()) return false;
+    const std::vector<std::size_t>& members = m_frame.groups.at(group);
+    return std::any_of(members.begin(), members.end(), [&](std::size_t member) {
+      if (!m_clock.ready().contains(member)) return false;
+      const double opens = m_clock.opensAt(member);
+      return opens > m_clock.now() && opens <= m_clock.now() + kSoon;
+    });
+  }
+
   std::optional<std::size_t> choose() const {
     std::optional<std::size_t> best;
     for (const std::size_t step : m_clock.ready()) {
-      if (!mayStart(step)) continue;
+      if (!mayStart(step) || isFollowed(step)) continue;
       if (!best || rankOf(step) < rankOf(*best)) best = step;
     }
     return best;
