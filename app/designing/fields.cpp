@@ -17,7 +17,7 @@ namespace {
 QString proposed(const char* value) { return QString::fromUtf8(value); }
 
 void theWork(Builder& build) {
-  build.section(tr("The work"), sizeText(QString::fromStdString(build.textAt("/artwork/width")),
+  build.section(tr("The artwork"), sizeText(QString::fromStdString(build.textAt("/artwork/width")),
                                          QString::fromStdString(build.textAt("/artwork/height"))));
   build.length(tr("width"), "/artwork/width");
   build.length(tr("height"), "/artwork/height");
@@ -52,7 +52,7 @@ void thePiece(Builder& build) {
 void whatShows(Builder& build) {
   const bool floats = build.at("/mount/window/margin") != nullptr;
   build.section(tr("What shows"), floats ? tr("floats") : tr("covered"));
-  Field& way = build.choice(tr("edge of the work"), "/mount/window/overlap", {});
+  Field& way = build.choice(tr("edge of the artwork"), "/mount/window/overlap", {});
   way.pointer.clear();
   way.value = floats ? tr("shows, with air round it") : tr("is covered by the mount");
   const std::string now = build.textAt(floats ? "/mount/window/margin" : "/mount/window/overlap");

@@ -30,8 +30,8 @@ const std::vector<Entry>& designEntries() {
       {"design.spoilt", QT_TRANSLATE_NOOP("words",
                                           "Part of this design's record cannot be read. It can be looked at and begun "
                                           "again from, but not changed.")},
-      {"design.nothing-to-undo", QT_TRANSLATE_NOOP("words", "There is no change to take back.")},
-      {"design.nothing-to-redo", QT_TRANSLATE_NOOP("words", "No change was taken back since the last one.")},
+      {"design.nothing-to-undo", QT_TRANSLATE_NOOP("words", "There is no change to undo.")},
+      {"design.nothing-to-redo", QT_TRANSLATE_NOOP("words", "No change was undone since the last one.")},
   };
   return kEntries;
 }

@@ -11,7 +11,7 @@ const std::vector<Entry>& jobsEntries() {
       {"record.already-put-away", QT_TRANSLATE_NOOP("words", "This job is put away already.")},
       {"record.not-put-away", QT_TRANSLATE_NOOP("words", "This job is on the bench.")},
       {"record.put-away-in-hand",
-       QT_TRANSLATE_NOOP("words", "\"{step}\" is in hand. Finish it or take it back before the job is put away.")},
+       QT_TRANSLATE_NOOP("words", "\"{step}\" is in hand. Finish it or undo it before the job is put away.")},
       {"record.put-away-waits",
        QT_TRANSLATE_NOOP("words",
                          "\"{wait}\" still runs and would call for a job that is out of sight. Put the job away when "

@@ -55,7 +55,7 @@ const std::vector<Entry>& recordEntries() {
       {"renewal.nothing",
        QT_TRANSLATE_NOOP("words", "Nothing of this piece's work would be another: its techniques are as they were.")},
       {"renewal.step-in-hand",
-       QT_TRANSLATE_NOOP("words", "\"{step}\" is in hand and would be another step. Finish it or take it back first.")},
+       QT_TRANSLATE_NOOP("words", "\"{step}\" is in hand and would be another step. Finish it or undo it first.")},
       {"renewal.contradicts-done",
        QT_TRANSLATE_NOOP("words",
                          "\"{step}\" is done, and what it made would be another. The piece keeps the techniques it was "
@@ -137,12 +137,12 @@ const std::vector<Entry>& recordEntries() {
       {"stock.currency", QT_TRANSLATE_NOOP("words", "A currency is three capital letters, such as GBP.")},
       {"stock.size-kind", QT_TRANSLATE_NOOP("words", "Size is one of methylCellulose, starch, water or oil.")},
       {"stock.not-so-much", QT_TRANSLATE_NOOP("words", "There is not so much of it: count it first.")},
-      {"stock.changed-since", QT_TRANSLATE_NOOP("words", "This was changed or counted since; take that back first.")},
+      {"stock.changed-since", QT_TRANSLATE_NOOP("words", "This was changed or counted since; undo that first.")},
       {"batch.date-out-of-range", QT_TRANSLATE_NOOP("words", "A batch is made or opened today or earlier.")},
       {"batch.keeps-out-of-range",
        QT_TRANSLATE_NOOP("words", "A shelf life is more than nothing and at most twenty years.")},
       {"batch.source-missing", QT_TRANSLATE_NOOP("words", "Say who says how long it keeps.")},
-      {"batch.used-up-already", QT_TRANSLATE_NOOP("words", "This batch is used up already.")},
+      {"batch.used-up-already", QT_TRANSLATE_NOOP("words", "This batch is finished already.")},
       {"batch.look-before-use",
        QT_TRANSLATE_NOOP("words",
                          "{name} is older than the {days} days it keeps ({source}): look, feel and smell before "
@@ -192,8 +192,8 @@ const std::vector<Entry>& recordEntries() {
       {"timeline.captioned", QT_TRANSLATE_NOOP("words", "Photograph said to show: {caption}")},
       {"timeline.photograph-removed", QT_TRANSLATE_NOOP("words", "Photograph taken out")},
       {"timeline.batches-linked", QT_TRANSLATE_NOOP("words", "Batches said for: {step}")},
-      {"timeline.taken-back", QT_TRANSLATE_NOOP("words", "Something was taken back")},
-      {"timeline.done-again", QT_TRANSLATE_NOOP("words", "What was taken back was done again")},
+      {"timeline.taken-back", QT_TRANSLATE_NOOP("words", "Something was undone")},
+      {"timeline.done-again", QT_TRANSLATE_NOOP("words", "What was undone was done again")},
       {"timeline.unknown", QT_TRANSLATE_NOOP("words", "Something this version does not know: {type}")},
   };
   return kEntries;

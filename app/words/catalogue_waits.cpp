@@ -58,7 +58,7 @@ const std::vector<Entry>& waitEntries() {
        QT_TRANSLATE_NOOP("words", "A sheet is cut from one piece of stock into at least one piece.")},
       {"shop.offcut-out-of-range",
        QT_TRANSLATE_NOOP("words", "An offcut is longer than nothing and at most 10 m long, wide and thick.")},
-      {"shop.no-such-cut", QT_TRANSLATE_NOOP("words", "There is no such cutting to take back.")},
+      {"shop.no-such-cut", QT_TRANSLATE_NOOP("words", "There is no such cutting to undo.")},
       {"shop.offcut-used", QT_TRANSLATE_NOOP("words", "What was kept of that sheet has been used since.")},
       {"shop.off-time-out-of-range", QT_TRANSLATE_NOOP("words", "A time off is between nothing and 30 days.")},
   };

@@ -128,7 +128,7 @@ void BenchViewModel::showPlace(const JobAt& job) {
       m_kind = Kind::Stuck;
       m_title = tr("Nothing can be started");
       m_detail =
-          tr("No step has what it needs and nothing is drying. Take back the last act, or ask again after "
+          tr("No step has what it needs and nothing is drying. Undo the last act, or ask again after "
              "looking at the piece.");
       break;
   }
@@ -269,11 +269,11 @@ void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
       const auto* measured = taken->as<core::record::Measured>();
       const auto* figure = measured == nullptr ? nullptr : job.state().design->figures.find(measured->figure);
       if (taken->is<core::record::FollowChosen>()) {
-        m_above = tr("Taken back: what the %1 board keeps").arg(toQt(taken->about));
+        m_above = tr("undone: what the %1 board keeps").arg(toQt(taken->about));
       } else if (figure == nullptr && what.empty()) {
-        m_above = tr("Taken back");
+        m_above = tr("undone");
       } else {
-        m_above = tr("Taken back: %1")
+        m_above = tr("undone: %1")
                       .arg(figure != nullptr ? tr("measure of %1").arg(words::figureLabel(*figure)) : toQt(what));
       }
       return;

@@ -194,7 +194,7 @@ void CuttingViewModel::showLacking() {
   say(tr("Nothing in stock serves these. What there is to cut from is entered at the desk, under Materials:"),
       unserved);
   say(tr("No sheet is large enough for these:"), small);
-  say(tr("The sheets for these are used up:"), few);
+  say(tr("Not enough stock for these:"), few);
   say(tr("Bought cut to size:"), bought);
 }
 

@@ -282,7 +282,7 @@ void DesignViewModel::weighStock() {
       lacks << (counted ? tr("%1 of %2") : tr("%1 ml of %2")).arg(toQt(core::base::fixedNumber(*line.lack, 0)), what);
     }
   }
-  m_lacks = lacks.isEmpty() ? QString() : tr("Lacking: %1").arg(lacks.join(tr(", ")));
+  m_lacks = lacks.isEmpty() ? QString() : tr("Missing: %1").arg(lacks.join(tr(", ")));
   emit changed();
 }
 

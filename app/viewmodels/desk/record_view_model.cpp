@@ -84,7 +84,7 @@ void RecordViewModel::showHappened() {
     if (entry.room) notes << roomText(*entry.room);
     for (const auto& batch : entry.batches) notes << batchText(batch);
     QStringList but;
-    if (!entry.takenBackBy.empty()) but << tr("taken back");
+    if (!entry.takenBackBy.empty()) but << tr("undone");
     if (!entry.correctedBy.empty()) but << tr("put right later");
     RowsModel::Row row;
     row.title = words::text(entry.what, units);

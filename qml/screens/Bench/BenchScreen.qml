@@ -49,7 +49,7 @@ CornerFrame {
     actions: [
         ScreenAction {
             name: "putBack"
-            text: qsTr("Put back")
+            text: qsTr("Redo")
             enabled: root.bench.canPutBack
             place: ScreenAction.AboveDone
             onTriggered: root.bench.putBack()

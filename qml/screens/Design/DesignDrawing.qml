@@ -87,7 +87,7 @@ Item {
         width: parent.width * 0.8
         visible: !root.ofSteps && !root.design.drawn
         horizontalAlignment: Text.AlignHCenter
-        text: qsTr("The piece is drawn here, to scale, as soon as the size of the work is entered.")
+        text: qsTr("The piece is drawn here, to scale, as soon as the size of the artwork is entered.")
         color: Theme.quiet
         font.pixelSize: Metrics.deskText
     }

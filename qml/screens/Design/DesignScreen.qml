@@ -19,14 +19,14 @@ ScreenBase {
     actions: [
         ScreenAction {
             name: "undo"
-            text: qsTr("Take back")
+            text: qsTr("Undo")
             enabled: root.design.canUndo
             place: ScreenAction.Foot
             onTriggered: root.design.undo()
         },
         ScreenAction {
             name: "redo"
-            text: qsTr("Put back")
+            text: qsTr("Redo")
             enabled: root.design.canRedo
             place: ScreenAction.Foot
             onTriggered: root.design.redo()

@@ -31,14 +31,14 @@ CornerFrame {
     actions: [
         ScreenAction {
             name: "agrees"
-            text: qsTr("Agrees")
+            text: qsTr("As planned")
             enabled: !root.asks
             place: ScreenAction.AboveDone
             onTriggered: root.made.agrees()
         },
         ScreenAction {
             name: "pass"
-            text: qsTr("Pass over")
+            text: qsTr("Skip")
             enabled: !root.asks
             place: ScreenAction.AboveDone
             by: ScreenAction.Forward
@@ -47,7 +47,7 @@ CornerFrame {
         // While two measures contradict each other the glass asks which; the pedal leaves the question open.
         ScreenAction {
             name: "leaveOpen"
-            text: qsTr("Pass over")
+            text: qsTr("Skip")
             enabled: root.asks
             place: ScreenAction.NoKey
             by: ScreenAction.Forward

@@ -91,7 +91,7 @@ CornerFrame {
         }
         Words {
             width: parent.width
-            text: qsTr("Waits that ran meanwhile are reckoned with your answer.")
+            text: qsTr("Waits that ran meanwhile are adjusted by your answer.")
         }
         Words {
             width: parent.width - (byClock.visible ? byClock.width + Metrics.mm(6) : 0)

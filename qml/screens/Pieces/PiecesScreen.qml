@@ -88,7 +88,7 @@ DeskFrame {
         anchors.topMargin: Metrics.mm(6)
         width: parent.width
         visible: root.pieces.count === 0 && !root.choosesFile
-        text: root.pieces.all === 0 ? qsTr("No piece yet. New piece begins one from the size of the work; From a file takes in a job file, or a piece handed over with its record.") : qsTr("No piece is called so.")
+        text: root.pieces.all === 0 ? qsTr("No piece yet. New piece begins one from the size of the artwork; From a file takes in a job file, or a piece handed over with its record.") : qsTr("No piece is called so.")
         color: Theme.quiet
         font.pixelSize: Metrics.deskText
     }

@@ -36,7 +36,7 @@ DeskFrame {
         },
         ScreenAction {
             name: "takeRenewalBack"
-            text: qsTr("Take back")
+            text: qsTr("Undo")
             enabled: root.renewal.taken
             place: ScreenAction.Foot
             onTriggered: root.renewal.takeBack()

@@ -51,7 +51,7 @@ DeskFrame {
         },
         ScreenAction {
             name: "gone"
-            text: root.stock.chosenSort === StockViewModel.Batch ? qsTr("Used up") : root.stock.chosenSort === StockViewModel.Offcut ? qsTr("Gone") : qsTr("Kept no more")
+            text: root.stock.chosenSort === StockViewModel.Batch ? qsTr("Finished") : root.stock.chosenSort === StockViewModel.Offcut ? qsTr("Gone") : qsTr("Removed")
             enabled: root.picked
             place: ScreenAction.Foot
             onTriggered: root.stock.gone()
@@ -79,7 +79,7 @@ DeskFrame {
         StockKey {
             offers: ScreenAction {
                 name: "takeBack"
-                text: qsTr("Take back")
+                text: qsTr("Undo")
                 enabled: root.stock.canTakeBack
                 onTriggered: root.stock.takeBack()
             }
@@ -105,7 +105,7 @@ DeskFrame {
         anchors.top: list.top
         width: list.width
         visible: list.count === 0
-        text: qsTr("Nothing is entered yet. What is entered here is counted against a piece while it is designed, and what lacks is said there. Offcuts come by themselves as sheets are cut up.")
+        text: qsTr("Nothing is entered yet. What is entered here is counted against a piece while it is designed, and what is missing is said there. Offcuts come by themselves as sheets are cut up.")
         color: Theme.quiet
         font.pixelSize: Metrics.deskText
     }

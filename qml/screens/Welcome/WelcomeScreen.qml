@@ -13,7 +13,7 @@ ScreenBase {
     property int page: 0
     readonly property int pages: 4
 
-    backAction.text: page === 0 ? qsTr("Pass over") : qsTr("Back")
+    backAction.text: page === 0 ? qsTr("Skip") : qsTr("Back")
     backAction.place: ScreenAction.Corner
     doneAction.enabled: page < pages - 1
 

@@ -175,8 +175,8 @@ TEST_CASE("a border is drawn by hand, taken back and brought again", "[touch]") 
   const auto length = core::units::parseLength(sides);
   REQUIRE(length.ok());
   CHECK(std::abs(length.value().length.inMillimetres() - 60) <= 1.5);
-  maker.press("Take back");
+  maker.press("Undo");
   CHECK(at(bench, "/mount/borders/sides") == "70 mm");
-  maker.press("Put back");
+  maker.press("Redo");
   CHECK(at(bench, "/mount/borders/sides") == sides);
 }

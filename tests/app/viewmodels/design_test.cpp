@@ -22,8 +22,8 @@ struct DesignDesk {
 
   DesignDesk() {
     REQUIRE(design.beginFresh());
-    enter("The work", "width", {3, 1, 0});
-    enter("The work", "height", {2, 4, 0});
+    enter("The artwork", "width", {3, 1, 0});
+    enter("The artwork", "height", {2, 4, 0});
     write("The piece", "title", "Tide gate at dusk");
     REQUIRE(design.complete());
   }
@@ -266,7 +266,7 @@ TEST_CASE("corners that miss are marked at their section and told with their rep
 TEST_CASE("a fresh design whose work is measured in inches has the round measures of inches, until one is changed") {
   DesignDesk desk;
   const auto enterInches = [&] {
-    desk.open("The work", "width");
+    desk.open("The artwork", "width");
     desk.design.turnUnits();
     for (const int digit : {1, 2}) desk.design.digit(digit);
     REQUIRE(desk.design.keep());
@@ -297,8 +297,8 @@ TEST_CASE("in an inch job the whole sizes are eighths, each with its borders") {
   DesignDesk desk;
   REQUIRE(desk.design.beginFresh());
   desk.design.turnUnits();
-  desk.enter("The work", "width", {1, 2});
-  desk.enter("The work", "height", {9});
+  desk.enter("The artwork", "width", {1, 2});
+  desk.enter("The artwork", "height", {9});
   desk.open("Borders", "size comes to");
   REQUIRE(desk.design.options()->rowCount() == 2);
   CHECK(cell(*desk.design.options(), 0, RowsModel::Title) ==
