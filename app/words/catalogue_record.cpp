@@ -40,6 +40,7 @@ const std::vector<Entry>& recordEntries() {
       {"renewal.wait-called", QT_TRANSLATE_NOOP("words", "what the wait \"{wait}\" is called")},
       {"renewal.wait-means", QT_TRANSLATE_NOOP("words", "what \"{wait}\" is a wait for")},
       {"renewal.wait-room", QT_TRANSLATE_NOOP("words", "the room the times of \"{wait}\" were found in")},
+      {"renewal.wait-punctual", QT_TRANSLATE_NOOP("words", "whether \"{wait}\" may be left longer")},
       {"renewal.wait-attended", QT_TRANSLATE_NOOP("words", "whether somebody stays by \"{wait}\"")},
       {"renewal.wait-test", QT_TRANSLATE_NOOP("words", "the touch that ends \"{wait}\"")},
       {"renewal.wait-source", QT_TRANSLATE_NOOP("words", "where the times of \"{wait}\" come from")},

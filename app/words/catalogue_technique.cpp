@@ -97,6 +97,8 @@ const std::vector<Entry>& techniqueEntries() {
 
       {"technique.closes-missing", QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" says when it closes")},
       {"technique.closes-not-here", QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" does not close")},
+      {"technique.punctual-window",
+       QT_TRANSLATE_NOOP("words", "what closes is heeded by that; \"punctual\" is for waits that stay open")},
       {"technique.closes-before-opens",
        QT_TRANSLATE_NOOP("words", "at its \"{quantile}\" the wait closes before it opens")},
       {"technique.wait-of-nothing", QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" lasts longer than nothing")},
@@ -148,9 +150,10 @@ const std::vector<Entry>& techniqueEntries() {
       {"recipes.not-found", QT_TRANSLATE_NOOP("words", "there is no folder of techniques at {path}")},
 
       {"compose.too-many-pieces",
-       QT_TRANSLATE_NOOP("words",
-                         "{count} pieces of {steps} steps each are more than the {most} steps one job can have; at most "
-                         "{pieces} can be worked in one")},
+       QT_TRANSLATE_NOOP(
+           "words",
+           "{count} pieces of {steps} steps each are more than the {most} steps one job can have; at most "
+           "{pieces} can be worked in one")},
       {"compose.too-many-steps", QT_TRANSLATE_NOOP("words", "the work would have more than {most} steps")},
       {"compose.too-much",
        QT_TRANSLATE_NOOP("words", "the techniques say too much of too many things for their steps to be put in order")},

@@ -103,6 +103,7 @@ struct WaitDetail {
   DryingModel model = DryingModel::None;
   units::Room reference = {units::Temperature::celsius(23), units::Humidity::percent(50)};  // of the spans
   bool attended = false;                                                                    // someone must stay
+  bool punctual = false;  // it harms to leave it beyond its late end
   std::string test;  // the touch test that ends it
   Answers answers;
   std::string source;

@@ -171,6 +171,8 @@ constexpr WaitField kWaitFields[] = {
     {"at", kOptional, nullptr, &sameMember<&W::reference, W>, nullptr, "renewal.wait-room"},
     {"attended", kOptional, &into<&Wait::attended, truth>, &sameMember<&W::attended, W>, nullptr,
      "renewal.wait-attended"},
+    {"punctual", kOptional, &into<&Wait::punctual, truth>, &sameMember<&W::punctual, W>, nullptr,
+     "renewal.wait-punctual"},
     {"test", kRequired, &into<&Wait::test, phrase<kSentenceWords>>, &sameMember<&W::test, W>, &fillText<&W::test, W>,
      "renewal.wait-test"},
     {"answers", kOptional, nullptr, &sameMember<&W::answers, W>, nullptr, "renewal.wait-test"},
@@ -180,10 +182,10 @@ constexpr WaitField kWaitFields[] = {
 
 // Will not compile where a member comes or goes.
 [[maybe_unused]] constexpr std::size_t membersOf(const WaitDetail& whole) {
-  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10] = whole;
-  return 10;
+  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11] = whole;
+  return 11;
 }
-static_assert(ownFields(kWaitFields) == 10, "every member of a wait has its row");
+static_assert(ownFields(kWaitFields) == 11, "every member of a wait has its row");
 
 Wait readWait(const Node& node, const Scope& scope, std::set<std::string>& ids, Problems& problems) {
   static const std::vector<std::string> kModels = {"none", "evaporation", "oxidation"};
@@ -210,6 +212,8 @@ Wait readWait(const Node& node, const Scope& scope, std::set<std::string>& ids, 
   if (roomNode) checkReference(roomNode, wait, problems);
   wait.answers = readAnswers(object.optional("answers"), kind, problems);
   readFields(kWaitFields, object, scope, wait, problems);
+  const bool isWindow = wait.kind == WaitKind::Tack || wait.kind == WaitKind::Open;
+  if (wait.punctual && isWindow) report(problems, object.optional("punctual"), Message("technique.punctual-window"));
   object.finish();
   return wait;
 }

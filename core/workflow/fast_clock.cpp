@@ -171,19 +171,22 @@ double FastClock::opensAt(std::size_t index) const {
 double FastClock::closingOf(std::size_t index) const {
   double closes = kNever;
   for (const std::size_t fact : m_needs[index]) {
-    if (const Running* running = runningFor(fact)) closes = std::min(closes, running->closes);
+    const Running* running = runningFor(fact);
+    if (running == nullptr) continue;
+    closes = std::min(closes, running->closes);
+    if (running->heed >= m_now) closes = std::min(closes, running->heed);
   }
   return closes;
 }
 
 bool FastClock::opensWindow(std::size_t index) const {
   return std::any_of(step(index).waits.begin(), step(index).waits.end(),
-                     [](const WorkflowWait& wait) { return wait.closes.has_value(); });
+                     [](const WorkflowWait& wait) { return wait.closes.has_value() || wait.punctual; });
 }
 
 bool FastClock::wouldBreak(const std::vector<std::size_t>& turn) const {
   const bool opens = std::any_of(turn.begin(), turn.end(), [this](std::size_t one) { return opensWindow(one); });
-  if (m_closings.empty() && !opens) return false;
+  if (m_closings.empty() && m_heeded.empty() && !opens) return false;
   if (!m_unmoved) {
     m_unmoved.emplace();
     m_unmoved->late = lateAfter({}, &m_unmoved->leading);
@@ -212,6 +215,10 @@ int FastClock::lateAfter(const std::vector<std::size_t>& turn, std::map<std::siz
     const Running& running = m_running[index];
     if (m_facts[running.fact].newest == index) windows[running.fact] = {running.opens, closes};
   }
+  for (const auto& [heed, index] : m_heeded) {
+    const Running& running = m_running[index];
+    if (m_facts[running.fact].newest == index) windows[running.fact] = {running.opens, heed};
+  }
   const std::set<std::size_t> inTurn(turn.begin(), turn.end());
   for (const std::size_t one : turn) {
     for (const std::size_t fact : m_needs[one]) {
@@ -225,6 +232,7 @@ int FastClock::lateAfter(const std::vector<std::size_t>& turn, std::map<std::siz
       const double opens = at + from.opens.likely.inMinutes();
       if (wait.attended) stay = std::max(stay, opens);
       if (from.closes) windows[m_numbers.at(wait.makes)] = {opens, at + from.closes->likely.inMinutes()};
+      if (wait.punctual) windows[m_numbers.at(wait.makes)] = {opens, at + from.opens.late.inMinutes()};
     }
     at = stay;
   }
@@ -245,8 +253,8 @@ int FastClock::lateAfter(const std::vector<std::size_t>& turn, std::map<std::siz
   return late + lateOf(std::move(all), at);
 }
 
-// Returns when the waits before a step are over, as far as they are known, and tells the due what comes before it: the
-// work of steps that nobody counted yet, and other dues.
+// Returns when the hands can turn to a step and what has to be worked before it, as far as its waits are known, and
+// tells the due what that is: the work of steps that nobody counted yet, and other dues.
 double FastClock::freeFrom(std::size_t index, double at, const std::set<std::size_t>& inTurn, const Dues& dues,
                            std::map<std::size_t, double>& known, Due& due) const {
   double from = at;
@@ -267,7 +275,7 @@ double FastClock::freeFrom(std::size_t index, double at, const std::set<std::siz
     double opens = begun->second;
     for (const WorkflowWait& wait : step(earlier).waits) {
       const bool needed = std::count(step(index).needs.begin(), step(index).needs.end(), wait.makes) > 0;
-      if (needed) opens = std::max(opens, begun->second + m_work[earlier] + m_agenda.of(wait).opens.likely.inMinutes());
+      if (needed) opens = std::max(opens, begun->second + m_agenda.of(wait).opens.likely.inMinutes());
     }
     from = std::max(from, opens);
   }
@@ -299,6 +307,10 @@ double FastClock::begin(std::size_t index, const WorkflowWait& wait, const Agend
   // A wait that opened before the agenda was made is not reported again.
   if (running.opens >= 0) m_openings.emplace(running.opens, m_running.size());
   if (running.closes < kNever) m_closings.emplace(running.closes, m_running.size());
+  if (wait.punctual) {
+    running.heed = m_now + from.opens.late.inMinutes();
+    if (running.heed >= m_now) m_heeded.emplace(running.heed, m_running.size());
+  }
   m_running.push_back(running);
   return running.opens;
 }
@@ -329,6 +341,7 @@ void FastClock::passTo(double until, std::optional<std::size_t> busy) {
   tellClosings(until, busy);
   m_now = std::max(m_now, until);
   m_unmoved.reset();
+  while (!m_heeded.empty() && m_heeded.begin()->first < m_now) m_heeded.erase(m_heeded.begin());
   discardOld();
 }
 

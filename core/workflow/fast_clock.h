@@ -52,7 +52,7 @@ class FastClock {
   bool canFollow(std::size_t step, const std::vector<std::size_t>& turn) const;
   // When the running waits that a ready step needs are over; now where none runs.
   double opensAt(std::size_t step) const;
-  // The closing of the window that gates a step; never where none does.
+  // The closing of the window that gates a step, or the end of a punctual wait's time; never where neither does.
   double closingOf(std::size_t step) const;
   // Returns whether more steps would start too late for their windows, those that are open and those that would be
   // opened, if these steps were worked now.
@@ -76,6 +76,7 @@ class FastClock {
     std::size_t fact = 0;  // that it makes
     double opens = 0;
     double closes = kNever;
+    double heed = kNever;  // where it is punctual: the end of its time
   };
   // A fact by number, since it is asked for again and again.
   struct Fact {
@@ -143,6 +144,7 @@ class FastClock {
   std::vector<Running> m_running;
   Moments m_openings;  // not reported yet
   Moments m_closings;
+  Moments m_heeded;  // running waits that are punctual and not over their time, by its end
   double m_now = 0;
   mutable std::optional<Unmoved> m_unmoved;
 };

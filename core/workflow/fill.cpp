@@ -59,7 +59,7 @@ std::string sayingOnce(const std::string& text, const std::string& id) {
   };
   if (own.size() == 1 && std::any_of(tokens.begin(), end, is(id))) {
     drop(at);
-  } else if (at + 1 < tokens.size() && tokens[at].mark.empty() && tokens[at + 1].word == own.back()) {
+  } else if (at + 1 < tokens.size() && tokens[at].mark.empty() && base::endsWith(own.back(), tokens[at + 1].word)) {
     drop(at + 1);
   } else if (at > 0 && std::count(own.begin(), own.end(), tokens[at - 1].word) > 0) {
     tokens.erase(tokens.begin() + static_cast<std::ptrdiff_t>(at) - 1);

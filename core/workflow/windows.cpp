@@ -6,7 +6,10 @@
 
 namespace core::workflow {
 
-int lateOf(std::vector<Due> dues, double at) {
+namespace {
+
+// Whatever the hands can turn to, the one that must be over first.
+int lateAtOnce(std::vector<Due> dues, double at) {
   std::sort(dues.begin(), dues.end(), [](const Due& a, const Due& b) { return a.from > b.from; });
   const auto isLater = [](const Due& a, const Due& b) {
     return std::tuple(a.closes + a.work, a.after) > std::tuple(b.closes + b.work, b.after);
@@ -25,6 +28,35 @@ int lateOf(std::vector<Due> dues, double at) {
     }
   }
   return late;
+}
+
+// One after another in this order, waiting for each.
+int lateInOrder(const std::vector<Due>& dues, double at) {
+  int late = 0;
+  for (const Due& due : dues) {
+    const double start = std::max(at, due.from) + due.before;
+    if (start > due.closes) {
+      ++late;
+    } else {
+      at = start + due.work;
+    }
+  }
+  return late;
+}
+
+}  // namespace
+
+int lateOf(std::vector<Due> dues, double at) {
+  int late = lateAtOnce(dues, at);
+  if (late == 0 || dues.size() < 2) return late;
+  std::sort(dues.begin(), dues.end(), [](const Due& a, const Due& b) {
+    return std::tuple(a.closes + a.work, a.after) < std::tuple(b.closes + b.work, b.after);
+  });
+  late = std::min(late, lateInOrder(dues, at));
+  std::sort(dues.begin(), dues.end(), [](const Due& a, const Due& b) {
+    return std::tuple(a.from, a.after, a.closes) < std::tuple(b.from, b.after, b.closes);
+  });
+  return std::min(late, lateInOrder(dues, at));
 }
 
 }  // namespace core::workflow

@@ -13,8 +13,10 @@ struct Due {
   int after = 0;      // how many of the others come before it
 };
 
-// Returns how many of the steps start too late when the hands are free from `at` on and take, of those they can turn
-// to, the one whose window closes first. One that is too late takes no time.
+// Returns how many of the steps start too late when the hands are free from `at` on, in the best of three orders: what
+// the hands can turn to at once, the one that must be over first; by when each must be over, waiting for it; by when
+// each can begin. One that is too late takes no time. Where the hands can turn to all at once no order does better;
+// otherwise there may be one that does.
 int lateOf(std::vector<Due> dues, double at);
 
 }  // namespace core::workflow

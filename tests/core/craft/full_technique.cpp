@@ -104,6 +104,7 @@ std::string fullTechnique() {
           "follows": "this.wet",
           "opens": {"early": "20 min", "likely": "30 min", "late": "1.5 h"},
           "model": "oxidation",
+          "punctual": true,
           "test": "The back of a finger feels no cold.",
           "source": "common practice"
         }

@@ -14,6 +14,11 @@ constexpr const char* kMissed =
 
 }  // namespace
 
+TEST_CASE("What closes is not punctual as well, since its closing is heeded") {
+  requireEach({{"punctual beside closes", R"("attended": true,)", R"("attended": true, "punctual": true,)",
+                "/steps/1/waits/0/punctual technique.punctual-window"}});
+}
+
 TEST_CASE("A window closes after it opens, early, likely and late") {
   requireEach({
       {"early", kOpensAtOnce, R"("opens": {"early": "3 min", "likely": "4 min", "late": "5 min"},)",

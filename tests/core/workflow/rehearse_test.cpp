@@ -87,6 +87,30 @@ TEST_CASE("where the hands were free, what the step was still without is named a
   CHECK(missed->other == "stiffen/act");
 }
 
+TEST_CASE("no step is begun beside a punctual wait that would keep the hands beyond its end", "[rehearse]") {
+  const auto changedAt = [](const std::string& punctual) {
+    craft::Catalogue catalogue;
+    const std::string always = R"("when": {"always": true})";
+    addTechnique(catalogue, oneStepTechnique("a-paste", R"("piece.pasted")", always,
+                                             R"("waits": [{"id": "blotter", "kind": "press", "title": "first blotter",
+        "makes": "piece.blotted", "opens": {"early": "5 min", "likely": "10 min", "late": "15 min"}, "model": "none", )" +
+                                                 punctual + R"("test": "Look.", "source": "common practice"}], )"));
+    addTechnique(catalogue,
+                 oneStepTechnique("b-change", R"("piece.changed")", always, R"("needs": ["piece.blotted"], )"));
+    for (int i = 0; i < 9; ++i) {
+      addTechnique(catalogue,
+                   oneStepTechnique("c-other-" + std::to_string(i), R"("piece.other)" + std::to_string(i) + '"', always,
+                                    R"("needs": ["piece.pasted"], )"));
+    }
+    const auto rehearsal = workflow::rehearse(composed(designOf(demoJobText()), catalogue));
+    CHECK_FALSE(rehearsal.missed);
+    CHECK(rehearsal.hands == Approx(22));
+    return find(rehearsal, RehearsalKind::Step, "b-change/act")->at;
+  };
+  CHECK(changedAt(R"("punctual": true, )") <= 2 + 15);
+  CHECK(changedAt("") >= 2);
+}
+
 TEST_CASE("no step is started during which a window would close, where it can be left", "[rehearse]") {
   const auto workflow = composed(designOf(demoJobText()), tackAndLongStep("1 min", "3 min", "10 min"));
   const auto rehearsal = workflow::rehearse(workflow);

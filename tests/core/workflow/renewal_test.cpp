@@ -173,6 +173,7 @@ TEST_CASE("whatever a wait says, another word of it is told") {
   told("model", "renewal.wait-other", false, [](Wait& wait) { wait.model = craft::DryingModel::Oxidation; });
   told("reference", "renewal.wait-room", false,
        [](Wait& wait) { wait.reference.temperature = units::Temperature::celsius(17); });
+  told("punctual", "renewal.wait-punctual", false, [](Wait& wait) { wait.punctual = true; });
   told("attended", "renewal.wait-attended", false, [](Wait& wait) { wait.attended = true; });
   told("test", "renewal.wait-test", false, [](Wait& wait) { wait.test = "A knuckle clicks."; });
   told("answers", "renewal.wait-test", false, [](Wait& wait) { wait.answers.found = "Grips"; });
