@@ -1,6 +1,8 @@
 #include "core/workflow/acts.h"
 
 #include <algorithm>
+#include <cctype>
+#include <numeric>
 #include <set>
 #include <utility>
 
@@ -56,21 +58,21 @@ class Stretches {
 
   struct Stretch {
     Turn turn;
-    const Turn* longest = nullptr;  // of its turns
+    std::vector<const Turn*> turns;  // that it is made of
   };
 
   std::vector<Stretch> of(const std::vector<Turn>& turns) {
     std::vector<Stretch> stretches;
     for (const Turn& turn : turns) {
       if (stretches.empty() || !goesOn(stretches.back().turn, turn)) {
-        stretches.push_back({turn, &turn});
+        stretches.push_back({turn, {&turn}});
         continue;
       }
       Stretch& last = stretches.back();
       last.turn.steps.insert(last.turn.steps.end(), turn.steps.begin(), turn.steps.end());
       last.turn.to = turn.to;
       last.turn.anew.insert(last.turn.anew.end(), turn.anew.begin(), turn.anew.end());
-      if (minutesOf(m_workflow, turn.steps) > minutesOf(m_workflow, last.longest->steps)) last.longest = &turn;
+      last.turns.push_back(&turn);
     }
     return stretches;
   }
@@ -187,6 +189,41 @@ std::string gatheredTitle(const std::vector<DraftStep>& drafts, const std::vecto
   return drafts[longest].step.title;
 }
 
+std::size_t wordsIn(const std::string& title) {
+  return 1 + static_cast<std::size_t>(std::count(title.begin(), title.end(), ' '));
+}
+
+// Says everything that is worked, where that is no longer than a title may be; otherwise what takes longest, and where
+// it is not most of the work, that there is more.
+std::string stretchTitle(const Workflow& workflow, const std::vector<DraftStep>& drafts,
+                         const std::vector<const Turn*>& turns) {
+  constexpr std::size_t kMostWords = 8;
+  constexpr double kMost = 0.6;  // of the minutes
+  std::vector<std::string> titles;
+  std::vector<double> minutes;
+  for (const Turn* turn : turns) {
+    const std::string title = gatheredTitle(drafts, turn->steps, turns.size() > 1);
+    const auto known = std::find(titles.begin(), titles.end(), title);
+    if (known == titles.end()) {
+      titles.push_back(title);
+      minutes.push_back(minutesOf(workflow, turn->steps));
+    } else {
+      minutes[static_cast<std::size_t>(known - titles.begin())] += minutesOf(workflow, turn->steps);
+    }
+  }
+  std::string all = titles.front();
+  for (std::size_t i = 1; i < titles.size(); ++i) {
+    std::string next = titles[i];
+    next.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(next.front())));
+    all += "; " + next;
+  }
+  if (titles.size() == 1 || wordsIn(all) <= kMostWords) return all;
+  const auto longest = std::max_element(minutes.begin(), minutes.end());
+  const double whole = std::accumulate(minutes.begin(), minutes.end(), 0.0);
+  const std::string& title = titles[static_cast<std::size_t>(longest - minutes.begin())];
+  return *longest < kMost * whole ? title + "; …" : title;
+}
+
 }  // namespace
 
 Hands handsOf(const Workflow& workflow, const std::vector<std::size_t>& steps) {
@@ -241,9 +278,8 @@ Acts actsOf(const Workflow& workflow, const std::vector<DraftStep>& drafts, cons
   }
   for (const Stretches::Stretch& stretch : Stretches(workflow).of(turns)) {
     const std::vector<std::size_t>& steps = stretch.turn.steps;
-    const bool amongOthers = stretch.longest->steps.size() < steps.size();
-    acts.brief.push_back({steps, gatheredTitle(drafts, stretch.longest->steps, amongOthers),
-                          workflow.steps[steps.front()].stage, stretch.turn.anew});
+    acts.brief.push_back(
+        {steps, stretchTitle(workflow, drafts, stretch.turns), workflow.steps[steps.front()].stage, stretch.turn.anew});
   }
   return acts;
 }

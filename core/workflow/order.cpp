@@ -5,6 +5,7 @@
 #include <string_view>
 #include <tuple>
 #include <unordered_map>
+#include <unordered_set>
 
 #include "core/workflow/acts.h"
 #include "core/workflow/schedule.h"
@@ -102,31 +103,56 @@ std::vector<std::size_t> sortedBy(const Edges& before) {
   return sorted;
 }
 
+// How many steps stand before each, at the most, one after another.
+std::vector<std::size_t> levelsOf(const Edges& before) {
+  std::vector<std::size_t> level(before.size(), 0);
+  for (const std::size_t step : sortedBy(before)) {
+    for (const std::size_t earlier : before[step]) level[step] = std::max(level[step], level[earlier] + 1);
+  }
+  return level;
+}
+
+// What comes from one step, found from behind: whatever stands no deeper than it cannot.
+class Following {
+ public:
+  Following(const Edges& before, const std::vector<std::size_t>& level, std::size_t from)
+      : m_before(before), m_level(level), m_from(from) {}
+
+  bool has(std::size_t step) {
+    if (step == m_from) return true;
+    if (m_level[step] <= m_level[m_from]) return false;
+    const auto [found, isNew] = m_known.try_emplace(step, false);
+    if (!isNew) return found->second;
+    const bool follows =
+        std::any_of(m_before[step].begin(), m_before[step].end(), [this](std::size_t earlier) { return has(earlier); });
+    return m_known[step] = follows;
+  }
+
+ private:
+  const Edges& m_before;
+  const std::vector<std::size_t>& m_level;
+  std::size_t m_from;
+  std::unordered_map<std::size_t, bool> m_known;
+};
+
 // A step that opens a window comes after all that the gated step waits for and that does not follow from the window
 // itself: the size is not brushed before the leaf lies ready.
 Edges withWindows(const Workflow& workflow, const Edges& before) {
   Edges more = before;
+  const std::vector<std::size_t> level = levelsOf(before);
   for (std::size_t opener = 0; opener < before.size(); ++opener) {
     for (const WorkflowWait& wait : workflow.steps[opener].waits) {
       if (!wait.closes) continue;
-      // All that comes from the opener.
-      std::vector<bool> later(before.size(), false);
-      later[opener] = true;
-      for (const std::size_t step : sortedBy(before)) {
-        if (std::any_of(before[step].begin(), before[step].end(), [&](std::size_t one) { return later[one]; })) {
-          later[step] = true;
-        }
-      }
+      Following later(before, level, opener);
       std::vector<std::size_t> open = workflow.needing(wait.makes);
-      std::vector<bool> met(before.size(), false);
+      std::unordered_set<std::size_t> met;
       while (!open.empty()) {
         const std::size_t step = open.back();
         open.pop_back();
-        if (met[step]) continue;
-        met[step] = true;
+        if (!met.insert(step).second) continue;
         for (const std::size_t earlier : before[step]) {
           if (earlier == opener) continue;
-          if (later[earlier]) {
+          if (later.has(earlier)) {
             open.push_back(earlier);
           } else {
             more[opener].push_back(earlier);
@@ -150,6 +176,9 @@ Workflow renumbered(Workflow unordered, std::vector<DraftStep>& drafts, std::vec
       ordered.push_back(std::move(drafts[step]));
       step = newIndex[step];
     }
+  }
+  for (Turn& turn : turns) {
+    for (std::size_t& step : turn.anew) step = newIndex[step];
   }
   Workflow workflow;
   workflow.steps.resize(ordered.size());

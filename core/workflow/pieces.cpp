@@ -51,6 +51,12 @@ class Repeater {
       wait.follows = nameOf(wait.follows, piece);
       rename(wait.missedEnds, piece);
     }
+    // A thing in parts is finished on one piece before it is begun on the next: its mask comes off while it is damp.
+    if (wholeThing(one.step.thing) != one.step.thing) {
+      for (std::string& group : draft.group) {
+        if (!group.empty()) group += "\n#" + number;
+      }
+    }
     // Whatever opens a window is worked for one piece at a time, unless its turn uses the window itself.
     const bool opensWindow = std::any_of(step.waits.begin(), step.waits.end(),
                                          [](const WorkflowWait& wait) { return wait.closes.has_value(); });

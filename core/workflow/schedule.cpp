@@ -207,8 +207,15 @@ class Planner : FastClock::Listener {
     return true;
   }
 
+  // A look at the artwork may end the job: nothing is made ready before the piece itself is begun.
+  bool isTooSoon(std::size_t step) const {
+    return m_turns.empty() && m_workflow.steps[step].ofShop &&
+           std::any_of(m_clock.ready().begin(), m_clock.ready().end(),
+                       [&](std::size_t other) { return !m_workflow.steps[other].ofShop && m_clock.canStart(other); });
+  }
+
   bool mayStart(std::size_t step) const {
-    return m_clock.canStart(step) && maySet(step) && !m_clock.wouldBreak({step});
+    return m_clock.canStart(step) && !isTooSoon(step) && maySet(step) && !m_clock.wouldBreak({step});
   }
 
   int handsClass(craft::Hands hands) const {
@@ -223,7 +230,18 @@ class Planner : FastClock::Listener {
     const double haste = hasHaste ? -std::floor(m_frame.tail[step] / m_manner.haste) : 0;
     const bool otherHands = m_hands && handsClass(*m_hands) != handsClass(one.hands);
     const bool otherTool = m_hands && *m_hands != one.hands;
-    return std::tuple(m_clock.closingOf(step), haste, otherHands, otherTool, m_stage != one.stage, step);
+    return std::tuple(m_clock.closingOf(step), !goesOn(step), haste, otherHands, otherTool, m_stage != one.stage, step);
+  }
+
+  // Returns whether it goes on with what the last turn did to the same thing, by the same technique: what is begun on a
+  // thing is brought to where it may be left.
+  bool goesOn(std::size_t step) const {
+    if (m_turns.empty()) return false;
+    const WorkflowStep& one = m_workflow.steps[step];
+    return std::any_of(m_turns.back().steps.begin(), m_turns.back().steps.end(), [&](std::size_t before) {
+      return m_workflow.steps[before].technique == one.technique &&
+             std::find(one.before.begin(), one.before.end(), before) != one.before.end();
+    });
   }
 
   // Returns whether others of its act stand ready but for a wait that runs: what they wait for will be over soon, and

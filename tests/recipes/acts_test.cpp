@@ -86,6 +86,11 @@ TEST_CASE("every step stands in exactly one act of each way, and the list is in 
       for (const Act& act : acts) {
         REQUIRE_FALSE(act.steps.empty());
         CHECK_FALSE(act.title.empty());
+        // What is made ready again belongs to the shop, and was made ready before.
+        for (const std::size_t anew : act.anew) {
+          CHECK(workflow.steps[anew].ofShop);
+          CHECK(anew < act.steps.front());
+        }
         for (const std::size_t step : act.steps) REQUIRE(step == next++);
       }
       REQUIRE(next == workflow.steps.size());
