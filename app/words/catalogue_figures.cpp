@@ -7,6 +7,10 @@ namespace app::words {
 const std::vector<FigureWords>& figureEntries() {
   static const std::vector<FigureWords> kEntries = {
       {"art.width", QT_TRANSLATE_NOOP("words", "width of the artwork"), QT_TRANSLATE_NOOP("words", "edge to edge")},
+      {"art.sheet.width", QT_TRANSLATE_NOOP("words", "width of the whole sheet"),
+       QT_TRANSLATE_NOOP("words", "edge to edge")},
+      {"art.sheet.height", QT_TRANSLATE_NOOP("words", "height of the whole sheet"),
+       QT_TRANSLATE_NOOP("words", "edge to edge")},
       {"art.height", QT_TRANSLATE_NOOP("words", "height of the artwork"), QT_TRANSLATE_NOOP("words", "edge to edge")},
       {"visible.width", QT_TRANSLATE_NOOP("words", "visible width"),
        QT_TRANSLATE_NOOP("words", "edge to edge of the opening")},
@@ -30,7 +34,7 @@ const std::vector<FigureWords>& figureEntries() {
        QT_TRANSLATE_NOOP("words", "along the opening, on the back")},
       {"board.sight.area", QT_TRANSLATE_NOOP("words", "{id} board, area of the sight"),
        QT_TRANSLATE_NOOP("words", "of the opening, on the back")},
-      {"board.face.perimeter", QT_TRANSLATE_NOOP("words", "{id} board, way round the face edge"),
+      {"board.face.perimeter", QT_TRANSLATE_NOOP("words", "{id} board, face perimeter"),
        QT_TRANSLATE_NOOP("words", "along the opening, on the face")},
       {"board.bevel.plan", QT_TRANSLATE_NOOP("words", "{id} board, bevel width seen from above"),
        QT_TRANSLATE_NOOP("words", "from face edge to sight edge")},

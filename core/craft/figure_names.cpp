@@ -15,11 +15,12 @@ namespace core::craft {
 namespace {
 
 // Figures of the piece as a whole.
-constexpr std::array<std::string_view, 20> kPieceFigures = {
-    "art.width",         "art.height",           "visible.width",      "visible.height",      "outer.width",
-    "outer.height",      "border.seen.top",      "border.seen.bottom", "border.seen.left",    "border.seen.right",
-    "border.framed.top", "border.framed.bottom", "border.framed.left", "border.framed.right", "art.left",
-    "art.top",           "rebate.width",         "rebate.height",      "rebate.depth",        "package.depth"};
+constexpr std::array<std::string_view, 22> kPieceFigures = {
+    "art.width",           "art.height",        "art.sheet.width",   "art.sheet.height",     "visible.width",
+    "visible.height",      "outer.width",       "outer.height",      "border.seen.top",      "border.seen.bottom",
+    "border.seen.left",    "border.seen.right", "border.framed.top", "border.framed.bottom", "border.framed.left",
+    "border.framed.right", "art.left",          "art.top",           "rebate.width",         "rebate.height",
+    "rebate.depth",        "package.depth"};
 
 // A number in an id is written N.
 constexpr std::array<std::string_view, 51> kBoardFigures = {

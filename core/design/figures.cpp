@@ -16,9 +16,10 @@ using units::UnitSystem;
 // How a length is rounded for display, by its kind; what is not here goes to the nearest step. An opening must not seem
 // larger than it is, nor a mount that goes into a rebate; what must be there at the least must not seem less.
 constexpr std::pair<std::string_view, Rounding> kRoundings[] = {
-    {"visible.width", Rounding::Down}, {"visible.height", Rounding::Down},    {"outer.width", Rounding::Down},
-    {"outer.height", Rounding::Down},  {"board.sight.width", Rounding::Down}, {"board.sight.height", Rounding::Down},
-    {"band.dryEnd", Rounding::Up},     {"band.glueFrom", Rounding::Up},       {"rebate.depth", Rounding::Up},
+    {"visible.width", Rounding::Down},   {"visible.height", Rounding::Down},    {"outer.width", Rounding::Down},
+    {"outer.height", Rounding::Down},    {"board.sight.width", Rounding::Down}, {"board.sight.height", Rounding::Down},
+    {"band.dryEnd", Rounding::Up},       {"band.glueFrom", Rounding::Up},       {"rebate.depth", Rounding::Up},
+    {"board.bevel.slope", Rounding::Up},
 };
 
 // Collects figures in order, with their display.
@@ -271,6 +272,9 @@ Figures::Figures(const Job& job, const Layout& layout, UnitSystem system, const 
   // What the job was given as, to hold the work against; nothing is cut to it.
   out.check("art.width", job.artwork.width.inMillimetres());
   out.check("art.height", job.artwork.height.inMillimetres());
+  const Sheet& sheet = job.artwork.sheet;
+  out.check("art.sheet.width", sheet.width.inMillimetres());
+  out.check("art.sheet.height", sheet.height.inMillimetres());
   out.length("visible.width", layout.visible.width);
   out.length("visible.height", layout.visible.height);
   out.length("outer.width", layout.outerWidth);

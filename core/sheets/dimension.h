@@ -70,6 +70,7 @@ class Dimension {
 
   bool ofPiece();
   bool ofArt();
+  bool ofSheet();
   bool ofShownPart(const geometry::Rectangle& opening);
   bool ofElement();
   bool ofBoard(const design::BoardLayout& board, const design::BoardLayout* above);

@@ -37,6 +37,7 @@ bool Dimension::ofPiece() {
   if (is("outer.width")) return across(edge.left, edge.right, (opening.bottom + edge.bottom) / 2);
   if (is("outer.height")) return down(edge.top, edge.bottom, (opening.right + edge.right) / 2);
   if (is("art.left") || is("art.top")) return ofArt();
+  if (is("art.sheet.width") || is("art.sheet.height")) return ofSheet();
   if (is("art.width") || is("art.height")) return ofShownPart(opening);
   const double level = sideLevel(m_layout.boards.back().sightOutline);
   return sizeOf(opening, level, "visible.") ||
@@ -60,6 +61,13 @@ bool Dimension::ofArt() {
   const Rectangle sheet = sheetOf(m_layout);
   m_result.primitives.push_back({"art", Role::Artwork, ring(sheet)});
   return is("art.left") ? across(0, sheet.left, middleY(sheet)) : down(0, sheet.top, middleX(sheet));
+}
+
+bool Dimension::ofSheet() {
+  const Rectangle sheet = sheetOf(m_layout);
+  m_result.primitives.push_back({"art", Role::Artwork, ring(sheet)});
+  return is("art.sheet.width") ? across(sheet.left, sheet.right, middleY(sheet))
+                               : down(sheet.top, sheet.bottom, middleX(sheet));
 }
 
 bool Dimension::ofElement() {
