@@ -62,7 +62,7 @@ CareSection madeOf(const CareWriter& write) {
   add(Message("care.papers"), eachOnce(papers), CareKnown::Entered);
   add(Message("care.colours"), eachOnce(colours), CareKnown::Entered);
   if (!job.leaf.empty()) add(Message("care.leaf"), {Message("care.leaf-there")}, CareKnown::Entered);
-  if (job.package.glazing > units::Length())
+  if (job.deliver == units::Deliver::Framed && job.package.glazing > units::Length())
     add(Message("care.layer-glazing"), {write.length(job.package.glazing)}, write.knownAt("/package/glazing"));
   std::vector<std::string> fixings;
   for (const CareWork& work : write.works()) {
@@ -80,10 +80,15 @@ CareSection living(const CareWriter& write) {
   say(Message("care.light"), Message("care.light-says"));
   say(Message("care.climate"), Message("care.climate-says"));
   say(Message("care.place"), Message("care.place-says"));
-  say(Message("care.cleaning"), Message("care.cleaning-says"));
-  say(Message("care.handling"), Message("care.handling-says"));
-  say(Message("care.opening"), Message("care.opening-says"));
-  if (!write.job().leaf.empty()) say(Message("care.leaf"), Message("care.leaf-says"));
+  const bool framed = write.job().deliver == units::Deliver::Framed;
+  if (framed) {
+    say(Message("care.cleaning"), Message("care.cleaning-says"));
+    say(Message("care.handling"), Message("care.handling-says"));
+    say(Message("care.opening"), Message("care.opening-says"));
+  } else {
+    say(Message("care.handling"), Message("care.handling-unframed-says"));
+  }
+  if (framed && !write.job().leaf.empty()) say(Message("care.leaf"), Message("care.leaf-says"));
   say(Message("care.keep-sheet"), Message("care.keep-sheet-says"));
   return section;
 }

@@ -13,18 +13,25 @@ class Layers {
 
   CareSection run() {
     const design::Package& package = m_job.package;
-    part(Message("care.layer-glazing"), package.glazing, "/package/glazing");
-    part(Message("care.layer-spacer"), package.spacer, "/package/spacer");
+    // What the piece is delivered without is no part of it.
+    const bool framed = m_job.deliver == units::Deliver::Framed;
+    const bool attached = m_job.deliver != units::Deliver::Mount;
+    if (framed) part(Message("care.layer-glazing"), package.glazing, "/package/glazing");
+    if (framed) part(Message("care.layer-spacer"), package.spacer, "/package/spacer");
     for (std::size_t i = 0; i < m_job.boards.size(); ++i) {
       if (i == 0) onTheFace();
       board(m_job.boards[i], i);
     }
-    add(Message("care.layer-work"), {m_write.length(m_job.artwork.thickness)}, m_write.knownAt("/artwork/thickness"));
-    part(Message("care.layer-hinge"), package.hinge, "/package/hinge");
-    part(Message("care.layer-back-mount"), package.backMount, "/package/backMount");
-    part(Message("care.layer-backing"), package.backing, "/package/backing");
-    part(Message("care.layer-seal"), package.seal, "/package/seal");
-    m_section.lines.push_back(m_write.figure(Message("care.package-depth"), "package.depth"));
+    if (attached) {
+      add(Message("care.layer-work"), {m_write.length(m_job.artwork.thickness)}, m_write.knownAt("/artwork/thickness"));
+      part(Message("care.layer-hinge"), package.hinge, "/package/hinge");
+      part(Message("care.layer-back-mount"), package.backMount, "/package/backMount");
+    }
+    if (framed) {
+      part(Message("care.layer-backing"), package.backing, "/package/backing");
+      part(Message("care.layer-seal"), package.seal, "/package/seal");
+      m_section.lines.push_back(m_write.figure(Message("care.package-depth"), "package.depth"));
+    }
     return std::move(m_section);
   }
 

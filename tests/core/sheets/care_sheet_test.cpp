@@ -148,3 +148,30 @@ TEST_CASE("no section of a care sheet is empty, and no line without a label and 
     }
   }
 }
+
+TEST_CASE("of what a piece is delivered without, nothing is said", "[care]") {
+  const auto delivered = [](const std::string& how) {
+    return demoJobWith("\"room\": {", "\"deliver\": \"" + how + "\", \"room\": {");
+  };
+  const auto layers = [](const std::string& text) {
+    const Bench bench(text, shippedTechniques());
+    return linesOf(sheetOf(bench, CareFor::Conservator, text), "layers");
+  };
+  const auto care = [](const std::string& text) {
+    const Bench bench(text, shippedTechniques());
+    return linesOf(sheetOf(bench, CareFor::Client, text), "care");
+  };
+  for (const char* how : {"framed", "attached", "mount"}) {
+    INFO(how);
+    const bool framed = std::string(how) == "framed";
+    const bool mount = std::string(how) == "mount";
+    const auto lines = layers(delivered(how));
+    CHECK(has(lines, "care.layer-glazing") == framed);
+    CHECK(has(lines, "care.layer-backing") == framed);
+    CHECK(has(lines, "care.layer-hinge") != mount);
+    CHECK(has(lines, "care.layer-back-mount") != mount);
+    CHECK(has(lines, "care.layer-board"));
+    CHECK(has(care(delivered(how)), "care.opening") == framed);
+    CHECK(has(care(delivered(how)), "care.handling"));
+  }
+}
