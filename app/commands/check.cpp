@@ -104,7 +104,7 @@ class Checker {
                  .with("band", band.id)
                  .with("by", core::base::Millimetres{std::fabs(match.mismatch)})
                  .with("repeat", core::base::Millimetres{band.repeat->inMillimetres()})
-                 .with("changes", changes.join(QStringLiteral("; ")).toStdString()));
+                 .with("changes", changes.join(words::text(Message("command.and"), design.job.units)).toStdString()));
     }
     if (core::design::faceTouchesGlazing(design.job)) {
       notice(design.job.package.place.pointer, Message("design.face-touches-glazing"));

@@ -65,6 +65,7 @@ const std::vector<Entry>& commandEntries() {
       {"command.corners-miss",
        QT_TRANSLATE_NOOP("words",
                          "the corners of the {band} band miss by {by} of {repeat}; what closes them: {changes}")},
+      {"command.and", QT_TRANSLATE_NOOP("words", " and ")},
       {"command.corners-stay",
        QT_TRANSLATE_NOOP(
            "words",

@@ -68,7 +68,7 @@ const std::vector<Entry>& jobsEntries() {
       {"import.mended",
        QT_TRANSLATE_NOOP("words", "what was damaged or missing of \"{title}\" was put right from this file")},
       {"export.no-such-piece",
-       QT_TRANSLATE_NOOP("words", "this job is of {count} pieces: one alone is asked for by its number among several")},
+       QT_TRANSLATE_NOOP("words", "this job has no such piece alone: it is of {count}, numbered from 1")},
       {"export.too-large",
        QT_TRANSLATE_NOOP("words", "this job with its record is larger than the {most} MiB that can be taken up again")},
       {"export.not-taken-up",

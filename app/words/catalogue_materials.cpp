@@ -39,9 +39,9 @@ const std::vector<Entry>& materialEntries() {
       {"materials.costs", QT_TRANSLATE_NOOP("words", "Cost")},
 
       {"materials.size", QT_TRANSLATE_NOOP("words", "{width} x {height}")},
-      {"materials.grain-width", QT_TRANSLATE_NOOP("words", "fibres along its width")},
-      {"materials.grain-height", QT_TRANSLATE_NOOP("words", "fibres along its height")},
-      {"materials.grain-long", QT_TRANSLATE_NOOP("words", "fibres along the strip")},
+      {"materials.grain-width", QT_TRANSLATE_NOOP("words", "grain along its width")},
+      {"materials.grain-height", QT_TRANSLATE_NOOP("words", "grain along its height")},
+      {"materials.grain-long", QT_TRANSLATE_NOOP("words", "grain along the strip")},
       {"materials.grain-short", QT_TRANSLATE_NOOP("words", "fibres across the strip")},
       {"materials.allowance",
        QT_TRANSLATE_NOOP("words",

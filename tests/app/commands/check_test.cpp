@@ -98,7 +98,7 @@ TEST_CASE("corners that miss are told with what closes them, as a notice at the 
   CHECK(
       contains(ran.err,
                ":/bands/0/repeat: notice: the corners of the inner band miss by 11.0 mm of 24.0 mm; what closes them: "
-               "band inner: centre the strips at the sides on ground; "));
+               "band inner: centre the strips at the sides on ground and "));
   CHECK(contains(ran.err, "1 read, no problems"));
   // As it proposes, they meet, and nothing is told.
   const auto closed = commands.check(changed(workedExample(), "\"offset\": \"10 mm\"",
