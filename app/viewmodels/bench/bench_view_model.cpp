@@ -366,9 +366,9 @@ QString BenchViewModel::thing() const {
   for (const auto* step : m_steps) owners << toQt(step->ownerName);
   owners.removeDuplicates();
   const bool ofOne = owners.size() == 1 && !owners.front().isEmpty();
-  if (names.size() < m_thingsOfAct) {
-    return ofOne ? tr("%1, %2 of %3 left").arg(capitalised(owners.front())).arg(names.size()).arg(m_thingsOfAct)
-                 : tr("%1 of %2 left").arg(names.size()).arg(m_thingsOfAct);
+  if (const qsizetype done = m_thingsOfAct - names.size(); done > 0) {
+    return ofOne ? tr("%1, %2 of %3 done").arg(capitalised(owners.front())).arg(done).arg(m_thingsOfAct)
+                 : tr("%1 of %2 done").arg(done).arg(m_thingsOfAct);
   }
   return ofOne ? tr("%1, %2 in turn").arg(capitalised(owners.front())).arg(names.size())
                : tr("%1 in turn").arg(names.size());

@@ -90,8 +90,8 @@ Item {
         Words {
             width: parent.width
             visible: root.bench.figure.present
-            // From where it is measured matters more than what it is called.
-            text: pane.level < 2 || root.bench.figure.datum === "" ? root.bench.figure.labelAndDatum : root.bench.figure.datum
+            // From where it is measured matters more than what it is called, where there is no room for both.
+            text: pane.level < 3 || root.bench.figure.datum === "" ? root.bench.figure.labelAndDatum : root.bench.figure.datum
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
         }
         Words {

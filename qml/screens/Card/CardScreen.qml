@@ -27,6 +27,8 @@ CornerFrame {
 
     shelfShown: !upright
     doneAction.by: ScreenAction.Enter
+    // Done ends the act: it stands out once the last number was shown.
+    doneAction.filled: figure.index === figure.total - 1
     backAction.by: ScreenAction.Nobody
     actions: [
         ScreenAction {

@@ -27,14 +27,15 @@ ScreenBase {
         height: rule.y - y
         spacing: Metrics.mm(1)
         key: root.bench.title + root.bench.figure.index + next.text
-        tightest: 3
+        tightest: 4
 
         // This names the piece, and its board or strip.
         Words {
             objectName: "pieceName"
             width: parent.width
             visible: text !== ""
-            text: root.bench.shortPiece + (root.bench.shortPiece !== "" && root.bench.thing !== "" ? " · " : "") + root.bench.thing
+            // "back up" says from which side the number is meant: with it the piece's name has no room.
+            text: [root.bench.figure.present && pane.level > 0 ? "" : root.bench.shortPiece, root.bench.thing, root.bench.figure.present ? root.bench.lies.split(" · ")[0] : ""].filter(part => part !== "").join(" · ")
             color: Theme.quiet
             font.pixelSize: Metrics.farLabel
             lineHeight: 0.85
@@ -43,7 +44,7 @@ ScreenBase {
             width: parent.width
             text: root.bench.title
             font.bold: true
-            font.pixelSize: pane.level === 0 ? Metrics.farText * 1.2 : pane.level < 3 ? Metrics.farText : Metrics.farLabel
+            font.pixelSize: pane.level === 0 ? Metrics.farText * 1.2 : pane.level < 2 ? Metrics.farText : Metrics.farLabel
             lineHeight: 0.85
         }
         Flow {
@@ -80,8 +81,8 @@ ScreenBase {
         // This shows what the figure measures, and from where, as far as there is room.
         Words {
             width: parent.width
-            visible: root.bench.figure.present && pane.level < 2
-            text: root.bench.figure.labelAndDatum
+            visible: root.bench.figure.present && pane.level < 4
+            text: pane.level < 3 ? root.bench.figure.labelAndDatum : root.bench.figure.label
             font.pixelSize: Metrics.farLabel
             lineHeight: 0.85
         }

@@ -23,12 +23,12 @@ void click(DrivenBench& bench, const char* legend) {
 
 // Works by touch until something runs.
 void workUntilSomethingRuns(DrivenBench& bench) {
-  for (int steps = 0; steps < 12; ++steps) {
+  for (int steps = 0; steps < 40; ++steps) {
     const Value state = bench.state();
     if (state.find("running")->asInteger() > 0) return;
     click(bench, "Done");
   }
-  FAIL("nothing was set to dry in twelve steps");
+  FAIL("nothing was set to dry in forty steps");
 }
 
 void advanceUntilAlert(DrivenBench& bench) {

@@ -365,7 +365,7 @@ const std::vector<State>& states() {
       {"short-window", "bench", kChart, kShort("/mark-window@top")},
       {"short-bevels", "bench", kChart, kShort("/read-trial@")},
       {"short-strips", "bench", kChart, kShort("/brush@inner.top")},
-      {"short-lines", "bench", kHeron, kShort("/mark@")},
+      {"short-lines", "bench", kHeron, kShort("/rule@")},
       {"short-leaf", "bench", kChart, kShort("/frame@field")},
       {"short-twelve", "bench", kTwelve,
        [](Stage& s) { return kShort("/refit@top")(s) && s.desk().bench().finishFirst(); }},
