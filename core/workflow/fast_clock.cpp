@@ -103,9 +103,16 @@ void FastClock::makeAnew(Made& made) {
   }
 }
 
+// Returns whether an earlier plan uses a batch only once it will be too old: then the next one is made ready in time.
+bool FastClock::willBeOld(const Made& made) const {
+  if (m_starts.empty() || made.oldAt == kNever) return false;
+  return std::all_of(made.batch.users.begin(), made.batch.users.end(),
+                     [&](std::size_t user) { return m_started[user] || m_starts[user] > made.oldAt; });
+}
+
 // Old batches that are still needed are made anew. One that is made of another needs that again.
 void FastClock::discardOld() {
-  const auto isPast = [this](const Made& made) { return made.oldAt < m_now && isWanted(made); };
+  const auto isPast = [this](const Made& made) { return isWanted(made) && (made.oldAt < m_now || willBeOld(made)); };
   auto old = std::find_if(m_made.begin(), m_made.end(), isPast);
   if (old == m_made.end()) return;
   for (; old != m_made.end(); old = std::find_if(m_made.begin(), m_made.end(), isPast)) makeAnew(*old);

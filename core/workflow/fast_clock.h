@@ -116,6 +116,7 @@ class FastClock {
   double freeFrom(std::size_t index, double at, const std::set<std::size_t>& inTurn, const Dues& dues,
                   std::map<std::size_t, double>& known, Due& due) const;
   bool isWanted(const Made& made) const;
+  bool willBeOld(const Made& made) const;
   void stand(std::size_t index);
   void make(std::size_t index);
   void makeAnew(Made& made);

@@ -84,6 +84,20 @@ TEST_CASE("a preparation whose uses lie further apart than it keeps is made twic
   CHECK(anewBefore(workflow, "first/act").empty());
 }
 
+TEST_CASE("what will be too old when it is used is made anew before it is too old", "[batches]") {
+  craft::Catalogue catalogue;
+  addTechnique(catalogue, oneStepTechnique("brew", R"("paste.brew.mixed")", kept("1 d"), R"("waits": [{"id": "soaks",
+      "kind": "soak", "title": "brew soaks", "makes": "paste.brew.ready", "opens": {"early": "2 h", "likely": "2 h", "late": "2 h"},
+      "model": "none", "test": "Look.", )" + kSource + "}], "));
+  for (const char* id : {"first", "second"}) catalogue.add(*pastedTwice("1 d", "23 h").find(id));
+  const auto workflow = composed(designOf(demoJobText()), catalogue);
+  const auto rehearsal = workflow::rehearse(workflow);
+  REQUIRE(timesOf(rehearsal, "brew/act").size() == 2);
+  // Used two hours after it was brewed, and rested twenty-three: too old by an hour, and ready all the same.
+  CHECK(timesOf(rehearsal, "second/act").front() ==
+        Approx(timesOf(rehearsal, "first/act").front() + 2 + 23 * kHour).margin(5));
+}
+
 TEST_CASE("a preparation that is still good is made once", "[batches]") {
   const auto workflow = composed(designOf(demoJobText()), pastedTwice("3 d", "2 d"));
   const auto rehearsal = workflow::rehearse(workflow);
