@@ -12,6 +12,7 @@ ScreenBase {
     required property ShelfModel shelf
     readonly property double distance: Metrics.farDistance
     readonly property bool upright: height > width
+    readonly property string side: bench.figure.present ? bench.lies.split(" · ")[0] : ""
 
     idle: true
 
@@ -35,7 +36,11 @@ ScreenBase {
             width: parent.width
             visible: text !== ""
             // "back up" says from which side the number is meant: with it the piece's name has no room.
-            text: [root.bench.figure.present && pane.level > 0 ? "" : root.bench.shortPiece, root.bench.thing, root.bench.figure.present ? root.bench.lies.split(" · ")[0] : ""].filter(part => part !== "").join(" · ")
+            text: {
+                const piece = root.bench.figure.present && pane.level > 0 ? "" : root.bench.shortPiece;
+                const lines = [piece, root.bench.thing, root.side].filter(part => part !== "");
+                return lines.join(" · ");
+            }
             color: Theme.quiet
             font.pixelSize: Metrics.farLabel
             lineHeight: 0.85
