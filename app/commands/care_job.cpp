@@ -39,14 +39,18 @@ OrExit<CareJob> fromRecord(KeptRecord& record, const JobEntry& entry, std::ostre
   return {std::move(job), kDone};
 }
 
-OrExit<CareJob> byName(KeptRecord& record, const QString& name, std::ostream& err) {
+std::vector<const JobEntry*> called(const KeptRecord& record, const QString& name) {
   std::vector<const JobEntry*> found;
-  if (record.jobs) {
-    for (const JobEntry& entry : record.jobs->entries()) {
-      const std::string wanted = name.toStdString();
-      if (entry.id == wanted || entry.reference == wanted) found.push_back(&entry);
-    }
+  if (!record.jobs) return found;
+  const std::string wanted = name.toStdString();
+  for (const JobEntry& entry : record.jobs->entries()) {
+    if (entry.id == wanted || entry.reference == wanted) found.push_back(&entry);
   }
+  return found;
+}
+
+OrExit<CareJob> byName(KeptRecord& record, const QString& name, std::ostream& err) {
+  const std::vector<const JobEntry*> found = called(record, name);
   if (found.empty()) {
     sayProblem(err, name, Message("care.no-such-job"));
     return {std::nullopt, kUnreadable};
@@ -83,7 +87,9 @@ OrExit<CareJob> readCareJob(const CommandLine& line, std::ostream& err) {
   OrExit<KeptRecord> record = openKeptRecord(line, err);
   if (!record.value) return {std::nullopt, record.exit};
   const bool looksLikeFile = name.contains(u'/') || name.endsWith(QStringLiteral(".json"));
-  if (!looksLikeFile && !QFileInfo::exists(name)) return byName(*record.value, name, err);
+  // The reference of one of several pieces, "26-041 3/12", looks like a path.
+  const bool isName = !looksLikeFile || !called(*record.value, name).empty();
+  if (isName && !QFileInfo::exists(name)) return byName(*record.value, name, err);
   const auto text = files::readWhole(name, core::base::kMaximumJsonBytes);
   if (!text) {
     sayProblem(err, name, text.error());

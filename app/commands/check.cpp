@@ -1,4 +1,5 @@
 // Jobs and techniques, each with every problem at its place.
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <set>
@@ -137,8 +138,26 @@ class Checker {
     }
     for (const auto& [path, design] : m_jobs) {
       const auto composed = core::workflow::compose(design, catalogue, words::thingWords());
-      if (composed) continue;
+      if (composed) {
+        tellIdleChoices(path, design, composed.value(), catalogue);
+        continue;
+      }
       for (const auto& told : composed.error()) tell(path, told.problem, design.job.units);
+    }
+  }
+
+  // A choice for something that the piece has not does no harm, but the maker may have meant another piece.
+  void tellIdleChoices(const QString& path, const core::design::Design& design,
+                       const core::workflow::Workflow& workflow, const Catalogue& catalogue) {
+    for (const auto& [role, id] : design.job.techniques) {
+      const auto isOfIt = [&id = id](const core::workflow::WorkflowStep& step) { return step.technique == id; };
+      if (std::any_of(workflow.steps.begin(), workflow.steps.end(), isOfIt)) continue;
+      const auto* technique = catalogue.find(id);
+      Problem idle;
+      idle.pointer = core::base::pointerTo("/techniques", role);
+      idle.message = Message("command.choice-idle").with("technique", technique == nullptr ? id : technique->title);
+      idle.severity = Severity::Notice;
+      tell(path, idle, design.job.units);
     }
   }
 
@@ -153,10 +172,12 @@ class Checker {
                      .with("work", words::span(step.work).toStdString())
                      .with("source", step.workSource));
       for (const core::craft::Wait& wait : step.waits) {
-        say(m_err, Message("command.technique-wait")
-                       .with("title", wait.title)
-                       .with("span", words::span(wait.opens).toStdString())
-                       .with("source", wait.source));
+        Message told = Message(wait.closes ? "command.technique-window" : "command.technique-wait")
+                           .with("title", wait.title)
+                           .with("span", words::span(wait.opens).toStdString())
+                           .with("source", wait.source);
+        if (wait.closes) told = std::move(told).with("closes", words::span(*wait.closes).toStdString());
+        say(m_err, told);
       }
     }
   }

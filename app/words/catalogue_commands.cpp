@@ -55,6 +55,8 @@ const std::vector<Entry>& commandEntries() {
       {"command.technique-stands-in", QT_TRANSLATE_NOOP("words", "  stands in for the \"{id}\" at hand")},
       {"command.technique-role", QT_TRANSLATE_NOOP("words", "  in the role \"{role}\"")},
       {"command.technique-step", QT_TRANSLATE_NOOP("words", "  {step}: {title}, {work} [{source}]")},
+      {"command.technique-window",
+       QT_TRANSLATE_NOOP("words", "    then {title}: opens {span}, closes {closes} [{source}]")},
       {"command.technique-wait", QT_TRANSLATE_NOOP("words", "    then {title}: {span} [{source}]")},
       {"command.nothing-learned",
        QT_TRANSLATE_NOOP("words", "the record cannot be read: what your own times taught is left out")},
@@ -65,6 +67,7 @@ const std::vector<Entry>& commandEntries() {
       {"command.corners-miss",
        QT_TRANSLATE_NOOP("words",
                          "the corners of the {band} band miss by {by} of {repeat}; what closes them: {changes}")},
+      {"command.choice-idle", QT_TRANSLATE_NOOP("words", "\"{technique}\" is chosen, and plays no part in this piece")},
       {"command.and", QT_TRANSLATE_NOOP("words", " and ")},
       {"command.corners-stay",
        QT_TRANSLATE_NOOP(

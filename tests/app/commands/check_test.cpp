@@ -89,6 +89,21 @@ TEST_CASE("a notice goes to the other stream, says so, and does not fail") {
   CHECK(contains(ran.err, ":/bands/0/motif: notice: "));
 }
 
+TEST_CASE("a choice that plays no part in the piece is told as a notice at its role") {
+  const Commands commands;
+  const auto with = [&](const std::string& members) {
+    std::string text = workedExample();
+    text.insert(text.find('{') + 1, members + ", ");
+    return commands.check(text);
+  };
+  const auto idle = with(R"("deliver": "mount", "techniques": {"glazing": "close-acrylic", "joining": "join-wet"})");
+  INFO(idle.err);
+  CHECK(idle.exit == 0);
+  CHECK(contains(idle.err, ":/techniques/glazing: notice: \"Glazed with acrylic\" is chosen, and plays no part"));
+  CHECK_FALSE(contains(idle.err, ":/techniques/joining"));
+  CHECK_FALSE(contains(with(R"("techniques": {"glazing": "close-acrylic"})").err, "plays no part"));
+}
+
 TEST_CASE("corners that miss are told with what closes them, as a notice at the repeat") {
   const Commands commands;
   const auto ran = commands.check(workedExample());

@@ -192,6 +192,8 @@ TEST_CASE("one of several pieces is exported by its number, and no other number"
   INFO(imported.err);
   CHECK(imported.exit == 0);
   CHECK(theirs.run({"export", "26-041 3/12"}).out == third.out);
+  CHECK(theirs.run({"care", "26-041 3/12"}).exit == 0);
+  CHECK(theirs.run({"care", "26-041 4/12"}).exit == 3);
   for (const char* number : {"13", "99999"}) {
     const Ran none = ours.run({"export", "26-041", "--piece", number});
     CHECK(none.exit == 1);
