@@ -82,15 +82,20 @@ class Checker {
     m_jobs.emplace_back(path, *read.design);
   }
 
+  static Problem noticeAt(std::string pointer, Message message) {
+    Problem notice;
+    notice.pointer = std::move(pointer);
+    notice.message = std::move(message);
+    notice.severity = Severity::Notice;
+    return notice;
+  }
+
   // What the maker should know and decide before the first cut, though the job holds together. Their order is their own
   // and not the document's.
   static std::vector<Problem> noticesOf(const core::design::Design& design) {
     std::vector<Problem> notices;
     const auto notice = [&](std::string pointer, Message message) {
-      Problem& one = notices.emplace_back();
-      one.pointer = std::move(pointer);
-      one.message = std::move(message);
-      one.severity = Severity::Notice;
+      notices.push_back(noticeAt(std::move(pointer), std::move(message)));
     };
     for (std::size_t i = 0; i < design.job.bands.size(); ++i) {
       const auto match = core::materials::matchOf(design.job, design.layout, i);
@@ -153,11 +158,9 @@ class Checker {
       const auto isOfIt = [&id = id](const core::workflow::WorkflowStep& step) { return step.technique == id; };
       if (std::any_of(workflow.steps.begin(), workflow.steps.end(), isOfIt)) continue;
       const auto* technique = catalogue.find(id);
-      Problem idle;
-      idle.pointer = core::base::pointerTo("/techniques", role);
-      idle.message = Message("command.choice-idle").with("technique", technique == nullptr ? id : technique->title);
-      idle.severity = Severity::Notice;
-      tell(path, idle, design.job.units);
+      const std::string& title = technique == nullptr ? id : technique->title;
+      const Message idle = Message("command.choice-idle").with("technique", title);
+      tell(path, noticeAt(core::base::pointerTo("/techniques", role), idle), design.job.units);
     }
   }
 

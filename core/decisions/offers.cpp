@@ -77,21 +77,25 @@ void offerElsewhere(const jobs::JobAt& job, std::size_t index, std::vector<Offer
   offers.push_back({intents::AcceptPreparation{step.id, newest->deviceId}, Message("offer.use-prepared")});
 }
 
-// Of several things worked in one act, the first alone: the act's steps up to the first of another thing.
-intents::FinishStep ofFirstThing(const workflow::Workflow& workflow, const std::vector<std::size_t>& steps) {
+// The whole of these steps is done, the one at the head of them first.
+intents::FinishStep finishOf(const workflow::Workflow& workflow, std::size_t head,
+                             const std::vector<std::size_t>& steps) {
   intents::FinishStep finish;
-  const std::string& thing = workflow.steps[steps.front()].thing;
+  finish.step = workflow.steps[head].id;
   for (const std::size_t index : steps) {
     const workflow::WorkflowStep& one = workflow.steps[index];
-    if (one.thing != thing) break;
     finish.checked += static_cast<std::int64_t>(one.checks.size());
-    if (finish.step.empty()) {
-      finish.step = one.id;
-    } else {
-      finish.with.push_back(one.id);
-    }
+    if (index != head) finish.with.push_back(one.id);
   }
   return finish;
+}
+
+// Of several things worked in one act, the first alone: the act's steps up to the first of another thing.
+std::vector<std::size_t> ofFirstThing(const workflow::Workflow& workflow, const std::vector<std::size_t>& steps) {
+  const std::string& thing = workflow.steps[steps.front()].thing;
+  const auto other =
+      std::find_if(steps.begin(), steps.end(), [&](std::size_t index) { return workflow.steps[index].thing != thing; });
+  return {steps.begin(), other};
 }
 
 }  // namespace
@@ -104,23 +108,16 @@ std::vector<Offer> offers(const jobs::JobAt& job) {
   const bool works = !state.putAway;
   if (works && place.kind == jobs::BenchPlace::Kind::Step) {
     const workflow::WorkflowStep& step = state.plan->workflow.steps[*place.step];
-    intents::FinishStep finish;
-    finish.step = step.id;
-    for (const std::size_t index : place.steps) {
-      const workflow::WorkflowStep& one = state.plan->workflow.steps[index];
-      finish.checked += static_cast<std::int64_t>(one.checks.size());
-      if (index != *place.step) finish.with.push_back(one.id);
+    const workflow::Workflow& workflow = state.plan->workflow;
+    offered.push_back({finishOf(workflow, *place.step, place.steps), Message("offer.done")});
+    const std::vector<std::size_t> first = ofFirstThing(workflow, place.steps);
+    if (first.size() < place.steps.size()) {
+      offered.push_back({finishOf(workflow, first.front(), first),
+                         Message("offer.done-one").with("thing", step.thingName).with("step", step.title)});
     }
-    offered.push_back({finish, Message("offer.done")});
-    intents::FinishStep first = ofFirstThing(state.plan->workflow, place.steps);
-    const std::size_t ofFirst = first.with.size();
-    if (ofFirst < finish.with.size()) {
-      offered.push_back({first, Message("offer.done-one").with("thing", step.thingName).with("step", step.title)});
-    }
-    if (!finish.with.empty() && ofFirst > 0) {
-      first.with.clear();
-      first.checked = static_cast<std::int64_t>(step.checks.size());
-      offered.push_back({first, Message("offer.done-this").with("step", step.title)});
+    if (first.size() > 1) {
+      offered.push_back(
+          {finishOf(workflow, first.front(), {first.front()}), Message("offer.done-this").with("step", step.title)});
     }
     if (state.steps[*place.step].status == jobs::StepStatus::Ahead) {
       offered.push_back({intents::BeginStep{step.id}, Message("offer.begin")});

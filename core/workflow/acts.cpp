@@ -6,6 +6,9 @@
 #include <set>
 #include <utility>
 
+#include "core/base/text.h"
+#include "core/craft/reading.h"
+
 namespace core::workflow {
 namespace {
 
@@ -189,15 +192,10 @@ std::string gatheredTitle(const std::vector<DraftStep>& drafts, const std::vecto
   return drafts[longest].step.title;
 }
 
-std::size_t wordsIn(const std::string& title) {
-  return 1 + static_cast<std::size_t>(std::count(title.begin(), title.end(), ' '));
-}
-
 // Says everything that is worked, where that is no longer than a title may be; otherwise what takes longest, and where
 // it is not most of the work, that there is more.
 std::string stretchTitle(const Workflow& workflow, const std::vector<DraftStep>& drafts,
                          const std::vector<const Turn*>& turns) {
-  constexpr std::size_t kMostWords = 8;
   constexpr double kMost = 0.6;  // of the minutes
   std::vector<std::string> titles;
   std::vector<double> minutes;
@@ -217,7 +215,7 @@ std::string stretchTitle(const Workflow& workflow, const std::vector<DraftStep>&
     next.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(next.front())));
     all += "; " + next;
   }
-  if (titles.size() == 1 || wordsIn(all) <= kMostWords) return all;
+  if (titles.size() == 1 || base::countWords(all) <= craft::kTitleWords) return all;
   const auto longest = std::max_element(minutes.begin(), minutes.end());
   const double whole = std::accumulate(minutes.begin(), minutes.end(), 0.0);
   const std::string& title = titles[static_cast<std::size_t>(longest - minutes.begin())];

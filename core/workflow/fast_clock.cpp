@@ -167,12 +167,14 @@ bool FastClock::canFollow(std::size_t index, const std::vector<std::size_t>& tur
   return true;
 }
 
-double FastClock::opensAt(std::size_t index) const {
-  double opens = std::max(m_now, startOf(index));
+double FastClock::opensAt(std::size_t index) const { return overFrom(index, std::max(m_now, startOf(index))); }
+
+// The first moment from then on at which no running wait that the step needs is still to open.
+double FastClock::overFrom(std::size_t index, double from) const {
   for (const std::size_t fact : m_needs[index]) {
-    if (const Running* running = runningFor(fact)) opens = std::max(opens, running->opens);
+    if (const Running* running = runningFor(fact)) from = std::max(from, running->opens);
   }
-  return opens;
+  return from;
 }
 
 double FastClock::closingOf(std::size_t index) const {
@@ -218,13 +220,11 @@ int FastClock::lateAfter(const std::vector<std::size_t>& turn, std::map<std::siz
   int late = 0;
   double at = m_now;
   std::map<std::size_t, std::pair<double, double>> windows;  // of each fact, when it opens and closes
-  for (const auto& [closes, index] : m_closings) {
-    const Running& running = m_running[index];
-    if (m_facts[running.fact].newest == index) windows[running.fact] = {running.opens, closes};
-  }
-  for (const auto& [heed, index] : m_heeded) {
-    const Running& running = m_running[index];
-    if (m_facts[running.fact].newest == index) windows[running.fact] = {running.opens, heed};
+  for (const Moments* ends : {&m_closings, &m_heeded}) {
+    for (const auto& [end, index] : *ends) {
+      const Running& running = m_running[index];
+      if (m_facts[running.fact].newest == index) windows[running.fact] = {running.opens, end};
+    }
   }
   const std::set<std::size_t> inTurn(turn.begin(), turn.end());
   for (const std::size_t one : turn) {
@@ -264,10 +264,7 @@ int FastClock::lateAfter(const std::vector<std::size_t>& turn, std::map<std::siz
 // tells the due what that is: the work of steps that nobody counted yet, and other dues.
 double FastClock::freeFrom(std::size_t index, double at, const std::set<std::size_t>& inTurn, const Dues& dues,
                            std::map<std::size_t, double>& known, Due& due) const {
-  double from = at;
-  for (const std::size_t fact : m_needs[index]) {
-    if (const Running* running = runningFor(fact)) from = std::max(from, running->opens);
-  }
+  double from = overFrom(index, at);
   for (const std::size_t earlier : step(index).before) {
     if (m_started[earlier] || inTurn.contains(earlier)) continue;
     if (dues.contains(earlier)) {

@@ -111,6 +111,7 @@ class FastClock {
   const Running* runningFor(std::size_t fact) const;
   bool holds(std::size_t fact, double at) const;
   bool holdsAll(std::size_t step) const;
+  double overFrom(std::size_t index, double from) const;
   bool opensWindow(std::size_t index) const;
   int lateAfter(const std::vector<std::size_t>& turn, std::map<std::size_t, double>* leading = nullptr) const;
   double freeFrom(std::size_t index, double at, const std::set<std::size_t>& inTurn, const Dues& dues,

@@ -18,8 +18,8 @@ struct StepDifference {
   // The differences of a step that changes, each once: renewal.title {before}, .called, .how, .caution, .materials,
   // .tools, .time {before} {after}, .source, .checks, .figures, .left, .resource, .of-shop, .keeps, .reversal, .facts,
   // .faults; of its waits {wait}: .wait {before} {after}, .window {before} {after} (its closing), .wait-other (how the
-  // room affects it, or whether it closes), .wait-means, .wait-room, .wait-attended, .wait-punctual, .wait-test, .wait-source,
-  // .wait-missed, .wait-called, .wait-comes, .wait-goes.
+  // room affects it, or whether it closes), .wait-means, .wait-room, .wait-attended, .wait-punctual, .wait-test,
+  // .wait-source, .wait-missed, .wait-called, .wait-comes, .wait-goes.
   std::vector<base::Message> what;
   // It makes, ends or waits for something else: where the step is done already, another act was done.
   bool contradicts = false;
