@@ -21,7 +21,7 @@ Window {
 
     width: 1280
     height: 800
-    color: Theme.paper
+    color: Theme.ground
     title: qsTr("Mountwright")
 
     onShownChanged: Touch.guard()

@@ -12,7 +12,7 @@ CardItem {
     ink: Theme.ink
     pencil: Theme.pencil
     worked: Theme.worked
-    ground: Theme.paper
+    ground: Theme.ground
     opening: Theme.card
     hairline: Metrics.hairline
     textSize: Metrics.label

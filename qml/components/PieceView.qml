@@ -6,6 +6,6 @@ PieceItem {
     ink: Theme.ink
     pencil: Theme.pencil
     worked: Theme.worked
-    ground: Theme.paper
+    ground: Theme.ground
     hairline: Metrics.hairline
 }

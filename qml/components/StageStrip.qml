@@ -52,7 +52,7 @@ Item {
                 width: Metrics.mm(standing === root.now ? 4.4 : 3)
                 height: Metrics.mm(standing === root.now ? 4.4 : 3.4)
                 anchors.verticalCenter: parent.verticalCenter
-                color: standing === root.done ? Theme.ink : Theme.paper
+                color: standing === root.done ? Theme.ink : Theme.ground
                 border.color: Theme.ink
                 border.width: (standing === root.now ? 4 : 1) * Metrics.hairline
 

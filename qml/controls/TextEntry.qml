@@ -45,7 +45,7 @@ Rectangle {
         clip: true
         color: Theme.ink
         selectionColor: Theme.calm
-        selectedTextColor: Theme.paper
+        selectedTextColor: Theme.ground
         font.family: Metrics.family
         font.pixelSize: Metrics.deskText
         onAccepted: root.accepted(text)

@@ -18,7 +18,7 @@ T.AbstractButton {
     // The key is shown faded where its action is not offered, in place of leaving a gap.
     property bool stays: false
     property color ink: Theme.ink
-    property color ground: Theme.paper
+    property color ground: Theme.ground
     property color hintInk: filled ? ground : ink
     property int legendSize: Metrics.text
     property int hintSize: Metrics.label

@@ -98,7 +98,7 @@ ScreenBase {
         y: next.y - Metrics.mm(1)
         width: root.width - 2 * x
         height: Metrics.hairline
-        color: Theme.rule
+        color: Theme.hair
     }
     Words {
         id: next

@@ -43,6 +43,6 @@ Item {
         anchors.bottom: parent.bottom
         width: parent.width
         height: Metrics.hairline
-        color: Theme.rule
+        color: Theme.hair
     }
 }
