@@ -2,7 +2,8 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// A caution: signal word, hazard, what to avoid. It is shown before the act.
+// A caution: signal word with its bar, hazard, what to avoid. It is shown before the act. It alone is framed though it
+// cannot be pressed.
 Rectangle {
     id: root
 
@@ -11,33 +12,46 @@ Rectangle {
     required property string word
     required property string hazard
     required property string says
-    property int textSize: Metrics.text
-    readonly property double inset: Metrics.mm(2)
+    // More than a glance takes in, two lines of it, is told in smaller letters.
+    readonly property int textSize: letters.advanceWidth(root.word + " " + root.hazard + "  " + root.says) > 1.85 * said.width ? Metrics.label : Metrics.text
+    readonly property double inset: Metrics.mm(1)
+    readonly property color bar: word === "DANGER" ? Theme.barDanger : word === "WARNING" ? Theme.barWarning : word === "CAUTION" ? Theme.barCaution : Theme.barNotice
 
     visible: shown
     height: shown ? Math.max(drawn.visible ? drawn.height : 0, said.implicitHeight) + 2 * inset : 0
     color: Theme.card
     border.color: Theme.ink
-    border.width: 2 * Metrics.hairline
+    border.width: Metrics.mm(0.5)
 
+    FontMetrics {
+        id: letters
+        font.family: Metrics.family
+        font.bold: true
+        font.pixelSize: Metrics.text
+    }
+    Rectangle {
+        id: stripe
+        objectName: "bar"
+        x: root.border.width
+        y: x
+        width: Metrics.mm(2.4)
+        height: root.height - 2 * y
+        color: root.bar
+    }
     SafetySign {
         id: drawn
-        x: root.inset
-        y: root.inset
+        x: stripe.x + stripe.width + Metrics.mm(2)
+        anchors.verticalCenter: parent.verticalCenter
         visible: root.sign !== ""
         sign: root.sign
     }
-    Column {
+    Words {
         id: said
-        x: drawn.visible ? drawn.width + 2.5 * root.inset : root.inset * 1.5
-        y: root.inset
-        width: root.width - x - root.inset
-
-        Words {
-            width: parent.width
-            text: "<b>%1 %2</b>&nbsp; %3".arg(root.word).arg(root.hazard).arg(root.says)
-            textFormat: Text.StyledText
-            font.pixelSize: root.textSize
-        }
+        anchors.verticalCenter: parent.verticalCenter
+        x: drawn.visible ? drawn.x + drawn.width + Metrics.mm(3) : stripe.x + stripe.width + Metrics.mm(3)
+        width: root.width - x - Metrics.mm(2)
+        text: "<b>%1 %2</b>&nbsp; %3".arg(root.word).arg(root.hazard).arg(root.says)
+        textFormat: Text.StyledText
+        font.pixelSize: root.textSize
     }
 }

@@ -5,8 +5,8 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The bench's fixed frame: Back and Done in their corners, further keys above Done, the shelf between them. On a tablet
-// that stands upright there is no room between the corners: the shelf is above them.
+// The bench's fixed frame: Back and Done in their corners, further keys above Done and one in the upper corner, the shelf
+// between them. On a tablet that stands upright there is no room between the corners: the shelf is above them.
 ScreenBase {
     id: root
 
@@ -15,16 +15,26 @@ ScreenBase {
     // The shelf is hidden on an upright tablet while an act needs its room.
     property bool shelfShown: true
     readonly property bool upright: height > width
+    // Where the column of keys ends above what stands at its foot.
+    readonly property double keysFoot: upright ? shelfView.y - Metrics.gap : done.y - Metrics.gap
+    property double keysEnd: keysFoot
+    // The end of the content's room, in its own coordinates.
+    readonly property double shelfTop: room.height
+    readonly property double keysHeight: column.height
+    // From the upper edge to where words of the content end, and the plate under a drawing.
+    readonly property double wordsRight: width - Metrics.corner - Metrics.edge - Metrics.gap
 
     doneAction.place: ScreenAction.Corner
     doneAction.filled: true
+    doneAction.sign: "done"
     backAction.place: ScreenAction.Corner
+    backAction.sign: "back"
 
     Item {
         id: room
-        x: Metrics.edge
+        x: Metrics.mm(4)
         y: Metrics.edge
-        width: root.width - Metrics.corner - Metrics.edge - x - Metrics.mm(4)
+        width: root.wordsRight - x
         height: shelfView.y - y - Metrics.mm(3)
     }
     TouchKey {
@@ -38,16 +48,28 @@ ScreenBase {
         id: shelfView
         visible: root.shelfShown
         shelf: root.shelf
-        x: Metrics.edge + (root.upright ? 0 : Metrics.corner + Metrics.mm(4))
+        x: Metrics.edge + (root.upright ? 0 : Metrics.corner + Metrics.gap)
         y: (root.upright ? done.y - Metrics.gap : root.height - Metrics.edge) - height
         width: root.width - 2 * x
         height: root.shelfShown ? Metrics.corner : 0
     }
+    ActionKeys {
+        area: root
+        place: ScreenAction.TopCorner
+
+        BenchKey {
+            required property ScreenAction modelData
+
+            x: root.width - width - Metrics.edge
+            y: Metrics.edge
+            offers: modelData
+        }
+    }
     // The lowest key is the last.
     Column {
+        id: column
         anchors.right: done.right
-        anchors.bottom: root.upright ? shelfView.top : done.top
-        anchors.bottomMargin: Metrics.gap
+        y: root.keysEnd - height
         spacing: Metrics.gap
 
         ActionKeys {

@@ -1,11 +1,11 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import Mountwright.Controls
 import Mountwright.Theme
 
-// The stages of the piece in a row: what is done is filled, what was begun and left is filled to the half, what dries is
-// hatched, where the maker is stands out with its name beside it, what is ahead is empty. A form for each, so that it can be read from afar and without colour.
+// The stages of the piece as a rule across the screen, read from two metres: what is done is filled, what was begun and
+// left is filled to the half, what dries is hatched, where the maker is stands out taller, what is ahead is empty. A form
+// for each, so that it can be read without colour.
 Item {
     id: root
 
@@ -18,76 +18,54 @@ Item {
     readonly property int begun: 4
     readonly property int here: stages.findIndex(stage => stage.standing === now)
     readonly property string dries: stages.filter(stage => stage.standing === drying).map(stage => stage.name).join(", ")
-    readonly property string place: here < 0 ? "" : qsTr("%1 of %2").arg(here + 1).arg(stages.length)
-    // What may stand beside the blocks, the fullest first; the first that has room is shown.
-    readonly property var sayings: here >= 0 ? [qsTr("%1, %2").arg(place).arg(stages[here].name), place] : dries !== "" ? [qsTr("dries: %1").arg(dries)] : []
-    readonly property double room: most - blocks.width - Metrics.mm(2)
-    readonly property string said: sayings.find(text => letters.advanceWidth(text) + 1 < room) ?? ""
-    readonly property FontMetrics letters: FontMetrics {
-        font.family: Metrics.family
-        font.pixelSize: Metrics.label
-    }
-    // The width it may take.
-    property double most: parent.width
+    // In words, for where there is room.
+    readonly property string said: here >= 0 ? qsTr("%1 of %2, %3").arg(here + 1).arg(stages.length).arg(stages[here].name) : dries !== "" ? qsTr("dries: %1").arg(dries) : ""
+    readonly property double pitch: stages.length > 0 ? (width + gap) / stages.length : width
+    readonly property double gap: Metrics.mm(0.7)
 
-    implicitHeight: words.implicitHeight
-    implicitWidth: words.x + (said === "" ? 0 : words.implicitWidth)
-    width: implicitWidth
+    implicitHeight: Metrics.mm(2.4)
     height: implicitHeight
 
-    Row {
-        id: blocks
-        anchors.verticalCenter: parent.verticalCenter
-        spacing: Metrics.mm(0.7)
+    Repeater {
+        model: root.stages
 
-        Repeater {
-            model: root.stages
+        Rectangle {
+            id: block
+
+            required property var modelData
+            required property int index
+            readonly property int standing: modelData.standing
+
+            objectName: "stage" + index
+            x: Math.round(index * root.pitch)
+            width: Math.round((index + 1) * root.pitch - root.gap) - x
+            anchors.bottom: parent.bottom
+            height: standing === root.now ? root.height : root.height * 0.55
+            color: standing === root.done ? Theme.ink : Theme.ground
+            border.color: Theme.ink
+            border.width: standing === root.now ? Metrics.mm(0.6) : Metrics.hairline
 
             Rectangle {
-                id: block
+                visible: block.standing === root.begun
+                width: parent.width / 2
+                height: parent.height
+                color: Theme.ink
+            }
+            Row {
+                visible: block.standing === root.drying
+                anchors.centerIn: parent
+                spacing: Metrics.mm(1)
 
-                required property var modelData
-                readonly property int standing: modelData.standing
+                Repeater {
+                    model: Math.max(0, Math.floor(block.width / Metrics.mm(1.6)))
 
-                width: Metrics.mm(standing === root.now ? 4.4 : 3)
-                height: Metrics.mm(standing === root.now ? 4.4 : 3.4)
-                anchors.verticalCenter: parent.verticalCenter
-                color: standing === root.done ? Theme.ink : Theme.ground
-                border.color: Theme.ink
-                border.width: (standing === root.now ? 4 : 1) * Metrics.hairline
-
-                Rectangle {
-                    visible: block.standing === root.begun
-                    anchors.bottom: parent.bottom
-                    width: parent.width
-                    height: parent.height / 2
-                    color: Theme.ink
-                }
-                Column {
-                    visible: block.standing === root.drying
-                    anchors.centerIn: parent
-                    spacing: Metrics.mm(0.5)
-
-                    Repeater {
-                        model: 3
-
-                        Rectangle {
-                            width: block.width
-                            height: Metrics.hairline
-                            color: Theme.ink
-                        }
+                    Rectangle {
+                        width: Metrics.mm(0.5)
+                        height: block.height
+                        color: Theme.ink
                     }
                 }
             }
         }
-    }
-    Words {
-        id: words
-        objectName: "stages"
-        x: blocks.width + Metrics.mm(2)
-        width: implicitWidth
-        text: root.said
-        font.pixelSize: Metrics.label
-        wrapMode: Text.NoWrap
     }
 }

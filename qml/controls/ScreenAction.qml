@@ -6,14 +6,15 @@ T.Action {
     id: root
 
     // The place of its key: in the screen's own content, in a corner, above Done, along the head of the desk or at the
-    // foot of a page; or it has no key, and only pedal and keyboard trigger it.
+    // foot of a page; or it has no key, and only pedal and keyboard trigger it; or in the upper right corner.
     enum Place {
         Content,
         Corner,
         AboveDone,
         Head,
         Foot,
-        NoKey
+        NoKey,
+        TopCorner
     }
     // The inputs that trigger it beside its key; several are joined by |. Forward and Back are the pedals.
     enum By {
@@ -29,8 +30,12 @@ T.Action {
     // The spoken name, needed where its text is a sign.
     property string called: text
     property string hint: ""
-    // The key is dark for the action expected next, or for the one chosen among several.
+    // The sign drawn above the word on its key (KeySign); "" for none.
+    property string sign: ""
+    // The key is dark for the action expected next.
     property bool filled: false
+    // The key is sunk for the one chosen among several.
+    property bool chosen: false
     // The key repeats while it is held down, for stepping a value.
     property bool repeats: false
     property int place: ScreenAction.Content

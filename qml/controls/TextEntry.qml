@@ -23,9 +23,8 @@ Rectangle {
 
     height: Metrics.deskKey
     color: Theme.card
-    border.color: input.activeFocus ? Theme.worked : Theme.pencil
+    border.color: input.activeFocus ? Theme.ink : Theme.keyLine
     border.width: input.activeFocus ? 3 * Metrics.hairline : Metrics.hairline
-    radius: Metrics.radius
 
     Words {
         anchors.fill: input

@@ -12,14 +12,16 @@ T.AbstractButton {
     // The text on the key; "" where its face is drawn.
     property string legend: offers.text
     property string hint: offers.hint
-    readonly property bool filled: offers.filled
+    readonly property bool filled: offers.filled && enabled
+    readonly property bool sunk: down || offers.chosen
     // A key that only shows something, and opens nothing, has no frame.
     property bool framed: true
-    // The key is shown faded where its action is not offered, in place of leaving a gap.
+    // The key is shown as a dotted outline where its action is not offered, in place of leaving a gap.
     property bool stays: false
     property color ink: Theme.ink
-    property color ground: Theme.ground
-    property color hintInk: filled ? ground : ink
+    property color ground: Theme.card
+    readonly property color words: !enabled ? Theme.quiet : filled ? ground : ink
+    property color hintInk: words
     property int legendSize: Metrics.text
     property int hintSize: Metrics.label
     // Between the words and either side.
@@ -32,7 +34,6 @@ T.AbstractButton {
     text: offers.called
     visible: offers.enabled || stays
     enabled: offers.enabled
-    opacity: enabled ? 1 : 0.4
     focusPolicy: Qt.TabFocus
     implicitWidth: Metrics.key
     implicitHeight: Metrics.key
@@ -61,23 +62,39 @@ T.AbstractButton {
         held.finger = false;
     }
 
-    background: Rectangle {
-        radius: Metrics.radius
-        color: root.filled ? root.ink : root.ground
-        border.color: root.ink
-        border.width: root.down || root.visualFocus ? 4 * Metrics.hairline : root.framed ? 2 * Metrics.hairline : 0
+    background: KeyFace {
+        visible: root.framed || root.down || root.visualFocus
+        sunk: root.sunk
+        usable: root.enabled
+        pointed: root.visualFocus
+        face: root.filled ? root.sunk ? Theme.darkDown : root.ink : root.sunk ? Theme.keyDown : root.ground
+        lit: root.filled ? Theme.darkLit : Theme.keyLit
+        shade: root.filled ? Theme.darkShade : Theme.keyShade
+        line: root.filled ? Theme.darkShade : Theme.keyLine
     }
     contentItem: Item {
         Column {
             anchors.centerIn: parent
+            // What is pressed gives way under the finger.
+            anchors.verticalCenterOffset: root.sunk ? Metrics.mm(0.4) : 0
             width: parent.width - 2 * root.margin
+            spacing: drawn.visible ? Metrics.mm(1) : 0
 
+            KeySign {
+                id: drawn
+                anchors.horizontalCenter: parent.horizontalCenter
+                sign: root.offers.sign
+                ink: root.words
+                width: height
+                height: Math.min(Metrics.mm(11), root.height * 0.4)
+            }
             Text {
                 width: parent.width
+                visible: root.legend !== ""
                 horizontalAlignment: Text.AlignHCenter
                 wrapMode: Text.Wrap
                 text: root.legend
-                color: root.filled ? root.ground : root.ink
+                color: root.words
                 font.family: Metrics.family
                 font.pixelSize: root.legendSize
                 font.bold: true

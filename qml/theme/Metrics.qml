@@ -17,6 +17,8 @@ QtObject {
         const program = Qt.application;
         return program.font.family;
     }
+    // Behind it stand the letters of everything else, where its package is missing.
+    property string artworkFamily: "Noto Serif"
     readonly property TextMetrics capital: TextMetrics {
         font.family: root.family
         font.pixelSize: 1000
@@ -57,10 +59,14 @@ QtObject {
         return Math.ceil(millimetres * dotsPerMm);
     }
 
-    readonly property int label: letters(16.2, distance)
-    readonly property int text: letters(22.2, distance)
+    // At the bench, read at arm's length: what stands beside the act, words, the artwork's name, the act, the figure.
+    readonly property int label: letters(16.5, distance)
+    readonly property int text: letters(22.9, distance)
+    readonly property int name: letters(18.2, distance)
     readonly property int title: letters(27, distance)
-    readonly property int figure: letters(45.5, distance)
+    readonly property int act: letters(31, distance)
+    readonly property int figure: letters(62, distance)
+    readonly property int figureLarge: letters(82, distance)
     readonly property int farLabel: letters(16.2, farDistance)
     readonly property int farText: letters(22.2, farDistance)
     readonly property int farFigure: letters(45.5, farDistance)
@@ -78,5 +84,4 @@ QtObject {
     readonly property double edge: mm(2)
     readonly property double sign: mm(16)
     readonly property double hairline: Math.max(1, dotsPerMm / 5)
-    readonly property double radius: mm(2)
 }

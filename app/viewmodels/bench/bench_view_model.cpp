@@ -280,9 +280,9 @@ void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
     }
   }
   if (!place.lastDone) return;
-  m_above = tr("done %1: %2")
-                .arg(clockTime(place.lastDoneAt.utcMilliseconds, job.now().utcMilliseconds, m_clock.zone()),
-                     actName(workflow, job.way(), core::jobs::doneTogether(job, place)));
+  m_above = QStringLiteral("✓ ") +
+            tr("%1 %2").arg(actName(workflow, job.way(), core::jobs::doneTogether(job, place)),
+                            clockTime(place.lastDoneAt.utcMilliseconds, job.now().utcMilliseconds, m_clock.zone()));
 }
 
 void BenchViewModel::showOffers(const JobAt& job) {
@@ -340,8 +340,6 @@ QString BenchViewModel::progress() const {
                               : QString();
 }
 
-QString BenchViewModel::partsText() const { return m_parts.join(QStringLiteral(" → ")); }
-
 QString BenchViewModel::checksText() const {
   QString text;
   for (const QString& check : checks())
@@ -385,6 +383,10 @@ QString BenchViewModel::lies() const {
   const QString corner =
       m_step->up == core::craft::WayUp::Back ? tr("marked corner top right") : tr("marked corner top left");
   return words::wayUp(m_step->up) + QStringLiteral(" · ") + corner;
+}
+
+QString BenchViewModel::side() const {
+  return m_step == nullptr || m_step->up == core::craft::WayUp::None ? QString() : words::wayUp(m_step->up);
 }
 
 QString BenchViewModel::hands() const { return m_step == nullptr ? QString() : words::hands(m_hands); }

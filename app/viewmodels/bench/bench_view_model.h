@@ -37,12 +37,14 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)            // the act, or the message shown in its place
   Q_PROPERTY(QString thing READ thing NOTIFY changed FINAL)  // which board, strip or field; "" where the title names it
   // What an act of several kinds of steps holds, in order.
-  Q_PROPERTY(QString partsText READ partsText NOTIFY changed FINAL)
+  Q_PROPERTY(QStringList parts READ parts NOTIFY changed FINAL)
   Q_PROPERTY(QVariantList stages READ stages NOTIFY changed FINAL)  // { "name", "standing" }; see StageStanding
   Q_PROPERTY(QString next READ next NOTIFY changed FINAL)
   Q_PROPERTY(
       QString detail READ detail NOTIFY changed FINAL)     // the sentences under the title: wait, missed step, trouble
   Q_PROPERTY(QString lies READ lies NOTIFY changed FINAL)  // "face up · marked corner top left"
+  Q_PROPERTY(QString side READ side NOTIFY changed FINAL)  // "face up", "back up"; "" where neither matters
+  Q_PROPERTY(bool backUp READ backUp NOTIFY changed FINAL)
   Q_PROPERTY(QString hands READ hands NOTIFY changed FINAL)
   Q_PROPERTY(QStringList sentences READ sentences NOTIFY changed FINAL)
   Q_PROPERTY(QString good READ good NOTIFY changed FINAL)
@@ -96,12 +98,14 @@ class BenchViewModel : public QObject {
   QString above() const { return m_above; }
   QString title() const { return m_title; }
   QString thing() const;
-  QString partsText() const;
+  QStringList parts() const { return m_parts; }
   QString checksText() const;
   QVariantList stages() const { return m_stages; }
   QString next() const { return m_next; }
   QString detail() const { return m_detail; }
   QString lies() const;
+  QString side() const;
+  bool backUp() const { return m_step != nullptr && m_step->up == core::craft::WayUp::Back; }
   QString hands() const;
   QStringList sentences() const;
   QString good() const;

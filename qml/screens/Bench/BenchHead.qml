@@ -4,16 +4,24 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The line above the act: the time, and where the piece stands among its stages. What keeps an alert from being heard
-// takes the whole line and as many more as it needs; the time stays.
+// The head of the bench. In its first line the time, the last act done, the stage, and at the right which piece; then the
+// act; then from where its number is taken or what it is worked on, and at the right how that lies; and the stages as a
+// rule. What keeps an alert from being heard takes the first line and as many more as it needs; the time stays.
 Item {
     id: root
 
     required property BenchViewModel bench
     required property WatchViewModel watch
     readonly property bool troubled: watch.troubles !== ""
+    readonly property bool worked: bench.kind === BenchViewModel.Step
+    readonly property double gap: Metrics.mm(3)
+    // What is left of the first line between the time and the piece's name.
+    readonly property double free: width - time.implicitWidth - (name.visible ? name.implicitWidth : 0) - 2 * gap
+    readonly property bool aboveFits: above.implicitWidth <= free
+    readonly property bool stageFits: (aboveFits && above.text !== "" ? above.implicitWidth + gap : 0) + stage.implicitWidth <= free
+    readonly property string from: worked && bench.figure.present ? bench.figure.datum : bench.thing
 
-    implicitHeight: Math.max(time.height, strip.visible ? strip.height : 0)
+    implicitHeight: strip.visible ? strip.y + strip.height : lies.visible || where.visible ? Math.max(where.y + where.height, lies.y + lies.height) : title.y + title.height
     height: implicitHeight
 
     Words {
@@ -25,11 +33,91 @@ Item {
         font.pixelSize: Metrics.label
         font.bold: true
     }
+    Words {
+        id: above
+        objectName: "above"
+        x: time.implicitWidth + root.gap
+        width: implicitWidth
+        visible: !root.troubled && root.aboveFits && text !== ""
+        text: root.bench.above
+        color: Theme.quiet
+        font.pixelSize: Metrics.label
+        wrapMode: Text.NoWrap
+    }
+    Words {
+        id: stage
+        objectName: "stages"
+        x: above.x + (above.visible ? above.width + root.gap : 0)
+        width: implicitWidth
+        visible: !root.troubled && root.stageFits && text !== ""
+        text: strip.said
+        color: Theme.quiet
+        font.pixelSize: Metrics.label
+        wrapMode: Text.NoWrap
+    }
+    ArtworkName {
+        id: name
+        objectName: "pieceName"
+        visible: !root.troubled && text !== "" && implicitWidth <= root.width - time.implicitWidth - root.gap
+        anchors.right: parent.right
+        anchors.baseline: time.baseline
+        width: implicitWidth
+        text: root.bench.shortPiece
+        wrapMode: Text.NoWrap
+    }
+    Words {
+        id: title
+        objectName: "title"
+        y: time.height + Metrics.mm(0.5)
+        width: root.width
+        text: root.bench.title
+        font.bold: true
+        font.pixelSize: Metrics.act
+    }
+    Words {
+        id: where
+        objectName: "where"
+        y: title.y + title.height
+        width: root.width - (lies.visible ? lies.width + root.gap : 0)
+        visible: text !== ""
+        text: root.from
+    }
+    // How it lies now is no order to turn it; left and right are meant so.
+    Row {
+        id: lies
+        objectName: "lies"
+        visible: root.worked && root.bench.side !== ""
+        anchors.right: parent.right
+        y: where.visible ? where.y + where.height - height : title.y + title.height
+        spacing: Metrics.mm(2)
+
+        Words {
+            id: board
+            objectName: "thing"
+            // Where the second line already names it, the title has room for both.
+            visible: text !== "" && root.from !== text && where.implicitWidth + implicitWidth + mark.width + side.implicitWidth + 4 * parent.spacing <= root.width
+            text: root.bench.thing
+            font.pixelSize: Metrics.label
+            wrapMode: Text.NoWrap
+        }
+        LieMark {
+            id: mark
+            anchors.verticalCenter: parent.verticalCenter
+            back: root.bench.backUp
+        }
+        Words {
+            id: side
+            objectName: "side"
+            text: root.bench.side
+            font.pixelSize: Metrics.label
+            wrapMode: Text.NoWrap
+        }
+    }
     StageStrip {
         id: strip
-        anchors.right: parent.right
-        visible: !root.troubled && stages.length > 1
+        y: (where.visible || lies.visible ? Math.max(where.visible ? where.y + where.height : 0, lies.visible ? lies.y + lies.height : 0) : title.y + title.height) + Metrics.mm(0.7)
+        width: root.width
+        visible: stages.length > 1
         stages: root.bench.stages
-        most: root.width - time.implicitWidth - Metrics.mm(6)
     }
 }

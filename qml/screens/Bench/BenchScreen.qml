@@ -18,11 +18,14 @@ CornerFrame {
     readonly property bool isEmpty: bench.kind === BenchViewModel.NoJob || bench.kind === BenchViewModel.Trouble
     // The off time is asked for; or it was answered and can be corrected where there is a place for the key.
     readonly property bool timeOff: isWaiting && (off.asked || (off.offered && !bench.look.present)) && !bench.canPutBack
-    // The room above the caution.
-    readonly property double paneTop: head.height + Metrics.mm(1)
-    readonly property double paneRoom: caution.y - (caution.visible ? Metrics.mm(2) : 0) - paneTop
+    // The plate under the drawing, from below the head to above the caution.
+    readonly property double plateTop: head.height + Metrics.mm(1.4)
+    readonly property double plateEnd: caution.visible ? caution.y - Metrics.mm(1.6) : shelfTop
+    // A single key beside the plate leaves the caution the whole width.
+    readonly property bool cautionWide: caution.shown && !upright && keysHeight <= Metrics.benchKey + 1
     idle: true
     doneAction.filled: isStep
+    keysEnd: cautionWide ? caution.y + Metrics.edge - Metrics.gap : keysFoot
 
     function done() {
         bench.forgetRefusal();
@@ -50,6 +53,7 @@ CornerFrame {
         ScreenAction {
             name: "putBack"
             text: qsTr("Redo")
+            sign: "redo"
             enabled: root.bench.canPutBack
             place: ScreenAction.AboveDone
             onTriggered: root.bench.putBack()
@@ -74,6 +78,7 @@ CornerFrame {
         ScreenAction {
             name: "look"
             text: qsTr("Test")
+            sign: "test"
             enabled: root.bench.look.present && (!root.bench.look.doubted || root.isWaiting) && !root.bench.canBegin && !root.bench.canPutBack && !root.isMissed
             place: ScreenAction.AboveDone
             onTriggered: root.asked("look")
@@ -85,6 +90,17 @@ CornerFrame {
             place: ScreenAction.AboveDone
             by: ScreenAction.Forward
             onTriggered: root.bench.takeUpMissed()
+        },
+        ScreenAction {
+            name: "nextNumber"
+            text: qsTr("Next")
+            sign: "next"
+            enabled: root.isStep && root.bench.figure.total > 1 && !root.bench.canPutBack
+            place: ScreenAction.AboveDone
+            onTriggered: {
+                if (!root.bench.figure.forward())
+                    root.bench.figure.begin();
+            }
         },
         ScreenAction {
             name: "number"
@@ -119,8 +135,9 @@ CornerFrame {
         ScreenAction {
             name: "more"
             text: qsTr("More")
+            sign: "more"
             enabled: !root.isEmpty
-            place: ScreenAction.AboveDone
+            place: ScreenAction.TopCorner
             onTriggered: root.asked("more")
         },
         ScreenAction {
@@ -145,31 +162,39 @@ CornerFrame {
         bench: root.bench
         watch: root.watch
     }
+    Rectangle {
+        objectName: "plate"
+        x: -parent.x
+        y: root.plateTop
+        width: parent.x + parent.width + Metrics.mm(2)
+        height: root.plateEnd - y
+        visible: !root.isEmpty
+        color: Theme.cloth
+    }
     PiecePane {
         id: piece
         visible: !root.isEmpty
-        y: root.paneTop
+        x: acted && !root.upright ? -parent.x : 0
+        y: root.plateTop + (acted ? 0 : Metrics.mm(1.5))
         bench: root.bench
-        // A card is read where it stands.
-        width: root.upright ? parent.width : parent.width * (carded ? 0.5 : 0.34)
-        // On an upright tablet the step is below it and gets its room first.
-        height: root.upright ? Math.max(least, Math.min(root.paneRoom * 0.45, root.paneRoom - Metrics.mm(98))) : root.paneRoom
+        width: root.upright ? parent.width : (carded ? 0.52 : acted ? 0.46 : dimensioned ? 0.42 : 0.34) * parent.width
+        // On an upright tablet the words are below it and get their room first.
+        height: (root.upright ? (root.plateEnd - root.plateTop) * 0.46 : root.plateEnd - root.plateTop) - (acted ? 0 : Metrics.mm(3))
     }
     StepPane {
         id: step
         bench: root.bench
-        x: piece.visible && !root.upright ? piece.width + Metrics.mm(6) : 0
-        y: root.paneTop + (piece.visible && root.upright ? piece.height + Metrics.mm(4) : 0)
+        x: piece.visible && !root.upright ? piece.x + piece.width + Metrics.mm(5) : 0
+        y: root.upright && piece.visible ? piece.y + piece.height + Metrics.mm(2) : root.plateTop + Metrics.mm(1)
         width: parent.width - x
-        height: root.paneTop + root.paneRoom - y
+        height: root.plateEnd - y - Metrics.mm(1)
     }
     CautionBox {
         id: caution
-        y: parent.height - height
-        width: parent.width
+        x: Metrics.edge - parent.x
+        y: root.shelfTop - height
+        width: root.cautionWide ? root.width - 2 * Metrics.edge : parent.width - x
         shown: root.bench.hasCaution
-        // More than a glance takes in is told in smaller letters, and so is a caution beside a trouble with the alerts.
-        textSize: root.upright || root.watch.troubles !== "" || root.bench.cautionText.length > 70 ? Metrics.label : Metrics.text
         sign: root.bench.cautionSign
         word: root.bench.cautionWord
         hazard: root.bench.cautionHazard

@@ -1,50 +1,31 @@
 import QtQuick
 import Mountwright.Components
-import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The piece as it lies on the bench: the worked part in ink, the rest in pencil, the corner marked.
+// The drawing on the plate: the card of an act with several numbers, the piece with the number in its dimension, what the
+// hand does, or the piece as it stands.
 Item {
     id: root
 
     required property BenchViewModel bench
-    readonly property bool carded: root.bench.figure.hasCard
-    // The height of the words alone; the drawing gets the rest, where it can still be read.
-    readonly property double least: name.height + lies.height + Metrics.mm(2)
+    readonly property bool carded: bench.figure.hasCard
+    readonly property bool dimensioned: bench.kind === BenchViewModel.Step && bench.figure.present && !carded
+    readonly property bool acted: bench.kind === BenchViewModel.Step && !bench.figure.present && bench.hasAct
 
-    Words {
-        id: name
-        objectName: "pieceName"
-        width: root.width
-        text: root.bench.shortPiece
-        font.pixelSize: Metrics.label
-        font.italic: true
-    }
     CardView {
         id: card
-        anchors.fill: piece
+        objectName: "card"
+        anchors.fill: parent
         visible: shown
         figure: root.bench.figure
         // Beside the title it is read at a glance, or left to its own screen.
         shortest: Metrics.mm(20)
     }
     PieceView {
-        id: piece
-        anchors.top: name.bottom
-        anchors.topMargin: Metrics.mm(2)
-        anchors.bottom: lies.top
-        anchors.bottomMargin: Metrics.mm(2)
-        width: root.width
+        objectName: "piece"
+        anchors.fill: parent
         visible: height >= Metrics.mm(12) && !card.shown
-        drawing: root.bench.drawing
-    }
-    Words {
-        id: lies
-        anchors.bottom: root.bottom
-        width: root.width
-        text: root.bench.lies + (root.bench.lies !== "" && root.bench.hands !== "" ? "\n" : "") + root.bench.hands
-        color: Theme.quiet
-        font.pixelSize: Metrics.label
+        drawing: root.dimensioned ? root.bench.figure.drawing : root.acted ? root.bench.act : root.bench.drawing
     }
 }

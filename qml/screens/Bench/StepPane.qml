@@ -1,35 +1,31 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Mountwright.Components
 import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The act: its title, its numbers in the order of use, what is checked before it is
-// done, and the next act below.
+// Beside the drawing: the number in hand with how many and what it is, or how the act is done, numbered in order; what is
+// checked before it is done; and the next act below. What has no room is one page away.
 Item {
     id: root
 
     required property BenchViewModel bench
     readonly property bool fits: pane.fits
-    // Where a step has several numbers, which one this is matters more than what was done last.
-    readonly property bool hasChecks: root.bench.kind === BenchViewModel.Step && root.bench.checks.length > 0
-    readonly property bool severalNumbers: root.bench.figure.total > 1
+    readonly property bool worked: bench.kind === BenchViewModel.Step
+    readonly property bool hasChecks: worked && bench.checks.length > 0
+    // An act of several kinds of steps names them in order; one of a single kind says how it is done.
+    readonly property var told: !worked || bench.figure.present ? [] : bench.parts.length > 0 ? bench.parts : bench.sentences
 
     FitPane {
         id: pane
         anchors.fill: parent
         anchors.bottomMargin: next.height
-        spacing: level === 0 ? Metrics.mm(2.5) : level < 3 ? Metrics.mm(1) : 0
-        key: root.bench.stepId + root.bench.title + root.bench.above + root.bench.detail + root.bench.figure.index + root.bench.refusal
+        spacing: level < 2 ? Metrics.mm(1.5) : 0
+        key: root.bench.stepId + root.bench.title + root.bench.detail + root.bench.figure.index + root.bench.refusal
+        tightest: 4
 
-        Words {
-            objectName: "above"
-            width: parent.width
-            visible: text !== "" && (pane.level < 2 || (pane.level < 3 && !root.severalNumbers))
-            text: root.bench.above
-            color: Theme.quiet
-            font.pixelSize: Metrics.label
-        }
         Words {
             objectName: "refusal"
             width: parent.width
@@ -37,35 +33,14 @@ Item {
             text: root.bench.refusal
             color: Theme.worked
             font.bold: true
-        }
-        Words {
-            objectName: "title"
-            width: parent.width
-            text: root.bench.title
-            font.bold: true
-            font.pixelSize: pane.level === 0 ? Metrics.title * 1.2 : pane.level === 1 ? Metrics.title : Metrics.text
-        }
-        Words {
-            objectName: "thing"
-            width: parent.width
-            visible: text !== "" && (pane.level < 2 || root.bench.partsText === "" && !root.severalNumbers)
-            text: root.bench.thing
-            font.bold: true
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
-        }
-        Words {
-            objectName: "parts"
-            width: parent.width
-            visible: text !== "" && pane.level < 2
-            text: root.bench.partsText
-            font.pixelSize: Metrics.label
         }
         Words {
             objectName: "detail"
             width: parent.width
             visible: text !== ""
             text: root.bench.detail
-            font.pixelSize: pane.level < 3 ? Metrics.text : Metrics.label
+            font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
         }
         Flow {
             width: parent.width
@@ -75,30 +50,53 @@ Item {
             StepNumber {
                 id: number
                 figure: root.bench.figure
-                wholeSize: pane.level < 2 ? Metrics.figure * 1.25 : Metrics.figure
+                wholeSize: pane.level < 1 ? Metrics.figureLarge : Metrics.figure
             }
             Words {
+                objectName: "count"
                 height: number.height
                 verticalAlignment: Text.AlignVCenter
                 visible: text !== ""
                 text: root.bench.figure.count
-                color: Theme.worked
                 font.bold: true
                 wrapMode: Text.NoWrap
             }
         }
         Words {
+            objectName: "label"
             width: parent.width
             visible: root.bench.figure.present
-            // From where it is measured matters more than what it is called, where there is no room for both.
-            text: pane.level < 3 || root.bench.figure.datum === "" ? root.bench.figure.labelAndDatum : root.bench.figure.datum
+            text: root.bench.figure.total > 1 ? root.bench.figure.label + ", " + root.bench.figure.place : root.bench.figure.label
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
+        }
+        Words {
+            objectName: "following"
+            width: parent.width
+            visible: text !== "" && pane.level < 3
+            text: root.bench.figure.following === "" ? "" : qsTr("then %1").arg(root.bench.figure.following)
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+        }
+        Repeater {
+            model: root.told
+
+            NumberedLine {
+                required property string modelData
+                required property int index
+
+                // An odd one out is left to the next page whole.
+                visible: index < [9, 9, 3, 2, 1][pane.level]
+                width: pane.width
+                number: index + 1
+                text: modelData
+                textSize: pane.level < 1 ? Metrics.text : Metrics.label
+            }
         }
         Words {
             objectName: "checks"
             width: parent.width
-            visible: root.hasChecks && pane.level < 2
-            text: pane.level < 1 ? root.bench.checksText : qsTr("%1 to check: More").arg(root.bench.checks.length)
+            visible: root.hasChecks && pane.level < 3
+            text: pane.level < 2 ? root.bench.checksText : qsTr("%1 to check: More").arg(root.bench.checks.length)
             font.pixelSize: Metrics.label
         }
     }

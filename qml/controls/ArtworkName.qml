@@ -1,0 +1,9 @@
+import QtQuick
+import Mountwright.Theme
+
+// The name of an artwork: the only words in serif letters, so that which piece is never taken for what to do.
+Words {
+    font.family: Metrics.artworkFamily
+    font.italic: true
+    font.pixelSize: Metrics.name
+}
