@@ -57,8 +57,9 @@ const std::vector<Entry>& techniqueEntries() {
       {"technique.malformed-area", QT_TRANSLATE_NOOP("words", "\"{area}\" is not an area such as \"20000 mm2\"")},
 
       {"technique.each-not-here",
-       QT_TRANSLATE_NOOP("words", "a step of this technique cannot be done for each {word}; it can for: {words}")},
-      {"technique.each-of-nothing", QT_TRANSLATE_NOOP("words", "a technique done once has no {word} to do a step for")},
+       QT_TRANSLATE_NOOP("words", "a step of this technique cannot be done for each \"{word}\"; it can for: {words}")},
+      {"technique.each-of-nothing",
+       QT_TRANSLATE_NOOP("words", "a technique done once has no \"{word}\" to do a step for")},
       {"technique.amount-one-of",
        QT_TRANSLATE_NOOP("words", "an amount has a \"figure\" with its \"factor\", or a \"count\"")},
       {"technique.half-a-measure", QT_TRANSLATE_NOOP("words", "a measured check has both \"figure\" and \"within\"")},
@@ -79,6 +80,8 @@ const std::vector<Entry>& techniqueEntries() {
       {"technique.figure-family-not-here",
        QT_TRANSLATE_NOOP("words", "\"{figure}\" stands for many figures; only a step's \"figures\" may")},
       {"technique.figure-of-other-thing", QT_TRANSLATE_NOOP("words", "\"{figure}\" is no figure of a {kind}")},
+      {"technique.figure-without-thing",
+       QT_TRANSLATE_NOOP("words", "\"{figure}\" is of one thing, and a step done once is for none")},
 
       {"technique.malformed-fact",
        QT_TRANSLATE_NOOP("words", "\"{fact}\" is no fact: a thing, then words, with points between")},
@@ -94,6 +97,8 @@ const std::vector<Entry>& techniqueEntries() {
        QT_TRANSLATE_NOOP("words", "\"{fact}\": \"{word}\" is neither this, owner nor previous, nor one of: {words}")},
       {"technique.relation-not-here",
        QT_TRANSLATE_NOOP("words", "a {kind} has no {every} in the relation \"{relation}\"")},
+      {"technique.relation-without-thing",
+       QT_TRANSLATE_NOOP("words", "no {every} is in the relation \"{relation}\" to a step done once")},
 
       {"technique.closes-missing", QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" says when it closes")},
       {"technique.closes-not-here", QT_TRANSLATE_NOOP("words", "a wait of kind \"{kind}\" does not close")},

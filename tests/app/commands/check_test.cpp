@@ -228,3 +228,45 @@ TEST_CASE("a folder of techniques that is not there leaves with 3") {
   CHECK(ran.exit == 3);
   CHECK(contains(ran.err, "no"));
 }
+
+TEST_CASE("a length badly written, and a file in another encoding, are told as what they are") {
+  const Commands commands;
+  const auto told = [&](const std::string& trim) {
+    const auto lines = commands.problems(changed(workedExample(), "\"trim\": \"6 mm\"", "\"trim\": \"" + trim + '"'));
+    REQUIRE(lines.size() == 1);
+    return lines.front();
+  };
+  const std::string place = "a.job.json:/bands/0/trim: ";
+  CHECK(told("6mm") == place + "\"6mm\": one space belongs before the unit, as in \"6 mm\"");
+  CHECK(told("10.1 m") == place + "\"10.1 m\" is in \"m\"; a length is written in mm, cm or in");
+  std::string wide = "\xFF\xFE";
+  for (const char c : workedExample()) {
+    wide += c;
+    wide += '\0';
+  }
+  CHECK(commands.problems(wide) ==
+        std::vector<std::string>{
+            "a.job.json:1:1: the file is written in UTF-16 and has to be in UTF-8; save it as UTF-8"});
+}
+
+TEST_CASE("what a step done once cannot have is told in words for it") {
+  const Commands commands;
+  const QString recipes = commands.recipes();
+  const auto told = [&](const std::string& need, const std::string& more) {
+    const QString file = commands.file(QStringLiteral("own.technique.json"), R"({
+    "format": "mountwright-technique/1", "id": "own", "title": "Own", "rank": 5, "when": {"always": true}, "steps": [
+      {"id": "do", "title": "Do it", "do": ["Do it."], "good": "Good.", "trap": "Trap.", "tools": [], "hands": "clean",
+       "work": {"early": "1 min", "likely": "2 min", "late": "3 min", "source": "common practice"},
+       "needs": [)" + need + "]" + more + R"(, "makes": ["piece.done"]}]})");
+    const auto ran = commands.run({QStringLiteral("check"), file, QStringLiteral("--recipes"), recipes});
+    INFO(ran.out);
+    CHECK(ran.exit == 1);
+    return ran.out.substr(ran.out.find(":/") + 1);
+  };
+  CHECK(told(R"("owner.fitted")", "") == "/steps/0/needs/0: \"owner.fitted\": a step done once has no \"owner\"\n");
+  CHECK(told(R"({"every": "strip", "of": "owner", "is": "set"})", "") ==
+        "/steps/0/needs/0/of: no strip is in the relation \"owner\" to a step done once\n");
+  CHECK(told("", R"(, "figures": ["board.this.reveal"])") ==
+        "/steps/0/figures/0: \"board.this.reveal\" is of one thing, and a step done once is for none\n");
+  CHECK(told("", R"(, "each": "once")") == "/steps/0/each: a technique done once has no \"once\" to do a step for\n");
+}
