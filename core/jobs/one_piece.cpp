@@ -99,6 +99,10 @@ std::optional<Event> ofPiece(const Event& event, const OnePiece& piece, const st
 
 std::string idOfPiece(const std::string& id, int number) { return id + '.' + std::to_string(number); }
 
+bool isPieceOf(const std::string& id, const std::string& whole) {
+  return base::startsWith(id, whole + '.') && base::isDigits(std::string_view(id).substr(whole.size() + 1));
+}
+
 std::optional<std::string> stepOfPiece(const std::string& step, const OnePiece& piece) {
   if (const workflow::WorkflowStep* found = piece.of->find(step)) {
     const bool ofAll = found->ofShop || found->once;
