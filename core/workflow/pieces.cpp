@@ -30,6 +30,7 @@ class Repeater {
 
   DraftStep ofPiece(const DraftStep& one, int piece) const {
     DraftStep draft = one;
+    draft.piece = piece;
     WorkflowStep& step = draft.step;
     const std::string number = std::to_string(piece);
     if (piece > 1) {
