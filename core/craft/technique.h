@@ -104,7 +104,7 @@ struct WaitDetail {
   units::Room reference = {units::Temperature::celsius(23), units::Humidity::percent(50)};  // of the spans
   bool attended = false;                                                                    // someone must stay
   bool punctual = false;  // it harms to leave it beyond its late end
-  std::string test;  // the touch test that ends it
+  std::string test;       // the touch test that ends it
   Answers answers;
   std::string source;
 
@@ -195,6 +195,7 @@ struct Setup {
   std::string tool;                  // "cutter"
   std::vector<std::string> figures;  // figure patterns it is set to
   std::string words;                 // what else it is set to, may hold {placeholders}; "" for nothing
+  bool afresh = false;               // for each thing, though the tool stands so already
   std::string pointer;
 
   friend bool operator==(const Setup&, const Setup&) = default;

@@ -105,7 +105,8 @@ bool isPieceOf(const std::string& id, const std::string& whole) {
 
 std::optional<std::string> stepOfPiece(const std::string& step, const OnePiece& piece) {
   if (const workflow::WorkflowStep* found = piece.of->find(step)) {
-    const bool ofAll = found->ofShop || found->once;
+    // Equal settings are made once for all pieces.
+    const bool ofAll = found->ofShop || found->once || (found->setup && !found->setup->afresh);
     return ofAll || piece.number == 1 ? std::optional(step) : std::nullopt;
   }
   const std::string end = '#' + std::to_string(piece.number);

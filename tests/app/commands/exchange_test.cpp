@@ -7,7 +7,6 @@
 #include "app/stores/open_record.h"
 #include "app/workbench/library_loader.h"
 #include "app/workbench/workbench.h"
-#include "core/jobs/one_piece.h"
 #include "tests/app/commands/ran.h"
 #include "tests/app/stores/database_support.h"
 #include "tests/support/catch.h"
@@ -206,11 +205,6 @@ TEST_CASE("a piece taken up after its whole says in one line what is there alrea
   const std::string there = " is there already, with all of its record";
   CHECK(told(wholeFirst.run({"import", whole, piece})) ==
         std::vector<std::string>{title + '"' + there, title + " 2/3\"" + there});
-  // Another piece is neither whole nor piece of this one.
-  CHECK(core::jobs::isPieceOf("one.2", "one"));
-  CHECK_FALSE(core::jobs::isPieceOf("one.2", "one.3"));
-  CHECK_FALSE(core::jobs::isPieceOf("one", "one"));
-  CHECK_FALSE(core::jobs::isPieceOf("one.x", "one"));
 }
 
 TEST_CASE("one of several pieces is exported by its number, and no other number") {

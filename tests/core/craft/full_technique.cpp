@@ -34,7 +34,7 @@ std::string fullTechnique() {
         {"what": "starch paste", "amount": {"figure": "band.owner.area", "factor": 0.00015, "unit": "ml", "source": "common practice"}},
         {"what": "blotter"}
       ],
-      "setup": {"tool": "cutter", "figures": ["band.owner.strip.width"], "words": "for {paper}"},
+      "setup": {"tool": "cutter", "figures": ["band.owner.strip.width"], "words": "for {paper}", "afresh": false},
       "stage": "cut",
       "once": false,
       "figures": ["band.owner.strip.axis", {"id": "band.owner.strip.width", "count": 2, "from": "cut end to cut end", "by": "marks"}],
