@@ -34,6 +34,15 @@ TEST_CASE("lengths in a sentence follow the units asked for") {
   CHECK(said(message, UnitSystem::Inches) == "\"a\" and \"b\" overlap by 1/4 in");
 }
 
+TEST_CASE("a 64th of an inch that was entered stands in a sentence as it was") {
+  const Message message = Message("job.overlap")
+                              .with("first", std::string("a"))
+                              .with("second", std::string("b"))
+                              .with("by", Millimetres{25.4 / 64 * 3});
+  CHECK(said(message, UnitSystem::Inches) == "\"a\" and \"b\" overlap by 3/64 in");
+  CHECK(said(message) == "\"a\" and \"b\" overlap by 1.2 mm");
+}
+
 TEST_CASE("a sentence that says a length changes shows that it does, in either unit, however little it is") {
   const auto change = [](double was, double now, UnitSystem units) {
     return said(Message("match.width")
