@@ -8,6 +8,24 @@ const std::vector<Entry>& noticeEntries() {
   static const std::vector<Entry> kEntries = {
       {"design.face-touches-glazing",
        QT_TRANSLATE_NOOP("words", "the decorated face touches the glazing; a spacer holds it off")},
+      {"design.spacer-within-decoration",
+       QT_TRANSLATE_NOOP("words",
+                         "the spacer is {spacer} thick and the decoration {decoration}: the decorated face touches the "
+                         "glazing all the same; take a thicker spacer")},
+      {"design.lip-hides-nothing",
+       QT_TRANSLATE_NOOP("words",
+                         "the play in the rebate is {play} and the lip hides {lip}: once the package has settled, its "
+                         "edge shows at the top; allow less play, or choose a wider lip")},
+      {"design.float-without-air",
+       QT_TRANSLATE_NOOP("words",
+                         "there is {air} of air round the float: paper grows and would touch the window; {least} or "
+                         "more keeps it clear")},
+      {"design.leaf-covers-nothing",
+       QT_TRANSLATE_NOOP("words", "the leaf field {leaf} covers nothing; enter how much, or leave the field out")},
+      {"design.colour-under-leaf",
+       QT_TRANSLATE_NOOP("words",
+                         "the bevel of the {board} board is painted, and then covered with leaf; leave out its colour "
+                         "or the leaf field {leaf}")},
       {"design.spacer-shows",
        QT_TRANSLATE_NOOP("words",
                          "the spacer is {spacer} wide and the lip hides {lip}: it shows in the sight; no wider than "

@@ -95,7 +95,7 @@ void checkWants(const Catalogue& catalogue, const std::set<std::string>& made,
       base::Problem problem;
       problem.pointer = want.without->pointer;
       problem.severity = base::Severity::Notice;
-      problem.message = base::Message("technique.without-nothing").with("fact", want.without->text);
+      problem.message = base::Message("technique.without-nothing").with("fact", asWritten(*want.without));
       problems.push_back({technique->id, problem});
     }
   }

@@ -97,8 +97,8 @@ Want readWant(const Node& node, const Scope& scope, Problems& problems) {
     } else {
       want.where = readWhere(where, scope.kind, problems);
     }
-    // A fact of the job or the shop, whatever the technique is done for.
-    if (without) want.without = readPattern(without, kOfTheJob, Allowed::Plain, problems);
+    // A fact of the job, the shop or any thing of a kind, whatever the technique is done for.
+    if (without) want.without = readPattern(without, kOfTheJob, Allowed::EveryToo, problems);
   }
   want.why = readPhrase(object.required("why"), kOfTheJob, kSentenceWords, problems);
   want.source = base::readText(object.required("source"), problems, kLongestPhrase).value_or("");

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/base/json.h"
 #include "core/design/package_parts.h"
 
 namespace core::design {
@@ -14,6 +15,10 @@ constexpr const char* kSpacer = "/package/spacer";
 constexpr const char* kSpacerWidth = "/package/spacerWidth";
 constexpr const char* kSupport = "/package/support";
 
+// Paper grows and shrinks with the air; a float closer than this to its window may touch it. Common practice, no
+// source.
+constexpr Length kLeastAir = Length::wholeMillimetres(2);
+
 Millimetres mm(Length length) { return {length.inMillimetres()}; }
 
 class Gathering {
@@ -21,14 +26,56 @@ class Gathering {
   explicit Gathering(const Job& job) : m_job(job) {}
 
   std::vector<base::Problem> all() {
-    if (faceTouchesGlazing(m_job)) tell(kSpacer, Message("design.face-touches-glazing"));
+    if (faceTouchesGlazing(m_job)) ofTouching();
+    ofLip();
     ofSpacer();
     ofSupport();
+    ofFloat();
+    ofLeaf();
     return std::move(m_notices);
   }
 
  private:
-  void tell(const char* pointer, Message message) { m_notices.push_back(noticeAt(pointer, std::move(message))); }
+  void tell(std::string pointer, Message message) {
+    m_notices.push_back(noticeAt(std::move(pointer), std::move(message)));
+  }
+
+  void ofTouching() {
+    const Package& package = m_job.package;
+    if (package.spacer <= Length()) return tell(kSpacer, Message("design.face-touches-glazing"));
+    tell(kSpacer, Message("design.spacer-within-decoration")
+                      .with("spacer", mm(package.spacer))
+                      .with("decoration", mm(package.decoration)));
+  }
+
+  void ofLip() {
+    if (m_job.deliver != units::Deliver::Framed || hiddenAtTop(m_job.rebate) > Length()) return;
+    tell("/mount/rebate/allowanceTotal", Message("design.lip-hides-nothing")
+                                             .with("lip", mm(m_job.rebate.cover))
+                                             .with("play", mm(m_job.rebate.allowanceTotal)));
+  }
+
+  void ofFloat() {
+    if (!m_job.window.floats || m_job.window.distance >= kLeastAir) return;
+    tell("/mount/window/margin",
+         Message("design.float-without-air").with("air", mm(m_job.window.distance)).with("least", mm(kLeastAir)));
+  }
+
+  void ofLeaf() {
+    for (std::size_t i = 0; i < m_job.leaf.size(); ++i) {
+      const Leaf& leaf = m_job.leaf[i];
+      const std::string place = base::pointerTo("/leaf", i);
+      if (leaf.method == LeafMethod::Scattered) {
+        if (leaf.coverage <= 0) tell(place + "/coverage", Message("design.leaf-covers-nothing").with("leaf", leaf.id));
+        continue;
+      }
+      if (leaf.region != RegionKind::Bevel) continue;
+      for (const Board& board : m_job.boards) {
+        if (board.id != leaf.regionOf || !board.bevelColour) continue;
+        tell(place + "/region", Message("design.colour-under-leaf").with("board", board.id).with("leaf", leaf.id));
+      }
+    }
+  }
 
   void ofSpacer() {
     const Package& package = m_job.package;
@@ -90,7 +137,7 @@ base::Problem noticeAt(std::string pointer, Message message) {
 
 bool faceTouchesGlazing(const Job& job) {
   if (job.deliver != units::Deliver::Framed) return false;
-  if (job.package.glazing <= Length() || job.package.spacer > Length()) return false;
+  if (job.package.glazing <= Length() || job.package.spacer > std::max(Length(), job.package.decoration)) return false;
   const bool leafOnFace = std::any_of(job.leaf.begin(), job.leaf.end(),
                                       [](const Leaf& field) { return field.region != RegionKind::Bevel; });
   return leafOnFace || !job.lines.empty() || !job.washes.empty();

@@ -119,7 +119,7 @@ class Gathering {
     const craft::MeasureTraits& traits = craft::traitsOf(*want.of);
     const std::string quantity(name(traits.quantity));
     Message message = Message((want.isLeast ? "design.wants-least." : "design.wants-most.") + quantity)
-                          .with("measure", "design.measure." + std::string(traits.name))
+                          .with("measure", Message("design.measure." + std::string(traits.name)).id)
                           .with("is", shown(*value, traits.quantity))
                           .with("wanted", shown(want.bound, traits.quantity))
                           .with("why", want.why);
@@ -154,12 +154,22 @@ class Gathering {
   }
 
   void without(const Technique& technique, const Want& want) {
-    for (const std::size_t step : m_workflow.making(want.without->text)) {
+    std::vector<std::string> facts = {want.without->text};
+    if (want.without->every) {
+      facts.clear();
+      const Things things(m_design, m_words);
+      for (const Thing* thing : things.of(*want.without->every)) {
+        if (isMeant(*thing, want.without->where)) facts.push_back(thing->id + '.' + want.without->is);
+      }
+    }
+    for (const std::string& fact : facts) {
+      const std::vector<std::size_t> making = m_workflow.making(fact);
+      if (making.empty()) continue;
       const std::string pointer =
           technique.role.empty() ? std::string("/techniques") : base::pointerTo("/techniques", technique.role);
       return tell(pointer, Message("design.wants-without")
                                .with("technique", technique.title)
-                               .with("other", m_workflow.steps[step].techniqueTitle)
+                               .with("other", m_workflow.steps[making.front()].techniqueTitle)
                                .with("why", want.why));
     }
   }

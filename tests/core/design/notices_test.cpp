@@ -90,7 +90,8 @@ TEST_CASE("a spacer that the lip hides below alone is told of the top", "[notice
   core::design::Job job = floating();
   job.package.spacerWidth = mm(4);
   CHECK(toldOf(job) ==
-        std::vector<std::string>{"/package/spacerWidth notice design.spacer-shows-above spacer=4mm lip=6mm top=3mm would=3mm"});
+        std::vector<std::string>{
+            "/package/spacerWidth notice design.spacer-shows-above spacer=4mm lip=6mm top=3mm would=3mm"});
   job.rebate.allowanceTotal = mm(2);
   CHECK(toldOf(job).empty());
 }
@@ -98,13 +99,15 @@ TEST_CASE("a spacer that the lip hides below alone is told of the top", "[notice
 TEST_CASE("a lip too narrow for any spacer is told, whatever its width", "[notices]") {
   core::design::Job job = floating();
   job.rebate.cover = mm(4);
-  const std::vector<std::string> never = {"/package/spacerWidth notice design.spacer-never-hidden lip=4mm top=1mm least=2mm"};
+  const std::vector<std::string> never = {
+      "/package/spacerWidth notice design.spacer-never-hidden lip=4mm top=1mm least=2mm"};
   CHECK(toldOf(job) == never);
   job.package.spacerWidth = mm(2);
   CHECK(toldOf(job) == never);
   job.rebate.cover = mm(2);
   CHECK(toldOf(job) ==
-        std::vector<std::string>{"/package/spacerWidth notice design.spacer-never-hidden lip=2mm top=0mm least=2mm"});
+        std::vector<std::string>{"/mount/rebate/allowanceTotal notice design.lip-hides-nothing lip=2mm play=3mm",
+                                 "/package/spacerWidth notice design.spacer-never-hidden lip=2mm top=0mm least=2mm"});
 }
 
 TEST_CASE("a spacer and a support that play no part are told", "[notices]") {
@@ -161,4 +164,60 @@ TEST_CASE("a spacer goes round the mount, and a support stays 10 mm behind each 
   job.window.floats = false;
   job.package.support = mm(3);
   CHECK_FALSE(core::design::supportOf(job).has_value());
+}
+
+TEST_CASE("a spacer no thicker than the decoration holds nothing off, and is told with both", "[notices]") {
+  core::design::Job job = floating();
+  REQUIRE(job.package.decoration == Length::nanometres(200'000));
+  job.package.spacer = Length::nanometres(200'000);
+  CHECK(faceTouchesGlazing(job));
+  const auto told = toldOf(job);
+  REQUIRE(told.size() == 1);
+  CHECK(told[0] == "/package/spacer notice design.spacer-within-decoration spacer=0.2mm decoration=0.2mm");
+  job.package.spacer = Length::nanometres(300'000);
+  CHECK(toldOf(job).empty());
+}
+
+TEST_CASE("more play than the lip hides is told, and not of a piece without a frame", "[notices]") {
+  core::design::Job job = floating();
+  job.package.spacer = Length();
+  job.leaf.clear();
+  job.lines.clear();
+  job.washes.clear();
+  job.rebate.allowanceTotal = mm(5);
+  CHECK(toldOf(job).empty());
+  job.rebate.allowanceTotal = mm(6);
+  CHECK(toldOf(job) ==
+        std::vector<std::string>{"/mount/rebate/allowanceTotal notice design.lip-hides-nothing lip=6mm play=6mm"});
+  job.deliver = core::units::Deliver::Attached;
+  CHECK(toldOf(job).empty());
+}
+
+TEST_CASE("a float without air round it is told", "[notices]") {
+  core::design::Job job = floating();
+  job.window.distance = mm(2);
+  CHECK(toldOf(job).empty());
+  job.window.distance = mm(1);
+  CHECK(toldOf(job) ==
+        std::vector<std::string>{"/mount/window/margin notice design.float-without-air air=1mm least=2mm"});
+  // What the mount covers is another matter.
+  job.window.floats = false;
+  CHECK(toldOf(job).empty());
+}
+
+TEST_CASE("leaf that covers nothing, or covers a painted bevel, is told", "[notices]") {
+  core::design::Job job = floating();
+  REQUIRE(job.boards.front().bevelColour.has_value());
+  REQUIRE(job.leaf.size() == 1);
+  job.leaf.front().coverage = 0;
+  CHECK(toldOf(job) == std::vector<std::string>{"/leaf/0/coverage notice design.leaf-covers-nothing leaf=field"});
+  job.leaf.front().coverage = 0.2;
+  job.leaf.front().region = core::design::RegionKind::Bevel;
+  job.leaf.front().regionOf = job.boards.front().id;
+  // Flake lets the colour show.
+  CHECK(toldOf(job).empty());
+  job.leaf.front().method = core::design::LeafMethod::Laid;
+  CHECK(toldOf(job) == std::vector<std::string>{"/leaf/0/region notice design.colour-under-leaf board=top leaf=field"});
+  job.boards.front().bevelColour.reset();
+  CHECK(toldOf(job).empty());
 }

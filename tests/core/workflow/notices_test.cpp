@@ -77,8 +77,10 @@ TEST_CASE("corners and strips that the mount does not hide are told with what wo
                           : "/mount/window/overlap notice design.wants-least.length measure=design.measure.lap is=3mm "
                             "wanted=5mm techniques=Edge strips without paste"));
   }
-  // What hinges hold does not ask for a lap.
-  CHECK(noticesOf(replaced(demoJobText(), kSheet, "")).empty());
+  // What hinges hold is hidden by less.
+  const std::string bare = replaced(demoJobText(), kSheet, "");
+  CHECK(noticesOf(bare).empty());
+  CHECK(noticesOf(replaced(bare, R"("overlap": "3 mm")", R"("overlap": "1 mm")")).size() == 1);
 }
 
 TEST_CASE("a damp or a cold room is told where it is known, and each of them once", "[notices]") {
@@ -146,6 +148,14 @@ TEST_CASE("techniques that do not go together are told at the role of the one th
                                     "metal bare other=Glazed with acrylic"});
   CHECK(noticesOf(replaced(acrylic, "\"close-acrylic\"", R"("close-acrylic", "flake-seal": "flake-seal-shellac")"))
             .empty());
+}
+
+TEST_CASE("boards that are joined before their bevels are coloured are told, and plain ones are not", "[notices]") {
+  const std::string job = with(R"("techniques": {"joining": "join-registered"})");
+  CHECK(noticesOf(job) == Lines{"/techniques/joining notice design.wants-without technique=" +
+                                shippedTechniques().find("join-registered")->title +
+                                " other=" + shippedTechniques().find("colour-bevel")->title});
+  CHECK(noticesOf(replaced(job, R"(, "colour": "copper" } })", " } }")).empty());
 }
 
 TEST_CASE("parts of the package that a technique cannot do without are told", "[notices]") {
