@@ -169,13 +169,15 @@ TEST_CASE("what the chosen techniques want is told with the figures, and in the 
       commands.check(changed(bare, "\"package\"", R"("techniques": {"attachment": "attach-strips"}, "package")"));
   INFO(strips.err);
   CHECK(strips.exit == 0);
-  CHECK(contains(strips.err,
-                 "a.job.json:/mount/window/overlap: notice: the least that the mount covers of the sheet's edges is "
-                 "3.0 mm; \"Edge strips without paste\" asks for 5.0 mm or more. The leaf that laps the sheet is"));
+  CHECK(contains(
+      strips.err,
+      "a.job.json:/mount/window/overlap: notice: the least that the mount covers of the sheet's edges is "
+      "3.0 mm, and 5.0 mm or more is wanted for \"Edge strips without paste\". The leaf that laps the sheet is"));
   const auto corners =
       commands.check(changed(bare, "\"package\"", R"("techniques": {"attachment": "attach-corners"}, "package")"));
-  CHECK(contains(corners.err, "added up, is 6.0 mm; \"Paper corners without paste\" asks for 15.0 mm or more. "));
-  CHECK_FALSE(contains(commands.check(bare).err, "asks for"));
+  CHECK(contains(corners.err,
+                 "added up, is 6.0 mm, and 15.0 mm or more is wanted for \"Paper corners without paste\". "));
+  CHECK_FALSE(contains(commands.check(bare).err, "wanted for"));
 }
 
 TEST_CASE("a damp or cold room is told where the job names one") {
@@ -184,11 +186,12 @@ TEST_CASE("a damp or cold room is told where the job names one") {
   const auto damp = commands.check(changed(workedExample(), kRoom, R"("temperature": "19 C", "humidity": "72 %")"));
   CHECK(damp.exit == 0);
   CHECK(contains(damp.err,
-                 "a.job.json:/room/humidity: notice: the room's humidity is 72 %; \"Glazed with glass\" asks "
-                 "for 60 % at most. Closed in damp air it grows mould"));
+                 "a.job.json:/room/humidity: notice: the room's humidity is 72 %, and at most 60 % is "
+                 "wanted for \"Glazed with glass\". Closed in damp air it grows mould"));
   const auto cold = commands.check(changed(workedExample(), kRoom, R"("temperature": "8 C", "humidity": "50 %")"));
-  CHECK(contains(cold.err, "a.job.json:/room/temperature: notice: the room is 8 °C; \""));
-  CHECK(contains(cold.err, "\" asks for 10 °C or more. Below that its film may never form"));
+  CHECK(
+      contains(cold.err, "a.job.json:/room/temperature: notice: the room is 8 °C, and 10 °C or more is wanted for \""));
+  CHECK(contains(cold.err, "\". Below that its film may never form"));
   CHECK_FALSE(contains(commands.check(workedExample()).err, "/room"));
 }
 

@@ -264,7 +264,7 @@ TEST_CASE("what a spacer and a float come with is asked, and told where it would
   desk.enter("Frame", "spacer", {1});
   desk.open("Frame", "spacer");
   CHECK(desk.design.fieldNote().contains(QLatin1String("the glazing is")));
-  CHECK(desk.design.fieldNote().contains(QLatin1String("asks for 3.0 mm or more")));
+  CHECK(desk.design.fieldNote().contains(QLatin1String("3.0 mm or more is wanted for")));
 }
 
 TEST_CASE("metal that is left bare is told at its field, and one that is not known is none") {
@@ -295,7 +295,7 @@ TEST_CASE("a room that is damp or cold is told with what the piece comes to, and
   enter(8, 72);
   desk.enter("The artwork", "width", {3, 2, 0});
   INFO(desk.design.comesTo().toStdString());
-  CHECK(desk.design.comesTo().contains(QLatin1String("\nThe room's humidity is 72 %; \"Glazed with glass\"")));
+  CHECK(desk.design.comesTo().contains(QLatin1String("\nThe room's humidity is 72 %, and at most 60 % is wanted")));
   enter(19, 50);
   desk.enter("The artwork", "width", {3, 3, 0});
   CHECK_FALSE(desk.design.comesTo().contains(QLatin1String("humidity")));

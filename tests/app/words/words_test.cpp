@@ -120,7 +120,7 @@ TEST_CASE("every measure that a technique can want is called by a name") {
                              .with("wanted", Millimetres{5})
                              .with("techniques", std::string("Strips"))
                              .with("why", std::string("It must hold."));
-    CHECK(said(told) == said(Message(id)) + " is 3.0 mm; \"Strips\" asks for 5.0 mm or more. It must hold.");
+    CHECK(said(told) == said(Message(id)) + " is 3.0 mm, and 5.0 mm or more is wanted for \"Strips\". It must hold.");
   }
   for (const char* bound : {"least", "most"}) {
     for (const char* quantity : {"length", "temperature", "humidity"}) {
