@@ -105,6 +105,7 @@ class MaterialsSpeaker {
       }
     }
     sayTable(m_out, rows, {Align::Left, Align::Right, Align::Left, Align::Right, Align::Left, Align::Left});
+    saySpacer();
     for (const CutPiece& piece : m_materials.pieces) {
       if (!piece.patterned) continue;
       line(said(Message("materials.allowance")
@@ -112,6 +113,22 @@ class MaterialsSpeaker {
                     .with("allowance", m_materials.entered(piece.allowance))));
     }
     notes(remarks);
+  }
+
+  // Strips are bought by the length.
+  void saySpacer() {
+    core::units::Length length;
+    const CutPiece* one = nullptr;
+    for (const CutPiece& piece : m_materials.pieces) {
+      if (piece.use != PieceUse::SpacerHorizontal && piece.use != PieceUse::SpacerVertical) continue;
+      length = length + piece.count * piece.width;
+      one = &piece;
+    }
+    if (one == nullptr) return;
+    line(said(Message("materials.spacer")
+                  .with("length", m_materials.up(length))
+                  .with("width", m_materials.side(*one, one->height))
+                  .with("thickness", m_materials.nearest(*one->thickness))));
   }
 
   void sayGroup(const StockGroup& group) {

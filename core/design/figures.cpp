@@ -8,6 +8,7 @@
 #include <variant>
 
 #include "core/base/text.h"
+#include "core/design/package_parts.h"
 #include "core/design/setting_out.h"
 #include "core/units/length_entry.h"
 
@@ -20,10 +21,21 @@ using units::UnitSystem;
 // How a length is rounded for display, by its kind; what is not here goes to the nearest step. An opening must not seem
 // larger than it is, nor a mount that goes into a rebate; what must be there at the least must not seem less.
 constexpr std::pair<std::string_view, Rounding> kRoundings[] = {
-    {"visible.width", Rounding::Down},   {"visible.height", Rounding::Down},    {"outer.width", Rounding::Down},
-    {"outer.height", Rounding::Down},    {"board.sight.width", Rounding::Down}, {"board.sight.height", Rounding::Down},
-    {"band.dryEnd", Rounding::Up},       {"band.glueFrom", Rounding::Up},       {"rebate.depth", Rounding::Up},
+    {"visible.width", Rounding::Down},
+    {"visible.height", Rounding::Down},
+    {"outer.width", Rounding::Down},
+    {"outer.height", Rounding::Down},
+    {"board.sight.width", Rounding::Down},
+    {"board.sight.height", Rounding::Down},
+    {"band.dryEnd", Rounding::Up},
+    {"band.glueFrom", Rounding::Up},
+    {"rebate.depth", Rounding::Up},
     {"board.bevel.slope", Rounding::Up},
+    {"package.spacer.width", Rounding::Down},
+    {"package.spacer.horizontal", Rounding::Down},
+    {"package.spacer.vertical", Rounding::Down},
+    {"package.support.width", Rounding::Down},
+    {"package.support.height", Rounding::Down},
 };
 
 // Collects figures in order, with their display.
@@ -363,6 +375,15 @@ Figures::Figures(const Job& job, const Layout& layout, UnitSystem system, const 
   out.length("rebate.height", layout.rebateHeight);
   out.length("rebate.depth", layout.rebateDepth);
   out.length("package.depth", layout.packageDepth);
+  if (const auto strips = spacerOf(job, layout)) {
+    out.length("package.spacer.width", strips->width.inMillimetres()).entered = job.package.spacerWidth.has_value();
+    out.length("package.spacer.horizontal", strips->horizontal);
+    out.length("package.spacer.vertical", strips->vertical);
+  }
+  if (const auto support = supportOf(job)) {
+    out.length("package.support.width", support->width.inMillimetres());
+    out.length("package.support.height", support->height.inMillimetres());
+  }
   if (made.pins.empty()) return;
   for (Figure& figure : m_figures) {
     if (!made.pins.contains(figure.id)) continue;

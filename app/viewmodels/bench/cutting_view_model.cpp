@@ -193,7 +193,7 @@ void CuttingViewModel::showLacking() {
   for (std::size_t i = 0; i < m_cutting.pieces.size(); ++i) {
     const auto& piece = m_cutting.pieces[i];
     if (!m_cutting.plan.matches[i].stock.empty()) continue;
-    (piece.use == core::materials::PieceUse::Glazing ? bought : unserved) << line(i, piece.count);
+    (isBought(piece.use) ? bought : unserved) << line(i, piece.count);
   }
   for (const auto& group : m_cutting.plan.groups) {
     for (const auto& left : group.unplaced) (left.tooLarge ? small : few) << line(left.piece, left.count);
@@ -205,7 +205,7 @@ void CuttingViewModel::showLacking() {
       unserved);
   say(tr("No sheet is large enough for these:"), small);
   say(tr("Not enough stock for these:"), few);
-  say(tr("Bought cut to size:"), bought);
+  say(tr("Bought, and cut from no sheet:"), bought);
 }
 
 bool CuttingViewModel::forward() {

@@ -7,6 +7,8 @@
 #include <set>
 
 #include "app/words/catalogue.h"
+#include "core/craft/properties.h"
+#include "core/craft/want.h"
 #include "tests/support/shaped_example.h"
 
 using core::base::Message;
@@ -116,8 +118,40 @@ TEST_CASE("numbers that are not finite are shown and do not stop anything") {
         std::string::npos);
 }
 
+TEST_CASE("every measure that a technique can want is called by a name") {
+  for (const auto& traits : core::craft::measures()) {
+    const std::string id = "design.measure." + std::string(traits.name);
+    INFO(id);
+    REQUIRE(app::words::sourceOf(id) != nullptr);
+    const Message told = Message("design.wants-least.length")
+                             .with("measure", id)
+                             .with("is", Millimetres{3})
+                             .with("wanted", Millimetres{5})
+                             .with("techniques", std::string("Strips"))
+                             .with("why", std::string("It must hold."));
+    CHECK(said(told) == said(Message(id)) + " is 3.0 mm, and 5.0 mm or more is wanted for \"Strips\". It must hold.");
+  }
+  for (const char* bound : {"least", "most"}) {
+    for (const char* quantity : {"length", "temperature", "humidity"}) {
+      CHECK(app::words::sourceOf(std::string("design.wants-") + bound + '.' + quantity) != nullptr);
+    }
+  }
+}
+
+TEST_CASE("every metal a leaf may be is called by a name") {
+  for (const std::string& metal : core::craft::valuesOf("metal")) {
+    INFO(metal);
+    const QString called = app::words::property(QStringLiteral("metal"), QString::fromStdString(metal));
+    CHECK_FALSE(called.isEmpty());
+    CHECK((called != QString::fromStdString(metal) || metal == "palladium" || metal == "aluminium" ||
+           metal == "silver" || metal == "copper"));
+  }
+}
+
 TEST_CASE("every figure of a design has a label with its element's id and a datum") {
-  std::vector<std::string> texts = {tests::workedExample(), tests::inchExample()};
+  std::vector<std::string> texts = {
+      tests::workedExample(), tests::inchExample(),
+      tests::changed(tests::inchExample(), R"("leaf": [)", R"("package": {"spacer": "1/4 in"}, "leaf": [)")};
   for (const std::string& form : tests::shapedForms()) texts.push_back(tests::shapedExample(form));
   for (const std::string& text : texts) {
     const auto design = tests::designOf(text);
