@@ -3,6 +3,7 @@
 #include <QFileInfo>
 
 #include "app/commands/commands.h"
+#include "app/commands/job_called.h"
 #include "app/commands/kept_record.h"
 #include "app/commands/saying.h"
 #include "app/convert/content_hash.h"
@@ -39,29 +40,23 @@ OrExit<CareJob> fromRecord(KeptRecord& record, const JobEntry& entry, std::ostre
   return {std::move(job), kDone};
 }
 
-std::vector<const JobEntry*> called(const KeptRecord& record, const QString& name) {
-  std::vector<const JobEntry*> found;
-  if (!record.jobs) return found;
-  const std::string wanted = name.toStdString();
-  for (const JobEntry& entry : record.jobs->entries()) {
-    if (entry.id == wanted || entry.reference == wanted) found.push_back(&entry);
-  }
-  return found;
+core::base::Result<const JobEntry*, Message> called(const KeptRecord& record, const QString& name) {
+  static const std::vector<JobEntry> kNone;
+  return jobCalled(record.jobs ? record.jobs->entries() : kNone, name.toStdString());
 }
 
+bool areSeveral(const Message& trouble) { return trouble.id == "called.several-jobs"; }
+
 OrExit<CareJob> byName(KeptRecord& record, const QString& name, std::ostream& err) {
-  const std::vector<const JobEntry*> found = called(record, name);
-  if (found.empty()) {
-    sayProblem(err, name, Message("care.no-such-job"));
-    return {std::nullopt, kUnreadable};
-  }
-  if (found.size() > 1) {
-    std::vector<std::string> ids;
-    for (const JobEntry* entry : found) ids.push_back(entry->id);
-    sayProblem(err, name, Message("care.several").with("ids", core::base::join(ids, ", ")));
+  const auto job = called(record, name);
+  if (job) return fromRecord(record, *job.value(), err);
+  if (areSeveral(job.error())) {
+    sayProblem(err, name, job.error());
     return {std::nullopt, kProblem};
   }
-  return fromRecord(record, *found.front(), err);
+  // It may have been meant as a file.
+  sayProblem(err, name, Message("care.no-such-job"));
+  return {std::nullopt, kUnreadable};
 }
 
 OrExit<CareJob> planned(const CommandLine& line, const std::string& text, std::ostream& err) {
@@ -88,7 +83,8 @@ OrExit<CareJob> readCareJob(const CommandLine& line, std::ostream& err) {
   if (!record.value) return {std::nullopt, record.exit};
   const bool looksLikeFile = name.contains(u'/') || name.endsWith(QStringLiteral(".json"));
   // The reference of one of several pieces, "26-041 3/12", looks like a path.
-  const bool isName = !looksLikeFile || !called(*record.value, name).empty();
+  const auto job = called(*record.value, name);
+  const bool isName = !looksLikeFile || job || areSeveral(job.error());
   if (isName && !QFileInfo::exists(name)) return byName(*record.value, name, err);
   const auto text = files::readWhole(name, core::base::kMaximumJsonBytes);
   if (!text) {

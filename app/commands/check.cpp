@@ -14,9 +14,10 @@
 #include "core/base/stated_format.h"
 #include "core/base/text.h"
 #include "core/craft/technique_reader.h"
-#include "core/design/glazing.h"
+#include "core/design/notices.h"
 #include "core/materials/repeat_match.h"
 #include "core/workflow/compose.h"
+#include "core/workflow/notices.h"
 
 namespace app::commands {
 namespace {
@@ -78,25 +79,29 @@ class Checker {
     const UnitSystem units = read.design ? read.design->job.units : UnitSystem::Millimetres;
     for (const Problem& problem : read.problems.sorted()) tell(path, problem, units);
     if (!read.design || read.problems.hasErrors()) return;
-    for (const Problem& notice : noticesOf(*read.design)) tell(path, notice, units);
-    m_jobs.emplace_back(path, *read.design);
+    m_jobs.push_back({path, *read.design, core::base::parseJson(text.value()).root});
+    tellNotices(m_jobs.back(), cornersThatMiss(*read.design));
+    tellNotices(m_jobs.back(), core::design::noticesOf(read.design->job));
   }
 
-  static Problem noticeAt(std::string pointer, Message message) {
-    Problem notice;
-    notice.pointer = std::move(pointer);
-    notice.message = std::move(message);
-    notice.severity = Severity::Notice;
-    return notice;
-  }
+  // A job without an error of its own, and its file's text as read, for the places of what is left to its default.
+  struct Job {
+    QString path;
+    core::design::Design design;
+    core::base::Value document;
+  };
 
   // What the maker should know and decide before the first cut, though the job holds together. Their order is their own
   // and not the document's.
-  static std::vector<Problem> noticesOf(const core::design::Design& design) {
+  void tellNotices(const Job& job, std::vector<Problem> notices) {
+    for (Problem& notice : notices) {
+      core::design::settle(notice, job.document);
+      tell(job.path, notice, job.design.job.units);
+    }
+  }
+
+  static std::vector<Problem> cornersThatMiss(const core::design::Design& design) {
     std::vector<Problem> notices;
-    const auto notice = [&](std::string pointer, Message message) {
-      notices.push_back(noticeAt(std::move(pointer), std::move(message)));
-    };
     for (std::size_t i = 0; i < design.job.bands.size(); ++i) {
       const auto match = core::materials::matchOf(design.job, design.layout, i);
       if (match.state != core::materials::MatchState::Open) continue;
@@ -105,15 +110,13 @@ class Checker {
       if (!match.options.empty()) {
         for (const Message& change : match.options.front().says) changes << words::text(change, design.job.units);
       }
-      notice(band.place.pointer + "/repeat",
-             Message(changes.isEmpty() ? "command.corners-stay" : "command.corners-miss")
-                 .with("band", band.id)
-                 .with("by", core::base::Millimetres{std::fabs(match.mismatch)})
-                 .with("repeat", core::base::Millimetres{band.repeat->inMillimetres()})
-                 .with("changes", changes.join(words::text(Message("command.and"), design.job.units)).toStdString()));
-    }
-    if (core::design::faceTouchesGlazing(design.job)) {
-      notice(design.job.package.place.pointer, Message("design.face-touches-glazing"));
+      notices.push_back(core::design::noticeAt(
+          band.place.pointer + "/repeat",
+          Message(changes.isEmpty() ? "command.corners-stay" : "command.corners-miss")
+              .with("band", band.id)
+              .with("by", core::base::Millimetres{std::fabs(match.mismatch)})
+              .with("repeat", core::base::Millimetres{band.repeat->inMillimetres()})
+              .with("changes", changes.join(words::text(Message("command.and"), design.job.units)).toStdString())));
     }
     return notices;
   }
@@ -137,30 +140,18 @@ class Checker {
     for (const CatalogueProblem& found : core::craft::checkCatalogue(catalogue)) {
       if (const auto file = files.find(found.technique); file != files.end()) {
         tell(file->second, found.problem);
-      } else if (!known.contains(keyOf(found))) {
+      } else if (found.problem.severity == Severity::Error && !known.contains(keyOf(found))) {
         leavesNeed(found);
       }
     }
-    for (const auto& [path, design] : m_jobs) {
-      const auto composed = core::workflow::compose(design, catalogue, words::thingWords());
+    for (const Job& job : m_jobs) {
+      const auto composed = core::workflow::compose(job.design, catalogue, words::thingWords());
       if (composed) {
-        tellIdleChoices(path, design, composed.value(), catalogue);
+        tellNotices(job, core::workflow::noticesOf(job.design, composed.value(), catalogue, words::thingWords(),
+                                                   job.design.job.room));
         continue;
       }
-      for (const auto& told : composed.error()) tell(path, told.problem, design.job.units);
-    }
-  }
-
-  // A choice for something that the piece has not does no harm, but the maker may have meant another piece.
-  void tellIdleChoices(const QString& path, const core::design::Design& design,
-                       const core::workflow::Workflow& workflow, const Catalogue& catalogue) {
-    for (const auto& [role, id] : design.job.techniques) {
-      const auto isOfIt = [&id = id](const core::workflow::WorkflowStep& step) { return step.technique == id; };
-      if (std::any_of(workflow.steps.begin(), workflow.steps.end(), isOfIt)) continue;
-      const auto* technique = catalogue.find(id);
-      const std::string& title = technique == nullptr ? id : technique->title;
-      const Message idle = Message("command.choice-idle").with("technique", title);
-      tell(path, noticeAt(core::base::pointerTo("/techniques", role), idle), design.job.units);
+      for (const auto& told : composed.error()) tell(job.path, told.problem, job.design.job.units);
     }
   }
 
@@ -208,7 +199,7 @@ class Checker {
   int m_exit = kDone;
   std::set<std::string> m_stoodIn;  // ids of techniques at hand that these stand in for
   std::vector<std::pair<QString, core::craft::Technique>> m_techniques;
-  std::vector<std::pair<QString, core::design::Design>> m_jobs;  // without an error of their own
+  std::vector<Job> m_jobs;
 };
 
 }  // namespace

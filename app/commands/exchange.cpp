@@ -7,12 +7,14 @@
 #include "app/commands/commands.h"
 #include "app/commands/each.h"
 #include "app/commands/input.h"
+#include "app/commands/job_called.h"
 #include "app/commands/saying.h"
 #include "app/files/whole_file.h"
 #include "app/stores/data_dir.h"
 #include "app/stores/open_record.h"
 #include "app/workbench/workbench.h"
 #include "core/base/text.h"
+#include "core/jobs/one_piece.h"
 #include "core/record/record_file.h"
 
 namespace app::commands {
@@ -45,13 +47,28 @@ std::unique_ptr<Record> openRecord(const CommandLine& line, std::ostream& err) {
   return record;
 }
 
-std::string titleOf(const workbench::Workbench& bench, const std::string& jobId) {
+// "Pilot's chart, 26-041 2/3": pieces of one job differ in their reference alone.
+std::string nameOf(const JobEntry& entry) {
+  std::vector<std::string> names = {entry.title, entry.reference};
+  std::erase(names, "");
+  return names.empty() ? entry.id : core::base::join(names, ", ");
+}
+
+std::string nameOf(const workbench::Workbench& bench, const std::string& jobId) {
+  const auto& jobs = bench.jobs();
+  const auto found = std::find_if(jobs.begin(), jobs.end(), [&](const JobEntry& entry) { return entry.id == jobId; });
+  return found == jobs.end() ? jobId : nameOf(*found);
+}
+
+// The whole that the job is a piece of, or the pieces of it, that are in the record beside it; "" for none.
+std::string namesBeside(const workbench::Workbench& bench, const std::string& jobId) {
+  std::vector<std::string> names;
   for (const JobEntry& entry : bench.jobs()) {
-    if (entry.id == jobId && !(entry.title + entry.reference).empty()) {
-      return entry.title.empty() ? entry.reference : entry.title;
+    if (core::jobs::isPieceOf(jobId, entry.id) || core::jobs::isPieceOf(entry.id, jobId)) {
+      names.push_back(entry.reference.empty() ? entry.id : entry.reference);
     }
   }
-  return jobId;
+  return core::base::join(names, "; ");
 }
 
 int importOne(workbench::Workbench& bench, const QString& file, std::ostream& err) {
@@ -64,10 +81,14 @@ int importOne(workbench::Workbench& bench, const QString& file, std::ostream& er
   for (const auto& problem : imported.problems) sayProblem(err, file, problem);
   for (const auto& refusal : imported.refusals) sayProblem(err, file, refusal);
   if (imported.jobId.empty()) return imported.refusals.empty() ? kProblem : kUnreadable;
-  const std::string title = titleOf(bench, imported.jobId);
+  const std::string title = nameOf(bench, imported.jobId);
   if (imported.mended > 0) say(err, Message("import.mended").with("title", title));
   if (imported.added > 0) {
-    say(err, Message("import.done").with("title", title).with("count", static_cast<std::int64_t>(imported.added)));
+    const std::string beside = namesBeside(bench, imported.jobId);
+    say(err, Message(beside.empty() ? "import.done" : "import.done-beside")
+                 .with("title", title)
+                 .with("count", static_cast<std::int64_t>(imported.added))
+                 .with("beside", beside));
   } else if (imported.mended == 0) {
     say(err, Message("import.nothing-new").with("title", title));
   }
@@ -87,26 +108,12 @@ int importJobs(const CommandLine& line, std::ostream&, std::ostream& err) {
 int exportJob(const CommandLine& line, std::ostream& out, std::ostream& err) {
   const auto record = openRecord(line, err);
   if (!record) return kUnreadable;
-  const std::string name = line.files.first().toStdString();
-  std::vector<std::string> found;
-  std::vector<std::string> names;
-  for (const JobEntry& entry : record->bench->jobs()) {
-    if (entry.id == name || entry.reference == name) found.push_back(entry.id);
-    names.push_back(entry.reference.empty() ? entry.id : entry.reference);
-  }
-  if (names.empty()) {
-    say(err, Message("export.no-jobs"));
+  const auto job = jobCalled(record->bench->jobs(), line.files.first().toStdString());
+  if (!job) {
+    say(err, job.error());
     return kProblem;
   }
-  if (found.empty()) {
-    say(err, Message("export.no-such-job").with("name", name).with("names", core::base::join(names, ", ")));
-    return kProblem;
-  }
-  if (found.size() > 1) {
-    say(err, Message("export.several-jobs").with("name", name).with("names", core::base::join(found, ", ")));
-    return kProblem;
-  }
-  const auto text = record->bench->handOn(found.front(), line.piece);
+  const auto text = record->bench->handOn(job.value()->id, line.piece);
   if (!text) {
     say(err, text.error());
     return text.error().id == "export.no-such-piece" ? kProblem : kUnreadable;

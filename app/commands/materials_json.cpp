@@ -13,6 +13,7 @@ using core::materials::CutPiece;
 using core::materials::PieceGrain;
 using core::materials::StockGroup;
 using core::units::Length;
+using core::units::Rounding;
 
 Value text(const QString& said) { return Value::text(said.toStdString()); }
 
@@ -84,8 +85,10 @@ class MaterialsWriter {
     json.set("count", Value::integer(one.count));
     json.set("width", lengthJson(one.width, m_materials.side(one, one.width)));
     json.set("height", lengthJson(one.height, m_materials.side(one, one.height)));
-    json.set("allowance", lengthJson(one.allowance, m_materials.up(one.allowance)));
-    json.set("thickness", one.thickness ? lengthJson(*one.thickness, m_materials.nearest(*one.thickness)) : Value());
+    json.set("allowance", lengthJson(one.allowance, m_materials.entered(one.allowance)));
+    json.set("thickness", one.thickness
+                              ? lengthJson(*one.thickness, m_materials.entered(*one.thickness, Rounding::Nearest))
+                              : Value());
     json.set("grain", Value::text(grainName(one.grain)));
     json.set("patterned", Value::boolean(one.patterned));
     json.set("material", Value::text(one.material));
@@ -156,10 +159,10 @@ class MaterialsWriter {
       json.set("stock", Value::text(stock.id));
       json.set("number", Value::integer(one.number));
       json.set("offcut", Value::boolean(stock.offcut));
-      json.set("width", lengthJson(stock.width, m_materials.up(stock.width)));
-      json.set("height", lengthJson(stock.height, m_materials.up(stock.height)));
-      json.set("margin", lengthJson(stock.usableMargin, m_materials.up(stock.usableMargin)));
-      json.set("kerf", lengthJson(stock.kerf, m_materials.up(stock.kerf)));
+      json.set("width", lengthJson(stock.width, m_materials.entered(stock.width)));
+      json.set("height", lengthJson(stock.height, m_materials.entered(stock.height)));
+      json.set("margin", lengthJson(stock.usableMargin, m_materials.entered(stock.usableMargin)));
+      json.set("kerf", lengthJson(stock.kerf, m_materials.entered(stock.kerf)));
       json.set("bound", Value::number(group.bound));
       json.set("gap", Value::number(group.gap));
       json.set("exact", Value::boolean(group.exact));

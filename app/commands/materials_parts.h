@@ -35,8 +35,9 @@ struct Materials {
   QString name(const core::materials::CostLine& line) const;
   // A piece's own side: board and glass down, as the figures show them, since they go into a rebate; paper up.
   std::string side(const core::materials::CutPiece& piece, core::units::Length length) const;
-  std::string nearest(core::units::Length length) const;            // places and fences
-  std::string up(core::units::Length length) const;                 // sheets, allowances
+  std::string nearest(core::units::Length length) const;  // places and fences
+  // Sheets, allowances, thicknesses: what the job file says.
+  std::string entered(core::units::Length length, core::units::Rounding rounding = core::units::Rounding::Up) const;
   std::string amount(const core::materials::Amount& amount) const;  // "4 leaves", "2.7 ml"
   std::string area(double squareMillimetres) const;
   std::string money(core::units::Money money) const;  // "18.50 GBP"

@@ -18,6 +18,7 @@ using core::materials::PieceGrain;
 using core::materials::PieceUse;
 using core::materials::StockGroup;
 using core::materials::StockMatch;
+using core::units::Rounding;
 
 class MaterialsSpeaker {
  public:
@@ -93,8 +94,9 @@ class MaterialsSpeaker {
     for (std::size_t i = 0; i < m_materials.pieces.size(); ++i) {
       const CutPiece& piece = m_materials.pieces[i];
       const StockMatch& match = m_materials.plan.matches[i];
-      const QString thickness =
-          piece.thickness ? QString::fromStdString(m_materials.nearest(*piece.thickness)) : QString();
+      const QString thickness = piece.thickness
+                                    ? QString::fromStdString(m_materials.entered(*piece.thickness, Rounding::Nearest))
+                                    : QString();
       rows.push_back({QStringLiteral("  ") + m_materials.name(piece), QString::number(piece.count),
                       size(m_materials.side(piece, piece.width), m_materials.side(piece, piece.height)), thickness,
                       grain(piece), m_materials.design.job.stock.empty() ? QString() : from(match)});
@@ -103,13 +105,30 @@ class MaterialsSpeaker {
       }
     }
     sayTable(m_out, rows, {Align::Left, Align::Right, Align::Left, Align::Right, Align::Left, Align::Left});
+    saySpacer();
     for (const CutPiece& piece : m_materials.pieces) {
       if (!piece.patterned) continue;
       line(said(Message("materials.allowance")
                     .with("name", m_materials.name(piece).toStdString())
-                    .with("allowance", m_materials.up(piece.allowance))));
+                    .with("allowance", m_materials.entered(piece.allowance))));
     }
     notes(remarks);
+  }
+
+  // Strips are bought by the length.
+  void saySpacer() {
+    core::units::Length length;
+    const CutPiece* one = nullptr;
+    for (const CutPiece& piece : m_materials.pieces) {
+      if (piece.use != PieceUse::SpacerHorizontal && piece.use != PieceUse::SpacerVertical) continue;
+      length = length + piece.count * piece.width;
+      one = &piece;
+    }
+    if (one == nullptr) return;
+    line(said(Message("materials.spacer")
+                  .with("length", m_materials.up(length))
+                  .with("width", m_materials.side(*one, one->height))
+                  .with("thickness", m_materials.nearest(*one->thickness))));
   }
 
   void sayGroup(const StockGroup& group) {
@@ -133,12 +152,12 @@ class MaterialsSpeaker {
     const core::design::Stock& stock = m_materials.stock(sheet.stock);
     line(said(Message(stock.offcut ? "materials.offcut-sheet" : "materials.sheet")
                   .with("stock", stock.id)
-                  .with("width", m_materials.up(stock.width))
-                  .with("height", m_materials.up(stock.height))
+                  .with("width", m_materials.entered(stock.width))
+                  .with("height", m_materials.entered(stock.height))
                   .with("number", static_cast<std::int64_t>(sheet.number))));
     const QString inner = QStringLiteral("  ");
     if (stock.usableMargin > core::units::Length()) {
-      line(inner + said(Message("materials.trim").with("margin", m_materials.up(stock.usableMargin))));
+      line(inner + said(Message("materials.trim").with("margin", m_materials.entered(stock.usableMargin))));
     }
     std::vector<QStringList> rows;
     for (const auto& placed : sheet.pieces) {

@@ -4,6 +4,7 @@
 #include "app/commands/materials_parts.h"
 #include "app/words/words.h"
 #include "core/base/text.h"
+#include "core/units/length_entry.h"
 
 namespace app::commands {
 
@@ -51,8 +52,8 @@ std::string Materials::nearest(Length length) const {
   return core::units::lengthText(length.inMillimetres(), units, Rounding::Nearest);
 }
 
-std::string Materials::up(Length length) const {
-  return core::units::lengthText(length.inMillimetres(), units, Rounding::Up);
+std::string Materials::entered(Length length, Rounding rounding) const {
+  return core::units::enteredText(length, units, rounding);
 }
 
 std::string Materials::amount(const Amount& amount) const {

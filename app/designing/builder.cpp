@@ -9,6 +9,7 @@
 #include "app/designing/days.h"
 #include "app/words/words.h"
 #include "core/base/text.h"
+#include "core/design/notices.h"
 #include "core/units/length_entry.h"
 
 namespace app::designing {
@@ -219,6 +220,11 @@ std::vector<Section> Builder::finish() {
   for (const core::base::Problem& problem : m_read.problems.sorted()) {
     place(m_sections, problem, words::text(problem.message, m_units));
   }
+  if (design() != nullptr) {
+    for (const core::base::Problem& notice : core::design::noticesOf(design()->job)) {
+      static_cast<void>(note(m_sections, notice, words::text(notice.message, m_units)));
+    }
+  }
   return std::move(m_sections);
 }
 
@@ -248,6 +254,20 @@ void place(std::vector<Section>& sections, const core::base::Problem& problem, c
   } else {
     (field != nullptr ? field->problems : nearest->problems) << said;
   }
+}
+
+bool note(std::vector<Section>& sections, const core::base::Problem& notice, const QString& said) {
+  for (Section& section : sections) {
+    for (Field& field : section.fields) {
+      if (field.pointer.empty() || field.pointer != notice.pointer) continue;
+      const QString sentence = words::capitalised(said);
+      field.note = field.note.isEmpty() ? sentence : field.note + QLatin1Char('\n') + sentence;
+      // No spacer, entered, is a decision.
+      if (!(field.entered && notice.message.id == "design.face-touches-glazing")) field.look = true;
+      return true;
+    }
+  }
+  return false;
 }
 
 }  // namespace app::designing

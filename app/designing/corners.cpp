@@ -6,6 +6,7 @@
 #include "app/designing/tr.h"
 #include "app/words/words.h"
 #include "core/materials/repeat_match.h"
+#include "core/units/length_entry.h"
 
 namespace app::designing {
 
@@ -48,9 +49,10 @@ void theCorners(Builder& build, std::size_t band) {
   };
   const bool meets = std::abs(*miss) < core::materials::kMismatchShows;
   field.value =
-      meets
-          ? tr("meet")
-          : tr("miss by %1 of %2").arg(shown(std::abs(*miss)), shown(design->job.bands[band].repeat->inMillimetres()));
+      meets ? tr("meet")
+            : tr("miss by %1 of %2")
+                  .arg(shown(std::abs(*miss)),
+                       convert::toQt(core::units::enteredText(*design->job.bands[band].repeat, design->job.units)));
   field.look = !meets;
   if (meets) return;
   field.note = tr("Open it for the least changes that make them meet.");

@@ -6,7 +6,7 @@
 #include "app/designing/ornament.h"
 #include "app/designing/tr.h"
 #include "app/words/words.h"
-#include "core/design/glazing.h"
+#include "core/design/package_parts.h"
 
 namespace app::designing {
 
@@ -18,7 +18,7 @@ QString proposed(const char* value) { return QString::fromUtf8(value); }
 
 void theWork(Builder& build) {
   build.section(tr("The artwork"), sizeText(QString::fromStdString(build.textAt("/artwork/width")),
-                                         QString::fromStdString(build.textAt("/artwork/height"))));
+                                            QString::fromStdString(build.textAt("/artwork/height"))));
   build.length(tr("width"), "/artwork/width");
   build.length(tr("height"), "/artwork/height");
   build.length(tr("thickness"), "/artwork/thickness", proposed("0.3 mm"));
@@ -153,18 +153,32 @@ void theBorders(Builder& build) {
   theWholeSizes(build);
 }
 
+// What comes with a spacer, and with a float that one holds the glazing off from.
+void theSpacerAndSupport(Builder& build) {
+  const auto* design = build.design();
+  const auto shown = [&](core::units::Length length) {
+    return convert::toQt(
+        core::units::lengthText(length.inMillimetres(), build.units(), core::units::Rounding::Nearest));
+  };
+  const auto strips = design == nullptr ? std::nullopt : core::design::spacerOf(design->job, design->layout);
+  if (strips || build.at("/package/spacerWidth") != nullptr) {
+    build.length(tr("width of the spacer"), "/package/spacerWidth", strips ? shown(strips->width) : QString());
+  }
+  const bool floats = build.at("/mount/window/margin") != nullptr;
+  if (!floats && build.at("/package/support") == nullptr) return;
+  const auto support = design == nullptr ? std::nullopt : core::design::supportOf(design->job);
+  build.length(tr("support under the float"), "/package/support",
+               support ? shown(support->thickness) : convert::toQt(build.usual(Usual::Nothing)));
+}
+
 void theFrame(Builder& build) {
   build.section(tr("Frame"), sizeText(build.figure("rebate.width"), build.figure("rebate.height")));
   theFrameAtHand(build);
   build.length(tr("play in the rebate, both sides"), "/mount/rebate/allowanceTotal", proposed("3 mm"));
   build.length(tr("hidden by the lip"), "/mount/rebate/cover", proposed("6 mm"));
   build.length(tr("glazing"), "/package/glazing", proposed("2 mm"));
-  Field& spacer = build.length(tr("spacer"), "/package/spacer", convert::toQt(build.usual(Usual::Nothing)));
-  if (build.design() != nullptr && core::design::faceTouchesGlazing(build.design()->job)) {
-    spacer.note = words::capitalised(words::text(core::base::Message("design.face-touches-glazing"), build.units()));
-    // Nothing, entered, is a decision.
-    spacer.look = !spacer.entered;
-  }
+  build.length(tr("spacer"), "/package/spacer", convert::toQt(build.usual(Usual::Nothing)));
+  theSpacerAndSupport(build);
   build.length(tr("back mount"), "/package/backMount", proposed("1.5 mm"));
   build.length(tr("backing"), "/package/backing", proposed("3 mm")).note =
       build.figure("rebate.depth").isEmpty() ? QString() : tr("rebate %1 deep").arg(build.figure("rebate.depth"));

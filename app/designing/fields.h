@@ -82,6 +82,9 @@ std::vector<Section> sectionsOf(const core::base::Value& document, const core::d
 // its field a missing one. Requires a section.
 void place(std::vector<Section>& sections, const core::base::Problem& problem, const QString& said);
 
+// A notice is noted at the field of its place, which is then looked at. Returns false where there is no such field.
+bool note(std::vector<Section>& sections, const core::base::Problem& notice, const QString& said);
+
 // A patch that puts a value at a pointer, with what is missing above it.
 core::base::Value putAt(const core::base::Value& document, const std::string& pointer, core::base::Value value);
 

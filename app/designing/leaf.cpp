@@ -5,11 +5,28 @@
 #include "app/designing/entries.h"
 #include "app/designing/ornament.h"
 #include "app/designing/tr.h"
+#include "app/words/words.h"
 
 namespace app::designing {
 
 using convert::toQt;
 using core::base::Value;
+
+namespace {
+
+// A metal that is not known yet is asked for when the field is sized.
+void theMetal(Builder& build, const std::string& leaf) {
+  const std::string pointer = leaf + "/metal";
+  Field& metal = build.choice(
+      tr("metal"), pointer, designing::named("metal", {"gold", "palladium", "aluminium", "silver", "copper", "brass"}));
+  const bool unknown = build.at(pointer) == nullptr;
+  const QString called = words::property(QStringLiteral("metal"), QStringLiteral("unknown"));
+  if (unknown) metal.value = called;
+  metal.options.insert(metal.options.begin(),
+                       {called, {}, unknown ? patchOf({}) : patchOf({removeFrom(pointer)}), unknown});
+}
+
+}  // namespace
 
 void theLeaf(Builder& build) {
   build.section(tr("Leaf"), counted(build.countAt("/leaf")));
@@ -48,6 +65,7 @@ void theLeaf(Builder& build) {
     }
     if (scattered) build.share(tr("covered"), leaf + "/coverage");
     build.choice(tr("size"), leaf + "/size", named("size", {"methylCellulose", "starch", "water", "oil"}));
+    theMetal(build, leaf);
     build.length(tr("kept off the edge"), leaf + "/keepOff/edge", toQt(build.usual(Usual::Nothing)));
     build.length(tr("kept off lines"), leaf + "/keepOff/lines", toQt(build.usual(Usual::Nothing))).note =
         noted(build.figure("leaf." + id + ".sheets"), QT_TRANSLATE_NOOP("design", "takes %1 leaves"));

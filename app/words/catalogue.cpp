@@ -7,9 +7,9 @@ namespace app::words {
 
 std::vector<Entry> allEntries() {
   std::vector<Entry> all;
-  for (const auto* entries : {&jobEntries(), &techniqueEntries(), &benchEntries(), &waitEntries(), &commandEntries(),
-                              &madeEntries(), &matchEntries(), &materialEntries(), &roomEntries(), &designEntries(),
-                              &recordEntries(), &careEntries(), &jobsEntries()}) {
+  for (const auto* entries : {&noticeEntries(), &jobEntries(), &techniqueEntries(), &benchEntries(), &waitEntries(),
+                              &commandEntries(), &madeEntries(), &matchEntries(), &materialEntries(), &roomEntries(),
+                              &designEntries(), &recordEntries(), &careEntries(), &jobsEntries()}) {
     all.insert(all.end(), entries->begin(), entries->end());
   }
   return all;

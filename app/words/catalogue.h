@@ -13,6 +13,7 @@ struct Entry {
   const char* source;  // English; {name} stands for an argument
 };
 
+const std::vector<Entry>& noticeEntries();     // what to know of a design before the first cut
 const std::vector<Entry>& jobEntries();        // job files and their lengths, temperatures, conflicts
 const std::vector<Entry>& techniqueEntries();  // technique files and what is composed of them
 const std::vector<Entry>& benchEntries();      // the record, its store, what the bench offers and refuses

@@ -153,8 +153,6 @@ const std::vector<Entry>& careEntries() {
       {"care.known-stated-by", QT_TRANSLATE_NOOP("words", "stated: {source}")},
       {"care.no-such-job",
        QT_TRANSLATE_NOOP("words", "No job in the record has this id or reference, and there is no such file.")},
-      {"care.several",
-       QT_TRANSLATE_NOOP("words", "Several jobs in the record have this reference; give one of these ids: {ids}")},
       {"care.nothing-recorded",
        QT_TRANSLATE_NOOP("words", "Nothing of this job is in the record: what follows is its plan.")},
   };

@@ -67,7 +67,6 @@ const std::vector<Entry>& commandEntries() {
       {"command.corners-miss",
        QT_TRANSLATE_NOOP("words",
                          "the corners of the {band} band miss by {by} of {repeat}; what closes them: {changes}")},
-      {"command.choice-idle", QT_TRANSLATE_NOOP("words", "\"{technique}\" is chosen, and plays no part in this piece")},
       {"command.and", QT_TRANSLATE_NOOP("words", " and ")},
       {"command.corners-stay",
        QT_TRANSLATE_NOOP(

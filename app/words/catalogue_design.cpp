@@ -24,8 +24,6 @@ const std::vector<Entry>& designEntries() {
       {"sized.by-outer", QT_TRANSLATE_NOOP("words", "The borders then follow from the size.")},
       {"sized.within-play",
        QT_TRANSLATE_NOOP("words", "The opening is no larger than the play in it: nothing is left for the mount.")},
-      {"design.face-touches-glazing",
-       QT_TRANSLATE_NOOP("words", "the decorated face touches the glazing; a spacer holds it off")},
       {"design.no-such-design", QT_TRANSLATE_NOOP("words", "This design is not at this desk any more.")},
       {"design.spoilt", QT_TRANSLATE_NOOP("words",
                                           "Part of this design's record cannot be read. It can be looked at and begun "

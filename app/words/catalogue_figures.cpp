@@ -263,6 +263,16 @@ const std::vector<FigureWords>& figureEntries() {
        QT_TRANSLATE_NOOP("words", "from the lip to the back of the fixing")},
       {"package.depth", QT_TRANSLATE_NOOP("words", "package depth"),
        QT_TRANSLATE_NOOP("words", "from glazing to seal")},
+      {"package.spacer.width", QT_TRANSLATE_NOOP("words", "width of the spacer"),
+       QT_TRANSLATE_NOOP("words", "across the strip")},
+      {"package.spacer.horizontal", QT_TRANSLATE_NOOP("words", "spacer, top and bottom"),
+       QT_TRANSLATE_NOOP("words", "edge to edge of the glazing")},
+      {"package.spacer.vertical", QT_TRANSLATE_NOOP("words", "spacer, left and right"),
+       QT_TRANSLATE_NOOP("words", "between the strips at top and bottom")},
+      {"package.support.width", QT_TRANSLATE_NOOP("words", "width of the support"),
+       QT_TRANSLATE_NOOP("words", "edge to edge, behind the sheet on both sides")},
+      {"package.support.height", QT_TRANSLATE_NOOP("words", "height of the support"),
+       QT_TRANSLATE_NOOP("words", "edge to edge, behind the sheet above and below")},
   };
   return kEntries;
 }

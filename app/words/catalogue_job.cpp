@@ -7,6 +7,8 @@ namespace app::words {
 const std::vector<Entry>& jobEntries() {
   static const std::vector<Entry> kEntries = {
       {"json.syntax", QT_TRANSLATE_NOOP("words", "this is not JSON from here on")},
+      {"json.encoding",
+       QT_TRANSLATE_NOOP("words", "the file is written in {encoding} and has to be in UTF-8; save it as UTF-8")},
       {"json.number-too-large", QT_TRANSLATE_NOOP("words", "this number is too large to be read")},
       {"json.key-twice", QT_TRANSLATE_NOOP("words", "the key \"{key}\" is given twice")},
       {"json.too-deep", QT_TRANSLATE_NOOP("words", "nested more than {limit} deep")},
@@ -37,6 +39,10 @@ const std::vector<Entry>& jobEntries() {
 
       {"length.not-text", QT_TRANSLATE_NOOP("words", "a length is a text with its unit, such as \"310 mm\"")},
       {"length.no-unit", QT_TRANSLATE_NOOP("words", "\"{text}\" has no unit: mm, cm or in")},
+      {"length.other-unit",
+       QT_TRANSLATE_NOOP("words", "\"{text}\" is in \"{unit}\"; a length is written in mm, cm or in")},
+      {"length.no-space",
+       QT_TRANSLATE_NOOP("words", "\"{text}\": one space belongs before the unit, as in \"{meant}\"")},
       {"length.malformed",
        QT_TRANSLATE_NOOP("words", "\"{text}\" is not a length such as \"310 mm\", \"31.5 cm\" or \"12 3/8 in\"")},
       {"length.denominator",

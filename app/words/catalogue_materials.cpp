@@ -43,6 +43,8 @@ const std::vector<Entry>& materialEntries() {
       {"materials.grain-height", QT_TRANSLATE_NOOP("words", "grain along its height")},
       {"materials.grain-long", QT_TRANSLATE_NOOP("words", "grain along the strip")},
       {"materials.grain-short", QT_TRANSLATE_NOOP("words", "fibres across the strip")},
+      {"materials.spacer",
+       QT_TRANSLATE_NOOP("words", "spacer: {length} of strip in all, {width} wide and {thickness} thick")},
       {"materials.allowance",
        QT_TRANSLATE_NOOP("words",
                          "{name}: cut each {allowance} longer, one repeat, to set its first motif; all run the "

@@ -125,8 +125,11 @@ QString pieceName(const core::materials::CutPiece& piece) {
   switch (piece.use) {
     case PieceUse::Board: return translated(QT_TRANSLATE_NOOP("words", "%1 board")).arg(of);
     case PieceUse::BackMount: return translated(QT_TRANSLATE_NOOP("words", "back mount"));
+    case PieceUse::Support: return translated(QT_TRANSLATE_NOOP("words", "support of the float"));
     case PieceUse::Backing: return translated(QT_TRANSLATE_NOOP("words", "backing"));
     case PieceUse::Glazing: return translated(QT_TRANSLATE_NOOP("words", "glazing"));
+    case PieceUse::SpacerHorizontal: return translated(QT_TRANSLATE_NOOP("words", "spacer, top and bottom"));
+    case PieceUse::SpacerVertical: return translated(QT_TRANSLATE_NOOP("words", "spacer, left and right"));
     case PieceUse::StripHorizontal: return translated(QT_TRANSLATE_NOOP("words", "%1 band, top and bottom")).arg(of);
     case PieceUse::StripVertical: return translated(QT_TRANSLATE_NOOP("words", "%1 band, left and right")).arg(of);
     case PieceUse::Spandrel: return translated(QT_TRANSLATE_NOOP("words", "%1 spandrel")).arg(of);

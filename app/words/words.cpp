@@ -7,6 +7,7 @@
 
 #include "app/words/catalogue.h"
 #include "core/base/text.h"
+#include "core/units/length_entry.h"
 #include "core/workflow/fill.h"
 
 namespace app::words {
@@ -51,7 +52,18 @@ class ShownLengths {
     return isLikewise(0) || std::any_of(m_values.begin(), m_values.end(), isLikewise);
   }
 
+  // A sentence does not know where its lengths come from. One that is whole in nanometres, and on a 64th of an inch, is
+  // what somebody entered: what is computed hardly ever meets one.
+  static bool isEntered(double millimetres) {
+    constexpr double kLongest = 1e6;
+    if (std::fabs(millimetres) > kLongest) return false;
+    const core::units::Length nearest = core::units::nearestLength(millimetres);
+    return core::units::isOddSixtyFourth(nearest) && std::fabs(nearest.inMillimetres() - millimetres) < 1e-9;
+  }
+
   std::string shown(double millimetres, int finer) const {
+    if (finer == 0 && isEntered(millimetres))
+      return core::units::enteredText(core::units::nearestLength(millimetres), m_units);
     if (finer == 0) return core::units::lengthText(millimetres, m_units, core::units::Rounding::Nearest);
     if (m_units == UnitSystem::Millimetres) return core::base::fixedNumber(millimetres, 1 + finer) + " mm";
     constexpr double kInch = 25.4;

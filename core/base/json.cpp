@@ -165,6 +165,11 @@ class Builder {
     return finish(false);
   }
 
+  ParsedJson inEncoding(const char* encoding) {
+    fail(Message("json.encoding").with("encoding", std::string(encoding)), 0);
+    return finish(false);
+  }
+
   ParsedJson finish(bool complete) {
     ParsedJson parsed;
     parsed.readable = complete && !m_failed;
@@ -354,6 +359,21 @@ const Value* stepInto(const Value& value, std::string_view step) {
   return whole && index < value.items().size() ? &value.items()[index] : nullptr;
 }
 
+// The encoding a text is in, where it is another than UTF-8: by its byte order mark, or without one by the zeros beside
+// its first two letters, which are of ASCII in every object and list (RFC 4627, section 3).
+const char* otherEncoding(std::string_view text) {
+  using namespace std::string_view_literals;
+  const auto begins = [&](std::string_view mark) { return startsWith(text, mark); };
+  // The mark of UTF-16 is the beginning of that of UTF-32.
+  if (begins("\xFF\xFE\0\0"sv) || begins("\0\0\xFE\xFF"sv)) return "UTF-32";
+  if (begins("\xFF\xFE"sv) || begins("\xFE\xFF"sv)) return "UTF-16";
+  if (text.size() < 4) return nullptr;
+  const bool zero[] = {text[0] == 0, text[1] == 0, text[2] == 0, text[3] == 0};
+  if (zero[0] != zero[1] && zero[2] == zero[0] && zero[3] == zero[1]) return "UTF-16";
+  if (zero[2] && ((zero[0] && zero[1]) || (zero[1] && zero[3])) && !(zero[0] && zero[3])) return "UTF-32";
+  return nullptr;
+}
+
 }  // namespace
 
 ParsedJson parseJson(std::string_view text) { return parseJson(text, kMaximumJsonBytes); }
@@ -366,6 +386,7 @@ ParsedJson parseJson(std::string_view text, std::size_t most) {
     parsed.problems.add(problem);
     return parsed;
   }
+  if (const char* encoding = otherEncoding(text)) return Builder(text).inEncoding(encoding);
   Builder builder(text);
   const bool complete = nlohmann::json::sax_parse(text.begin(), text.end(), &builder);
   // The library takes a zero byte for the end of the text, and what stands behind it for nothing.

@@ -85,6 +85,22 @@ void checkSetups(const Catalogue& catalogue, std::vector<CatalogueProblem>& prob
   }
 }
 
+// Of what nobody makes nothing would ever be told.
+void checkWants(const Catalogue& catalogue, const std::set<std::string>& made,
+                std::vector<CatalogueProblem>& problems) {
+  for (const Technique* technique : catalogue.all()) {
+    const ThingKind outer = outerKind(*technique);
+    for (const Want& want : technique->wants) {
+      if (!want.without || made.contains(normalised(*want.without, outer, outer))) continue;
+      base::Problem problem;
+      problem.pointer = want.without->pointer;
+      problem.severity = base::Severity::Notice;
+      problem.message = base::Message("technique.without-nothing").with("fact", asWritten(*want.without));
+      problems.push_back({technique->id, problem});
+    }
+  }
+}
+
 }  // namespace
 
 std::vector<CatalogueProblem> checkCatalogue(const Catalogue& catalogue) {
@@ -116,6 +132,7 @@ std::vector<CatalogueProblem> checkCatalogue(const Catalogue& catalogue) {
     }
   }
   checkSetups(catalogue, problems);
+  checkWants(catalogue, made, problems);
   return problems;
 }
 

@@ -15,12 +15,33 @@ namespace core::craft {
 namespace {
 
 // Figures of the piece as a whole.
-constexpr std::array<std::string_view, 22> kPieceFigures = {
-    "art.width",           "art.height",        "art.sheet.width",   "art.sheet.height",     "visible.width",
-    "visible.height",      "outer.width",       "outer.height",      "border.seen.top",      "border.seen.bottom",
-    "border.seen.left",    "border.seen.right", "border.framed.top", "border.framed.bottom", "border.framed.left",
-    "border.framed.right", "art.left",          "art.top",           "rebate.width",         "rebate.height",
-    "rebate.depth",        "package.depth"};
+constexpr std::array<std::string_view, 27> kPieceFigures = {"art.width",
+                                                            "art.height",
+                                                            "art.sheet.width",
+                                                            "art.sheet.height",
+                                                            "visible.width",
+                                                            "visible.height",
+                                                            "outer.width",
+                                                            "outer.height",
+                                                            "border.seen.top",
+                                                            "border.seen.bottom",
+                                                            "border.seen.left",
+                                                            "border.seen.right",
+                                                            "border.framed.top",
+                                                            "border.framed.bottom",
+                                                            "border.framed.left",
+                                                            "border.framed.right",
+                                                            "art.left",
+                                                            "art.top",
+                                                            "rebate.width",
+                                                            "rebate.height",
+                                                            "rebate.depth",
+                                                            "package.depth",
+                                                            "package.spacer.width",
+                                                            "package.spacer.horizontal",
+                                                            "package.spacer.vertical",
+                                                            "package.support.width",
+                                                            "package.support.height"};
 
 // A number in an id is written N.
 constexpr std::array<std::string_view, 51> kBoardFigures = {

@@ -30,13 +30,16 @@ bool isOwned(ThingKind kind) {
   return kind == ThingKind::Strip || kind == ThingKind::Corner || kind == ThingKind::Part;
 }
 
+bool isOnce(const Scope& scope) { return scope.kind && *scope.kind == ThingKind::Once; }
+
 bool checkFirstWord(const std::string& fact, const std::string& word, const Node& node, const Scope& scope,
                     Problems& problems) {
-  if (word == "this" || word == "previous") {
-    if (!scope.kind || *scope.kind != ThingKind::Once) return true;
+  const bool isOfOne = word == "this" || word == "previous";
+  if (isOnce(scope) && (isOfOne || word == "owner")) {
     report(problems, node, Message("technique.word-without-thing").with("fact", fact).with("word", word));
     return false;
   }
+  if (isOfOne) return true;
   if (word == "owner") {
     if (!scope.kind || isOwned(*scope.kind)) return true;
     report(problems, node,
@@ -125,11 +128,14 @@ std::optional<FactPattern> readQuantified(const Node& node, const Scope& scope, 
   pattern.is = *is;
   pattern.pointer = node.pointer;
   if (scope.kind && !fits(pattern.of, *pattern.every, *scope.kind, scope)) {
+    const auto told = [&](const char* id) {
+      return Message(id)
+          .with("every", std::string(name(*pattern.every)))
+          .with("relation", std::string(name(pattern.of)));
+    };
     report(problems, ofNode,
-           Message("technique.relation-not-here")
-               .with("every", std::string(name(*pattern.every)))
-               .with("relation", std::string(name(pattern.of)))
-               .with("kind", std::string(name(*scope.kind))));
+           isOnce(scope) ? told("technique.relation-without-thing")
+                         : told("technique.relation-not-here").with("kind", std::string(name(*scope.kind))));
     return std::nullopt;
   }
   return pattern;

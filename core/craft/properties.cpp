@@ -13,7 +13,7 @@ std::vector<std::string> propertiesOf(ThingKind kind, ThingKind outer) {
     case ThingKind::Line: return {"name", "colour", "along", "edge", "course"};
     case ThingKind::Spandrel: return {"name", "paper", "from", "grain"};
     case ThingKind::Wash: return {"name", "colour", "order"};
-    case ThingKind::Leaf: return {"name", "method", "size", "region"};
+    case ThingKind::Leaf: return {"name", "method", "size", "metal", "region"};
     case ThingKind::Part: break;
   }
   // Nothing is a part of parts.
@@ -41,6 +41,7 @@ std::vector<std::string> valuesOf(std::string_view property) {
   if (property == "from") return {"springing", "sill"};
   if (property == "order") return {"linesFirst", "washFirst"};
   if (property == "method") return {"scattered", "laid"};
+  if (property == "metal") return {"gold", "palladium", "aluminium", "silver", "copper", "brass", "unknown"};
   if (property == "region") return {"face", "outside", "inside", "on", "spandrel", "bevel"};
   if (property == "size") return {"methylCellulose", "starch", "water", "oil"};
   return {};

@@ -156,9 +156,11 @@ std::string readFigure(const Node& node, const Scope& scope, Problems& problems,
     return {};
   }
   if (!scope.kind || isFigurePattern(*pattern, *scope.kind, scope.outer)) return *pattern;
-  report(
-      problems, node,
-      Message("technique.figure-of-other-thing").with("figure", *pattern).with("kind", std::string(name(*scope.kind))));
+  report(problems, node,
+         *scope.kind == ThingKind::Once ? Message("technique.figure-without-thing").with("figure", *pattern)
+                                        : Message("technique.figure-of-other-thing")
+                                              .with("figure", *pattern)
+                                              .with("kind", std::string(name(*scope.kind))));
   return {};
 }
 

@@ -210,6 +210,7 @@ std::optional<Setup> readSetup(const Node& node, const Scope& scope, Problems& p
   setup.figures = readEach(object.optional("figures"), problems,
                            [&](const Node& item) { return readFigure(item, scope, problems); });
   setup.words = readPhrase(object.optional("words"), scope, kTitleWords, problems);
+  setup.afresh = base::readBoolean(object.optional("afresh"), problems).value_or(false);
   if (setup.figures.empty() && !object.has("words")) report(problems, node, Message("technique.setup-to-nothing"));
   object.finish();
   return setup;

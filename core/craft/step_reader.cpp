@@ -10,6 +10,7 @@
 #include "core/craft/step_details.h"
 #include "core/craft/together.h"
 #include "core/craft/wait_reader.h"
+#include "core/craft/where_reader.h"
 
 namespace core::craft {
 
@@ -95,8 +96,14 @@ std::string readResource(const Node& node, const Scope&, Problems& problems) {
   return resource ? kResources[*resource] : "";
 }
 
+Where readStepWhere(const Node& node, const Scope& scope, Problems& problems) {
+  if (node && scope.kind == ThingKind::Once) report(problems, node, Message("technique.where-without-kind"));
+  return scope.kind == ThingKind::Once ? Where() : readWhere(node, scope.kind, scope.outer, problems);
+}
+
 using S = StepDetail;
 constexpr StepField kStepFields[] = {
+    {"where", kOptional, &into<&Step::where, readStepWhere>},
     {"title", kRequired, &into<&Step::title, phrase<kTitleWords>>, &sameMember<&S::title, S>, &fillText<&S::title, S>,
      "renewal.title"},
     {"do", kRequired, &into<&Step::sentences, readSentences>, &sameMember<&S::sentences, S>,

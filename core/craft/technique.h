@@ -13,6 +13,7 @@
 #include "core/craft/act.h"
 #include "core/craft/circumstance.h"
 #include "core/craft/stage.h"
+#include "core/craft/want.h"
 #include "core/units/climate.h"
 #include "core/units/duration.h"
 #include "core/units/marking.h"
@@ -104,7 +105,7 @@ struct WaitDetail {
   units::Room reference = {units::Temperature::celsius(23), units::Humidity::percent(50)};  // of the spans
   bool attended = false;                                                                    // someone must stay
   bool punctual = false;  // it harms to leave it beyond its late end
-  std::string test;  // the touch test that ends it
+  std::string test;       // the touch test that ends it
   Answers answers;
   std::string source;
 
@@ -195,6 +196,7 @@ struct Setup {
   std::string tool;                  // "cutter"
   std::vector<std::string> figures;  // figure patterns it is set to
   std::string words;                 // what else it is set to, may hold {placeholders}; "" for nothing
+  bool afresh = false;               // for each thing, though the tool stands so already
   std::string pointer;
 
   friend bool operator==(const Setup&, const Setup&) = default;
@@ -225,6 +227,7 @@ struct StepDetail {
 struct Step : StepDetail {
   std::string id;
   ThingKind each = ThingKind::Once;
+  Where where;  // only for things that have these properties
   std::vector<Material> materials;
   std::optional<Setup> setup;
   std::vector<StepFigure> figures;
@@ -284,6 +287,21 @@ struct Together {
   friend bool operator==(const Together&, const Together&) = default;
 };
 
+// One thing the technique wants: a measure of the piece or the room, a property of its own thing, or that a fact is not
+// made by another technique. Exactly one of the three is set.
+struct Want {
+  std::optional<Measure> of;
+  bool isLeast = true;  // `bound` is the least, otherwise the most
+  double bound = 0;     // mm, degrees Celsius or per cent
+  Where where;
+  std::optional<FactPattern> without;
+  std::string why;  // a sentence
+  std::string source;
+  std::string pointer;
+
+  friend bool operator==(const Want&, const Want&) = default;
+};
+
 // How the work of a technique can be undone, as far as that is known, for the conservator who takes the piece apart.
 struct Reversal {
   std::string how;  // a sentence
@@ -310,6 +328,7 @@ struct Technique : TechniqueDetail {
   int rank = 0;      // ties in the order of work: lower first
   When when;
   std::optional<Repeat> repeat;
+  std::vector<Want> wants;
   Stage stage = Stage::None;
   std::vector<Together> together;
   std::vector<Step> steps;

@@ -5,6 +5,7 @@
 #include "core/craft/pattern.h"
 #include "core/craft/step_reader.h"
 #include "core/craft/together.h"
+#include "core/craft/want_reader.h"
 #include "core/craft/when_reader.h"
 
 namespace core::craft {
@@ -117,6 +118,7 @@ Technique readRoot(const Node& root, Problems& problems) {
   const Node repeatNode = object.optional("repeat");
   technique.repeat = readRepeat(repeatNode, scope, problems);
   scope.splits = static_cast<bool>(repeatNode);
+  technique.wants = readWants(object.optional("wants"), scope, problems);
   technique.stage = readStageWord(object.optional("stage"), problems);
   technique.steps = readSteps(object.required("steps"), scope, problems);
   for (Step& step : technique.steps) {

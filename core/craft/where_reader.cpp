@@ -51,11 +51,15 @@ std::vector<std::string> readValues(const std::string& property, const Node& nod
 }  // namespace
 
 Where readWhere(const Node& node, std::optional<ThingKind> kind, Problems& problems) {
+  return readWhere(node, kind, kind.value_or(ThingKind::Once), problems);
+}
+
+Where readWhere(const Node& node, std::optional<ThingKind> kind, ThingKind outer, Problems& problems) {
   Where where;
   if (!node) return where;
   ObjectReader object(node, problems);
   if (!object.valid() || !kind) return where;
-  const auto known = propertiesOf(*kind, *kind);
+  const auto known = propertiesOf(*kind, outer);
   for (const auto& [key, value] : node.value->members()) {
     const Node member{&value, base::pointerTo(node.pointer, key)};
     if (std::find(known.begin(), known.end(), key) == known.end()) {

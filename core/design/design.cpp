@@ -4,10 +4,7 @@
 #include "core/design/job_reader.h"
 
 namespace core::design {
-namespace {
 
-// The value a pointer leads to, or the nearest one above it: a problem with a key the file leaves to its default is
-// placed at its parent.
 void settle(base::Problem& problem, const base::Value& root) {
   const base::Value* value = &root;
   std::string pointer;
@@ -29,8 +26,6 @@ void settle(base::Problem& problem, const base::Value& root) {
   problem.pointer = pointer;
   problem.order = value->order();
 }
-
-}  // namespace
 
 ReadDesign readDesign(std::string_view text, base::Source source) {
   ReadDesign read;

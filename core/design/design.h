@@ -3,6 +3,7 @@
 #include <optional>
 #include <string_view>
 
+#include "core/base/json.h"
 #include "core/base/problem.h"
 #include "core/design/figures.h"
 #include "core/design/job.h"
@@ -23,6 +24,9 @@ struct ReadDesign {
 };
 
 ReadDesign readDesign(std::string_view text, base::Source source = base::Source::File);
+
+// Leads a problem's place back to the nearest value that the file holds: a key may be left to its default.
+void settle(base::Problem& problem, const base::Value& root);
 
 // Returns the design with the measures in place of the values `planned` had. The problems are those of the measures:
 // where there are errors there is no design. Requires a `planned` that laid out.

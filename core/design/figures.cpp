@@ -1,11 +1,16 @@
 #include "core/design/figures.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <optional>
 #include <utility>
+#include <variant>
 
 #include "core/base/text.h"
+#include "core/design/package_parts.h"
 #include "core/design/setting_out.h"
+#include "core/units/length_entry.h"
 
 namespace core::design {
 namespace {
@@ -16,10 +21,21 @@ using units::UnitSystem;
 // How a length is rounded for display, by its kind; what is not here goes to the nearest step. An opening must not seem
 // larger than it is, nor a mount that goes into a rebate; what must be there at the least must not seem less.
 constexpr std::pair<std::string_view, Rounding> kRoundings[] = {
-    {"visible.width", Rounding::Down},   {"visible.height", Rounding::Down},    {"outer.width", Rounding::Down},
-    {"outer.height", Rounding::Down},    {"board.sight.width", Rounding::Down}, {"board.sight.height", Rounding::Down},
-    {"band.dryEnd", Rounding::Up},       {"band.glueFrom", Rounding::Up},       {"rebate.depth", Rounding::Up},
+    {"visible.width", Rounding::Down},
+    {"visible.height", Rounding::Down},
+    {"outer.width", Rounding::Down},
+    {"outer.height", Rounding::Down},
+    {"board.sight.width", Rounding::Down},
+    {"board.sight.height", Rounding::Down},
+    {"band.dryEnd", Rounding::Up},
+    {"band.glueFrom", Rounding::Up},
+    {"rebate.depth", Rounding::Up},
     {"board.bevel.slope", Rounding::Up},
+    {"package.spacer.width", Rounding::Down},
+    {"package.spacer.horizontal", Rounding::Down},
+    {"package.spacer.vertical", Rounding::Down},
+    {"package.support.width", Rounding::Down},
+    {"package.support.height", Rounding::Down},
 };
 
 // Collects figures in order, with their display.
@@ -42,19 +58,28 @@ class Collector {
     return figure;
   }
 
-  void entered(const std::string& name, double value) { length(name, value).entered = true; }
+  // A length that the maker entered, as far as the layout has left it as it was entered.
+  Figure& entered(const std::string& name, double value, const std::optional<Length>& entry) {
+    Figure& figure = length(name, value);
+    if (!isStill(value, entry)) return figure;
+    figure.entered = true;
+    figure.shown = units::showEntered(*entry, m_system, roundingOf(figure.kind));
+    figure.display = units::textOf(figure.shown);
+    return figure;
+  }
+  Figure& entered(const std::string& name, double value) { return entered(name, value, units::nearestLength(value)); }
   void check(const std::string& name, double value) { length(name, value).check = true; }
 
   // A far mark as it is shown: the near mark as shown plus the opening as shown, so that what is pencilled agrees
-  // with the opening that is read out.
-  void farMark(const std::string& name, double near, double opening) {
+  // with the opening that is read out. `entry`: of the near mark, where it was entered.
+  void farMark(const std::string& name, double near, double opening, const std::optional<Length>& entry) {
     Figure& figure = length(name, near + opening);
-    const double shown = units::roundedLength(near, m_system, Rounding::Nearest) +
-                         units::roundedLength(opening, m_system, roundingOf("board.sight.width"));
-    figure.shown = units::showLength(shown, m_system, Rounding::Nearest);
+    const double nearShown = isStill(near, entry) ? units::shownEntered(*entry, m_system, Rounding::Nearest)
+                                                  : units::roundedLength(near, m_system, Rounding::Nearest);
+    const double shown = nearShown + units::roundedLength(opening, m_system, roundingOf("board.sight.width"));
+    figure.shown = units::showEntered(units::nearestLength(shown), m_system, Rounding::Nearest);
     figure.shown.approximate = m_system == UnitSystem::Inches && std::fabs(shown - figure.value) > 1e-6;
-    figure.display =
-        (figure.shown.approximate ? "\u2248 " : "") + units::lengthText(shown, m_system, Rounding::Nearest);
+    figure.display = units::textOf(figure.shown);
   }
 
   // The next figures belong to a numbered part of the element: ids "<group>.<element>.<part>.<number>.<name>".
@@ -94,6 +119,10 @@ class Collector {
   }
 
  private:
+  static bool isStill(double value, const std::optional<Length>& entry) {
+    return entry && units::nearestLength(value) == *entry;
+  }
+
   Figure& add(const std::string& name, double value, FigureUnit unit) {
     Figure figure;
     figure.element = m_element;
@@ -164,7 +193,26 @@ void collectSettingOut(Collector& out, const Layout& layout, std::size_t index) 
   out.part("", 0);
 }
 
-void collectBoard(Collector& out, const BoardLayout& board, bool outermost) {
+// The borders of the outermost board, as far as they were entered; its outer size otherwise.
+struct Entered {
+  std::optional<Length> top, bottom, left, right, width, height;
+};
+
+Entered enteredOf(const Borders& borders) {
+  Entered entered;
+  if (const auto* four = std::get_if<FourBorders>(&borders.entry)) {
+    entered = {four->top, four->bottom, four->left, four->right, {}, {}};
+  } else if (const auto* sides = std::get_if<SidesAndWeighting>(&borders.entry)) {
+    // The border above is that of the sides, whatever the weighting.
+    entered = {sides->sides, {}, sides->sides, sides->sides, {}, {}};
+  } else if (const auto* outer = std::get_if<OuterAndWeighting>(&borders.entry)) {
+    entered.width = outer->width;
+    entered.height = outer->height;
+  }
+  return entered;
+}
+
+void collectBoard(Collector& out, const BoardLayout& board, bool outermost, const Entered& borders) {
   out.element("board", board.id);
   out.entered("thickness", board.thickness);
   out.length("sight.width", board.sight.width);
@@ -180,7 +228,11 @@ void collectBoard(Collector& out, const BoardLayout& board, bool outermost) {
   out.angle("bevel.angle", board.bevelAngle, std::floor(board.bevelAngle) == board.bevelAngle ? 0 : 1).setting = true;
   out.length("bevel.overrun", board.bevelPlan + kPastTheCrossing).setting = true;
   if (!outermost) {
-    out.length("reveal", board.reveal).entered = board.evenReveal;
+    if (board.evenReveal) {
+      out.entered("reveal", board.reveal);
+    } else {
+      out.length("reveal", board.reveal);
+    }
     out.length("reveal.flat", board.flatReveal);
     if (!board.evenReveal) {
       out.length("reveal.top", board.revealTop);
@@ -189,16 +241,16 @@ void collectBoard(Collector& out, const BoardLayout& board, bool outermost) {
       out.length("reveal.right", board.revealRight);
     }
   }
-  out.length("border.top", board.borderTop);
-  out.length("border.bottom", board.borderBottom);
-  out.length("border.left", board.borderLeft);
-  out.length("border.right", board.borderRight);
-  out.length("back.left", board.borderRight);
-  out.length("back.right", board.borderLeft);
-  out.length("mark.left", board.borderLeft);
-  out.farMark("mark.right", board.borderLeft, board.sight.width);
-  out.length("mark.top", board.borderTop);
-  out.farMark("mark.bottom", board.borderTop, board.sight.height);
+  out.entered("border.top", board.borderTop, borders.top);
+  out.entered("border.bottom", board.borderBottom, borders.bottom);
+  out.entered("border.left", board.borderLeft, borders.left);
+  out.entered("border.right", board.borderRight, borders.right);
+  out.entered("back.left", board.borderRight, borders.right);
+  out.entered("back.right", board.borderLeft, borders.left);
+  out.entered("mark.left", board.borderLeft, borders.left);
+  out.farMark("mark.right", board.borderLeft, board.sight.width, borders.left);
+  out.entered("mark.top", board.borderTop, borders.top);
+  out.farMark("mark.bottom", board.borderTop, board.sight.height, borders.top);
   if (board.diagonalMarked > 0) {
     out.check("diagonal.marked", board.diagonalMarked);
     out.check("diagonal.other", board.diagonalOther);
@@ -238,7 +290,7 @@ void collectBand(Collector& out, const Band& band, const BandLayout& placed) {
   out.length("strip.vertical", placed.stripVertical);
   out.entered("strip.width", placed.width);
   out.length("mitre", placed.mitre);
-  out.length("dryEnd", placed.dryEnd).entered = band.dryEnd.has_value();
+  out.entered("dryEnd", placed.dryEnd, band.dryEnd);
   out.length("glueFrom", placed.glueFrom);
   out.area("area", placed.area);
   if (band.repeat) collectRepeat(out, band, placed);
@@ -250,8 +302,7 @@ void collectLine(Collector& out, const LineLayout& line) {
   out.length("vertical", line.path.height);
   out.length("total", line.total);
   out.length("offset", line.offset);
-  Figure& width = out.length("width", line.width);
-  width.entered = width.setting = true;
+  out.entered("width", line.width).setting = true;
   if (line.corners) out.length("cornerMark", line.offset * std::numbers::sqrt2);
   const double sides = line.fromFaceSides;
   const double topBottom = line.fromFaceTopBottom;
@@ -270,17 +321,18 @@ Figures::Figures(const Job& job, const Layout& layout, UnitSystem system, const 
   m_figures.reserve(512);
   Collector out(m_figures, system);
   // What the job was given as, to hold the work against; nothing is cut to it.
-  out.check("art.width", job.artwork.width.inMillimetres());
-  out.check("art.height", job.artwork.height.inMillimetres());
   const Sheet& sheet = job.artwork.sheet;
-  out.check("art.sheet.width", sheet.width.inMillimetres());
-  out.check("art.sheet.height", sheet.height.inMillimetres());
+  out.entered("art.width", job.artwork.width.inMillimetres()).check = true;
+  out.entered("art.height", job.artwork.height.inMillimetres()).check = true;
+  out.entered("art.sheet.width", sheet.width.inMillimetres()).check = true;
+  out.entered("art.sheet.height", sheet.height.inMillimetres()).check = true;
+  const Entered borders = enteredOf(job.borders);
   out.length("visible.width", layout.visible.width);
   out.length("visible.height", layout.visible.height);
-  out.length("outer.width", layout.outerWidth);
-  out.length("outer.height", layout.outerHeight);
+  out.entered("outer.width", layout.outerWidth, borders.width);
+  out.entered("outer.height", layout.outerHeight, borders.height);
   for (std::size_t i = 0; i < layout.boards.size(); ++i) {
-    collectBoard(out, layout.boards[i], i == 0);
+    collectBoard(out, layout.boards[i], i == 0, i == 0 ? borders : Entered());
     if (layout.shaped) collectSettingOut(out, layout, i);
   }
   out.element("", "");
@@ -304,7 +356,10 @@ Figures::Figures(const Job& job, const Layout& layout, UnitSystem system, const 
   }
   for (const WashLayout& wash : layout.washes) {
     out.element("wash", wash.id);
-    out.length("width", wash.width);
+    // Between two lines the width is what they leave.
+    const auto entry = std::find_if(job.washes.begin(), job.washes.end(),
+                                    [&](const Wash& one) { return one.id == wash.id && !one.between; });
+    out.entered("width", wash.width, entry == job.washes.end() ? std::nullopt : std::optional(entry->width));
     out.length("fromFace.sides", wash.ring.from.sides.inMillimetres());
     out.length("fromFace.topBottom", wash.ring.from.topBottom.inMillimetres());
     out.area("area", wash.area);
@@ -320,11 +375,22 @@ Figures::Figures(const Job& job, const Layout& layout, UnitSystem system, const 
   out.length("rebate.height", layout.rebateHeight);
   out.length("rebate.depth", layout.rebateDepth);
   out.length("package.depth", layout.packageDepth);
+  if (const auto strips = spacerOf(job, layout)) {
+    out.length("package.spacer.width", strips->width.inMillimetres()).entered = job.package.spacerWidth.has_value();
+    out.length("package.spacer.horizontal", strips->horizontal);
+    out.length("package.spacer.vertical", strips->vertical);
+  }
+  if (const auto support = supportOf(job)) {
+    out.length("package.support.width", support->width.inMillimetres());
+    out.length("package.support.height", support->height.inMillimetres());
+  }
   if (made.pins.empty()) return;
   for (Figure& figure : m_figures) {
     if (!made.pins.contains(figure.id)) continue;
     figure.made = true;
     figure.entered = false;
+    figure.shown = units::showEntered(made.pins.at(figure.id), system, roundingOf(figure.kind));
+    figure.display = units::textOf(figure.shown);
   }
 }
 

@@ -169,9 +169,13 @@ enum class RegionKind { Face, Outside, Inside, On, Spandrel, Bevel };
 enum class LeafMethod { Scattered, Laid };
 enum class SizeKind { MethylCellulose, Starch, Water, Oil };
 
+// As its label says: "gold" of 22 carats or more, and "brass" for imitation gold.
+enum class Metal { Gold, Palladium, Aluminium, Silver, Copper, Brass };
+
 struct Leaf {
   Place place;
   std::string id;
+  std::optional<Metal> metal;  // nothing: not known yet
   RegionKind region = RegionKind::Face;
   std::string regionOf;  // band, board or spandrel
   LeafMethod method = LeafMethod::Laid;
@@ -190,6 +194,8 @@ struct Package {
   Place place;
   Length glazing = Length::nanometres(2'000'000);
   Length spacer;
+  std::optional<Length> spacerWidth;  // nothing: as the lip hides it
+  std::optional<Length> support;      // of a float, how thick; nothing: as the innermost board, under a spacer
   Length decoration = Length::nanometres(200'000);
   Length hinge = Length::nanometres(200'000);
   Length backMount = Length::nanometres(1'500'000);

@@ -141,6 +141,13 @@ std::optional<Leaf> readLeafField(const Node& node, const Job& job, std::set<std
   const Node sizeNode = reader.required("size");
   good = readWord(sizeNode, {"methylCellulose", "starch", "water", "oil"}, leaf.size, problems) && sizeNode && good;
 
+  if (const Node metalNode = reader.optional("metal")) {
+    Metal metal = Metal::Gold;
+    good =
+        readWord(metalNode, {"gold", "palladium", "aluminium", "silver", "copper", "brass"}, metal, problems) && good;
+    leaf.metal = metal;
+  }
+
   if (scattered) {
     const auto coverage = base::readNumber(reader.required("coverage"), problems, 0, 1);
     if (coverage) leaf.coverage = *coverage;
@@ -229,6 +236,8 @@ void readPackage(ObjectReader& root, Job& job, Problems& problems) {
   };
   into("glazing", package.glazing);
   into("spacer", package.spacer);
+  package.spacerWidth = readLength(reader.optional("spacerWidth"), LengthRange::Size, problems);
+  package.support = readLength(reader.optional("support"), LengthRange::Distance, problems);
   into("decoration", package.decoration);
   into("hinge", package.hinge);
   into("backMount", package.backMount);

@@ -37,8 +37,7 @@ std::optional<units::ParsedLength> readLengthWithUnit(const Node& node, LengthRa
   if (text == nullptr) return std::nullopt;
   const auto parsed = units::parseLength(*text);
   if (!parsed) {
-    Message message = parsed.error();
-    base::report(problems, node, std::move(message).with("text", *text));
+    base::report(problems, node, parsed.error());
     return std::nullopt;
   }
   const Length length = parsed.value().length;

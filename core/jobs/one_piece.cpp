@@ -99,9 +99,14 @@ std::optional<Event> ofPiece(const Event& event, const OnePiece& piece, const st
 
 std::string idOfPiece(const std::string& id, int number) { return id + '.' + std::to_string(number); }
 
+bool isPieceOf(const std::string& id, const std::string& whole) {
+  return base::startsWith(id, whole + '.') && base::isDigits(std::string_view(id).substr(whole.size() + 1));
+}
+
 std::optional<std::string> stepOfPiece(const std::string& step, const OnePiece& piece) {
   if (const workflow::WorkflowStep* found = piece.of->find(step)) {
-    const bool ofAll = found->ofShop || found->once;
+    // Equal settings are made once for all pieces.
+    const bool ofAll = found->ofShop || found->once || (found->setup && !found->setup->afresh);
     return ofAll || piece.number == 1 ? std::optional(step) : std::nullopt;
   }
   const std::string end = '#' + std::to_string(piece.number);

@@ -19,6 +19,8 @@ struct OnePiece {
 // Returns the id of this piece's own record: that of a job, an event, an intent or a device. Every id is made the same
 // way, so that the same piece handed on again is known again, and beside the whole record it is a record of its own.
 std::string idOfPiece(const std::string& id, int number);
+// Returns whether an id was made so from `whole`.
+bool isPieceOf(const std::string& id, const std::string& whole);
 
 // Returns the id that a step of the job of several pieces has in the job of one; nothing for a step of another piece,
 // or for one that the workflow does not have.

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/design/package_parts.h"
+
 namespace core::materials {
 namespace {
 
@@ -29,6 +31,33 @@ CutPiece blank(const Layout& layout, std::string id, PieceUse use, Length thickn
   piece.thickness = thickness;
   piece.grain = use == PieceUse::Glazing ? PieceGrain::Any : alongLongSide(piece);
   piece.figures = {"outer.width", "outer.height"};
+  return piece;
+}
+
+// Of the innermost board's kind, since it is as thick, and clear of every edge of the sheet.
+CutPiece supportPiece(const design::Support& support, const design::Board& innermost) {
+  CutPiece piece;
+  piece.id = "support";
+  piece.use = PieceUse::Support;
+  piece.width = support.width;
+  piece.height = support.height;
+  piece.thickness = support.thickness;
+  piece.grain = alongLongSide(piece);
+  if (support.thickness == innermost.thickness) piece.material = innermost.material;
+  piece.figures = {"package.support.width", "package.support.height"};
+  return piece;
+}
+
+CutPiece spacerPiece(const design::SpacerStrips& strips, Length thickness, bool horizontal) {
+  const std::string side = horizontal ? "horizontal" : "vertical";
+  CutPiece piece;
+  piece.id = "spacer." + side;
+  piece.use = horizontal ? PieceUse::SpacerHorizontal : PieceUse::SpacerVertical;
+  piece.count = 2;
+  piece.width = wholeNanometre(horizontal ? strips.horizontal : strips.vertical);
+  piece.height = strips.width;
+  piece.thickness = thickness;
+  piece.figures = {"package.spacer." + side, "package.spacer.width"};
   return piece;
 }
 
@@ -64,6 +93,10 @@ CutPiece paperOf(const design::Spandrel& spandrel, const design::SpandrelLayout&
 
 }  // namespace
 
+bool isBought(PieceUse use) {
+  return use == PieceUse::Glazing || use == PieceUse::SpacerHorizontal || use == PieceUse::SpacerVertical;
+}
+
 Length wholeNanometre(double millimetres) {
   constexpr double kHair = 1e-3;  // of a nanometre; sums of doubles below ten metres are truer than that
   return Length::nanometres(
@@ -94,9 +127,14 @@ std::vector<CutPiece> cuttingList(const Job& job, const Layout& layout) {
   };
   // Nothing is cut that is not delivered.
   if (job.deliver != units::Deliver::Mount) part("back-mount", PieceUse::BackMount, package.backMount);
+  if (const auto support = design::supportOf(job)) pieces.push_back(supportPiece(*support, job.boards.back()));
   if (job.deliver == units::Deliver::Framed) {
     part("backing", PieceUse::Backing, package.backing);
     part("glazing", PieceUse::Glazing, package.glazing);
+  }
+  if (const auto strips = design::spacerOf(job, layout)) {
+    pieces.push_back(spacerPiece(*strips, package.spacer, true));
+    pieces.push_back(spacerPiece(*strips, package.spacer, false));
   }
   for (const design::Band& band : job.bands) {
     const design::BandLayout* placed = layout.band(band.id);

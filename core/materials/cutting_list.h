@@ -14,13 +14,28 @@ namespace core::materials {
 
 using units::Length;
 
-enum class PieceUse { Board, BackMount, Backing, Glazing, StripHorizontal, StripVertical, Spandrel };
+enum class PieceUse {
+  Board,
+  BackMount,
+  Support,  // of a float
+  Backing,
+  Glazing,
+  SpacerHorizontal,
+  SpacerVertical,
+  StripHorizontal,
+  StripVertical,
+  Spandrel,
+};
+
+// Bought as they are, and cut from none of the sheets: glazing and the strips of a spacer.
+bool isBought(PieceUse use);
 
 // The way the fibres of a piece are to run: along its width, along its height, or either way.
 enum class PieceGrain { Width, Height, Any };
 
 struct CutPiece {
-  std::string id;  // "board.top", "back-mount", "backing", "glazing", "band.inner.horizontal", "spandrel.crown"
+  std::string id;  // "board.top", "back-mount", "support", "backing", "glazing", "spacer.horizontal",
+                   // "band.inner.horizontal", "spandrel.crown"
   PieceUse use = PieceUse::Board;
   std::string element;  // the board, band or spandrel; "" for a part of the package
   int count = 1;
@@ -40,9 +55,9 @@ struct CutPiece {
   }
 };
 
-// Boards from the face inwards, back mount, backing, glazing, strips from the innermost band outwards, spandrels. A
-// part of the package of no thickness is left out. The fibres of boards and of everything behind them run along the
-// long side.
+// Boards from the face inwards, back mount, a float's support, backing, glazing, spacer, strips from the innermost band
+// outwards, spandrels. A part of the package of no thickness is left out. The fibres of boards and of everything behind
+// them run along the long side.
 std::vector<CutPiece> cuttingList(const design::Job& job, const design::Layout& layout);
 
 // Returns the part of a list that is left once so many of each piece are cut.

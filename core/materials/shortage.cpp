@@ -48,7 +48,7 @@ class Reckoning {
       for (const PlanSheet& sheet : group.sheets) ++taken[sheet.stock];
     }
     for (std::size_t i = 0; i < m_pieces.size(); ++i) {
-      if (m_pieces[i].use != PieceUse::Glazing) piece(i, lacking[i]);
+      if (!isBought(m_pieces[i].use)) piece(i, lacking[i]);
     }
     for (const auto& [index, count] : taken) {
       if (m_there.isKept(index)) continue;

@@ -41,7 +41,7 @@ class Matcher {
     for (std::size_t i = 0; i < m_pieces.size(); ++i) {
       if (m_pieces[i].ofPaper()) {
         matchPaper(i);
-      } else if (m_pieces[i].use != PieceUse::Glazing) {
+      } else if (!isBought(m_pieces[i].use)) {
         matchBoard(i);
       }
     }
@@ -143,7 +143,7 @@ bool servesBoard(const Stock& offcut, const CutPiece& piece, const StockMatch& m
 }
 
 bool serves(const Stock& offcut, const CutPiece& piece, const StockMatch& match, const std::vector<Stock>& stock) {
-  if (piece.use == PieceUse::Glazing) return false;
+  if (isBought(piece.use)) return false;
   if (piece.ofPaper()) return offcut.kind == StockKind::Paper && offcut.material == piece.material;
   return offcut.kind == StockKind::Board && servesBoard(offcut, piece, match, stock);
 }

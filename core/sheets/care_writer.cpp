@@ -4,6 +4,7 @@
 #include <iterator>
 
 #include "core/base/text.h"
+#include "core/units/length_entry.h"
 
 namespace core::sheets {
 
@@ -72,7 +73,7 @@ Message CareWriter::text(const std::string& text) { return Message("care.text").
 Message CareWriter::length(units::Length length) const {
   // A thickness below the finest fraction shown would be displayed as zero.
   constexpr units::Length kFinest = units::Length::nanometres(units::kNanometresPerInch / 32);
-  if (m_units == units::UnitSystem::Inches && length < kFinest)
+  if (m_units == units::UnitSystem::Inches && length < kFinest && !units::isOddSixtyFourth(length))
     return text(base::fixedNumber(length.inMillimetres(), 1) + " mm");
   return Message("care.length").with("length", base::Millimetres{length.inMillimetres()});
 }

@@ -77,9 +77,8 @@ base::Result<std::int64_t, Message> parseInches(std::string_view text) {
   return whole * kNanometresPerInch + numerator * (kNanometresPerInch / denominator);
 }
 
-}  // namespace
-
-base::Result<ParsedLength, Message> parseLength(std::string_view text) {
+// The length of a text that ends in its unit, one space before it; the error does not name the text yet.
+base::Result<ParsedLength, Message> parseWritten(std::string_view text) {
   ParsedLength parsed;
   std::int64_t perUnit = kNanometresPerMillimetre;
   if (base::endsWith(text, " mm")) {
@@ -104,6 +103,41 @@ base::Result<ParsedLength, Message> parseLength(std::string_view text) {
   if (nanometres.value() > kLongestLength.inNanometres()) return Message("length.too-long");
   parsed.length = Length::nanometres(negative ? -nanometres.value() : nanometres.value());
   return parsed;
+}
+
+// The space before the unit, as it is often written.
+bool isSpaces(std::string_view text) {
+  return base::replaceAll(std::string(text), "\u00a0", " ").find_first_not_of(" \t") == std::string::npos;
+}
+
+// Why a text that does not read as a length is none, as near as its end tells: the space before the unit is not one,
+// the unit is another, or there is none.
+Message unitTrouble(std::string_view text) {
+  const std::size_t digit = text.find_last_of("0123456789");
+  if (digit == std::string_view::npos) return Message("length.malformed");
+  const std::string_view unit = text.substr(digit + 1);
+  if (unit.empty()) return Message("length.no-unit");
+  for (const std::string_view known : {"mm", "cm", "in"}) {
+    if (!base::endsWith(unit, known) || !isSpaces(unit.substr(0, unit.size() - known.size()))) continue;
+    std::string meant = std::string(text.substr(0, digit + 1)) + ' ' + std::string(known);
+    if (!parseWritten(meant)) break;
+    return Message("length.no-space").with("meant", std::move(meant));
+  }
+  const std::size_t word = unit.find_first_not_of("./-, ");
+  if (word == std::string_view::npos) return Message("length.malformed");
+  const std::string_view other = unit.substr(word, unit.find_last_not_of(' ') + 1 - word);
+  if (other == "mm" || other == "cm" || other == "in") return Message("length.malformed");
+  return Message("length.other-unit").with("unit", std::string(other));
+}
+
+}  // namespace
+
+base::Result<ParsedLength, Message> parseLength(std::string_view text) {
+  const auto parsed = parseWritten(text);
+  if (parsed) return parsed.value();
+  Message why = parsed.error();
+  if (why.id == "length.no-unit" || why.id == "length.malformed") why = unitTrouble(text);
+  return std::move(why).with("text", std::string(text));
 }
 
 }  // namespace core::units

@@ -53,7 +53,7 @@ struct ParsedLength {
 // Reads "310 mm", "31.5 cm", "12 3/8 in", "12-3/8 in", "12.375 in", "3/32 in", each with an optional leading minus. One
 // space before the unit, a point as decimal sign, fraction denominators 2 to 64 in powers of two and for inches only.
 // The result is exact: a length that is not whole in nanometres is refused, as is anything beyond 10 m. Returns the
-// length, or the message with the reason.
+// length, or the message with the reason and {text}; length.no-space has {meant}, length.other-unit {unit} beside it.
 base::Result<ParsedLength, base::Message> parseLength(std::string_view text);
 
 }  // namespace core::units

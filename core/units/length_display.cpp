@@ -4,6 +4,7 @@
 #include <numeric>
 
 #include "core/base/text.h"
+#include "core/units/length_entry.h"
 
 namespace core::units {
 namespace {
@@ -49,15 +50,7 @@ ShownLength showLength(double millimetres, UnitSystem system, Rounding rounding)
 }
 
 std::string lengthText(double millimetres, UnitSystem system, Rounding rounding) {
-  const ShownLength shown = showLength(millimetres, system, rounding);
-  std::string text = shown.approximate ? "\u2248 " : "";
-  if (shown.negative) text += '-';
-  text += shown.whole;
-  if (shown.denominator != 0) {
-    if (!shown.whole.empty()) text += ' ';
-    text += std::to_string(shown.numerator) + '/' + std::to_string(shown.denominator);
-  }
-  return text + ' ' + shown.unit;
+  return textOf(showLength(millimetres, system, rounding));
 }
 
 double roundedLength(double millimetres, UnitSystem system, Rounding rounding) {

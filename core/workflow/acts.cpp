@@ -8,6 +8,7 @@
 
 #include "core/base/text.h"
 #include "core/craft/reading.h"
+#include "core/workflow/sense.h"
 
 namespace core::workflow {
 namespace {
@@ -57,7 +58,7 @@ double minutesOf(const Workflow& workflow, const std::vector<std::size_t>& steps
 // Puts turns together that a hand works without a stop.
 class Stretches {
  public:
-  explicit Stretches(const Workflow& workflow) : m_workflow(workflow) {}
+  Stretches(const Workflow& workflow, const Sense& sense) : m_workflow(workflow), m_sense(sense) {}
 
   struct Stretch {
     Turn turn;
@@ -66,21 +67,37 @@ class Stretches {
 
   std::vector<Stretch> of(const std::vector<Turn>& turns) {
     std::vector<Stretch> stretches;
-    for (const Turn& turn : turns) {
-      if (stretches.empty() || !goesOn(stretches.back().turn, turn)) {
-        stretches.push_back({turn, {&turn}});
-        continue;
+    for (std::size_t at = 0; at < turns.size();) {
+      Stretch stretch{turns[at], {&turns[at]}};
+      ++at;
+      while (const std::size_t more = goingOn(stretch.turn, turns, at)) {
+        for (const std::size_t end = at + more; at < end; ++at) {
+          add(stretch.turn, turns[at]);
+          stretch.turns.push_back(&turns[at]);
+        }
       }
-      Stretch& last = stretches.back();
-      last.turn.steps.insert(last.turn.steps.end(), turn.steps.begin(), turn.steps.end());
-      last.turn.to = turn.to;
-      last.turn.anew.insert(last.turn.anew.end(), turn.anew.begin(), turn.anew.end());
-      last.turns.push_back(&turn);
+      stretches.push_back(std::move(stretch));
     }
     return stretches;
   }
 
  private:
+  static void add(Turn& to, const Turn& turn) {
+    to.steps.insert(to.steps.end(), turn.steps.begin(), turn.steps.end());
+    to.to = turn.to;
+    to.anew.insert(to.anew.end(), turn.anew.begin(), turn.anew.end());
+  }
+
+  // How many of the turns from `at` on go on with what is before, so that all together reads in one sense: what is
+  // begun for one piece may be done for the others in the turns after it.
+  std::size_t goingOn(Turn before, const std::vector<Turn>& turns, std::size_t at) const {
+    for (std::size_t end = at; end < turns.size() && goesOn(before, turns[end]); ++end) {
+      add(before, turns[end]);
+      if (m_sense.isOne(before.steps)) return end + 1 - at;
+    }
+    return 0;
+  }
+
   bool goesOn(const Turn& before, const Turn& turn) const {
     constexpr double kAtOnce = 1e-6;
     const WorkflowStep& last = m_workflow.steps[before.steps.back()];
@@ -101,8 +118,7 @@ class Stretches {
     std::set<std::string> kinds;
     for (const std::vector<std::size_t>* steps : {&before, &turn}) {
       for (const std::size_t step : *steps) {
-        const std::string& id = m_workflow.steps[step].id;
-        kinds.insert(id.substr(0, id.find_first_of("@#")));
+        kinds.insert(kindOfStep(m_workflow.steps[step].id));
       }
     }
     return kinds.size();
@@ -152,6 +168,7 @@ class Stretches {
   }
 
   const Workflow& m_workflow;
+  const Sense& m_sense;
 };
 
 const std::string& groupOf(const DraftStep& draft, Way way) { return draft.group[static_cast<std::size_t>(way)]; }
@@ -266,6 +283,7 @@ bool Settings::sets(const WorkflowStep& step) {
 }
 
 Acts actsOf(const Workflow& workflow, const std::vector<DraftStep>& drafts, const std::vector<Turn>& turns) {
+  const Sense sense(drafts);
   Acts acts;
   for (const Turn& turn : turns) {
     std::vector<std::size_t> anew = turn.anew;
@@ -274,7 +292,7 @@ Acts actsOf(const Workflow& workflow, const std::vector<DraftStep>& drafts, cons
           {steps, gatheredTitle(drafts, steps), workflow.steps[steps.front()].stage, std::exchange(anew, {})});
     }
   }
-  for (const Stretches::Stretch& stretch : Stretches(workflow).of(turns)) {
+  for (const Stretches::Stretch& stretch : Stretches(workflow, sense).of(turns)) {
     const std::vector<std::size_t>& steps = stretch.turn.steps;
     acts.brief.push_back(
         {steps, stretchTitle(workflow, drafts, stretch.turns), workflow.steps[steps.front()].stage, stretch.turn.anew});

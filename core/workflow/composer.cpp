@@ -185,9 +185,13 @@ int Composer::partsOf(const craft::Repeat& repeat, const Subject& subject) const
 
 std::vector<Subject> Composer::subjectsOf(const craft::Step& step, const Subject& subject) const {
   const bool owned = step.each == ThingKind::Strip || step.each == ThingKind::Corner || step.each == ThingKind::Part;
-  if (!owned || subject.thing == nullptr) return {subject};
   std::vector<Subject> subjects;
-  for (const Thing* thing : m_things.ownedBy(subject.thing->id, step.each)) subjects.push_back({thing, step.each});
+  if (!owned || subject.thing == nullptr) {
+    subjects.push_back(subject);
+  } else {
+    for (const Thing* thing : m_things.ownedBy(subject.thing->id, step.each)) subjects.push_back({thing, step.each});
+  }
+  std::erase_if(subjects, [&](const Subject& one) { return one.thing != nullptr && !isMeant(*one.thing, step.where); });
   return subjects;
 }
 

@@ -188,6 +188,7 @@ std::optional<WorkflowSetup> expandSetup(const craft::Step& source, const Subjec
     to.push_back(figure->display);
   }
   setup.to = base::join(to, ", ");
+  setup.afresh = source.setup->afresh;
   return setup;
 }
 

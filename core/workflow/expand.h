@@ -31,6 +31,8 @@ struct DraftStep {
   int rank = 0;
   int thingOrder = 0;
   int stepOrder = 0;
+  std::string nameInPiece;  // of its thing, without the number of the piece, where there are several
+  int piece = 0;            // of several identical ones, from 1; 0 where it is done once for all, or there is one alone
   // By way: equal for the steps of one entry of "together" that may be worked in one act, "" for none; and the title of
   // that entry.
   std::string group[2];

@@ -2,57 +2,17 @@
 
 #include <algorithm>
 #include <optional>
-#include <string_view>
 #include <tuple>
 #include <unordered_map>
 #include <unordered_set>
 
 #include "core/workflow/acts.h"
+#include "core/workflow/edges.h"
 #include "core/workflow/schedule.h"
+#include "core/workflow/shared_settings.h"
 
 namespace core::workflow {
 namespace {
-
-using Edges = std::vector<std::vector<std::size_t>>;  // for each step, those that come before it, in order
-
-// The order has to be stored for each pair of steps. Beyond this many, facts are used for too many things at once.
-constexpr std::size_t kMostPairs = 500'000;
-
-struct Facts {
-  std::vector<std::size_t> makers;
-  std::vector<std::size_t> needers;
-};
-
-// Returns nothing where there are too many pairs.
-std::optional<Edges> edgesOf(const std::vector<DraftStep>& drafts) {
-  std::unordered_map<std::string_view, Facts> facts;
-  for (std::size_t i = 0; i < drafts.size(); ++i) {
-    const WorkflowStep& step = drafts[i].step;
-    for (const std::string& fact : step.makes) facts[fact].makers.push_back(i);
-    for (const WorkflowWait& wait : step.waits) facts[wait.makes].makers.push_back(i);
-    for (const std::string& fact : step.needs) facts[fact].needers.push_back(i);
-  }
-  std::size_t pairs = 0;
-  Edges before(drafts.size());
-  for (std::size_t i = 0; i < drafts.size(); ++i) {
-    const auto come = [&](const std::vector<std::size_t>& first) {
-      pairs += first.size();
-      if (pairs <= kMostPairs) before[i].insert(before[i].end(), first.begin(), first.end());
-    };
-    for (const std::string& fact : drafts[i].step.needs) come(facts[fact].makers);
-    for (const std::string& fact : drafts[i].step.ends) {
-      const auto said = facts.find(fact);
-      if (said == facts.end()) continue;
-      come(said->second.makers);
-      come(said->second.needers);
-    }
-    if (pairs > kMostPairs) return std::nullopt;
-    std::sort(before[i].begin(), before[i].end());
-    before[i].erase(std::unique(before[i].begin(), before[i].end()), before[i].end());
-    std::erase(before[i], i);
-  }
-  return before;
-}
 
 // A cycle among the steps that could not be placed, as they are called, in the order in which each is waited for.
 std::string cyclePath(const std::vector<DraftStep>& drafts, const Edges& before, const std::vector<bool>& placed) {
@@ -83,24 +43,6 @@ std::string cyclePath(const std::vector<DraftStep>& drafts, const Edges& before,
   for (std::size_t i = 0; i < std::min(path.size(), kMostTold); ++i) text += called(path[i]) + " \u2192 ";
   if (path.size() > kMostTold) text += "\u2026 \u2192 ";
   return text + called(path.front());
-}
-
-// Returns the steps in an order in which each follows those before it; fewer than all where there is a cycle.
-std::vector<std::size_t> sortedBy(const Edges& before) {
-  std::vector<std::vector<std::size_t>> after(before.size());
-  std::vector<std::size_t> waitsFor(before.size());
-  std::vector<std::size_t> sorted;
-  for (std::size_t i = 0; i < before.size(); ++i) {
-    waitsFor[i] = before[i].size();
-    for (const std::size_t earlier : before[i]) after[earlier].push_back(i);
-    if (before[i].empty()) sorted.push_back(i);
-  }
-  for (std::size_t at = 0; at < sorted.size(); ++at) {
-    for (const std::size_t later : after[sorted[at]]) {
-      if (--waitsFor[later] == 0) sorted.push_back(later);
-    }
-  }
-  return sorted;
 }
 
 // How many steps stand before each, at the most, one after another.
@@ -194,13 +136,7 @@ Workflow renumbered(Workflow unordered, std::vector<DraftStep>& drafts, std::vec
   return workflow;
 }
 
-}  // namespace
-
-base::Result<Workflow, base::Message> inOrder(std::vector<DraftStep> drafts) {
-  std::sort(drafts.begin(), drafts.end(), [](const DraftStep& a, const DraftStep& b) {
-    return std::tie(a.rank, a.thingOrder, a.step.technique, a.stepOrder, a.step.id) <
-           std::tie(b.rank, b.thingOrder, b.step.technique, b.stepOrder, b.step.id);
-  });
+base::Result<Workflow, base::Message> orderOf(std::vector<DraftStep> drafts) {
   const std::optional<Edges> edges = edgesOf(drafts);
   if (!edges) return base::Message("compose.too-much");
   if (const std::vector<std::size_t> sorted = sortedBy(*edges); sorted.size() < drafts.size()) {
@@ -215,6 +151,21 @@ base::Result<Workflow, base::Message> inOrder(std::vector<DraftStep> drafts) {
   for (std::size_t i = 0; i < drafts.size(); ++i) unordered.steps[i].before = before[i];
   std::vector<Turn> turns = turnsOf(unordered, drafts);
   return renumbered(std::move(unordered), drafts, std::move(turns));
+}
+
+}  // namespace
+
+base::Result<Workflow, base::Message> inOrder(std::vector<DraftStep> drafts) {
+  std::sort(drafts.begin(), drafts.end(), [](const DraftStep& a, const DraftStep& b) {
+    return std::tie(a.rank, a.thingOrder, a.step.technique, a.stepOrder, a.step.id) <
+           std::tie(b.rank, b.thingOrder, b.step.technique, b.stepOrder, b.step.id);
+  });
+  std::vector<DraftStep> shared = withSharedSettings(drafts);
+  if (shared.size() == drafts.size()) return orderOf(std::move(drafts));
+  auto ordered = orderOf(std::move(shared));
+  // Where settings of several tools stand in each other's way, each is made whenever it is wanted.
+  if (ordered && areSettingsHeld(ordered.value())) return ordered;
+  return orderOf(std::move(drafts));
 }
 
 }  // namespace core::workflow

@@ -12,7 +12,8 @@ namespace core::workflow {
 // a step that needs it precedes the steps that end it, and a step that opens a window comes after whatever else the
 // gated step waits for. Among the orders left the best plan is taken (schedule.h); of steps that nothing else parts,
 // the lowest (rank, thing, technique, place in its file) is first. The same steps in any order give the same list.
-// Refuses a cycle and names the path of steps that closes it. Requires settled needs.
+// Equal settings of a tool are made once (shared_settings.h). Refuses a cycle and names the path of steps that closes
+// it. Requires settled needs.
 base::Result<Workflow, base::Message> inOrder(std::vector<DraftStep> drafts);
 
 }  // namespace core::workflow

@@ -30,6 +30,8 @@ class Repeater {
 
   DraftStep ofPiece(const DraftStep& one, int piece) const {
     DraftStep draft = one;
+    draft.piece = piece;
+    draft.nameInPiece = one.step.thingName;
     WorkflowStep& step = draft.step;
     const std::string number = std::to_string(piece);
     if (piece > 1) {

@@ -60,6 +60,19 @@ std::string_view word(design::SizeKind size) {
   return "";
 }
 
+std::string_view word(std::optional<design::Metal> metal) {
+  if (!metal) return "unknown";
+  switch (*metal) {
+    case design::Metal::Gold: return "gold";
+    case design::Metal::Palladium: return "palladium";
+    case design::Metal::Aluminium: return "aluminium";
+    case design::Metal::Silver: return "silver";
+    case design::Metal::Copper: return "copper";
+    case design::Metal::Brass: return "brass";
+  }
+  return "";
+}
+
 std::string_view word(design::RegionKind region) {
   switch (region) {
     case design::RegionKind::Face: return "face";

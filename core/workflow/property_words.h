@@ -1,5 +1,6 @@
 #pragma once
 // The properties of a job, as the words techniques select by; they are the same in every language.
+#include <optional>
 #include <string_view>
 
 #include "core/design/job.h"
@@ -15,5 +16,7 @@ std::string_view word(design::Motif motif);
 std::string_view word(design::Grain grain);
 std::string_view word(design::SizeKind size);
 std::string_view word(design::RegionKind region);
+// "unknown" where the job names none.
+std::string_view word(std::optional<design::Metal> metal);
 
 }  // namespace core::workflow

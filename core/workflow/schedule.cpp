@@ -245,16 +245,16 @@ class Planner : FastClock::Listener {
   }
 
   // Returns whether others of its act stand ready but for a wait that runs: what they wait for will be over soon, and
-  // then all are worked in one go.
+  // before the step's own window closes; then all are worked in one go.
   bool isFollowed(std::size_t step) const {
-    if (m_clock.closingOf(step) < FastClock::kNever) return false;
+    const double latest = std::min(m_clock.now() + kSoon, m_clock.closingOf(step));
     const std::string& group = m_frame.groupOf(step);
     if (group.empty()) return false;
     const std::vector<std::size_t>& members = m_frame.groups.at(group);
     return std::any_of(members.begin(), members.end(), [&](std::size_t member) {
       if (!m_clock.ready().contains(member)) return false;
       const double opens = m_clock.opensAt(member);
-      return opens > m_clock.now() && opens <= m_clock.now() + kSoon;
+      return opens > m_clock.now() && opens <= latest;
     });
   }
 
@@ -275,16 +275,30 @@ class Planner : FastClock::Listener {
     return std::nullopt;
   }
 
-  // The chosen step and those that may be worked together with it now: the whole turn of each thing or none of it.
+  // What is left to do of an act's steps for the thing of a step, set-ups apart, which may serve other things as well.
+  std::vector<int> leftFor(std::size_t step) const {
+    std::vector<int> left;
+    for (const std::size_t member : m_frame.groups.at(m_frame.groupOf(step))) {
+      const WorkflowStep& one = m_workflow.steps[member];
+      if (one.thing != m_workflow.steps[step].thing || m_clock.isStarted(member) || one.setup) continue;
+      left.push_back(m_frame.drafts[member].stepOrder);
+    }
+    return left;
+  }
+
+  // The chosen step and those that may be worked together with it now: the whole turn of each thing or none of it, and
+  // only of things of which the same is left to do: nothing is finished for one and begun for the next in one act.
   std::vector<std::size_t> turnFrom(std::size_t step) const {
     const std::string& group = m_frame.groupOf(step);
     if (group.empty()) return {step};
     std::vector<std::size_t> turn;
     const std::vector<std::size_t>& members = m_frame.groups.at(group);
+    const std::vector<int> wanted = leftFor(step);
     std::size_t at = 0;
     while (at < members.size()) {
       std::size_t end = at;
       std::vector<std::size_t> with = turn;
+      std::vector<int> left;
       bool whole = true;
       const std::string& thing = m_workflow.steps[members[at]].thing;
       for (; end < members.size() && m_workflow.steps[members[end]].thing == thing; ++end) {
@@ -292,8 +306,9 @@ class Planner : FastClock::Listener {
         if (m_clock.isStarted(member)) continue;
         whole = whole && m_clock.canFollow(member, with) && maySet(member);
         with.push_back(member);
+        if (!m_workflow.steps[member].setup) left.push_back(m_frame.drafts[member].stepOrder);
       }
-      if (whole && with.size() > turn.size() && !m_clock.wouldBreak(with)) turn = std::move(with);
+      if (whole && left == wanted && with.size() > turn.size() && !m_clock.wouldBreak(with)) turn = std::move(with);
       at = end;
     }
     return std::find(turn.begin(), turn.end(), step) != turn.end() ? turn : std::vector<std::size_t>{step};

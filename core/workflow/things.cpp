@@ -201,6 +201,7 @@ void Things::addLeaf(const design::Job& job) {
     thing.kind = ThingKind::Leaf;
     thing.properties = {{"method", leaf.method == design::LeafMethod::Laid ? "laid" : "scattered"},
                         {"size", std::string(word(leaf.size))},
+                        {"metal", std::string(word(leaf.metal))},
                         {"region", std::string(word(leaf.region))}};
     add(std::move(thing), m_words.leaf);
   }

@@ -60,6 +60,7 @@ struct WorkflowSetup {
   std::string tool;
   std::string to;                    // words and figures as they are shown, joined by commas
   std::vector<std::string> figures;  // ids
+  bool afresh = false;               // made for each thing, though the tool stands so
 
   friend bool operator==(const WorkflowSetup&, const WorkflowSetup&) = default;
 };

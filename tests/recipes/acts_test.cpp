@@ -5,6 +5,7 @@
 #include <random>
 #include <set>
 
+#include "core/base/text.h"
 #include "core/workflow/acts.h"
 #include "core/workflow/rehearse.h"
 #include "tests/recipes/made_up_jobs.h"
@@ -152,6 +153,51 @@ TEST_CASE("no tool is set otherwise before all that it was set for is done") {
   }
   CHECK(settings > 500);
   CHECK(shared > 50);
+}
+
+namespace {
+
+std::string kindOf(const workflow::WorkflowStep& step) { return step.id.substr(0, step.id.find_first_of("@#")); }
+
+// "3" of "brush@inner.top#3", and of part 2 "size@field#2#3"; "" of the first piece. Parts are numbered from 1, pieces
+// bear their number from 2.
+std::string pieceOf(const Workflow& workflow, const workflow::WorkflowStep& step) {
+  std::vector<std::string> numbers = base::split(step.id, '#');
+  numbers.erase(numbers.begin());
+  const std::string thing = step.id.substr(0, step.id.find('#'));
+  if (!numbers.empty() && workflow.find(thing + "#1") != nullptr) numbers.erase(numbers.begin());
+  return numbers.empty() ? "" : numbers.front();
+}
+
+}  // namespace
+
+TEST_CASE("no act finishes the work on one of several pieces and begins it on the next") {
+  std::vector<Workflow> several;
+  for (const char* job : {"pilots-chart", "heron", "tide-table"}) {
+    for (const int count : {2, 3, 12}) {
+      std::string text = tests::fileText(PROJECT_ROOT "/recipes/jobs/" + std::string(job) + ".job.json");
+      text.insert(text.find('{') + 1, "\"count\": " + std::to_string(count) + ", ");
+      several.push_back(composed(designOf(text), shippedCatalogue()));
+    }
+  }
+  std::size_t ofSeveral = 0;
+  const auto look = [&](const Workflow& workflow) {
+    for (const Act& act : workflow.shortActs) {
+      std::map<std::string, std::set<std::string>> kinds;  // by piece
+      for (const std::size_t index : act.steps) {
+        const auto& step = workflow.steps[index];
+        if (!step.once && !step.ofShop) kinds[pieceOf(workflow, step)].insert(kindOf(step));
+      }
+      ofSeveral += kinds.size() > 1 ? 1 : 0;
+      for (const auto& [piece, ofPiece] : kinds) {
+        INFO(act.title << ": " << piece << " and " << kinds.begin()->first);
+        CHECK(ofPiece == kinds.begin()->second);
+      }
+    }
+  };
+  for (const Workflow& workflow : manyWorkflows()) look(workflow);
+  for (const Workflow& workflow : several) look(workflow);
+  CHECK(ofSeveral > 500);
 }
 
 TEST_CASE("no made-up job misses a window, and the short way has fewer acts than the other") {

@@ -7,6 +7,7 @@
 #include "app/words/words.h"
 #include "core/sheets/cut_drawing.h"
 #include "core/supply/sheets_there.h"
+#include "core/units/length_entry.h"
 
 namespace app::viewmodels {
 
@@ -17,6 +18,9 @@ using core::units::Length;
 using core::units::Rounding;
 
 namespace {
+
+// A number and its unit stay in one line.
+QString inOneLine(const std::string& length) { return toQt(length).replace(QLatin1Char(' '), QChar::Nbsp); }
 
 bool isSameCut(const core::shop::OnHand& a, const core::shop::OnHand& b) {
   if (a.acts.size() != b.acts.size()) return false;
@@ -79,8 +83,11 @@ bool CuttingViewModel::canTakeBack() const {
 }
 
 QString CuttingViewModel::length(Length length, Rounding rounding) const {
-  QString text = toQt(core::units::lengthText(length.inMillimetres(), m_design->job.units, rounding));
-  return text.replace(QLatin1Char(' '), QChar::Nbsp);  // a number and its unit stay in one line
+  return inOneLine(core::units::lengthText(length.inMillimetres(), m_design->job.units, rounding));
+}
+
+QString CuttingViewModel::entered(Length length, Rounding rounding) const {
+  return inOneLine(core::units::enteredText(length, m_design->job.units, rounding));
 }
 
 QString CuttingViewModel::size(Length width, Length height) const {
@@ -125,15 +132,18 @@ void CuttingViewModel::show() {
 void CuttingViewModel::showFetching() {
   m_heading = sheetName();
   m_drawing.worked = "piece";
-  m_lines << size(stock().width, stock().height);
-  if (stock().thickness) m_lines.back() += tr(", %1 thick").arg(length(*stock().thickness, Rounding::Nearest));
+  m_lines << (stock().offcut
+                  ? size(stock().width, stock().height)
+                  : tr("%1\u00a0× %2")
+                        .arg(entered(stock().width, Rounding::Nearest), entered(stock().height, Rounding::Nearest)));
+  if (stock().thickness) m_lines.back() += tr(", %1 thick").arg(entered(*stock().thickness, Rounding::Nearest));
   std::map<std::size_t, int> counts;
   for (const auto& placed : sheet().pieces) ++counts[placed.piece];
   for (const auto& [piece, count] : counts) {
     m_lines << tr("%1 × %2").arg(count).arg(words::pieceName(m_cutting.pieces[piece]));
   }
   if (stock().usableMargin > Length()) {
-    m_lines << tr("Trim %1 off every edge first.").arg(length(stock().usableMargin, Rounding::Up));
+    m_lines << tr("Trim %1 off every edge first.").arg(entered(stock().usableMargin, Rounding::Up));
   }
 }
 
@@ -183,7 +193,7 @@ void CuttingViewModel::showLacking() {
   for (std::size_t i = 0; i < m_cutting.pieces.size(); ++i) {
     const auto& piece = m_cutting.pieces[i];
     if (!m_cutting.plan.matches[i].stock.empty()) continue;
-    (piece.use == core::materials::PieceUse::Glazing ? bought : unserved) << line(i, piece.count);
+    (isBought(piece.use) ? bought : unserved) << line(i, piece.count);
   }
   for (const auto& group : m_cutting.plan.groups) {
     for (const auto& left : group.unplaced) (left.tooLarge ? small : few) << line(left.piece, left.count);
@@ -195,7 +205,7 @@ void CuttingViewModel::showLacking() {
       unserved);
   say(tr("No sheet is large enough for these:"), small);
   say(tr("Not enough stock for these:"), few);
-  say(tr("Bought cut to size:"), bought);
+  say(tr("Bought, and cut from no sheet:"), bought);
 }
 
 bool CuttingViewModel::forward() {

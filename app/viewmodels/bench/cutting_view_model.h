@@ -80,6 +80,7 @@ class CuttingViewModel : public QObject {
   const core::design::Stock& stock() const { return m_cutting.there.at(sheet().stock); }
   int lastPage() const { return static_cast<int>(sheet().cuts.size()) + 1; }
   QString length(core::units::Length length, core::units::Rounding rounding) const;
+  QString entered(core::units::Length length, core::units::Rounding rounding) const;
   QString size(core::units::Length width, core::units::Length height) const;
   QString sheetName() const;
   QString nameAt(const core::cutting::Area& part) const;

@@ -9,6 +9,7 @@
 #include "core/decisions/made_changes.h"
 #include "core/sheets/card.h"
 #include "core/sheets/piece.h"
+#include "core/units/length_entry.h"
 
 namespace app::viewmodels {
 
@@ -293,8 +294,7 @@ void MadeViewModel::ask(const core::base::Message& refused, Length value) {
     m_question = m_refusal;
     m_refusal.clear();
     m_overrules = other;
-    m_newer = label() + QLatin1Char('\n') +
-              toQt(core::units::lengthText(value.inMillimetres(), m_entry.units(), Rounding::Nearest));
+    m_newer = label() + QLatin1Char('\n') + toQt(core::units::enteredText(value, m_entry.units()));
     m_older = capitalised(words::figureLabel(*against)) + QLatin1Char('\n') + toQt(against->display);
   }
   emit changed();

@@ -17,6 +17,7 @@
 #include "core/sheets/section.h"
 #include "core/supply/shortage.h"
 #include "core/workflow/compose.h"
+#include "core/workflow/notices.h"
 
 namespace app::viewmodels {
 
@@ -138,6 +139,7 @@ void DesignViewModel::refresh() {
   for (const auto& told : m_against) {
     designing::place(sections, told.problem, designing::reasonText(told, units()));
   }
+  tellNotices(sections);
   show(std::move(sections));
   m_weigh.start();
   showSteps();
@@ -267,6 +269,17 @@ void DesignViewModel::reckon() {
   const core::workflow::Bench bench = core::jobs::benchFor(m_read.design->job, m_workbench.shop());
   m_agenda.emplace(*m_composed, bench);
   m_comesTo = tollText(*m_agenda, bench);
+}
+
+// What has no field, as the room, is told with what the piece comes to.
+void DesignViewModel::tellNotices(std::vector<designing::Section>& sections) {
+  if (!m_composed) return;
+  const auto room = core::jobs::benchFor(m_read.design->job, m_workbench.shop()).room;
+  for (const auto& notice : core::workflow::noticesOf(*m_read.design, *m_composed, m_workbench.library().catalogue,
+                                                      words::thingWords(), room)) {
+    const QString said = words::text(notice.message, units());
+    if (!designing::note(sections, notice, said)) m_comesTo += QLatin1Char('\n') + words::capitalised(said);
+  }
 }
 
 void DesignViewModel::weighStock() {

@@ -99,6 +99,7 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   bool begun(const core::base::Value& document, const std::string& from);
   void draw(const core::design::ReadDesign& read);
   void reckon();
+  void tellNotices(std::vector<designing::Section>& sections);
   void weighStock();
   void showSteps();
   QString tollText(const designing::Way& way) const;

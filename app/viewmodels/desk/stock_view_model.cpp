@@ -8,6 +8,7 @@
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
 #include "core/base/text.h"
+#include "core/units/length_entry.h"
 
 namespace app::viewmodels {
 
@@ -22,6 +23,11 @@ namespace {
 
 constexpr auto kMillimetres = core::units::UnitSystem::Millimetres;
 
+QString textOfEntered(core::units::Length length, core::units::UnitSystem units) {
+  return toQt(core::units::enteredText(length, units));
+}
+
+// Of what is left of a sheet, which nobody entered.
 QString lengthText(core::units::Length length, core::units::UnitSystem units) {
   return toQt(core::units::lengthText(length.inMillimetres(), units, Rounding::Nearest));
 }
@@ -39,8 +45,8 @@ QString amountText(Measure measure, std::int64_t quantity) {
 QString sizeText(const StockEntry& entry, core::units::UnitSystem units) {
   if (!entry.width || !entry.height) return {};
   const QString size =
-      StockViewModel::tr("%1 × %2").arg(lengthText(*entry.width, units), lengthText(*entry.height, units));
-  return entry.thickness ? StockViewModel::tr("%1, %2 thick").arg(size, lengthText(*entry.thickness, units)) : size;
+      StockViewModel::tr("%1 × %2").arg(textOfEntered(*entry.width, units), textOfEntered(*entry.height, units));
+  return entry.thickness ? StockViewModel::tr("%1, %2 thick").arg(size, textOfEntered(*entry.thickness, units)) : size;
 }
 
 QString priceText(const StockEntry& entry) {

@@ -141,6 +141,75 @@ TEST_CASE(
   CHECK_FALSE(contains(commands.check(attached).err, said));
 }
 
+TEST_CASE("a spacer that the lip does not hide is told with both, at the value that is there") {
+  const Commands commands;
+  const auto with = [&](const char* package, const char* cover = "6 mm") {
+    std::string text = changed(workedExample(), "\"glazing\": \"2 mm\"", package);
+    text = changed(text, "\"cover\": \"6 mm\"", std::string("\"cover\": \"") + cover + '"');
+    const auto ran = commands.check(text);
+    CHECK(ran.exit == 0);
+    return ran.err;
+  };
+  CHECK(contains(with(R"("spacer": "3 mm", "spacerWidth": "8 mm")"),
+                 "a.job.json:/package/spacerWidth: notice: the spacer is 8.0 mm wide and the lip hides 6.0 mm: it "
+                 "shows in the sight; no wider than 3.0 mm, it stays hidden"));
+  CHECK(contains(with(R"("spacer": "3 mm", "spacerWidth": "5 mm")"),
+                 "a.job.json:/package/spacerWidth: notice: the spacer is 5.0 mm wide, and at the top the lip hides "
+                 "only 3.0 mm of its 6.0 mm, since the package settles below"));
+  CHECK(contains(with(R"("spacer": "3 mm")", "4 mm"),
+                 "a.job.json:/package: notice: the lip hides 4.0 mm, and 1.0 mm at the top: no spacer stays hidden"));
+  CHECK_FALSE(contains(with(R"("spacer": "3 mm", "spacerWidth": "3 mm")"), "spacer"));
+}
+
+TEST_CASE("what the chosen techniques want is told with the figures, and in the job's units") {
+  const Commands commands;
+  const std::string bare = changed(
+      workedExample(), R"(, "sheet": { "width": "330 mm", "height": "260 mm", "left": "10 mm", "top": "8 mm" })", "");
+  const auto strips =
+      commands.check(changed(bare, "\"package\"", R"("techniques": {"attachment": "attach-strips"}, "package")"));
+  INFO(strips.err);
+  CHECK(strips.exit == 0);
+  CHECK(contains(
+      strips.err,
+      "a.job.json:/mount/window/overlap: notice: the least that the mount covers of the sheet's edges is "
+      "3.0 mm, and 5.0 mm or more is wanted for \"Edge strips without paste\". The leaf that laps the sheet is"));
+  const auto corners =
+      commands.check(changed(bare, "\"package\"", R"("techniques": {"attachment": "attach-corners"}, "package")"));
+  CHECK(contains(corners.err,
+                 "added up, is 6.0 mm, and 15.0 mm or more is wanted for \"Paper corners without paste\". "));
+  CHECK_FALSE(contains(commands.check(bare).err, "wanted for"));
+}
+
+TEST_CASE("a damp or cold room is told where the job names one") {
+  const Commands commands;
+  const char* kRoom = R"("temperature": "19 C", "humidity": "58 %")";
+  const auto damp = commands.check(changed(workedExample(), kRoom, R"("temperature": "19 C", "humidity": "72 %")"));
+  CHECK(damp.exit == 0);
+  CHECK(contains(damp.err,
+                 "a.job.json:/room/humidity: notice: the room's humidity is 72 %, and at most 60 % is "
+                 "wanted for \"Glazed with glass\". Closed in damp air it grows mould"));
+  const auto cold = commands.check(changed(workedExample(), kRoom, R"("temperature": "8 C", "humidity": "50 %")"));
+  CHECK(
+      contains(cold.err, "a.job.json:/room/temperature: notice: the room is 8 °C, and 10 °C or more is wanted for \""));
+  CHECK(contains(cold.err, "\". Below that its film may never form"));
+  CHECK_FALSE(contains(commands.check(workedExample()).err, "/room"));
+}
+
+TEST_CASE("metal that tarnishes and is left bare is told with what would do") {
+  const Commands commands;
+  const auto ran = commands.check(
+      changed(workedExample(), "\"method\": \"scattered\",", "\"method\": \"scattered\", \"metal\": \"brass\","));
+  CHECK(ran.exit == 0);
+  CHECK(contains(ran.err,
+                 "a.job.json:/leaf/0/metal: notice: \"Leave scattered metal bare\" is for gold of 22 carats or more, "
+                 "palladium or aluminium, and leaf field is brass, imitation gold. Any other metal tarnishes: choose a "
+                 "seal."));
+  const auto odd = commands.check(
+      changed(workedExample(), "\"method\": \"scattered\",", "\"method\": \"scattered\", \"metal\": \"tin\","));
+  CHECK(odd.exit == 1);
+  CHECK(contains(odd.out, "a.job.json:/leaf/0/metal: "));
+}
+
 TEST_CASE("several files are told one after the other and the worst decides the exit") {
   const Commands commands;
   const QString good = commands.file(QStringLiteral("good.job.json"), workedExample());
@@ -227,4 +296,46 @@ TEST_CASE("a folder of techniques that is not there leaves with 3") {
       commands.run({QStringLiteral("steps"), job, QStringLiteral("--recipes"), commands.path(QStringLiteral("no"))});
   CHECK(ran.exit == 3);
   CHECK(contains(ran.err, "no"));
+}
+
+TEST_CASE("a length badly written, and a file in another encoding, are told as what they are") {
+  const Commands commands;
+  const auto told = [&](const std::string& trim) {
+    const auto lines = commands.problems(changed(workedExample(), "\"trim\": \"6 mm\"", "\"trim\": \"" + trim + '"'));
+    REQUIRE(lines.size() == 1);
+    return lines.front();
+  };
+  const std::string place = "a.job.json:/bands/0/trim: ";
+  CHECK(told("6mm") == place + "\"6mm\": one space belongs before the unit, as in \"6 mm\"");
+  CHECK(told("10.1 m") == place + "\"10.1 m\" is in \"m\"; a length is written in mm, cm or in");
+  std::string wide = "\xFF\xFE";
+  for (const char c : workedExample()) {
+    wide += c;
+    wide += '\0';
+  }
+  CHECK(commands.problems(wide) ==
+        std::vector<std::string>{
+            "a.job.json:1:1: the file is written in UTF-16 and has to be in UTF-8; save it as UTF-8"});
+}
+
+TEST_CASE("what a step done once cannot have is told in words for it") {
+  const Commands commands;
+  const QString recipes = commands.recipes();
+  const auto told = [&](const std::string& need, const std::string& more) {
+    const QString file = commands.file(QStringLiteral("own.technique.json"), R"({
+    "format": "mountwright-technique/1", "id": "own", "title": "Own", "rank": 5, "when": {"always": true}, "steps": [
+      {"id": "do", "title": "Do it", "do": ["Do it."], "good": "Good.", "trap": "Trap.", "tools": [], "hands": "clean",
+       "work": {"early": "1 min", "likely": "2 min", "late": "3 min", "source": "common practice"},
+       "needs": [)" + need + "]" + more + R"(, "makes": ["piece.done"]}]})");
+    const auto ran = commands.run({QStringLiteral("check"), file, QStringLiteral("--recipes"), recipes});
+    INFO(ran.out);
+    CHECK(ran.exit == 1);
+    return ran.out.substr(ran.out.find(":/") + 1);
+  };
+  CHECK(told(R"("owner.fitted")", "") == "/steps/0/needs/0: \"owner.fitted\": a step done once has no \"owner\"\n");
+  CHECK(told(R"({"every": "strip", "of": "owner", "is": "set"})", "") ==
+        "/steps/0/needs/0/of: no strip is in the relation \"owner\" to a step done once\n");
+  CHECK(told("", R"(, "figures": ["board.this.reveal"])") ==
+        "/steps/0/figures/0: \"board.this.reveal\" is of one thing, and a step done once is for none\n");
+  CHECK(told("", R"(, "each": "once")") == "/steps/0/each: a technique done once has no \"once\" to do a step for\n");
 }

@@ -178,6 +178,35 @@ TEST_CASE("what cannot be imported or exported is told with its file, and the ex
   CHECK(commands.run({"export", "a", "b"}).exit == 2);
 }
 
+TEST_CASE("a piece taken up after its whole says in one line what is there already, and so does the whole after it") {
+  const Commands ours;
+  const Commands wholeFirst;
+  const Commands pieceFirst;
+  auto text = readWholeFile(PROJECT_ROOT "/recipes/jobs/pilots-chart.job.json");
+  REQUIRE(text.has_value());
+  text->insert(text->find('{') + 1, R"("deliver": "mount", "count": 3, )");
+  takeIn(ours.path("data"), *text);
+  const QString whole = ours.file("whole.record.json", ours.run({"export", "26-041"}).out);
+  const QString piece = ours.file("piece.record.json", ours.run({"export", "26-041", "--piece", "2"}).out);
+  const std::string title = "\"Pilot's chart of the outer bar, 26-041";
+  const auto told = [](const Ran& ran) {
+    REQUIRE(ran.exit == 0);
+    std::vector<std::string> lines = core::base::split(ran.err, '\n');
+    REQUIRE(lines.size() == 3);
+    lines.pop_back();
+    return lines;
+  };
+  const std::string added = " was taken up; new in its record: 1 events";
+  const std::string beside = ". Already there, and left as it was: 26-041";
+  CHECK(told(wholeFirst.run({"import", whole, piece})) ==
+        std::vector<std::string>{title + '"' + added, title + " 2/3\"" + added + beside});
+  CHECK(told(pieceFirst.run({"import", piece, whole})) ==
+        std::vector<std::string>{title + " 2/3\"" + added, title + '"' + added + beside + " 2/3"});
+  const std::string there = " is there already, with all of its record";
+  CHECK(told(wholeFirst.run({"import", whole, piece})) ==
+        std::vector<std::string>{title + '"' + there, title + " 2/3\"" + there});
+}
+
 TEST_CASE("one of several pieces is exported by its number, and no other number") {
   const Commands ours;
   const Commands theirs;

@@ -55,6 +55,28 @@ TEST_CASE("the text of the worked example with stock is as it was looked at") {
   tests::checkGolden(PROJECT_ROOT, "materials/worked.txt", ran.out);
 }
 
+TEST_CASE("the strips of a spacer and the support of a float are listed, the spacer with its whole length") {
+  const Commands commands;
+  const std::string text = changed(changed(workedExample(), "\"overlap\": \"3 mm\"", "\"margin\": \"8 mm\""),
+                                   "\"glazing\": \"2 mm\"", "\"glazing\": \"2 mm\", \"spacer\": \"5 mm\"");
+  const auto ran = commands.run({QStringLiteral("materials"), commands.file(QStringLiteral("a.job.json"), text)});
+  INFO(ran.out);
+  CHECK(ran.exit == app::commands::kDone);
+  CHECK(ran.out.find("support of the float") != std::string::npos);
+  CHECK(ran.out.find("spacer, top and bottom") != std::string::npos);
+  CHECK(ran.out.find("spacer, left and right") != std::string::npos);
+  const auto told = json(commands, text);
+  double length = 0;
+  for (const char* id : {"spacer.horizontal", "spacer.vertical"}) {
+    const Value& piece = withId(member(told, "pieces"), id);
+    length += member(piece, "count").asNumber() * millimetres(member(piece, "width"));
+  }
+  const std::string whole =
+      core::units::lengthText(length, core::units::UnitSystem::Millimetres, core::units::Rounding::Up);
+  CHECK(ran.out.find("spacer: " + whole + " of strip in all, 3.0 mm wide and 5.0 mm thick") != std::string::npos);
+  CHECK(shown(member(withId(member(told, "pieces"), "support"), "width")) == "310.0 mm");
+}
+
 TEST_CASE("the JSON of the worked example with stock is as it was looked at") {
   const Commands commands;
   const auto ran = commands.run({QStringLiteral("materials"), QStringLiteral("--json"),

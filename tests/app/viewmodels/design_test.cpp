@@ -247,6 +247,60 @@ TEST_CASE("a decorated face on the glazing is told at the spacer, until that is 
   CHECK(desk.design.fieldNote().isEmpty());
 }
 
+TEST_CASE("what a spacer and a float come with is asked, and told where it would show") {
+  DesignDesk desk;
+  desk.enter("Frame", "spacer", {5});
+  desk.enter("Frame", "width of the spacer", {8});
+  desk.open("Frame", "width of the spacer");
+  CHECK(desk.design.fieldNote().startsWith(QLatin1String("The spacer is 8.0 mm wide and the lip hides 6.0 mm")));
+  CHECK(desk.design.complete());
+  CHECK_FALSE(cell(*desk.design.sections(), rowOf(*desk.design.sections(), QStringLiteral("Frame")), RowsModel::Problem)
+                  .isEmpty());
+  CHECK(rowOf(*desk.design.fields(), QStringLiteral("support")) < 0);
+  desk.open("What shows", "edge of the artwork");
+  desk.design.chooseOption(desk.option("shows, with air round it"));
+  desk.open("Frame", "support under the float");
+  CHECK(desk.design.fieldNote().isEmpty());
+  desk.enter("Frame", "spacer", {1});
+  desk.open("Frame", "spacer");
+  CHECK(desk.design.fieldNote().contains(QLatin1String("the glazing is")));
+  CHECK(desk.design.fieldNote().contains(QLatin1String("3.0 mm or more is wanted for")));
+}
+
+TEST_CASE("metal that is left bare is told at its field, and one that is not known is none") {
+  DesignDesk desk;
+  desk.open("Leaf", "Add leaf");
+  desk.open("Leaf", "metal");
+  CHECK(desk.design.fieldValue() == QLatin1String("not known yet"));
+  CHECK(desk.design.fieldNote().isEmpty());
+  desk.design.chooseOption(desk.option("copper"));
+  CHECK(desk.at("/leaf/0/metal") == "copper");
+  desk.open("Techniques", "leaf seal");
+  desk.design.chooseOption(desk.option("Leave gold leaf bare"));
+  desk.open("Leaf", "metal");
+  CHECK(desk.design.fieldNote().contains(QLatin1String("is copper. Any other metal tarnishes: choose a seal.")));
+  desk.design.chooseOption(desk.option("not known yet"));
+  CHECK(desk.at("/leaf/0/metal").empty());
+  CHECK(desk.design.fieldNote().isEmpty());
+}
+
+TEST_CASE("a room that is damp or cold is told with what the piece comes to, and none where none is known") {
+  DesignDesk desk;
+  CHECK_FALSE(desk.design.comesTo().contains(QLatin1String("humidity")));
+  const auto enter = [&](double celsius, double percent) {
+    core::intents::EnterRoom room;
+    room.room = {core::units::Temperature::celsius(celsius), core::units::Humidity::percent(percent)};
+    REQUIRE(desk.bench.work.submit(core::intents::OfShop{room}).id.empty());
+  };
+  enter(8, 72);
+  desk.enter("The artwork", "width", {3, 2, 0});
+  INFO(desk.design.comesTo().toStdString());
+  CHECK(desk.design.comesTo().contains(QLatin1String("\nThe room's humidity is 72 %, and at most 60 % is wanted")));
+  enter(19, 50);
+  desk.enter("The artwork", "width", {3, 3, 0});
+  CHECK_FALSE(desk.design.comesTo().contains(QLatin1String("humidity")));
+}
+
 TEST_CASE("corners that miss are marked at their section and told with their repeat") {
   DesignDesk desk;
   desk.open("Bands", "Add a band");

@@ -7,6 +7,8 @@
 #include <set>
 
 #include "app/words/catalogue.h"
+#include "core/craft/properties.h"
+#include "core/craft/want.h"
 #include "tests/support/shaped_example.h"
 
 using core::base::Message;
@@ -32,6 +34,15 @@ TEST_CASE("lengths in a sentence follow the units asked for") {
                               .with("by", Millimetres{6.35});
   CHECK(said(message) == "\"a\" and \"b\" overlap by 6.4 mm");
   CHECK(said(message, UnitSystem::Inches) == "\"a\" and \"b\" overlap by 1/4 in");
+}
+
+TEST_CASE("a 64th of an inch that was entered stands in a sentence as it was") {
+  const Message message = Message("job.overlap")
+                              .with("first", std::string("a"))
+                              .with("second", std::string("b"))
+                              .with("by", Millimetres{25.4 / 64 * 3});
+  CHECK(said(message, UnitSystem::Inches) == "\"a\" and \"b\" overlap by 3/64 in");
+  CHECK(said(message) == "\"a\" and \"b\" overlap by 1.2 mm");
 }
 
 TEST_CASE("a sentence that says a length changes shows that it does, in either unit, however little it is") {
@@ -107,8 +118,40 @@ TEST_CASE("numbers that are not finite are shown and do not stop anything") {
         std::string::npos);
 }
 
+TEST_CASE("every measure that a technique can want is called by a name") {
+  for (const auto& traits : core::craft::measures()) {
+    const std::string id = "design.measure." + std::string(traits.name);
+    INFO(id);
+    REQUIRE(app::words::sourceOf(id) != nullptr);
+    const Message told = Message("design.wants-least.length")
+                             .with("measure", id)
+                             .with("is", Millimetres{3})
+                             .with("wanted", Millimetres{5})
+                             .with("techniques", std::string("Strips"))
+                             .with("why", std::string("It must hold."));
+    CHECK(said(told) == said(Message(id)) + " is 3.0 mm, and 5.0 mm or more is wanted for \"Strips\". It must hold.");
+  }
+  for (const char* bound : {"least", "most"}) {
+    for (const char* quantity : {"length", "temperature", "humidity"}) {
+      CHECK(app::words::sourceOf(std::string("design.wants-") + bound + '.' + quantity) != nullptr);
+    }
+  }
+}
+
+TEST_CASE("every metal a leaf may be is called by a name") {
+  for (const std::string& metal : core::craft::valuesOf("metal")) {
+    INFO(metal);
+    const QString called = app::words::property(QStringLiteral("metal"), QString::fromStdString(metal));
+    CHECK_FALSE(called.isEmpty());
+    CHECK((called != QString::fromStdString(metal) || metal == "palladium" || metal == "aluminium" ||
+           metal == "silver" || metal == "copper"));
+  }
+}
+
 TEST_CASE("every figure of a design has a label with its element's id and a datum") {
-  std::vector<std::string> texts = {tests::workedExample(), tests::inchExample()};
+  std::vector<std::string> texts = {
+      tests::workedExample(), tests::inchExample(),
+      tests::changed(tests::inchExample(), R"("leaf": [)", R"("package": {"spacer": "1/4 in"}, "leaf": [)")};
   for (const std::string& form : tests::shapedForms()) texts.push_back(tests::shapedExample(form));
   for (const std::string& text : texts) {
     const auto design = tests::designOf(text);

@@ -45,6 +45,20 @@ TEST_CASE("a syntax error has line and column", "[json]") {
   CHECK(firstProblem("{\"a\": 'b'}") == "1:7 json.syntax");
 }
 
+TEST_CASE("a text in UTF-16 or UTF-32 is named as what it is", "[json]") {
+  using namespace std::string_view_literals;
+  for (const std::string_view text :
+       {"\xFF\xFE{\0}\0"sv, "\xFE\xFF\0{\0}"sv, "\xFF\xFE"sv, "{\0\n\0}\0"sv, "\0{\0}"sv}) {
+    CHECK_FALSE(parseJson(text).readable);
+    CHECK(firstProblem(text) == "1:1 json.encoding encoding=UTF-16");
+  }
+  for (const std::string_view text : {"\xFF\xFE\0\0{\0\0\0"sv, "\0\0\xFE\xFF\0\0\0{"sv, "{\0\0\0"sv, "\0\0\0{"sv}) {
+    CHECK(firstProblem(text) == "1:1 json.encoding encoding=UTF-32");
+  }
+  CHECK(firstProblem("\0\0\0\0"sv) == "1:1 json.syntax");
+  CHECK(parseJson("\xEF\xBB\xBF{}").readable);
+}
+
 TEST_CASE("a zero byte is no end of the text: what stands behind it is not passed over", "[json]") {
   using namespace std::string_view_literals;
   for (const std::string_view text :

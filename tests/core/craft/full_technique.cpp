@@ -16,6 +16,12 @@ std::string fullTechnique() {
   "reversal": {"how": "It comes undone with water.", "source": "common practice"},
   "when": {"each": "band", "where": {"motif": ["mirror", "plain"], "paper": "wave-block print"}, "deliver": ["framed"], "artwork": ["overlap", "float"], "spacer": ["yes"], "decorated": ["yes", "no"]},
   "repeat": {"area": "band.this.area", "each": "20000 mm2", "source": "common practice"},
+  "wants": [
+    {"of": "lap", "atLeast": "5 mm", "why": "A narrower lap lets go.", "source": "common practice"},
+    {"of": "humidity", "atMost": "60 %", "why": "Damp paper cockles.", "source": "common practice"},
+    {"where": {"motif": "mirror"}, "why": "A plain paper shows every join.", "source": "common practice"},
+    {"without": "package.glazing.charged", "why": "Static lifts the print.", "source": "common practice"}
+  ],
   "stage": "paper",
   "together": [
     {"steps": ["cut-strip"], "over": "owner", "title": "Cut the strips of the {name}", "alike": ["paper"], "way": "short"}
@@ -24,6 +30,7 @@ std::string fullTechnique() {
     {
       "id": "cut-strip",
       "each": "strip",
+      "where": {"side": ["top", "bottom", "left", "right"], "repeat": "yes"},
       "title": "Cut the {side} strip of {paper}",
       "do": ["Lay the {paper} face down.", "Cut the {name} along the rule."],
       "good": "Both ends are square.",
@@ -34,7 +41,7 @@ std::string fullTechnique() {
         {"what": "starch paste", "amount": {"figure": "band.owner.area", "factor": 0.00015, "unit": "ml", "source": "common practice"}},
         {"what": "blotter"}
       ],
-      "setup": {"tool": "cutter", "figures": ["band.owner.strip.width"], "words": "for {paper}"},
+      "setup": {"tool": "cutter", "figures": ["band.owner.strip.width"], "words": "for {paper}", "afresh": false},
       "stage": "cut",
       "once": false,
       "figures": ["band.owner.strip.axis", {"id": "band.owner.strip.width", "count": 2, "from": "cut end to cut end", "by": "marks"}],

@@ -1,4 +1,7 @@
 #include "tests/core/craft/full_technique.h"
+
+#include <set>
+
 #include "core/base/json.h"
 #include "core/craft/technique_reader.h"
 #include "tests/support/catch.h"
@@ -53,10 +56,40 @@ TEST_CASE("The head of a technique is what its file says") {
   CHECK(technique.steps.size() == 4);
 }
 
+TEST_CASE("What a technique wants is what its file says") {
+  const auto technique = read();
+  REQUIRE(technique.wants.size() == 4);
+  const auto& lap = technique.wants[0];
+  CHECK(lap.of == core::craft::Measure::Lap);
+  CHECK(lap.isLeast);
+  CHECK(lap.bound == 5);
+  CHECK(lap.why == "A narrower lap lets go.");
+  CHECK(lap.source == "common practice");
+  const auto& damp = technique.wants[1];
+  CHECK(damp.of == core::craft::Measure::Humidity);
+  CHECK_FALSE(damp.isLeast);
+  CHECK(damp.bound == 60);
+  CHECK_FALSE(technique.wants[2].of.has_value());
+  CHECK(technique.wants[2].where.at("motif") == std::vector<std::string>{"mirror"});
+  REQUIRE(technique.wants[3].without.has_value());
+  CHECK(technique.wants[3].without->text == "package.glazing.charged");
+}
+
+TEST_CASE("Every measure has a name of its own, and a place of the job file") {
+  std::set<std::string_view> names;
+  for (const auto& traits : core::craft::measures()) {
+    CHECK(names.insert(traits.name).second);
+    CHECK(traits.place.substr(0, 1) == "/");
+    CHECK(core::craft::traitsOf(traits.measure).name == traits.name);
+  }
+  CHECK(names.size() > 10);
+}
+
 TEST_CASE("A step is what its file says") {
   const auto technique = read();
   const auto& step = technique.steps[0];
   CHECK(step.each == ThingKind::Strip);
+  CHECK(step.where.at("repeat") == std::vector<std::string>{"yes"});
   CHECK(step.sentences.size() == 2);
   CHECK(step.trap == "A blunt blade drags the print.");
   REQUIRE(step.materials.size() == 3);

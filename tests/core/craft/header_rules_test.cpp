@@ -77,6 +77,49 @@ TEST_CASE("Each rule of the head fails at its place") {
   });
 }
 
+TEST_CASE("Each rule of what a technique wants fails at its place") {
+  constexpr const char* kLap = R"({"of": "lap", "atLeast": "5 mm", )";
+  constexpr const char* kDamp = R"("of": "humidity", "atMost": "60 %")";
+  constexpr const char* kStatic = R"("without": "package.glazing.charged")";
+  requireEach({
+      {"a measure nobody knows", kLap, R"({"of": "lips", "atLeast": "5 mm", )", "/wants/0/of read.unknown-word"},
+      {"no bound", kLap, R"({"of": "lap", )", "/wants/0 technique.one-bound"},
+      {"both bounds", kLap, R"({"of": "lap", "atLeast": "5 mm", "atMost": "9 mm", )", "/wants/0 technique.one-bound"},
+      {"a bound of nothing", kStatic, R"("without": "package.glazing.charged", "atMost": "60 %")",
+       "/wants/3/atMost technique.bound-of-nothing"},
+      {"two things at once", kDamp, R"("of": "humidity", "atMost": "60 %", "without": "art.away")",
+       "/wants/1 technique.want-one-of"},
+      {"nothing at all", kLap, "{", "/wants/0 technique.want-one-of"},
+      {"a bare number", kLap, R"({"of": "lap", "atLeast": 5, )", "/wants/0/atLeast read.expected-text"},
+      {"a length without its unit", kLap, R"({"of": "lap", "atLeast": "5", )", "/wants/0/atLeast length.no-unit"},
+      {"a length below nothing", kLap, R"({"of": "lap", "atLeast": "-5 mm", )", "/wants/0/atLeast length.negative"},
+      {"a length for a humidity", kDamp, R"("of": "humidity", "atMost": "60 mm")",
+       "/wants/1/atMost humidity.malformed"},
+      {"a humidity beyond a room's", kDamp, R"("of": "humidity", "atMost": "120 %")",
+       "/wants/1/atMost humidity.out-of-range"},
+      {"a property the thing has not", R"("where": {"motif": "mirror"})", R"("where": {"metal": "gold"})",
+       "/wants/2/where/metal technique.unknown-property"},
+      {"a fact that is none", kStatic, R"("without": "static")", "/wants/3/without technique.malformed-fact"},
+      {"too many words", "Damp paper cockles.",
+       "One two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen.",
+       "/wants/1/why technique.too-many-words"},
+      {"no reason", R"("why": "Static lifts the print.", )", "", "/wants/3 read.missing-key"},
+      {"no source", R"(, "why": "A narrower lap lets go.", "source": "common practice")",
+       R"(, "why": "A narrower lap lets go.")", "/wants/0 read.missing-key"},
+      {"a key nobody knows", kLap, R"({"of": "lap", "atLeast": "5 mm", "least": "5 mm", )",
+       "/wants/0/least read.unknown-key"},
+  });
+}
+
+TEST_CASE("What a step asks of its thing by where is told where there is no such property") {
+  constexpr const char* kWhere = R"("repeat": "yes"})";
+  requireEach({
+      {"a property of another kind", kWhere, R"("method": "laid"})",
+       "/steps/0/where/method technique.unknown-property"},
+      {"a value it never has", kWhere, R"("repeat": "often"})", "/steps/0/where/repeat technique.unknown-value"},
+  });
+}
+
 TEST_CASE("What a technique done once cannot have is told") {
   const auto problems = [](const char* head) { return problemsOf(shopTechnique(head)); };
   using Lines = std::vector<std::string>;

@@ -90,11 +90,11 @@ TEST_CASE("A step done once has no this, no previous and nothing in reach") {
   CHECK(problems(R"({"every": "board", "of": "innermost", "is": "cut"})").empty());
   CHECK(problems(R"("this.cut")") == Lines{"/steps/0/needs/0 technique.word-without-thing"});
   CHECK(problems(R"("previous.cut")") == Lines{"/steps/0/needs/0 technique.word-without-thing"});
-  CHECK(problems(R"("owner.cut")") == Lines{"/steps/0/needs/0 technique.no-owner"});
+  CHECK(problems(R"("owner.cut")") == Lines{"/steps/0/needs/0 technique.word-without-thing"});
   CHECK(problems(R"({"every": "line", "of": "reach", "is": "dry"})") ==
-        Lines{"/steps/0/needs/0/of technique.relation-not-here"});
+        Lines{"/steps/0/needs/0/of technique.relation-without-thing"});
   CHECK(problems(R"({"every": "strip", "of": "this", "is": "dry"})") ==
-        Lines{"/steps/0/needs/0/of technique.relation-not-here"});
+        Lines{"/steps/0/needs/0/of technique.relation-without-thing"});
 }
 
 }  // namespace craft_tests

@@ -163,6 +163,26 @@ TEST_CASE("The schema lists exactly the acts the reader knows") {
   CHECK(inSchema == known);
 }
 
+TEST_CASE("The schema and the page of the format know every measure that can be wanted") {
+  std::ifstream file(PROJECT_ROOT "/recipes/README.md", std::ios::binary);
+  const std::string page{std::istreambuf_iterator<char>(file), {}};
+  std::set<std::string> inSchema;
+  const Value root = schema();
+  const Value& wants = *root.find("properties")->find("wants")->find("items")->find("oneOf");
+  for (const Value& way : wants.items()) {
+    const Value* of = way.find("properties")->find("of");
+    if (of == nullptr) continue;
+    for (const Value& word : of->find("enum")->items()) inSchema.insert(word.asText());
+  }
+  std::set<std::string> known;
+  for (const auto& traits : core::craft::measures()) {
+    known.emplace(traits.name);
+    INFO(traits.name);
+    CHECK(page.find("\n| `" + std::string(traits.name) + "` | ") != std::string::npos);
+  }
+  CHECK(inSchema == known);
+}
+
 TEST_CASE("The page of the format tells what every act shows") {
   std::ifstream file(PROJECT_ROOT "/recipes/README.md", std::ios::binary);
   const std::string page{std::istreambuf_iterator<char>(file), {}};

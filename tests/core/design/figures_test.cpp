@@ -107,6 +107,51 @@ TEST_CASE("inch jobs are exact to the fraction", "[figures]") {
   CHECK(display(design, "visible.height") == "\u2248 8 3/4 in");
 }
 
+TEST_CASE("a 64th that was entered or measured is shown as it was, one that was computed is near", "[figures]") {
+  const auto design = designOf(job(R"({"width": "12 3/8 in", "height": "9 1/64 in"})",
+                                   R"("overlap": "1/8 in"}, "boards": [{"id": "top", "thickness": "3/64 in"},
+        {"id": "under", "thickness": "1.5 mm", "reveal": "17/64 in"}],
+        "borders": {"top": "2 33/64 in", "bottom": "3 in", "left": "2 1/64 in", "right": "2 in"})",
+                                   R"(, "lines": [{"id": "hair", "along": "window", "gap": "1/4 in", "width": "1/64 in",
+        "colour": "copper"}])"));
+  const std::map<std::string, std::string> shown = {{"art.height", "9 1/64 in"},
+                                                    {"board.top.thickness", "3/64 in"},
+                                                    {"board.under.thickness", "\u2248 1/16 in"},
+                                                    {"board.under.reveal", "17/64 in"},
+                                                    {"board.top.border.top", "2 33/64 in"},
+                                                    {"board.top.back.right", "2 1/64 in"},
+                                                    {"board.top.mark.left", "2 1/64 in"},
+                                                    {"board.top.mark.top", "2 33/64 in"},
+                                                    {"line.hair.width", "1/64 in"},
+                                                    // These are on an odd 64th too, but computed.
+                                                    {"visible.height", "\u2248 8 3/4 in"},
+                                                    {"outer.width", "\u2248 16 21/32 in"}};
+  for (const auto& [id, text] : shown) CHECK(id + ' ' + display(design, id) == id + ' ' + text);
+  for (const auto* id : {"art.height", "board.top.thickness", "board.under.reveal", "board.top.border.top"}) {
+    CHECK(design.figures.find(id)->entered);
+  }
+  CHECK_FALSE(design.figures.find("board.under.border.left")->entered);
+  // The far mark agrees with what is read out: 2 1/64 and the opening as shown.
+  CHECK(display(design, "board.top.sight.width") == "12 21/32 in");
+  CHECK(display(design, "board.top.mark.right") == "14 43/64 in");
+  design::AsMade made;
+  made.pins["board.top.sight.width"] = units::Length::nanometres(12 * 25'400'000 + 43 * 396'875);
+  const design::Figures measured(design.job, design.layout, units::UnitSystem::Inches, made);
+  CHECK(measured.find("board.top.sight.width")->display == "12 43/64 in");
+  CHECK(design::Figures(design.job, design.layout, units::UnitSystem::Millimetres).find("line.hair.width")->display ==
+        "0.4 mm");
+}
+
+TEST_CASE("a border entered is said to be, and what the weighting makes of it is computed", "[figures]") {
+  const auto design = designOf(demoJobText());
+  for (const char* id : {"board.top.border.left", "board.top.border.right", "board.top.border.top"}) {
+    CHECK(design.figures.find(id)->entered);
+  }
+  for (const char* id : {"board.top.border.bottom", "board.under.border.left", "outer.width", "visible.width"}) {
+    CHECK_FALSE(design.figures.find(id)->entered);
+  }
+}
+
 TEST_CASE("sights are shown down, and a far mark is the near mark and the opening as shown", "[figures]") {
   const auto design = designOf(job(R"({"width": "200.19 mm", "height": "150.16 mm"})",
                                    R"("overlap": "0.01 mm"}, "boards": [{"id": "top", "thickness": "1.5 mm"}],

@@ -38,6 +38,51 @@ TEST_CASE("the worked example is cut into two boards, what lies behind and befor
   CHECK(worked.piece("glazing").thickness == Length::wholeMillimetres(2));
 }
 
+TEST_CASE("a spacer is two strips as long as the mount is wide and two between them, bought and not cut from sheets") {
+  const Worked worked(tests::changed(tests::workedExample(), R"("glazing": "2 mm")",
+                                     R"("glazing": "2 mm", "spacer": "5 mm", "spacerWidth": "3 mm")"));
+  CHECK(idsOf(worked.pieces) == Ids{"board.top", "board.under", "back-mount", "backing", "glazing", "spacer.horizontal",
+                                    "spacer.vertical", "band.inner.horizontal", "band.inner.vertical"});
+  const CutPiece& horizontal = worked.piece("spacer.horizontal");
+  const CutPiece& vertical = worked.piece("spacer.vertical");
+  for (const CutPiece* strip : {&horizontal, &vertical}) {
+    CHECK(strip->count == 2);
+    CHECK(strip->height == Length::wholeMillimetres(3));
+    CHECK(strip->thickness == Length::wholeMillimetres(5));
+    CHECK(isBought(strip->use));
+    CHECK_FALSE(strip->ofPaper());
+  }
+  CHECK(horizontal.width == Length::wholeMillimetres(456));
+  CHECK(vertical.width == Length::nanometres(403'333'334));
+  CHECK(horizontal.figures == Ids{"package.spacer.horizontal", "package.spacer.width"});
+  for (const auto& match : matchStock(worked.pieces, {})) CHECK(match.stock.empty());
+
+  const Worked attached(tests::changed(tests::workedExample(), R"("package": {)",
+                                       R"("deliver": "attached", "package": { "spacer": "5 mm", )"));
+  for (const CutPiece& piece : attached.pieces) CHECK(piece.id.rfind("spacer", 0) != 0);
+}
+
+TEST_CASE("what a float is raised on is board, 10 mm behind each edge of its sheet") {
+  const auto floating = [](const std::string& package) {
+    std::string text = tests::changed(tests::workedExample(), R"("overlap": "3 mm")", R"("margin": "8 mm")");
+    return Worked(tests::changed(text, R"("glazing": "2 mm")", R"("glazing": "2 mm")" + package));
+  };
+  const Worked raised = floating(R"(, "spacer": "5 mm")");
+  const CutPiece& support = raised.piece("support");
+  CHECK(support.count == 1);
+  CHECK(support.width == Length::wholeMillimetres(310));
+  CHECK(support.height == Length::wholeMillimetres(240));
+  CHECK(support.thickness == Length::wholeMillimetres(2));
+  CHECK_FALSE(isBought(support.use));
+  CHECK(support.figures == Ids{"package.support.width", "package.support.height"});
+  const Worked thicker = floating(R"(, "spacer": "5 mm", "support": "3 mm")");
+  CHECK(thicker.piece("support").thickness == Length::wholeMillimetres(3));
+  for (const char* package : {"", R"(, "spacer": "5 mm", "support": "0 mm")"}) {
+    const Worked flat = floating(package);
+    for (const CutPiece& piece : flat.pieces) CHECK(piece.id != "support");
+  }
+}
+
 TEST_CASE("strips are two of each length, a repeat longer where a motif has to be set") {
   const Worked worked(tests::workedExample());
   const CutPiece& horizontal = worked.piece("band.inner.horizontal");

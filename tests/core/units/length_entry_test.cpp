@@ -41,3 +41,19 @@ TEST_CASE("a value on a step of the display is what the display shows") {
   CHECK(onStep(14.21, UnitSystem::Millimetres, Rounding::Up) == Length::nanometres(14'300'000));
   CHECK(onStep(20, UnitSystem::Inches, Rounding::Up) == Length::nanometres(26 * (kNanometresPerInch / 32)));
 }
+
+TEST_CASE("what was entered is shown exactly on every 64th, and like a computed length elsewhere") {
+  CHECK(enteredText(Length::nanometres(396'875), UnitSystem::Inches) == "1/64 in");
+  CHECK(enteredText(Length::nanometres(2 * 396'875), UnitSystem::Inches) == "1/32 in");
+  CHECK(enteredText(Length::nanometres(65 * 396'875), UnitSystem::Inches, Rounding::Down) == "1 1/64 in");
+  CHECK(enteredText(Length::nanometres(-3 * 396'875), UnitSystem::Inches) == "-3/64 in");
+  CHECK(enteredText(Length::nanometres(396'875), UnitSystem::Millimetres) == "0.4 mm");
+  CHECK(enteredText(Length::wholeMillimetres(2), UnitSystem::Inches) == "\u2248 3/32 in");
+  for (std::int64_t count = -200; count < 200; ++count) {
+    const Length length = Length::nanometres(count * 396'875);
+    const ShownLength shown = showEntered(length, UnitSystem::Inches, Rounding::Nearest);
+    CHECK_FALSE(shown.approximate);
+    CHECK(nearestLength(shownEntered(length, UnitSystem::Inches, Rounding::Nearest)) == length);
+    if (count >= 0) CHECK(textOf(shown) == entryText(length, UnitSystem::Inches));
+  }
+}

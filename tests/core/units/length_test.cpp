@@ -71,8 +71,8 @@ TEST_CASE("every fraction of an inch down to 1/64 is exact", "[length]") {
 
 TEST_CASE("what is not a length says what is wrong with it", "[length]") {
   CHECK(refusal("310") == "length.no-unit");
-  CHECK(refusal("310mm") == "length.no-unit");
-  CHECK(refusal("1 m") == "length.no-unit");
+  CHECK(refusal("310 m") == "length.other-unit");
+  CHECK(refusal("310 MM") == "length.other-unit");
   CHECK(refusal("1/2 mm") == "length.fraction-of-metric");
   CHECK(refusal("1/3 in") == "length.denominator");
   CHECK(refusal("1/128 in") == "length.denominator");
@@ -83,10 +83,28 @@ TEST_CASE("what is not a length says what is wrong with it", "[length]") {
   CHECK(refusal("10000.000001 mm") == "length.too-long");
   CHECK(refusal("394 in") == "length.too-long");
   CHECK(refusal("99999999999999999999 mm") == "length.too-long");
-  for (const char* bad :
-       {" mm", "1e2 mm", "+1 mm", "1,5 mm", ".5 mm", "5. mm", "--1 mm", "1 2 in", "1 1/2/2 in", "one mm"}) {
+  for (const char* bad : {" mm", "1e2 mm", "+1 mm", "1,5 mm", ".5 mm", "5. mm", "--1 mm", "1 2 in", "1 1/2/2 in",
+                          "one mm", "mm", "", "1,5mm", "5 mm ", " 5 mm"}) {
+    INFO(bad);
     CHECK(refusal(bad) == "length.malformed");
   }
+}
+
+TEST_CASE("a length refused says what was read, and what was meant where that is plain", "[length]") {
+  const auto told = [](const char* text) { return dump(parseLength(text).error()); };
+  CHECK(told("5mm") == "length.no-space meant=5 mm text=5mm");
+  CHECK(told("-3/32in") == "length.no-space meant=-3/32 in text=-3/32in");
+  CHECK(told("12 3/8  in") == "length.no-space meant=12 3/8 in text=12 3/8  in");
+  CHECK(told("31.5\tcm") == "length.no-space meant=31.5 cm text=31.5\tcm");
+  CHECK(told("5\u00a0mm") == "length.no-space meant=5 mm text=5\u00a0mm");
+  CHECK(told("10.1 m") == "length.other-unit unit=m text=10.1 m");
+  CHECK(told("10m") == "length.other-unit unit=m text=10m");
+  CHECK(told("5\"") == "length.other-unit unit=\" text=5\"");
+  CHECK(told("5 inches") == "length.other-unit unit=inches text=5 inches");
+  CHECK(told("310") == "length.no-unit text=310");
+  CHECK(told("1/3 in") == "length.denominator denominator=3 text=1/3 in");
+  // What is longer than any length is not offered with a space.
+  CHECK(told("10001mm") == "length.malformed text=10001mm");
 }
 
 TEST_CASE("shown lengths name their rounding", "[length]") {
