@@ -116,6 +116,10 @@ const std::vector<Entry>& techniqueEntries() {
 
       {"technique.setup-to-nothing",
        QT_TRANSLATE_NOOP("words", "a set-up says in \"figures\" or \"words\" what the tool is set to")},
+      {"technique.shared-with-more",
+       QT_TRANSLATE_NOOP("words", "step \"{step}\" shares its set-up, so that it can have no waits and no \"asMade\"")},
+      {"technique.no-room", QT_TRANSLATE_NOOP("words", "a room is \"below\" or \"above\" something, or both")},
+      {"technique.every-room", QT_TRANSLATE_NOOP("words", "every room is below the one or above the other")},
       {"technique.setup-unused",
        QT_TRANSLATE_NOOP("words", "step \"{step}\" sets the {tool}, and no other step needs what it makes")},
       {"technique.together-without-title",

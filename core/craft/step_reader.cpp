@@ -10,6 +10,7 @@
 #include "core/craft/step_details.h"
 #include "core/craft/together.h"
 #include "core/craft/wait_reader.h"
+#include "core/craft/where_reader.h"
 
 namespace core::craft {
 
@@ -46,6 +47,15 @@ Scope readEach(const Node& node, const Scope& technique, Problems& problems) {
   for (const ThingKind kind : kinds) words.emplace_back(name(kind));
   report(problems, node, Message("technique.each-not-here").with("word", *word).with("words", base::join(words, ", ")));
   return step;
+}
+
+Where readStepWhere(const Node& node, const Scope& scope, Problems& problems) {
+  if (!node || !scope.kind) return {};
+  if (*scope.kind == ThingKind::Once) {
+    report(problems, node, Message("technique.where-without-kind"));
+    return {};
+  }
+  return readWhere(node, scope.kind, problems);
 }
 
 void readWork(const Node& node, const Scope&, Step& step, Problems& problems) {
@@ -97,6 +107,7 @@ std::string readResource(const Node& node, const Scope&, Problems& problems) {
 
 using S = StepDetail;
 constexpr StepField kStepFields[] = {
+    {"where", kOptional, &into<&Step::where, readStepWhere>},
     {"title", kRequired, &into<&Step::title, phrase<kTitleWords>>, &sameMember<&S::title, S>, &fillText<&S::title, S>,
      "renewal.title"},
     {"do", kRequired, &into<&Step::sentences, readSentences>, &sameMember<&S::sentences, S>,
@@ -153,6 +164,10 @@ Step readStep(const Node& node, const Scope& technique, std::set<std::string>& i
   const Scope scope = readEach(object.optional("each"), technique, problems);
   step.each = scope.kind.value_or(technique.outer);
   readFields(kStepFields, object, scope, step, problems);
+  // What waits or measures it makes would be lost with the steps that are spared.
+  if (step.setup && step.setup->shared && !(step.waits.empty() && step.asMade.empty())) {
+    report(problems, node, Message("technique.shared-with-more").with("step", step.id));
+  }
   object.finish();
   return step;
 }

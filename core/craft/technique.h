@@ -12,6 +12,7 @@
 
 #include "core/craft/act.h"
 #include "core/craft/circumstance.h"
+#include "core/craft/room_bounds.h"
 #include "core/craft/stage.h"
 #include "core/units/climate.h"
 #include "core/units/duration.h"
@@ -104,7 +105,7 @@ struct WaitDetail {
   units::Room reference = {units::Temperature::celsius(23), units::Humidity::percent(50)};  // of the spans
   bool attended = false;                                                                    // someone must stay
   bool punctual = false;  // it harms to leave it beyond its late end
-  std::string test;  // the touch test that ends it
+  std::string test;       // the touch test that ends it
   Answers answers;
   std::string source;
 
@@ -128,6 +129,7 @@ struct Caution {
   std::string sign;    // an ISO 7010 number ("W022"), empty for none
   std::string hazard;  // one or two words: "blade"
   std::string text;    // consequence and avoidance, at most 12 words
+  RoomBounds room;     // that it is for
 
   friend bool operator==(const Caution&, const Caution&) = default;
 };
@@ -190,11 +192,20 @@ struct Fault {
 enum class Hands { Clean, Paste, Paint, Leaf, Blade };
 enum class WayUp { Face, Back, None };
 
+// One of the measures a tool is set to.
+struct SetupFigure {
+  std::string figure;  // a figure pattern
+  std::string as;      // what is set by it: "depth"; "" where the file does not say
+
+  friend bool operator==(const SetupFigure&, const SetupFigure&) = default;
+};
+
 // How a tool is set for the steps that need what the step makes.
 struct Setup {
   std::string tool;                  // "cutter"
-  std::vector<std::string> figures;  // figure patterns it is set to
+  std::vector<SetupFigure> figures;  // it is set to
   std::string words;                 // what else it is set to, may hold {placeholders}; "" for nothing
+  bool shared = false;               // of things that ask for the same, the first alone has the step
   std::string pointer;
 
   friend bool operator==(const Setup&, const Setup&) = default;
@@ -225,6 +236,7 @@ struct StepDetail {
 struct Step : StepDetail {
   std::string id;
   ThingKind each = ThingKind::Once;
+  Where where;  // of those things that have these properties alone
   std::vector<Material> materials;
   std::optional<Setup> setup;
   std::vector<StepFigure> figures;
@@ -272,6 +284,7 @@ struct Together {
   enum class Over {
     Each,   // for one thing alone
     Owner,  // for the things of one owner: the strips of a band, the parts of a field
+    Piece,  // for all things of one of several identical pieces
     Job,    // for all things of the job
   };
   std::vector<std::string> steps;  // ids, in the order of the file

@@ -40,6 +40,17 @@ std::string_view circumstanceOf(const design::Job& job, craft::Circumstance circ
   return "";
 }
 
+// Visits every list of facts that a step, its faults or its waits end.
+template <typename Visit>
+void forEachEnding(WorkflowStep& step, const Visit& visit) {
+  visit(step.ends);
+  for (WorkflowFault& fault : step.faults) {
+    visit(fault.ends);
+    for (WorkflowFaultWay& way : fault.ways) visit(way.ends);
+  }
+  for (WorkflowWait& wait : step.waits) visit(wait.missedEnds);
+}
+
 Message tooManySteps() { return Message("compose.too-many-steps").with("most", static_cast<std::int64_t>(kMostSteps)); }
 
 }  // namespace
@@ -64,6 +75,7 @@ void Composer::gather() {
 
 std::vector<DraftStep> Composer::takeSteps() {
   settleWildcards();
+  shareSettings();
   return std::move(m_drafts);
 }
 
@@ -185,9 +197,14 @@ int Composer::partsOf(const craft::Repeat& repeat, const Subject& subject) const
 
 std::vector<Subject> Composer::subjectsOf(const craft::Step& step, const Subject& subject) const {
   const bool owned = step.each == ThingKind::Strip || step.each == ThingKind::Corner || step.each == ThingKind::Part;
-  if (!owned || subject.thing == nullptr) return {subject};
   std::vector<Subject> subjects;
-  for (const Thing* thing : m_things.ownedBy(subject.thing->id, step.each)) subjects.push_back({thing, step.each});
+  if (!owned || subject.thing == nullptr) {
+    subjects.push_back(subject);
+  } else {
+    for (const Thing* thing : m_things.ownedBy(subject.thing->id, step.each)) subjects.push_back({thing, step.each});
+  }
+  std::erase_if(subjects,
+                [&](const Subject& each) { return each.thing != nullptr && !isMeant(*each.thing, step.where); });
   return subjects;
 }
 
@@ -284,13 +301,43 @@ void Composer::settleWildcards() {
     }
     facts = std::move(settled);
   };
-  for (DraftStep& draft : m_drafts) {
-    settle(draft.step.ends);
-    for (WorkflowFault& fault : draft.step.faults) {
-      settle(fault.ends);
-      for (WorkflowFaultWay& way : fault.ways) settle(way.ends);
+  for (DraftStep& draft : m_drafts) forEachEnding(draft.step, settle);
+}
+
+// Of the steps that set a tool alike and may share it the first stays; what the others make, it makes for them.
+void Composer::shareSettings() {
+  std::map<std::string, const WorkflowStep*> first;
+  std::map<std::string, std::string> instead;  // fact by fact
+  std::vector<bool> spared(m_drafts.size(), false);
+  for (std::size_t i = 0; i < m_drafts.size(); ++i) {
+    const WorkflowStep& step = m_drafts[i].step;
+    if (!m_drafts[i].sharesSetup) continue;
+    const std::string kind = step.id.substr(0, step.id.find('@'));
+    const auto [found, isNew] = first.emplace(kind + '\n' + step.setup->tool + '\n' + step.setup->to, &step);
+    if (isNew) continue;
+    spared[i] = true;
+    for (std::size_t fact = 0; fact < step.makes.size(); ++fact) {
+      instead[step.makes[fact]] = found->second->makes[fact];
     }
-    for (WorkflowWait& wait : draft.step.waits) settle(wait.missedEnds);
+  }
+  if (instead.empty()) return;
+  std::vector<DraftStep> left;
+  for (std::size_t i = 0; i < m_drafts.size(); ++i) {
+    if (!spared[i]) left.push_back(std::move(m_drafts[i]));
+  }
+  m_drafts = std::move(left);
+  const auto replace = [&](std::vector<std::string>& facts) {
+    std::vector<std::string> replaced;
+    for (std::string& fact : facts) {
+      const auto found = instead.find(fact);
+      std::string& now = found == instead.end() ? fact : found->second;
+      if (std::find(replaced.begin(), replaced.end(), now) == replaced.end()) replaced.push_back(now);
+    }
+    facts = std::move(replaced);
+  };
+  for (DraftStep& draft : m_drafts) {
+    replace(draft.step.needs);
+    forEachEnding(draft.step, replace);
   }
 }
 

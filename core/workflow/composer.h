@@ -68,6 +68,7 @@ class Composer {
   void takeUp(std::size_t weight);
   void settleNeeds();
   void settleWildcards();
+  void shareSettings();
 
   const design::Design& m_design;
   const craft::Catalogue& m_catalogue;

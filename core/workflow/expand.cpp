@@ -181,11 +181,12 @@ std::optional<WorkflowSetup> expandSetup(const craft::Step& source, const Subjec
   setup.tool = filled(source.setup->tool);
   std::vector<std::string> to;
   if (!source.setup->words.empty()) to.push_back(filled(source.setup->words));
-  for (const std::string& pattern : source.setup->figures) {
-    const auto* figure = things.figure(expandFigure(pattern, subject, things));
+  for (const craft::SetupFigure& setting : source.setup->figures) {
+    const auto* figure = things.figure(expandFigure(setting.figure, subject, things));
     if (figure == nullptr) continue;
     setup.figures.push_back(figure->id);
-    to.push_back(figure->display);
+    const std::string as = setting.as.empty() ? figure->id.substr(figure->id.rfind('.') + 1) : filled(setting.as);
+    to.push_back(as + ' ' + figure->display);
   }
   setup.to = base::join(to, ", ");
   return setup;
@@ -223,6 +224,8 @@ void expandTogether(const craft::Technique& technique, const craft::Step& source
     const auto* words = titleWords(together, subject, things);
     draft.togetherTitle[way] = words == nullptr ? together.title : fill(together.title, *words);
     draft.group[way] = groupOf(technique, together, subject);
+    draft.ofOnePiece[way] =
+        together.over == craft::Together::Over::Owner || together.over == craft::Together::Over::Piece;
     // Equal settings alone are shared between things.
     if (draft.step.setup && together.over != craft::Together::Over::Each)
       draft.group[way] += '\n' + draft.step.setup->tool + '\n' + draft.step.setup->to;
@@ -261,6 +264,7 @@ DraftStep expandStep(const craft::Technique& technique, std::size_t stepIndex, c
     step.materials.back().what = filled(step.materials.back().what);
   }
   step.setup = expandSetup(source, subject, things, filled);
+  draft.sharesSetup = source.setup && source.setup->shared;
   step.figures = expandFigures(source.figures, subject, things, design);
   if (step.setup) {
     std::vector<WorkflowFigure> first;

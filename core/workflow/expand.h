@@ -28,6 +28,7 @@ struct DraftStep {
   WorkflowStep step;
   // For each need, its alternatives as facts that must all hold.
   std::vector<std::vector<std::vector<std::string>>> needs;
+  bool sharesSetup = false;  // with steps of its like that set the tool alike
   int rank = 0;
   int thingOrder = 0;
   int stepOrder = 0;
@@ -35,6 +36,8 @@ struct DraftStep {
   // that entry.
   std::string group[2];
   std::string togetherTitle[2];
+  int piece = 1;            // of several identical ones
+  bool ofOnePiece[2] = {};  // of several identical pieces one is worked at a time
 };
 
 inline constexpr std::size_t kHandle = 64;  // bytes a text or a fact takes beside its letters
