@@ -36,6 +36,7 @@ struct Materials {
   // A piece's own side: board and glass down, as the figures show them, since they go into a rebate; paper up.
   std::string side(const core::materials::CutPiece& piece, core::units::Length length) const;
   std::string nearest(core::units::Length length) const;  // places and fences
+  std::string up(core::units::Length length) const;       // what is to be bought of something
   // Sheets, allowances, thicknesses: what the job file says.
   std::string entered(core::units::Length length, core::units::Rounding rounding = core::units::Rounding::Up) const;
   std::string amount(const core::materials::Amount& amount) const;  // "4 leaves", "2.7 ml"

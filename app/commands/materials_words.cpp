@@ -52,6 +52,10 @@ std::string Materials::nearest(Length length) const {
   return core::units::lengthText(length.inMillimetres(), units, Rounding::Nearest);
 }
 
+std::string Materials::up(Length length) const {
+  return core::units::lengthText(length.inMillimetres(), units, Rounding::Up);
+}
+
 std::string Materials::entered(Length length, Rounding rounding) const {
   return core::units::enteredText(length, units, rounding);
 }

@@ -128,6 +128,8 @@ const std::vector<Entry>& techniqueEntries() {
 
       {"technique.setup-to-nothing",
        QT_TRANSLATE_NOOP("words", "a set-up says in \"figures\" or \"words\" what the tool is set to")},
+      {"technique.no-room", QT_TRANSLATE_NOOP("words", "a room is \"below\" or \"above\" something, or both")},
+      {"technique.every-room", QT_TRANSLATE_NOOP("words", "every room is below the one or above the other")},
       {"technique.setup-unused",
        QT_TRANSLATE_NOOP("words", "step \"{step}\" sets the {tool}, and no other step needs what it makes")},
       {"technique.together-without-title",

@@ -10,7 +10,7 @@ std::vector<std::string> propertiesOf(ThingKind kind, ThingKind outer) {
     case ThingKind::Band: return {"name", "paper", "motif", "grain", "repeat"};
     case ThingKind::Strip: return {"name", "paper", "motif", "grain", "repeat", "side"};
     case ThingKind::Corner: return {"name", "paper", "motif", "grain", "repeat", "corner"};
-    case ThingKind::Line: return {"name", "colour", "along", "edge", "course"};
+    case ThingKind::Line: return {"name", "colour", "along", "edge", "gap", "course"};
     case ThingKind::Spandrel: return {"name", "paper", "from", "grain"};
     case ThingKind::Wash: return {"name", "colour", "order"};
     case ThingKind::Leaf: return {"name", "method", "size", "metal", "region"};
@@ -32,6 +32,7 @@ std::vector<std::string> valuesOf(std::string_view property) {
   if (property == "corner") return {"top left", "top right", "bottom right", "bottom left"};
   if (property == "along") return {"window", "band"};
   if (property == "edge") return {"inner", "outer", "window"};
+  if (property == "gap") return {"none", "clear"};
   if (property == "window") return {"straight", "shaped"};
   if (property == "shape") {
     return {"rectangle", "rounded",     "scalloped", "chamfered", "oval",      "round",   "segmental",

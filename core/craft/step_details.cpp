@@ -101,6 +101,55 @@ std::vector<FaultWay> readWays(const Node& node, const Scope& scope, Problems& p
   return ways;
 }
 
+SetupFigure readSetupFigure(const Node& node, const Scope& scope, Problems& problems) {
+  SetupFigure figure;
+  if (node.value->kind() != base::Value::Kind::Object) {
+    figure.figure = readFigure(node, scope, problems);
+    return figure;
+  }
+  ObjectReader object(node, problems);
+  figure.figure = readFigure(object.required("id"), scope, problems);
+  figure.as = readPhrase(object.required("as"), scope, kToolWords, problems);
+  object.finish();
+  return figure;
+}
+
+// A temperature or a humidity on one side of which a room lies: "10 C", "65 %".
+void readBound(const Node& node, std::optional<units::Temperature>& temperature,
+               std::optional<units::Humidity>& humidity, Problems& problems) {
+  const auto text = base::readText(node, problems);
+  if (!text) return;
+  const auto take = [&](auto read, auto& bound) {
+    if (read) {
+      bound = read.value();
+    } else {
+      report(problems, node, read.error());
+    }
+  };
+  if (base::endsWith(*text, "%")) {
+    take(units::parseHumidity(*text), humidity);
+  } else {
+    take(units::parseTemperature(*text), temperature);
+  }
+}
+
+RoomBounds readRoomBounds(const Node& node, Problems& problems) {
+  RoomBounds room;
+  if (!node) return room;
+  ObjectReader object(node, problems);
+  if (!object.valid()) return room;
+  const Node below = object.optional("below");
+  const Node above = object.optional("above");
+  readBound(below, room.colder, room.drier, problems);
+  readBound(above, room.warmer, room.damper, problems);
+  object.finish();
+  if (!below && !above) report(problems, node, Message("technique.no-room"));
+  const bool everyTemperature = room.colder && room.warmer && room.warmer->inCelsius() < room.colder->inCelsius();
+  const bool everyHumidity = room.drier && room.damper && room.damper->inPercent() < room.drier->inPercent();
+  if (everyTemperature || everyHumidity) report(problems, node, Message("technique.every-room"));
+  return room;
+}
+
 std::optional<units::Marking> readMarking(const Node& node, Problems& problems) {
   static const std::vector<std::string> words = [] {
     std::vector<std::string> all;
@@ -173,6 +222,7 @@ std::vector<Caution> readCautions(const Node& node, const Scope& scope, Problems
     }
     caution.hazard = readPhrase(object.required("hazard"), scope, kNoLimit, problems);
     caution.text = readPhrase(object.required("text"), scope, kCautionWords, problems);
+    caution.room = readRoomBounds(object.optional("room"), problems);
     object.finish();
     return caution;
   });
@@ -208,7 +258,7 @@ std::optional<Setup> readSetup(const Node& node, const Scope& scope, Problems& p
   setup.pointer = node.pointer;
   setup.tool = readPhrase(object.required("tool"), scope, kToolWords, problems);
   setup.figures = readEach(object.optional("figures"), problems,
-                           [&](const Node& item) { return readFigure(item, scope, problems); });
+                           [&](const Node& item) { return readSetupFigure(item, scope, problems); });
   setup.words = readPhrase(object.optional("words"), scope, kTitleWords, problems);
   setup.afresh = base::readBoolean(object.optional("afresh"), problems).value_or(false);
   if (setup.figures.empty() && !object.has("words")) report(problems, node, Message("technique.setup-to-nothing"));

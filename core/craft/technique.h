@@ -12,6 +12,7 @@
 
 #include "core/craft/act.h"
 #include "core/craft/circumstance.h"
+#include "core/craft/room_bounds.h"
 #include "core/craft/stage.h"
 #include "core/craft/want.h"
 #include "core/units/climate.h"
@@ -129,6 +130,7 @@ struct Caution {
   std::string sign;    // an ISO 7010 number ("W022"), empty for none
   std::string hazard;  // one or two words: "blade"
   std::string text;    // consequence and avoidance, at most 12 words
+  RoomBounds room;     // that it is for
 
   friend bool operator==(const Caution&, const Caution&) = default;
 };
@@ -191,10 +193,18 @@ struct Fault {
 enum class Hands { Clean, Paste, Paint, Leaf, Blade };
 enum class WayUp { Face, Back, None };
 
+// One of the measures a tool is set to.
+struct SetupFigure {
+  std::string figure;  // a figure pattern
+  std::string as;      // what is set by it: "depth"; "" where the file does not say
+
+  friend bool operator==(const SetupFigure&, const SetupFigure&) = default;
+};
+
 // How a tool is set for the steps that need what the step makes.
 struct Setup {
   std::string tool;                  // "cutter"
-  std::vector<std::string> figures;  // figure patterns it is set to
+  std::vector<SetupFigure> figures;  // it is set to
   std::string words;                 // what else it is set to, may hold {placeholders}; "" for nothing
   bool afresh = false;               // for each thing, though the tool stands so already
   std::string pointer;
@@ -275,6 +285,7 @@ struct Together {
   enum class Over {
     Each,   // for one thing alone
     Owner,  // for the things of one owner: the strips of a band, the parts of a field
+    Piece,  // for all things of one of several identical pieces
     Job,    // for all things of the job
   };
   std::vector<std::string> steps;  // ids, in the order of the file

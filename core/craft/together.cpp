@@ -32,7 +32,7 @@ class TogetherReader {
     const Node stepsNode = object.required("steps");
     together.steps = readStepIds(stepsNode);
     const Node overNode = object.required("over");
-    static const std::vector<std::string> kOver = {"each", "owner", "job"};
+    static const std::vector<std::string> kOver = {"each", "owner", "piece", "job"};
     together.over = static_cast<Together::Over>(base::readChoice(overNode, kOver, m_problems).value_or(0));
     together.way = static_cast<Way>(base::readChoice(object.optional("way"), wayWords(), m_problems).value_or(0));
     together.alike = readAlike(object.optional("alike"));
@@ -103,10 +103,11 @@ class TogetherReader {
     return names;
   }
 
-  // Over all of the job the title can speak only of what the things have in common.
+  // Over all of the job or of a piece the title can speak only of what the things have in common.
   Scope titleScope(const Together& together) const {
     Scope scope = m_scope;
-    if (together.over == Together::Over::Job && together.alike.empty()) scope.kind = ThingKind::Once;
+    const bool ofMany = together.over == Together::Over::Job || together.over == Together::Over::Piece;
+    if (ofMany && together.alike.empty()) scope.kind = ThingKind::Once;
     return scope;
   }
 

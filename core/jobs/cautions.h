@@ -13,7 +13,8 @@ struct CautionAt {
   friend bool operator==(const CautionAt&, const CautionAt&) = default;
 };
 
-// Returns the cautions of these steps, the gravest word first, those alike once.
-std::vector<CautionAt> cautionsOf(const JobState& state, const std::vector<std::size_t>& steps);
+// Returns the cautions of these steps, the gravest word first, those alike once. One that is for other rooms alone is
+// left out where the job's room and the one entered or measured last, as far as they are known, are none of them.
+std::vector<CautionAt> cautionsOf(const JobAt& job, const std::vector<std::size_t>& steps);
 
 }  // namespace core::jobs

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <map>
 #include <set>
 #include <variant>
 
@@ -13,10 +14,14 @@ namespace {
 
 using namespace record;
 
+// Steps of other pieces, and this piece's own step that one press reported done with it.
+using WorkedTogether = std::map<std::string, std::string>;
+
 // Renames what one event names; each function returns whether the event concerns the piece.
 class Renaming {
  public:
-  Renaming(const OnePiece& piece, const std::set<std::string>& kept) : m_piece(piece), m_kept(kept) {}
+  Renaming(const OnePiece& piece, const std::set<std::string>& kept, const WorkedTogether& together)
+      : m_piece(piece), m_kept(kept), m_together(together) {}
 
   bool operator()(Unknown&) const { return false; }
   bool operator()(JobTakenIn& event) const {
@@ -49,7 +54,12 @@ class Renaming {
   bool operator()(PhotographKept& event) const { return stepOrJob(event.step); }
   bool operator()(PhotographCaptioned& event) const { return known(event.photograph); }
   bool operator()(PhotographRemoved& event) const { return known(event.photograph); }
-  bool operator()(BatchesLinked& event) const { return step(event.step); }
+  bool operator()(BatchesLinked& event) const {
+    const auto with = m_together.find(event.step);
+    if (with == m_together.end()) return step(event.step);
+    event.step = with->second;
+    return true;
+  }
   // The shop's stock and settings and the desk's designs are no part of a job's record.
   template <typename One>
   requires(!isOneOf<One, JobEvents> && !isOneOf<One, BesideEvents> && !std::is_same_v<One, Unknown>) bool operator()(
@@ -80,12 +90,47 @@ class Renaming {
 
   const OnePiece& m_piece;
   const std::set<std::string>& m_kept;  // events and intents that concern the piece, under their former ids
+  const WorkedTogether& m_together;
 };
 
+// Returns the id a step has in the job of one piece, whichever piece it is of; nothing where it is none.
+std::optional<std::string> stepOfAnyPiece(const std::string& step, const OnePiece& piece) {
+  if (piece.of->find(step) != nullptr) return step;
+  std::string own = step.substr(0, step.rfind('#'));
+  return piece.of->find(own) != nullptr ? std::optional(std::move(own)) : std::nullopt;
+}
+
+// One jar serves all that is worked in one go, but its batch is told of the step that was shown. So it counts for this
+// piece's step as well, where nothing was told of that itself.
+WorkedTogether workedTogether(const std::vector<Event>& events, const OnePiece& piece) {
+  std::map<std::string, std::set<std::string>> doneBy;  // of each intent, the steps
+  std::set<std::string> told;                           // this piece's own steps with batches
+  for (const Event& event : events) {
+    const Happening happening = happeningOf(event);
+    if (const auto* done = std::get_if<StepDone>(&happening)) doneBy[event.intentId].insert(done->step);
+    const auto* linked = std::get_if<BatchesLinked>(&happening);
+    if (linked == nullptr) continue;
+    if (const auto own = stepOfPiece(linked->step, piece)) told.insert(*own);
+  }
+  WorkedTogether together;
+  for (const auto& [intent, steps] : doneBy) {
+    std::set<std::string> own;
+    for (const std::string& step : steps) {
+      if (const auto mine = stepOfPiece(step, piece)) own.insert(*mine);
+    }
+    for (const std::string& step : steps) {
+      const auto like = stepOfAnyPiece(step, piece);
+      if (!stepOfPiece(step, piece) && like && own.contains(*like) && !told.contains(*like)) together[step] = *like;
+    }
+  }
+  return together;
+}
+
 // The event under the piece's ids, where it concerns the piece.
-std::optional<Event> ofPiece(const Event& event, const OnePiece& piece, const std::set<std::string>& kept) {
+std::optional<Event> ofPiece(const Event& event, const OnePiece& piece, const std::set<std::string>& kept,
+                             const WorkedTogether& together) {
   Happening happening = happeningOf(event);
-  if (!std::visit(Renaming(piece, kept), happening)) return std::nullopt;
+  if (!std::visit(Renaming(piece, kept, together), happening)) return std::nullopt;
   Event own = event;
   own.eventId = idOfPiece(event.eventId, piece.number);
   own.deviceId = idOfPiece(event.deviceId, piece.number);
@@ -116,6 +161,7 @@ std::optional<std::string> stepOfPiece(const std::string& step, const OnePiece& 
 }
 
 std::vector<Event> eventsOfPiece(const std::vector<Event>& events, const OnePiece& piece) {
+  const WorkedTogether together = workedTogether(events, piece);
   std::set<std::string> kept;
   std::vector<std::optional<Event>> own(events.size());
   // What takes back or changes something may stand before it, where clocks disagree.
@@ -123,7 +169,7 @@ std::vector<Event> eventsOfPiece(const std::vector<Event>& events, const OnePiec
     more = false;
     for (std::size_t i = 0; i < events.size(); ++i) {
       if (own[i]) continue;
-      own[i] = ofPiece(events[i], piece, kept);
+      own[i] = ofPiece(events[i], piece, kept, together);
       if (!own[i]) continue;
       kept.insert(events[i].eventId);
       kept.insert(events[i].intentId);

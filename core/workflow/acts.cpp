@@ -58,7 +58,8 @@ double minutesOf(const Workflow& workflow, const std::vector<std::size_t>& steps
 // Puts turns together that a hand works without a stop.
 class Stretches {
  public:
-  Stretches(const Workflow& workflow, const Sense& sense) : m_workflow(workflow), m_sense(sense) {}
+  Stretches(const Workflow& workflow, const std::vector<DraftStep>& drafts, const Sense& sense)
+      : m_workflow(workflow), m_drafts(drafts), m_sense(sense) {}
 
   struct Stretch {
     Turn turn;
@@ -109,8 +110,8 @@ class Stretches {
     const int had = washOf(handsOf(m_workflow, before.steps));
     if (had != 0 && had != washOf(handsOf(m_workflow, turn.steps))) return false;
     if (kindsOf(before.steps, turn.steps) > kMostKinds) return false;
-    return worksTheSame(before.steps, turn.steps) && !setsOtherwise(before.steps, turn.steps) &&
-           !isParted(before.steps, turn.steps);
+    return worksTheSame(before.steps, turn.steps) && !changesPiece(before.steps, turn.steps) &&
+           !setsOtherwise(before.steps, turn.steps) && !isParted(before.steps, turn.steps);
   }
 
   // Of how many kinds the steps are, those for other things not counted again.
@@ -131,6 +132,16 @@ class Stretches {
     const std::set<std::string> has = thingsOf(m_workflow, turn);
     if (had.empty() || has.empty()) return true;
     return std::includes(had.begin(), had.end(), has.begin(), has.end());
+  }
+
+  // What is pasted and pressed piece by piece is told done piece by piece, or the first would be waited for from when
+  // the last is pressed.
+  bool changesPiece(const std::vector<std::size_t>& before, const std::vector<std::size_t>& turn) const {
+    const DraftStep& last = m_drafts[before.back()];
+    const DraftStep& first = m_drafts[turn.front()];
+    const auto byPiece = [](const DraftStep& draft) { return draft.ofOnePiece[0] || draft.ofOnePiece[1]; };
+    const bool otherPiece = last.piece != 0 && first.piece != 0 && last.piece != first.piece;
+    return otherPiece && (byPiece(last) || byPiece(first));
   }
 
   // One act has one setting of a tool.
@@ -168,6 +179,7 @@ class Stretches {
   }
 
   const Workflow& m_workflow;
+  const std::vector<DraftStep>& m_drafts;
   const Sense& m_sense;
 };
 
@@ -292,7 +304,7 @@ Acts actsOf(const Workflow& workflow, const std::vector<DraftStep>& drafts, cons
           {steps, gatheredTitle(drafts, steps), workflow.steps[steps.front()].stage, std::exchange(anew, {})});
     }
   }
-  for (const Stretches::Stretch& stretch : Stretches(workflow, sense).of(turns)) {
+  for (const Stretches::Stretch& stretch : Stretches(workflow, drafts, sense).of(turns)) {
     const std::vector<std::size_t>& steps = stretch.turn.steps;
     acts.brief.push_back(
         {steps, stretchTitle(workflow, drafts, stretch.turns), workflow.steps[steps.front()].stage, stretch.turn.anew});

@@ -56,6 +56,7 @@ Agenda::Agenda(const Workflow& workflow, const Bench& bench, std::vector<AgendaS
 }
 
 void Agenda::expect(const Bench& bench) {
+  m_room = bench.room;
   for (const AgendaStep& ahead : m_steps) {
     for (const WorkflowWait& wait : m_workflow->steps[ahead.step].waits) expect(bench, wait);
   }

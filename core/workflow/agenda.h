@@ -69,6 +69,8 @@ class Agenda {
   // Requires a wait of a step that is still to do, or of one that makes a batch at hand. Where the room is outside the
   // wait's model nothing is predicted: the spans are as they are stated.
   const AgendaWait& of(const WorkflowWait& wait) const { return m_byId.at(wait.id); }
+  // Returns the room it is reckoned for; nothing where none is known.
+  const std::optional<units::Room>& room() const { return m_room; }
   // Returns why some waits are not predicted, each reason once: room.too-cold and its like.
   const std::vector<base::Message>& byTouch() const { return m_byTouch; }
 
@@ -77,6 +79,7 @@ class Agenda {
   void expect(const Bench& bench, const WorkflowWait& wait);
 
   const Workflow* m_workflow;
+  std::optional<units::Room> m_room;
   std::vector<AgendaStep> m_steps;
   std::vector<AgendaRun> m_running;
   std::vector<AgendaBatch> m_batches;

@@ -40,6 +40,17 @@ std::string_view circumstanceOf(const design::Job& job, craft::Circumstance circ
   return "";
 }
 
+// Visits every list of facts that a step, its faults or its waits end.
+template <typename Visit>
+void forEachEnding(WorkflowStep& step, const Visit& visit) {
+  visit(step.ends);
+  for (WorkflowFault& fault : step.faults) {
+    visit(fault.ends);
+    for (WorkflowFaultWay& way : fault.ways) visit(way.ends);
+  }
+  for (WorkflowWait& wait : step.waits) visit(wait.missedEnds);
+}
+
 Message tooManySteps() { return Message("compose.too-many-steps").with("most", static_cast<std::int64_t>(kMostSteps)); }
 
 }  // namespace
@@ -288,14 +299,7 @@ void Composer::settleWildcards() {
     }
     facts = std::move(settled);
   };
-  for (DraftStep& draft : m_drafts) {
-    settle(draft.step.ends);
-    for (WorkflowFault& fault : draft.step.faults) {
-      settle(fault.ends);
-      for (WorkflowFaultWay& way : fault.ways) settle(way.ends);
-    }
-    for (WorkflowWait& wait : draft.step.waits) settle(wait.missedEnds);
-  }
+  for (DraftStep& draft : m_drafts) forEachEnding(draft.step, settle);
 }
 
 }  // namespace core::workflow

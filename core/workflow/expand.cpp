@@ -181,11 +181,12 @@ std::optional<WorkflowSetup> expandSetup(const craft::Step& source, const Subjec
   setup.tool = filled(source.setup->tool);
   std::vector<std::string> to;
   if (!source.setup->words.empty()) to.push_back(filled(source.setup->words));
-  for (const std::string& pattern : source.setup->figures) {
-    const auto* figure = things.figure(expandFigure(pattern, subject, things));
+  for (const craft::SetupFigure& setting : source.setup->figures) {
+    const auto* figure = things.figure(expandFigure(setting.figure, subject, things));
     if (figure == nullptr) continue;
     setup.figures.push_back(figure->id);
-    to.push_back(figure->display);
+    const std::string as = setting.as.empty() ? figure->id.substr(figure->id.rfind('.') + 1) : filled(setting.as);
+    to.push_back(as + ' ' + figure->display);
   }
   setup.to = base::join(to, ", ");
   setup.afresh = source.setup->afresh;
@@ -224,6 +225,8 @@ void expandTogether(const craft::Technique& technique, const craft::Step& source
     const auto* words = titleWords(together, subject, things);
     draft.togetherTitle[way] = words == nullptr ? together.title : fill(together.title, *words);
     draft.group[way] = groupOf(technique, together, subject);
+    draft.ofOnePiece[way] =
+        together.over == craft::Together::Over::Owner || together.over == craft::Together::Over::Piece;
     // Equal settings alone are shared between things.
     if (draft.step.setup && together.over != craft::Together::Over::Each)
       draft.group[way] += '\n' + draft.step.setup->tool + '\n' + draft.step.setup->to;

@@ -37,6 +37,7 @@ struct DraftStep {
   // that entry.
   std::string group[2];
   std::string togetherTitle[2];
+  bool ofOnePiece[2] = {};  // of several identical pieces one is worked at a time
 };
 
 inline constexpr std::size_t kHandle = 64;  // bytes a text or a fact takes beside its letters

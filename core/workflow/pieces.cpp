@@ -1,6 +1,7 @@
 #include "core/workflow/pieces.h"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 
 #include "core/workflow/fill.h"
@@ -53,11 +54,10 @@ class Repeater {
       wait.follows = nameOf(wait.follows, piece);
       rename(wait.missedEnds, piece);
     }
-    // A thing in parts is finished on one piece before it is begun on the next: its mask comes off while it is damp.
-    if (wholeThing(one.step.thing) != one.step.thing) {
-      for (std::string& group : draft.group) {
-        if (!group.empty()) group += "\n#" + number;
-      }
+    // Four strips are laid and pressed wet on one piece before they are on the next; a field in parts is finished,
+    // since its mask comes off while it is damp.
+    for (std::size_t way = 0; way < std::size(draft.group); ++way) {
+      if (draft.ofOnePiece[way] && !draft.group[way].empty()) draft.group[way] += "\n#" + number;
     }
     // Whatever opens a window is worked for one piece at a time, unless its turn uses the window itself.
     const bool opensWindow = std::any_of(step.waits.begin(), step.waits.end(),

@@ -158,6 +158,7 @@ void Things::addLines(const design::Job& job) {
     const bool window = line->along == design::Edge::Window;
     thing.properties = {{"colour", line->colour},
                         {"along", window ? "window" : "band"},
+                        {"gap", line->gap > units::Length() ? "clear" : "none"},
                         {"course", window && isShaped(job) ? "curved" : "straight"},
                         {"edge", window                                   ? "window"
                                  : line->along == design::Edge::BandInner ? "inner"

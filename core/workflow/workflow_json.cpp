@@ -57,6 +57,7 @@ Value stepJson(const WorkflowStep& step, const Agenda& agenda) {
   json.set("checks", std::move(checks));
   Value cautions = Value::array();
   for (const craft::Caution& caution : step.cautions) {
+    if (!craft::concerns(caution.room, agenda.room())) continue;
     cautions.append(Value::text(std::string(craft::name(caution.word)) + ": " + caution.text));
   }
   json.set("cautions", std::move(cautions));

@@ -24,7 +24,9 @@ void requireFigures(const design::Design& design, const craft::Step& asked, cons
   // Those of a set-up come before the others, each once.
   std::set<std::string> all;
   for (const craft::StepFigure& figure : asked.figures) all.insert(figure.figure);
-  if (asked.setup) all.insert(asked.setup->figures.begin(), asked.setup->figures.end());
+  if (asked.setup) {
+    for (const craft::SetupFigure& setting : asked.setup->figures) all.insert(setting.figure);
+  }
   const std::size_t setUp = asked.setup ? asked.setup->figures.size() : 0;
   CHECK(given.figures.size() >= static_cast<std::size_t>(single));
   CHECK(given.setup.has_value() == asked.setup.has_value());

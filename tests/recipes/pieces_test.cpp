@@ -55,8 +55,8 @@ TEST_CASE("of twelve pieces every step is done for each, but for what is done on
   }
   CHECK(many.steps.size() == once + (one.steps.size() - once) * 12);
   // What dried one after another is worked in one go: a batch takes hardly more acts than one piece.
-  // A field in parts is finished on each before the next: sized and scattered in one act, unmasked in another.
-  CHECK(many.shortActs.size() <= one.shortActs.size() + 3 + 2 * 11);
+  // Strips are laid, corners closed and pressed, and a field in parts is finished on each before the next.
+  CHECK(many.shortActs.size() <= one.shortActs.size() + 3 + 3 * 11);
   CHECK_FALSE(workflow::rehearse(many, craft::Way::Short).missed);
 }
 
@@ -134,5 +134,27 @@ TEST_CASE("of forty pieces no more are sized than can be gilded before the tack 
     text.insert(text.find('{') + 1, R"("deliver": "mount", "count": 40, )");
     const auto many = composed(designOf(text), shippedCatalogue());
     for (const craft::Way way : units::kWays) CHECK_FALSE(workflow::rehearse(many, way).missed);
+  }
+}
+
+TEST_CASE("the wet strips of each piece are pressed before those of the next are brushed") {
+  for (const std::string way : {"strips-starch", "strips-mixed"}) {
+    const auto many = composed(
+        designOf(chartWith(R"("deliver": "mount", "count": 6, "techniques": {"strip-adhesive": ")" + way + "\"}")),
+        shippedCatalogue());
+    std::set<std::size_t> acts;
+    for (int piece = 1; piece <= 6; ++piece) {
+      const std::string end = piece == 1 ? "" : "#" + std::to_string(piece);
+      const auto nip = many.indexOf(way + "/nip@inner" + end);
+      INFO(way << ", piece " << piece);
+      REQUIRE(nip);
+      acts.insert(many.actOf(craft::Way::Short, *nip));
+      for (const char* side : {"top", "right", "bottom", "left"}) {
+        CHECK(*many.indexOf(way + "/lay@inner." + side + end) < *nip);
+        if (piece < 6) CHECK(*many.indexOf(way + "/brush@inner." + side + '#' + std::to_string(piece + 1)) > *nip);
+      }
+    }
+    CHECK(acts.size() == 6);
+    CHECK_FALSE(workflow::rehearse(many, craft::Way::Short).missed);
   }
 }

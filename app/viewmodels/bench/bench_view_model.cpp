@@ -187,7 +187,7 @@ void BenchViewModel::showSteps(const JobAt& job, const BenchPlace& place) {
   std::vector<std::size_t> shown = place.steps;
   if (shown.empty() && place.step) shown.push_back(*place.step);
   m_hands = core::workflow::handsOf(workflow, shown);
-  m_cautions = core::jobs::cautionsOf(job.state(), shown);
+  m_cautions = core::jobs::cautionsOf(job, shown);
   // Its parts are the acts that the other way would have.
   std::vector<std::vector<std::size_t>> parts;
   for (const std::size_t step : place.steps) {
@@ -273,8 +273,8 @@ void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
       } else if (figure == nullptr && what.empty()) {
         m_above = tr("undone");
       } else {
-        m_above = tr("undone: %1")
-                      .arg(figure != nullptr ? tr("measure of %1").arg(words::figureLabel(*figure)) : toQt(what));
+        m_above =
+            tr("undone: %1").arg(figure != nullptr ? tr("measure of %1").arg(words::figureLabel(*figure)) : toQt(what));
       }
       return;
     }

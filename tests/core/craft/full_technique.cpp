@@ -41,7 +41,7 @@ std::string fullTechnique() {
         {"what": "starch paste", "amount": {"figure": "band.owner.area", "factor": 0.00015, "unit": "ml", "source": "common practice"}},
         {"what": "blotter"}
       ],
-      "setup": {"tool": "cutter", "figures": ["band.owner.strip.width"], "words": "for {paper}", "afresh": false},
+      "setup": {"tool": "cutter", "figures": ["band.owner.strip.width", {"id": "band.owner.strip.axis", "as": "length"}], "words": "for {paper}", "afresh": false},
       "stage": "cut",
       "once": false,
       "figures": ["band.owner.strip.axis", {"id": "band.owner.strip.width", "count": 2, "from": "cut end to cut end", "by": "marks"}],
@@ -52,7 +52,7 @@ std::string fullTechnique() {
       ],
       "cautions": [
         {"word": "CAUTION", "sign": "W022", "hazard": "blade", "text": "Blade cuts. Keep fingers behind the rule."},
-        {"word": "NOTICE", "hazard": "paper", "text": "Damp hands stain the print."}
+        {"word": "NOTICE", "hazard": "paper", "text": "Damp hands stain the print.", "room": {"below": "10 C", "above": "65 %"}}
       ],
       "hands": "blade",
       "up": "back",

@@ -104,6 +104,17 @@ TEST_CASE("A step is what its file says") {
   CHECK(step.checks[1].within == "0.5 mm");
   CHECK(step.cautions[0].sign == "W022");
   CHECK(step.cautions[1].word == core::craft::SignalWord::Notice);
+  CHECK(step.cautions[0].room == core::craft::RoomBounds());
+  CHECK(step.cautions[1].room.colder == core::units::Temperature::celsius(10));
+  CHECK(step.cautions[1].room.damper == core::units::Humidity::percent(65));
+  CHECK_FALSE(step.cautions[1].room.warmer);
+  CHECK_FALSE(step.cautions[1].room.drier);
+  CHECK(step.where.at("side") == std::vector<std::string>{"top", "bottom", "left", "right"});
+  REQUIRE(step.setup);
+  REQUIRE(step.setup->figures.size() == 2);
+  CHECK(step.setup->figures[0].as.empty());
+  CHECK(step.setup->figures[1].figure == "band.owner.strip.axis");
+  CHECK(step.setup->figures[1].as == "length");
   CHECK(step.hands == core::craft::Hands::Blade);
   CHECK(step.up == core::craft::WayUp::Back);
   CHECK(step.act == core::craft::Act::CutStrips);
@@ -123,6 +134,29 @@ TEST_CASE("A step is what its file says") {
   CHECK(technique.steps[1].resource == "press");
   CHECK(technique.steps[2].each == ThingKind::Part);
   CHECK(technique.steps[3].each == ThingKind::Band);
+  CHECK(technique.steps[3].where.empty());
+}
+
+TEST_CASE("A caution is for the rooms beyond its bounds, and where no room is known for all") {
+  using core::craft::concerns;
+  const auto room = [](double celsius, double percent) {
+    return core::units::Room{core::units::Temperature::celsius(celsius), core::units::Humidity::percent(percent)};
+  };
+  core::craft::RoomBounds bounds;
+  CHECK(concerns(bounds, room(20, 50)));
+  bounds.colder = core::units::Temperature::celsius(10);
+  CHECK(concerns(bounds, std::nullopt));
+  CHECK(concerns(bounds, room(9.9, 50)));
+  CHECK_FALSE(concerns(bounds, room(10, 50)));
+  bounds.damper = core::units::Humidity::percent(65);
+  CHECK(concerns(bounds, room(20, 65.1)));
+  CHECK_FALSE(concerns(bounds, room(20, 65)));
+  core::craft::RoomBounds other;
+  other.warmer = core::units::Temperature::celsius(30);
+  other.drier = core::units::Humidity::percent(45);
+  CHECK(concerns(other, room(31, 50)));
+  CHECK(concerns(other, room(20, 44)));
+  CHECK_FALSE(concerns(other, room(30, 45)));
 }
 
 TEST_CASE("A wait is what its file says, and the reference room where it names none") {

@@ -161,6 +161,28 @@ TEST_CASE("Each rule of a caution fails at its place") {
       {"a second sign", R"({"word": "NOTICE", "hazard": "paper")",
        R"({"word": "WARNING", "sign": "W024", "hazard": "paper")", "/steps/0/cautions/1/sign technique.second-sign"},
       {"a caution without its hazard", R"("hazard": "blade", )", "", "/steps/0/cautions/0 read.missing-key"},
+      {"a room of no bound", R"({"below": "10 C", "above": "65 %"})", "{}",
+       "/steps/0/cautions/1/room technique.no-room"},
+      {"a bound without its unit", R"("below": "10 C")", R"("below": "10")",
+       "/steps/0/cautions/1/room/below temperature.malformed"},
+      {"a humidity that no room has", R"("above": "65 %")", R"("above": "165 %")",
+       "/steps/0/cautions/1/room/above humidity.out-of-range"},
+      {"bounds that leave out no room", R"("below": "10 C", "above": "65 %")", R"("below": "20 C", "above": "10 C")",
+       "/steps/0/cautions/1/room technique.every-room"},
+      {"a room beside what it may be", R"("below": "10 C")", R"("beneath": "10 C")",
+       "/steps/0/cautions/1/room/beneath read.unknown-key"},
+  });
+}
+
+TEST_CASE("Each rule of a set-up's words and of a step's choice of things fails at its place") {
+  requireEach({
+      {"a setting without its name", R"(, "as": "length")", "", "/steps/0/setup/figures/1 read.missing-key"},
+      {"a setting of four words", R"("as": "length")", R"("as": "length of the strip")",
+       "/steps/0/setup/figures/1/as technique.too-many-words"},
+      {"a property that no strip has", R"("where": {"side")", R"("where": {"flank")",
+       "/steps/0/where/flank technique.unknown-property"},
+      {"a side that no strip has", R"("top", "bottom", "left", "right"])", R"("top", "nearest"])",
+       "/steps/0/where/side/1 technique.unknown-value"},
   });
 }
 

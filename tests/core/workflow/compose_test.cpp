@@ -302,3 +302,43 @@ TEST_CASE("step ids do not change with the ids' meaning: renamed things give the
     CHECK(base::replaceAll(original.steps[i].id, "@inner", "@quay") == other.steps[i].id);
   }
 }
+
+TEST_CASE("equal settings that may be shared are made once, for all that need them", "[workflow]") {
+  const std::string lines = R"("lines": [
+    { "id": "outside", "along": "band:inner.outer", "gap": "2 mm", "width": "1 mm", "colour": "copper" },
+    { "id": "inside",  "along": "band:inner.inner", "gap": "0 mm", "width": "1 mm", "colour": "copper" },
+    { "id": "fine",    "along": "band:inner.outer", "gap": "6 mm", "width": "0.5 mm", "colour": "copper" }
+  ],
+  "leaf")";
+  std::string text = demoJobText();
+  const std::size_t from = text.find("\"lines\"");
+  const std::size_t to = text.find("\"leaf\"");
+  text.replace(from, to + 6 - from, lines);
+  const auto workflow = composed(designOf(text), shippedTechniques());
+  const auto* tried = workflow.find("ruled-lines/try-line@inside");
+  REQUIRE(tried != nullptr);
+  CHECK(tried->setup->to == "colour copper, width 1.0 mm");
+  CHECK(workflow.find("ruled-lines/try-line@outside") == nullptr);
+  // Another width is another setting.
+  CHECK(workflow.find("ruled-lines/try-line@fine") != nullptr);
+  for (const char* line : {"inside", "outside"}) {
+    const auto& needs = workflow.find("ruled-lines/rule@" + std::string(line))->needs;
+    CHECK(std::count(needs.begin(), needs.end(), "inside.tried") == 1);
+    CHECK(std::count(needs.begin(), needs.end(), "outside.tried") == 0);
+  }
+  // A line on the edge it follows has no ticks, and is ruled after those of the others.
+  CHECK(workflow.find("ruled-lines/mark@inside") == nullptr);
+  for (const char* line : {"outside", "fine"}) {
+    CHECK(place(workflow, "ruled-lines/mark@" + std::string(line)) < place(workflow, "ruled-lines/rule@inside"));
+  }
+}
+
+TEST_CASE("a setting says of each figure what is set by it", "[workflow]") {
+  const auto workflow = composed(designOf(demoJobText()), shippedTechniques());
+  CHECK(workflow.find("cut-windows/prove-blade@under")->setup->to ==
+        "board 2.0 mm, angle 45°, depth 2.9 mm, overrun 2.4 mm");
+  craft::Catalogue catalogue;
+  addTechnique(catalogue, oneStepTechnique("set", R"("this.set")", R"("when": {"each": "board"})",
+                                           R"("setup": {"tool": "cutter", "figures": ["board.this.bevel.angle"]}, )"));
+  CHECK(composed(designOf(demoJobText()), catalogue).find("set/act@under")->setup->to == "angle 45°");
+}
