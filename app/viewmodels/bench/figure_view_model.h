@@ -6,6 +6,7 @@
 #include <QVariantList>
 #include <vector>
 
+#include "app/viewmodels/bench/drawn_once.h"
 #include "app/viewmodels/piece_drawing.h"
 #include "core/design/design.h"
 #include "core/sheets/card.h"
@@ -47,9 +48,10 @@ class FigureViewModel : public QObject {
  public:
   using QObject::QObject;
 
-  // Begins with the first number where the act has changed; `act` tells it from others, "" shows none. `design` may be
-  // null. With the back of the board up, what is taken there is put in the order of the hand and has a card.
-  void show(const std::string& act, std::shared_ptr<const core::design::Design> design,
+  // Begins with the first number where the act has changed; `act` tells it from others, "" shows none. `design` and
+  // how far the piece has grown may be null together. With the back of the board up, what is taken there is put in the
+  // order of the hand and has a card.
+  void show(const std::string& act, std::shared_ptr<const core::design::Design> design, DrawnOnce::Growth growth,
             std::vector<core::workflow::WorkflowFigure> figures, bool backUp);
 
   int total() const;
@@ -103,6 +105,7 @@ class FigureViewModel : public QObject {
   QString countAt(int index) const;
 
   std::shared_ptr<const core::design::Design> m_design;
+  DrawnOnce::Growth m_growth;
   std::vector<core::workflow::WorkflowFigure> m_listed;   // as the act lists them
   std::vector<core::workflow::WorkflowFigure> m_figures;  // as they are shown
   std::string m_shown;                                    // which act
@@ -110,6 +113,7 @@ class FigureViewModel : public QObject {
   int m_index = 0;
   mutable const core::design::Figure* m_drawnOf = nullptr;
   mutable PieceDrawing m_drawn;
+  mutable DrawnOnce m_drawnOnce;
 };
 
 }  // namespace app::viewmodels

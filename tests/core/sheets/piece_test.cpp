@@ -111,7 +111,8 @@ TEST_CASE("the back shows edges, sight lines and the mark turned left to right, 
   for (const Primitive& primitive : back.primitives) {
     INFO(primitive.element);
     const Role role = primitive.role;
-    CHECK((role == Role::BoardEdge || role == Role::BoardSight || role == Role::Mark));
+    CHECK((role == Role::BoardFace || role == Role::BoardEdge || role == Role::BoardSight || role == Role::Mark));
+    CHECK((!primitive.matter || primitive.matter->substance == Substance::Board));
     const auto points = pointsOf(primitive);
     double least = points[0].x;
     for (const Point& point : points) least = std::min(least, point.x);

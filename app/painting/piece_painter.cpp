@@ -1,0 +1,163 @@
+#include "app/painting/piece_painter.h"
+
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+
+#include "app/painting/bevel_painter.h"
+#include "app/painting/leaf_painter.h"
+#include "app/painting/light.h"
+#include "app/painting/materials.h"
+#include "app/painting/paper_painter.h"
+#include "app/painting/paths.h"
+
+namespace app::painting {
+namespace {
+
+using core::sheets::Primitive;
+using core::sheets::Role;
+using core::sheets::Standing;
+using core::sheets::Substance;
+
+// Widths in hairlines.
+constexpr double kInkOutline = 3.5;
+constexpr double kDot = 2;
+constexpr double kSecondLine = 2;
+// What one board throws on the next under the top and left edge of its opening: mm, pixels at least, and how dark.
+constexpr double kThrown = 1.2;
+constexpr double kLeastThrown = 1.5;
+constexpr double kThrownShare = 0.22;
+// A line is seen however small the piece is drawn.
+constexpr double kLeastLine = 1;
+// Narrower than this an outline would be all there is to see.
+constexpr double kRoomForOutline = 7;
+
+QPen dotted(const Inks& inks) {
+  QPen pen(inks.pencil, kDot * inks.hairline, Qt::CustomDashLine, Qt::FlatCap);
+  pen.setDashPattern({1, 3});
+  return pen;
+}
+
+// A line on the mount's own edge, and one below and right of it: the thickness of the board.
+void paintEdge(QPainter& painter, const QPainterPath& path, const PieceView& view) {
+  const double hair = view.inks.hairline;
+  painter.strokePath(path, QPen(view.inks.pencil, hair));
+  const QRectF box = path.boundingRect();
+  const double off = kSecondLine * hair;
+  const QPointF right(off, 0);
+  const QPointF below(0, off);
+  QPainterPath second(box.topRight() + right + below);
+  second.lineTo(box.bottomRight() + right + below);
+  second.lineTo(box.bottomLeft() + right + below);
+  painter.strokePath(second, QPen(view.inks.pencil, hair, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+}
+
+void paintThrownShade(QPainter& painter, const QPainterPath& opening, const PieceView& view) {
+  const double by = std::max(kThrown * view.scale, kLeastThrown * view.inks.hairline);
+  QPainterPath shade = opening.translated(by, by);
+  shade.addRect(opening.boundingRect().adjusted(-1, -1, by + 1, by + 1));
+  shade.setFillRule(Qt::OddEvenFill);
+  QColor dark = Qt::black;
+  dark.setAlphaF(kThrownShare);
+  painter.save();
+  painter.setClipPath(opening, Qt::IntersectClip);
+  painter.fillPath(shade, dark);
+  painter.restore();
+}
+
+void paintLine(QPainter& painter, const QPainterPath& path, const Primitive& primitive, const PieceView& view,
+               const Light& light) {
+  const QBrush brush = pigment(primitive.matter->name, path.boundingRect(), light);
+  painter.fillPath(path, brush);
+  const double missing = kLeastLine * view.inks.hairline - primitive.matter->width * view.scale;
+  if (missing > 0) painter.strokePath(path, QPen(brush, missing));
+}
+
+void paintMatter(QPainter& painter, const QPainterPath& path, const Primitive& primitive, const PieceView& view) {
+  const core::sheets::Matter& matter = *primitive.matter;
+  const Light light(view.inks, primitive.standing);
+  switch (matter.substance) {
+    case Substance::Board:
+    case Substance::Sheet: painter.fillPath(path, light.on(colourOf(matter))); break;
+    case Substance::Core:
+    case Substance::Paint: paintBevel(painter, primitive, colourOf(matter), view.scale, light); break;
+    case Substance::Paper: paintPaper(painter, path, matter, view.scale, light); break;
+    case Substance::Pigment: paintLine(painter, path, primitive, view, light); break;
+    case Substance::Wash: painter.fillPath(path, light.on(colourOf(matter), Breadth::Fine)); break;
+    case Substance::Flake: paintFlakes(painter, *matter.scatter, view.scale, light); break;
+    case Substance::LaidLeaf: paintLaidLeaf(painter, path, matter, view.scale, light); break;
+  }
+}
+
+// Returns whether a shape is outlined for itself: boards are by their edges, and a fine line is one.
+bool hasOutline(const Primitive& primitive, const PieceView& view) {
+  switch (primitive.role) {
+    case Role::Band:
+    case Role::Spandrel:
+    case Role::Wash:
+    case Role::Leaf:
+    case Role::Artwork: return true;
+    case Role::Line: return primitive.matter && primitive.matter->width * view.scale >= kRoomForOutline;
+    default: return false;
+  }
+}
+
+}  // namespace
+
+void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& view) {
+  const QPainterPath path = pathOf(primitive, view.scale);
+  const bool toCome = primitive.standing == Standing::ToCome;
+  const double hair = view.inks.hairline;
+  if (primitive.matter) {
+    paintMatter(painter, path, primitive, view);
+    if (toCome && hasOutline(primitive, view)) painter.strokePath(path, dotted(view.inks));
+    if (primitive.role == Role::Artwork && !toCome) painter.strokePath(path, QPen(view.inks.pencil, hair));
+    return;
+  }
+  if (toCome) {
+    if (primitive.role != Role::Mitre) painter.strokePath(path, dotted(view.inks));
+    return;
+  }
+  switch (primitive.role) {
+    case Role::BoardEdge: paintEdge(painter, path, view); break;
+    case Role::BoardSight:
+      paintThrownShade(painter, path, view);
+      painter.strokePath(path, QPen(view.inks.pencil, hair));
+      break;
+    // On a board, which is light by lamp too, a mark is in the ink of the day.
+    case Role::Mark: painter.fillPath(path, QColor(QStringLiteral("#181C20"))); break;
+    case Role::Mitre: {
+      QColor seam = Qt::black;
+      seam.setAlphaF(0.4F);
+      painter.strokePath(path, QPen(seam, hair, Qt::SolidLine, Qt::FlatCap));
+      break;
+    }
+    default: painter.strokePath(path, QPen(view.inks.pencil, hair)); break;
+  }
+}
+
+void paintWorked(QPainter& painter, const Primitive& primitive, const PieceView& view) {
+  const QPainterPath path = pathOf(primitive, view.scale);
+  const double width = kInkOutline * view.inks.hairline;
+  const auto pen = [&](double wide) { return QPen(view.inks.ink, wide, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin); };
+  switch (primitive.role) {
+    case Role::BoardEdge:
+    case Role::BoardSight:
+    case Role::Artwork: painter.strokePath(path, pen(width)); return;
+    case Role::BoardFace:
+    case Role::Bevel: return;
+    case Role::Mark: painter.fillPath(path, view.inks.ink); return;
+    default: break;
+  }
+  if (!primitive.matter || primitive.matter->substance == Substance::Flake) {
+    painter.strokePath(path, pen(width));
+    return;
+  }
+  // The material lies over the inner half, so that a line a hair wide is still of its own colour.
+  painter.strokePath(path, pen(2 * width));
+  Primitive made = primitive;
+  made.standing = Standing::Made;
+  paintMatter(painter, path, made, view);
+}
+
+}  // namespace app::painting
