@@ -13,7 +13,7 @@ constexpr double kBroadByDay = 0.6;
 constexpr double kFineByLamp = 0.64;
 constexpr double kBroadByLamp = 0.86;
 // Towards the light and away from it a slope is that much lighter and darker at most.
-constexpr double kDarkest = 0.46;
+constexpr double kDarkest = 0.44;
 constexpr double kLightest = 0.6;
 constexpr core::sheets::Point kAwayFromLight = {0.6, 0.8};
 
@@ -37,8 +37,7 @@ QColor Light::on(const QColor& material, Breadth breadth) const {
 
 QColor sloped(const QColor& material, const core::sheets::Point& outwards) {
   const double towards = core::geometry::dot(outwards, kAwayFromLight);
-  const QColor shade(QStringLiteral("#14181C"));
-  return towards < 0 ? mixed(material, shade, -towards * kDarkest) : mixed(material, Qt::white, towards * kLightest);
+  return towards < 0 ? mixed(material, Qt::black, -towards * kDarkest) : mixed(material, Qt::white, towards * kLightest);
 }
 
 }  // namespace app::painting

@@ -2,7 +2,7 @@
 
 #include <QPainterPath>
 #include <algorithm>
-#include <cmath>
+#include <limits>
 
 #include "app/painting/bevel_painter.h"
 #include "app/painting/leaf_painter.h"
@@ -89,15 +89,23 @@ void paintMatter(QPainter& painter, const QPainterPath& path, const Primitive& p
   }
 }
 
-// Returns whether a shape is outlined for itself: boards are by their edges, and a fine line is one.
+// Returns the width of what is narrow by nature, in mm; of anything else more than enough.
+double widthOf(const core::sheets::Matter& matter) {
+  if (matter.run) return matter.run->width;
+  return matter.width > 0 ? matter.width : std::numeric_limits<double>::infinity();
+}
+
+// Returns whether what is to come has a dotted outline: boards have it by their edges, flakes show where they will lie,
+// and of what is fine the outline would be all there is to see.
 bool hasOutline(const Primitive& primitive, const PieceView& view) {
+  if (widthOf(*primitive.matter) * view.scale < kRoomForOutline * view.inks.hairline) return false;
   switch (primitive.role) {
     case Role::Band:
+    case Role::Line:
     case Role::Spandrel:
     case Role::Wash:
-    case Role::Leaf:
     case Role::Artwork: return true;
-    case Role::Line: return primitive.matter && primitive.matter->width * view.scale >= kRoomForOutline;
+    case Role::Leaf: return primitive.matter->substance == Substance::LaidLeaf;
     default: return false;
   }
 }
