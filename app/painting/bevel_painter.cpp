@@ -1,7 +1,6 @@
 #include "app/painting/bevel_painter.h"
 
-#include <QPolygonF>
-#include <algorithm>
+#include <array>
 
 #include "app/painting/paths.h"
 #include "core/sheets/facets.h"
@@ -13,6 +12,7 @@ using core::geometry::Outline;
 
 // Narrower than this a slope no longer shows which side the light is on, pixels.
 constexpr double kLeastWidth = 2.6;
+constexpr double kUnderNext = 0.5;  // pixels
 
 struct Edges {
   Outline face, sight;
@@ -37,14 +37,15 @@ void paintBevel(QPainter& painter, const core::sheets::Primitive& bevel, const Q
   painter.save();
   // Wide enough, the bevel's own edges cut the facets, whose chords lie a little off a curve.
   if (!widened) painter.setClipPath(pathOf(bevel, scale), Qt::IntersectClip);
+  painter.setPen(Qt::NoPen);
   for (const core::sheets::Facet& facet : core::sheets::facets(edges.sight, widened ? 0 : plan, outwards)) {
-    QPolygonF shape;
-    for (const core::sheets::Point& corner : facet.corners) shape << scaledPoint(corner, scale);
-    const QColor colour = light.on(sloped(material, facet.outwards));
-    // A pen of the same colour closes the hair between neighbours.
-    painter.setPen(QPen(colour, widened ? 0.25 : 0.6));
-    painter.setBrush(colour);
-    painter.drawPolygon(shape);
+    // Each reaches a little under the next, so that nothing shows through between them.
+    const QPointF along(-facet.outwards.y * kUnderNext, facet.outwards.x * kUnderNext);
+    const std::array<QPointF, 4> shape = {
+        scaledPoint(facet.corners[0], scale), scaledPoint(facet.corners[1], scale) + along,
+        scaledPoint(facet.corners[2], scale) + along, scaledPoint(facet.corners[3], scale)};
+    painter.setBrush(light.on(sloped(material, facet.outwards)));
+    painter.drawPolygon(shape.data(), static_cast<int>(shape.size()));
   }
   painter.restore();
 }

@@ -40,17 +40,22 @@ void clipTo(QPainter& painter, const core::sheets::Scatter& scatter, double scal
 
 void paintFlakes(QPainter& painter, const core::sheets::Scatter& scatter, double scale, const Light& light) {
   const auto tones = leafTones();
-  std::array<QPainterPath, tones.size()> torn;
-  for (const core::sheets::Flake& flake : scatter.flakes) {
-    QPolygonF shape;
-    for (const core::sheets::Point& corner : flake.corners) shape << scaledPoint(corner, scale);
-    QPainterPath& path = torn[static_cast<std::size_t>(flake.tone)];
-    path.addPolygon(shape);
-    path.closeSubpath();
-  }
+  const std::size_t count = tones.size();
   painter.save();
-  clipTo(painter, scatter, scale);
-  for (std::size_t i = 0; i < tones.size(); ++i) painter.fillPath(torn[i], light.on(tones[i], Breadth::Fine));
+  painter.setPen(Qt::NoPen);
+  // Those that the edge runs through come last: a clip is dear, and few need it.
+  for (const bool cut : {false, true}) {
+    if (cut) clipTo(painter, scatter, scale);
+    for (std::size_t tone = 0; tone < count; ++tone) {
+      painter.setBrush(light.on(tones[tone], Breadth::Fine));
+      for (const core::sheets::Flake& flake : scatter.flakes) {
+        if (flake.cut != cut || static_cast<std::size_t>(flake.tone) != tone) continue;
+        std::array<QPointF, 4> corners;
+        for (std::size_t i = 0; i < corners.size(); ++i) corners[i] = scaledPoint(flake.corners[i], scale);
+        painter.drawConvexPolygon(corners.data(), static_cast<int>(corners.size()));
+      }
+    }
+  }
   painter.restore();
 }
 

@@ -37,7 +37,8 @@ QColor Light::on(const QColor& material, Breadth breadth) const {
 
 QColor sloped(const QColor& material, const core::sheets::Point& outwards) {
   const double towards = core::geometry::dot(outwards, kAwayFromLight);
-  return towards < 0 ? mixed(material, Qt::black, -towards * kDarkest) : mixed(material, Qt::white, towards * kLightest);
+  return towards < 0 ? mixed(material, Qt::black, -towards * kDarkest)
+                     : mixed(material, Qt::white, towards * kLightest);
 }
 
 }  // namespace app::painting

@@ -43,12 +43,48 @@ bool isEdged(Pattern pattern) {
   return pattern != Pattern::Plain && pattern != Pattern::Laid && pattern != Pattern::Comb && pattern != Pattern::Reed;
 }
 
-// One row of motifs, as far as it can be seen in `seen`, which is in mm along and across the run.
-void addRow(QPainterPath& all, const QPainterPath& cell, const QRectF& seen, double repeat, double shift, double up) {
-  const double first = std::floor((seen.left() - shift) / repeat - 0.5);
-  const double last = std::ceil((seen.right() - shift) / repeat + 0.5);
-  for (double k = first; k <= last; ++k) all.addPath(cell.translated(shift + k * repeat, up));
-}
+// Paints a motif over and over. Only where the paper's edge runs through one it is clipped: that is dear.
+class Printer {
+ public:
+  Printer(QPainter& painter, const QPainterPath& paper, const QTransform& place, const QColor& ink)
+      : m_painter(painter), m_paper(paper), m_place(place), m_ink(ink) {}
+
+  void print(const QPainterPath& cell, const QRectF& seen, double repeat, double shift, double up) {
+    const QPainterPath placed = m_place.map(cell);
+    const QRectF box = placed.boundingRect();
+    const double first = std::floor((seen.left() - shift) / repeat - 0.5);
+    const double last = std::ceil((seen.right() - shift) / repeat + 0.5);
+    for (double k = first; k <= last; ++k) {
+      const QPointF by = m_place.map(QPointF(shift + k * repeat, up)) - m_place.map(QPointF());
+      if (m_paper.contains(box.translated(by))) {
+        m_painter.fillPath(placed.translated(by), m_ink);
+      } else if (m_paper.intersects(box.translated(by))) {
+        m_cut.addPath(placed.translated(by));
+      }
+    }
+  }
+  void printAlong(const QRectF& stripe) { m_cut.addPath(m_place.map(rectangular(stripe))); }
+  void finish() {
+    m_painter.save();
+    m_painter.setClipPath(m_paper, Qt::IntersectClip);
+    m_cut.setFillRule(Qt::WindingFill);
+    m_painter.fillPath(m_cut, m_ink);
+    m_painter.restore();
+  }
+
+ private:
+  static QPainterPath rectangular(const QRectF& rectangle) {
+    QPainterPath path;
+    path.addRect(rectangle);
+    return path;
+  }
+
+  QPainter& m_painter;
+  const QPainterPath& m_paper;
+  QTransform m_place;
+  QColor m_ink;
+  QPainterPath m_cut;
+};
 
 }  // namespace
 
@@ -76,19 +112,15 @@ void paintPaper(QPainter& painter, const QPainterPath& shape, const core::sheets
   painter.fillPath(shape, light.on(ground, Breadth::Fine));
   if (paper.pattern == Pattern::Plain || fine) return;
 
-  QPainterPath all;
-  all.setFillRule(Qt::WindingFill);
   const QPainterPath cell = about(run, paper.pattern, repeat);
+  Printer printer(painter, shape, place, light.on(paper.figure, Breadth::Fine));
   for (double row = 0; row < rows; ++row)
-    addRow(all, cell, seen, repeat, std::fmod(row, 2) * repeat / 2, row * run.width);
+    printer.print(cell, seen, repeat, std::fmod(row, 2) * repeat / 2, row * run.width);
   if (strip && isEdged(paper.pattern)) {
     for (const double from : {kEdgeFrom, 1 - kEdgeTo})
-      all.addRect(seen.left(), from * run.width, seen.width(), (kEdgeTo - kEdgeFrom) * run.width);
+      printer.printAlong({seen.left(), from * run.width, seen.width(), (kEdgeTo - kEdgeFrom) * run.width});
   }
-  painter.save();
-  painter.setClipPath(shape, Qt::IntersectClip);
-  painter.fillPath(place.map(all), light.on(paper.figure, Breadth::Fine));
-  painter.restore();
+  printer.finish();
 }
 
 }  // namespace app::painting

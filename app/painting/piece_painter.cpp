@@ -32,16 +32,29 @@ constexpr double kLeastLine = 1;
 // Narrower than this an outline would be all there is to see.
 constexpr double kRoomForOutline = 7;
 
+// Lines of no more than a pixel are painted many times as quickly, and of an edge a pixel is enough.
+QPen hairline(const Inks& inks) {
+  constexpr double kStillAPixel = 1.5;
+  const double width = inks.hairline < kStillAPixel ? 1 : inks.hairline;
+  return {inks.pencil, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
+}
+
 QPen dotted(const Inks& inks) {
   QPen pen(inks.pencil, kDot * inks.hairline, Qt::CustomDashLine, Qt::FlatCap);
   pen.setDashPattern({1, 3});
   return pen;
 }
 
+void strokeHair(QPainter& painter, const QPainterPath& path, const PieceView& view) {
+  painter.setPen(hairline(view.inks));
+  painter.setBrush(Qt::NoBrush);
+  painter.drawPath(path);
+}
+
 // A line on the mount's own edge, and one below and right of it: the thickness of the board.
 void paintEdge(QPainter& painter, const QPainterPath& path, const PieceView& view) {
   const double hair = view.inks.hairline;
-  painter.strokePath(path, QPen(view.inks.pencil, hair));
+  strokeHair(painter, path, view);
   const QRectF box = path.boundingRect();
   const double off = kSecondLine * hair;
   const QPointF right(off, 0);
@@ -49,20 +62,36 @@ void paintEdge(QPainter& painter, const QPainterPath& path, const PieceView& vie
   QPainterPath second(box.topRight() + right + below);
   second.lineTo(box.bottomRight() + right + below);
   second.lineTo(box.bottomLeft() + right + below);
-  painter.strokePath(second, QPen(view.inks.pencil, hair, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+  strokeHair(painter, second, view);
 }
 
+// The edges towards the light, each run of them swept along the way that the light falls.
 void paintThrownShade(QPainter& painter, const QPainterPath& opening, const PieceView& view) {
   const double by = std::max(kThrown * view.scale, kLeastThrown * view.inks.hairline);
-  QPainterPath shade = opening.translated(by, by);
-  shade.addRect(opening.boundingRect().adjusted(-1, -1, by + 1, by + 1));
-  shade.setFillRule(Qt::OddEvenFill);
+  QPainterPath shade;
+  shade.setFillRule(Qt::WindingFill);
+  for (const QPolygonF& outline : opening.toSubpathPolygons()) {
+    QPolygonF run;
+    const auto sweep = [&] {
+      for (qsizetype i = run.size(); i-- > 0;) run << run[i] + QPointF(by, by);
+      if (run.size() > 2) shade.addPolygon(run);
+      run.clear();
+    };
+    for (qsizetype i = 1; i < outline.size(); ++i) {
+      const QPointF way = outline[i] - outline[i - 1];
+      // Outlines run clockwise: the top edge goes right and the left one up.
+      if (way.x() - way.y() <= 0) {
+        sweep();
+        continue;
+      }
+      if (run.isEmpty()) run << outline[i - 1];
+      run << outline[i];
+    }
+    sweep();
+  }
   QColor dark = Qt::black;
   dark.setAlphaF(kThrownShare);
-  painter.save();
-  painter.setClipPath(opening, Qt::IntersectClip);
   painter.fillPath(shade, dark);
-  painter.restore();
 }
 
 void paintLine(QPainter& painter, const QPainterPath& path, const Primitive& primitive, const PieceView& view,
@@ -119,7 +148,7 @@ void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& 
   if (primitive.matter) {
     paintMatter(painter, path, primitive, view);
     if (toCome && hasOutline(primitive, view)) painter.strokePath(path, dotted(view.inks));
-    if (primitive.role == Role::Artwork && !toCome) painter.strokePath(path, QPen(view.inks.pencil, hair));
+    if (primitive.role == Role::Artwork && !toCome) strokeHair(painter, path, view);
     return;
   }
   if (toCome) {
@@ -130,7 +159,7 @@ void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& 
     case Role::BoardEdge: paintEdge(painter, path, view); break;
     case Role::BoardSight:
       paintThrownShade(painter, path, view);
-      painter.strokePath(path, QPen(view.inks.pencil, hair));
+      strokeHair(painter, path, view);
       break;
     // On a board, which is light by lamp too, a mark is in the ink of the day.
     case Role::Mark: painter.fillPath(path, QColor(QStringLiteral("#181C20"))); break;
@@ -140,7 +169,7 @@ void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& 
       painter.strokePath(path, QPen(seam, hair, Qt::SolidLine, Qt::FlatCap));
       break;
     }
-    default: painter.strokePath(path, QPen(view.inks.pencil, hair)); break;
+    default: strokeHair(painter, path, view); break;
   }
 }
 

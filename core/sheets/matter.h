@@ -38,9 +38,11 @@ struct Run {
   bool mirror = false;  // each motif is symmetric about its own centre
 };
 
+// Convex.
 struct Flake {
   std::array<Point, 4> corners;
-  int tone = 0;  // of three: 0, 1, 2
+  int tone = 0;      // of three: 0, 1, 2
+  bool cut = false;  // the field's edge runs through it
 };
 
 // A field of leaf: in all of `within` and in none of `without`, where flakes are cut. They nowhere overlap.
@@ -54,7 +56,7 @@ struct Matter {
   Substance substance = Substance::Board;
   std::string name;  // the colour or the paper as the job calls it; "" where it says none
   std::optional<Run> run;
-  double width = 0;                      // of a ruled line, mm
+  double width = 0;                      // of a line or a wash, where it is narrowest, mm
   double leafWidth = 0, leafHeight = 0;  // laid leaf: from lap to lap, mm
   double lap = 0;
   std::shared_ptr<const Scatter> scatter;  // leaf of both kinds

@@ -35,7 +35,7 @@ class Painter {
     }
     for (std::size_t i = 0; i < m_layout.washes.size(); ++i) {
       const design::WashLayout& wash = m_layout.washes[i];
-      add(wash.id, Role::Wash, detail::between(wash.outer, wash.inner), detail::matterOf(m_job.washes[i]));
+      add(wash.id, Role::Wash, detail::between(wash.outer, wash.inner), detail::matterOf(m_job.washes[i], wash));
     }
     for (const bool onBand : {false, true}) {
       if (onBand) {

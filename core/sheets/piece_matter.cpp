@@ -49,7 +49,11 @@ Matter matterOf(const design::Line& line) {
   return matter;
 }
 
-Matter matterOf(const design::Wash& wash) { return made(Substance::Wash, wash.colour); }
+Matter matterOf(const design::Wash& wash, const design::WashLayout& placed) {
+  Matter matter = made(Substance::Wash, wash.colour);
+  matter.width = placed.width;
+  return matter;
+}
 
 Matter matterOf(const design::Spandrel& spandrel) { return made(Substance::Paper, spandrel.paper); }
 

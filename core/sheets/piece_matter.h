@@ -8,7 +8,7 @@ namespace core::sheets::detail {
 Matter matterOf(const design::Board& board);
 Matter bevelOf(const design::Board& board);
 Matter matterOf(const design::Line& line);
-Matter matterOf(const design::Wash& wash);
+Matter matterOf(const design::Wash& wash, const design::WashLayout& placed);
 Matter matterOf(const design::Spandrel& spandrel);
 // Of the field with that index.
 Matter leafOf(const design::Design& design, std::size_t index);

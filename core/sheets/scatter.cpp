@@ -15,8 +15,8 @@ using geometry::Segment;
 using Quad = std::array<Point, 4>;
 
 // A flake comes out of a tile of about this side, mm; a field gets neither more nor fewer tiles than these.
-constexpr double kTile = 5;
-constexpr double kMostTiles = 3000;
+constexpr double kTile = 5.5;
+constexpr double kMostTiles = 2400;
 constexpr double kFewestTiles = 40;
 // A narrow field round a large mount lies on a net that is mostly empty.
 constexpr double kMostKnots = 40'000;
@@ -71,7 +71,8 @@ bool contains(const Patch& patch, Point point) {
 // The field with its edges laid out for many questions about small places.
 class Field {
  public:
-  Field(const std::vector<Patch>& within, const std::vector<Patch>& without) : m_within(within), m_without(without) {
+  Field(std::vector<Patch> within, std::vector<Patch> without)
+      : m_within(std::move(within)), m_without(std::move(without)) {
     for (const auto* patches : {&m_within, &m_without}) {
       for (const Patch& patch : *patches) {
         for (const Outline* outline : {&patch.outer, &patch.inner}) addEdges(*outline);
@@ -81,10 +82,7 @@ class Field {
 
   // Returns the share of a quadrilateral that lies in the field.
   double shareOf(const Quad& quad) const {
-    const Point middle = middleOf(quad);
-    double reach = 0;
-    for (const Point& corner : quad) reach = std::max(reach, geometry::distance(middle, corner));
-    if (!isNearEdge(middle, reach)) return holds(middle) ? 1 : 0;
+    if (!isNear(quad)) return holds(middleOf(quad)) ? 1 : 0;
     int inside = 0;
     for (int i = 0; i < kSamples; ++i) {
       for (int k = 0; k < kSamples; ++k) {
@@ -94,6 +92,18 @@ class Field {
       }
     }
     return static_cast<double>(inside) / (kSamples * kSamples);
+  }
+
+  // Returns whether an edge may run through a quadrilateral; never false where one does.
+  bool isNear(const Quad& quad) const {
+    const Point point = middleOf(quad);
+    double reach = 0;
+    for (const Point& corner : quad) reach = std::max(reach, geometry::distance(point, corner));
+    return std::any_of(m_edges.begin(), m_edges.end(), [&](const Edge& edge) {
+      return point.x > edge.bounds.left - reach && point.x < edge.bounds.right + reach &&
+             point.y > edge.bounds.top - reach && point.y < edge.bounds.bottom + reach &&
+             geometry::distanceTo(edge.segment, point, reach) < reach;
+    });
   }
 
  private:
@@ -106,21 +116,12 @@ class Field {
     for (const Segment& segment : outline.segments()) m_edges.push_back({segment, geometry::boundsOf(segment)});
   }
 
-  bool isNearEdge(Point point, double reach) const {
-    return std::any_of(m_edges.begin(), m_edges.end(), [&](const Edge& edge) {
-      return point.x > edge.bounds.left - reach && point.x < edge.bounds.right + reach &&
-             point.y > edge.bounds.top - reach && point.y < edge.bounds.bottom + reach &&
-             geometry::distanceTo(edge.segment, point, reach) < reach;
-    });
-  }
-
   bool holds(Point point) const {
     const auto has = [&](const Patch& patch) { return contains(patch, point); };
     return std::all_of(m_within.begin(), m_within.end(), has) && std::none_of(m_without.begin(), m_without.end(), has);
   }
 
-  const std::vector<Patch>& m_within;
-  const std::vector<Patch>& m_without;
+  std::vector<Patch> m_within, m_without;
   std::vector<Edge> m_edges;
 };
 
@@ -216,8 +217,10 @@ Scatter strewn(std::vector<Patch> within, std::vector<Patch> without, double are
   for (const Quad& each : tiles) {
     if (covered >= wanted) break;
     Strewn one{each, flakeIn(each, coverage, dice), 0};
-    one.area = areaOf(one.flake.corners) * field.shareOf(one.flake.corners);
-    if (one.area <= 0) continue;
+    const double inside = field.shareOf(one.flake.corners);
+    if (inside <= 0) continue;
+    one.flake.cut = inside < 1;
+    one.area = areaOf(one.flake.corners) * inside;
     if (covered + one.area > wanted) {
       one.flake.corners = grown(one.flake.corners, std::sqrt((wanted - covered) / one.area));
       one.area = wanted - covered;
@@ -228,10 +231,18 @@ Scatter strewn(std::vector<Patch> within, std::vector<Patch> without, double are
   // Every tile has its flake and it is not enough yet: flakes grow to whole tiles, one after the other.
   for (Strewn& one : lain) {
     if (covered >= wanted) break;
+    const double inside = field.shareOf(one.tile);
     one.flake.corners = one.tile;
-    covered += areaOf(one.tile) * field.shareOf(one.tile) - one.area;
+    one.flake.cut = inside < 1;
+    covered += areaOf(one.tile) * inside - one.area;
   }
   for (Strewn& one : lain) result.flakes.push_back(one.flake);
+  // What no flake touches need not be kept clear.
+  std::erase_if(result.without, [&](const Patch& patch) {
+    const Field edges({}, {patch});
+    return std::none_of(result.flakes.begin(), result.flakes.end(),
+                        [&](const Flake& flake) { return flake.cut && edges.isNear(flake.corners); });
+  });
   return result;
 }
 
