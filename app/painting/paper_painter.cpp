@@ -2,6 +2,7 @@
 
 #include <QTransform>
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "app/painting/materials.h"
@@ -46,8 +47,11 @@ bool isEdged(Pattern pattern) {
 // Paints a motif over and over. Only where the paper's edge runs through one it is clipped: that is dear.
 class Printer {
  public:
-  Printer(QPainter& painter, const QPainterPath& paper, const QTransform& place, const QColor& ink)
-      : m_painter(painter), m_paper(paper), m_place(place), m_ink(ink) {}
+  // A strip is convex, so that its corners tell whether a motif lies in it.
+  Printer(QPainter& painter, const QPainterPath& paper, bool strip, const QTransform& place, const QColor& ink)
+      : m_painter(painter), m_paper(paper), m_place(place), m_ink(ink) {
+    if (strip) m_strip = paper.toFillPolygon();
+  }
 
   void print(const QPainterPath& cell, const QRectF& seen, double repeat, double shift, double up) {
     const QPainterPath placed = m_place.map(cell);
@@ -56,7 +60,7 @@ class Printer {
     const double last = std::ceil((seen.right() - shift) / repeat + 0.5);
     for (double k = first; k <= last; ++k) {
       const QPointF by = m_place.map(QPointF(shift + k * repeat, up)) - m_place.map(QPointF());
-      if (m_paper.contains(box.translated(by))) {
+      if (isWhole(box.translated(by))) {
         m_painter.fillPath(placed.translated(by), m_ink);
       } else if (m_paper.intersects(box.translated(by))) {
         m_cut.addPath(placed.translated(by));
@@ -73,6 +77,12 @@ class Printer {
   }
 
  private:
+  bool isWhole(const QRectF& box) const {
+    if (m_strip.isEmpty()) return m_paper.contains(box);
+    const std::array<QPointF, 4> corners = {box.topLeft(), box.topRight(), box.bottomRight(), box.bottomLeft()};
+    return std::all_of(corners.begin(), corners.end(),
+                       [&](const QPointF& corner) { return m_strip.containsPoint(corner, Qt::OddEvenFill); });
+  }
   static QPainterPath rectangular(const QRectF& rectangle) {
     QPainterPath path;
     path.addRect(rectangle);
@@ -83,6 +93,7 @@ class Printer {
   const QPainterPath& m_paper;
   QTransform m_place;
   QColor m_ink;
+  QPolygonF m_strip;
   QPainterPath m_cut;
 };
 
@@ -113,7 +124,7 @@ void paintPaper(QPainter& painter, const QPainterPath& shape, const core::sheets
   if (paper.pattern == Pattern::Plain || fine) return;
 
   const QPainterPath cell = about(run, paper.pattern, repeat);
-  Printer printer(painter, shape, place, light.on(paper.figure, Breadth::Fine));
+  Printer printer(painter, shape, strip, place, light.on(paper.figure, Breadth::Fine));
   for (double row = 0; row < rows; ++row)
     printer.print(cell, seen, repeat, std::fmod(row, 2) * repeat / 2, row * run.width);
   if (strip && isEdged(paper.pattern)) {

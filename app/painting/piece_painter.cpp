@@ -20,7 +20,9 @@ using core::sheets::Standing;
 using core::sheets::Substance;
 
 // Widths in hairlines.
+// Round a piece drawn small, under a pixel to the mm, the ink is thinner, so as not to hide what is beside it.
 constexpr double kInkOutline = 3.5;
+constexpr double kLeastOutline = 2;
 constexpr double kDot = 2;
 constexpr double kSecondLine = 2;
 // What one board throws on the next under the top and left edge of its opening: mm, pixels at least, and how dark.
@@ -175,7 +177,7 @@ void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& 
 
 void paintWorked(QPainter& painter, const Primitive& primitive, const PieceView& view) {
   const QPainterPath path = pathOf(primitive, view.scale);
-  const double width = kInkOutline * view.inks.hairline;
+  const double width = std::clamp(kInkOutline * view.scale, kLeastOutline, kInkOutline) * view.inks.hairline;
   const auto pen = [&](double wide) { return QPen(view.inks.ink, wide, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin); };
   switch (primitive.role) {
     case Role::BoardEdge:

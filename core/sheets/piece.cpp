@@ -106,8 +106,8 @@ class Painter {
     const Rectangle face = detail::topFace(m_layout);
     const Rectangle outer = detail::around(face, band.outer);
     const Rectangle inner = detail::around(face, band.inner);
-    const std::array<Point, 4> outside = corners(outer);
-    const std::array<Point, 4> inside = corners(inner);
+    const std::array<Point, 4> outside = detail::clockwise(outer);
+    const std::array<Point, 4> inside = detail::clockwise(inner);
     constexpr std::array<const char*, 4> kSides = {"top", "right", "bottom", "left"};
     constexpr std::array<const char*, 4> kCorners = {"tl", "tr", "br", "bl"};
     for (std::size_t i = 0; i < 4; ++i) {
@@ -118,11 +118,6 @@ class Painter {
     for (std::size_t i = 0; i < 4; ++i) {
       add(band.id + ".corner." + kCorners[i], Role::Mitre, Stroke{{inside[i], outside[i]}, false});
     }
-  }
-
-  // Clockwise from the top left.
-  static std::array<Point, 4> corners(const Rectangle& r) {
-    return {Point{r.left, r.top}, Point{r.right, r.top}, Point{r.right, r.bottom}, Point{r.left, r.bottom}};
   }
 
   void leaf(std::size_t index) {

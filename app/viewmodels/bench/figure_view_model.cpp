@@ -7,6 +7,7 @@
 #include "app/viewmodels/names.h"
 #include "app/words/words.h"
 #include "core/sheets/piece.h"
+#include "core/sheets/strip_drawing.h"
 
 namespace app::viewmodels {
 
@@ -36,7 +37,7 @@ void FigureViewModel::show(const std::string& act, std::shared_ptr<const core::d
   const bool same = sameAct && m_design == design && m_growth == growth && m_listed == figures;
   if (!sameAct) m_index = 0;
   if (!same) {
-    m_drawnOf = nullptr;
+    m_drawnOf = m_stripOf = nullptr;
     m_shown = act;
     m_design = std::move(design);
     m_growth = std::move(growth);
@@ -179,6 +180,19 @@ PieceDrawing FigureViewModel::drawing() const {
   m_drawn.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(dimension->primitives);
   m_drawn.worked = current()->element;
   return m_drawn;
+}
+
+PieceDrawing FigureViewModel::strip() const {
+  if (current() == nullptr) return {};
+  if (m_stripOf == current()) return m_strip;
+  m_stripOf = current();
+  m_strip = {};
+  auto drawn = core::sheets::drawStrip(*m_design, current()->id);
+  if (!drawn) return {};
+  m_strip.piece = std::make_shared<const core::sheets::Drawing>(std::move(drawn->strip));
+  m_strip.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(std::move(drawn->dimension));
+  m_strip.worked = current()->element;
+  return m_strip;
 }
 
 void FigureViewModel::begin() {

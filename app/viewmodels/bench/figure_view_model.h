@@ -44,6 +44,9 @@ class FigureViewModel : public QObject {
   Q_PROPERTY(bool byMarking READ byMarking NOTIFY changed FINAL)  // another way of marking has other numbers
   Q_PROPERTY(QString what READ what NOTIFY changed FINAL)  // the label without the board, which the card's title names
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
+  // What the number is measured on where that is a strip in the hand; otherwise nothing is painted.
+  Q_PROPERTY(bool hasStrip READ hasStrip NOTIFY changed FINAL)
+  Q_PROPERTY(app::viewmodels::PieceDrawing strip READ strip NOTIFY changed FINAL)
 
  public:
   using QObject::QObject;
@@ -73,6 +76,8 @@ class FigureViewModel : public QObject {
   QString place() const;
   QString shortPlace() const;
   PieceDrawing drawing() const;
+  bool hasStrip() const { return strip().piece != nullptr; }
+  PieceDrawing strip() const;
   bool hasCard() const { return !m_cardBoard.empty(); }
   QString cardUnit() const;
   QVariantList beside() const;
@@ -113,6 +118,8 @@ class FigureViewModel : public QObject {
   int m_index = 0;
   mutable const core::design::Figure* m_drawnOf = nullptr;
   mutable PieceDrawing m_drawn;
+  mutable const core::design::Figure* m_stripOf = nullptr;
+  mutable PieceDrawing m_strip;
   mutable DrawnOnce m_drawnOnce;
 };
 

@@ -1,10 +1,12 @@
 #include "tests/app/gallery/piece_sheet.h"
 
 #include <QImage>
+#include <optional>
 #include <vector>
 
 #include "app/painting/drawing_painter.h"
 #include "core/sheets/piece.h"
+#include "core/sheets/strip_drawing.h"
 #include "tests/support/golden.h"
 #include "tests/support/richest_example.h"
 
@@ -18,26 +20,37 @@ constexpr int kPieceWidth = 720;
 constexpr int kPieceHeight = 700;
 constexpr int kPieceEdge = 16;
 
-std::vector<Drawing> pieces() {
+constexpr int kStripHeight = 90;
+
+// A piece, and a strip of its innermost band.
+struct Shown {
+  Drawing piece;
+  std::optional<core::sheets::StripInHand> strip;
+};
+
+std::vector<Shown> pieces() {
   std::vector<std::string> texts = {richestExample()};
   for (const char* name : {"pilots-chart", "heron", "tide-table"})
     texts.push_back(readWholeFile(std::string(PROJECT_ROOT) + "/recipes/jobs/" + name + ".job.json").value_or(""));
-  std::vector<Drawing> drawings;
+  std::vector<Shown> drawings;
   for (const std::string& text : texts) {
     const auto read = core::design::readDesign(text);
-    if (read.design) drawings.push_back(drawPiece(*read.design, core::sheets::Side::Face));
+    if (!read.design) continue;
+    drawings.push_back(
+        {drawPiece(*read.design, core::sheets::Side::Face),
+         core::sheets::drawStrip(*read.design, "band." + read.design->job.bands.front().id + ".strip.horizontal")});
   }
   return drawings;
 }
 
 QImage pieceSheet(const Inks& inks) {
-  const std::vector<Drawing> drawings = pieces();
-  QImage image(static_cast<int>(drawings.size()) * kPieceWidth, 2 * kPieceHeight, QImage::Format_RGB32);
+  const std::vector<Shown> drawings = pieces();
+  QImage image(static_cast<int>(drawings.size()) * kPieceWidth, 2 * kPieceHeight + kStripHeight, QImage::Format_RGB32);
   image.fill(inks.cloth);
   QPainter painter(&image);
   for (std::size_t i = 0; i < drawings.size(); ++i) {
     for (const bool toCome : {false, true}) {
-      Drawing drawing = drawings[i];
+      Drawing drawing = drawings[i].piece;
       // Half of what is to come, so that both can be compared.
       for (std::size_t k = drawing.primitives.size() / 3; toCome && k < drawing.primitives.size(); ++k)
         drawing.primitives[k].standing = core::sheets::Standing::ToCome;
@@ -50,6 +63,15 @@ QImage pieceSheet(const Inks& inks) {
                                   inks);
       painter.restore();
     }
+    if (!drawings[i].strip) continue;
+    app::painting::Painted strip;
+    strip.piece = std::make_shared<const Drawing>(drawings[i].strip->strip);
+    strip.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(drawings[i].strip->dimension);
+    strip.worked = strip.piece->primitives.front().element;
+    painter.save();
+    painter.translate(static_cast<int>(i) * kPieceWidth + kPieceEdge, 2 * kPieceHeight);
+    app::painting::paintDrawing(painter, strip, QSizeF(kPieceWidth - 2 * kPieceEdge, kStripHeight - kPieceEdge), inks);
+    painter.restore();
   }
   return image;
 }
