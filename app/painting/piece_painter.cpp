@@ -7,6 +7,7 @@
 #include "app/painting/bevel_painter.h"
 #include "app/painting/leaf_painter.h"
 #include "app/painting/light.h"
+#include "app/painting/lined_painter.h"
 #include "app/painting/materials.h"
 #include "app/painting/paper_painter.h"
 #include "app/painting/paths.h"
@@ -24,6 +25,8 @@ using core::sheets::Substance;
 constexpr double kInkOutline = 3.5;
 constexpr double kLeastOutline = 2;
 constexpr double kDot = 2;
+constexpr double kCut = 1.5;
+constexpr double kSlope = 5;
 constexpr double kSecondLine = 2;
 // What one board throws on the next under the top and left edge of its opening: mm, pixels at least, and how dark.
 constexpr double kThrown = 1.2;
@@ -104,6 +107,24 @@ void paintLine(QPainter& painter, const QPainterPath& path, const Primitive& pri
   if (missing > 0) painter.strokePath(path, QPen(brush, missing));
 }
 
+// A board cut through: its core, and the slope as a line in its colour.
+void paintCut(QPainter& painter, const QPainterPath& path, const Primitive& primitive, const PieceView& view,
+              const Light& light) {
+  const QColor colour = light.on(colourOf(*primitive.matter));
+  const QPen outline(view.inks.ink, kCut * view.inks.hairline, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
+  if (primitive.role == Role::Section) {
+    painter.fillPath(path, colour);
+    painter.strokePath(path, outline);
+  } else if (primitive.matter->substance == Substance::Paint) {
+    painter.strokePath(path, QPen(colour, kSlope * view.inks.hairline, Qt::SolidLine, Qt::FlatCap));
+  }
+}
+
+// A slope is seen from above as a ring and from the side as a line.
+bool isCutThrough(const Primitive& primitive) {
+  return primitive.role == Role::Section || std::holds_alternative<core::sheets::Stroke>(primitive.shape);
+}
+
 void paintMatter(QPainter& painter, const QPainterPath& path, const Primitive& primitive, const PieceView& view) {
   const core::sheets::Matter& matter = *primitive.matter;
   const Light light(view.inks, primitive.standing);
@@ -111,7 +132,13 @@ void paintMatter(QPainter& painter, const QPainterPath& path, const Primitive& p
     case Substance::Board:
     case Substance::Sheet: painter.fillPath(path, light.on(colourOf(matter))); break;
     case Substance::Core:
-    case Substance::Paint: paintBevel(painter, primitive, colourOf(matter), view.scale, light); break;
+    case Substance::Paint:
+      if (isCutThrough(primitive)) {
+        paintCut(painter, path, primitive, view, light);
+      } else {
+        paintBevel(painter, primitive, colourOf(matter), view.scale, light);
+      }
+      break;
     case Substance::Paper: paintPaper(painter, path, matter, view.scale, light); break;
     case Substance::Pigment: paintLine(painter, path, primitive, view, light); break;
     case Substance::Wash: painter.fillPath(path, light.on(colourOf(matter), Breadth::Fine)); break;
@@ -155,6 +182,10 @@ void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& 
   }
   if (toCome) {
     if (primitive.role != Role::Mitre) painter.strokePath(path, dotted(view.inks));
+    return;
+  }
+  if (isOfAct(primitive.role)) {
+    paintLined(painter, primitive, Emphasis::None, view.scale, view.inks);
     return;
   }
   switch (primitive.role) {

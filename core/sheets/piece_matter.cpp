@@ -39,8 +39,10 @@ double runningStart(const design::Band& band, const design::BandLayout& placed, 
 
 Matter matterOf(const design::Board& board) { return made(Substance::Board, board.material); }
 
+Matter coreOf(const design::Board& board) { return made(Substance::Core, board.material); }
+
 Matter bevelOf(const design::Board& board) {
-  return board.bevelColour ? made(Substance::Paint, *board.bevelColour) : made(Substance::Core, board.material);
+  return board.bevelColour ? made(Substance::Paint, *board.bevelColour) : coreOf(board);
 }
 
 Matter matterOf(const design::Line& line) {

@@ -6,6 +6,7 @@
 namespace core::sheets::detail {
 
 Matter matterOf(const design::Board& board);
+Matter coreOf(const design::Board& board);
 Matter bevelOf(const design::Board& board);
 Matter matterOf(const design::Line& line);
 Matter matterOf(const design::Wash& wash, const design::WashLayout& placed);
