@@ -64,47 +64,31 @@ Quad grown(const Quad& quad, double factor) {
   return result;
 }
 
-bool contains(const Patch& patch, Point point) {
-  return patch.outer.contains(point) && (patch.inner.empty() || !patch.inner.contains(point));
+double reachOf(const Quad& quad) {
+  const Point middle = middleOf(quad);
+  double reach = 0;
+  for (const Point& corner : quad) reach = std::max(reach, geometry::distance(middle, corner));
+  return reach;
 }
 
-// The field with its edges laid out for many questions about small places.
-class Field {
+// A patch of the plane with its edges laid out for many questions about small places.
+class Region {
  public:
-  Field(std::vector<Patch> within, std::vector<Patch> without)
-      : m_within(std::move(within)), m_without(std::move(without)) {
-    for (const auto* patches : {&m_within, &m_without}) {
-      for (const Patch& patch : *patches) {
-        for (const Outline* outline : {&patch.outer, &patch.inner}) addEdges(*outline);
-      }
+  Region(const Patch& patch, bool wanted) : m_patch(&patch), m_wanted(wanted) {
+    for (const Outline* outline : {&patch.outer, &patch.inner}) {
+      for (const Segment& segment : outline->segments()) m_edges.push_back({segment, geometry::boundsOf(segment)});
     }
-  }
-
-  // Returns the share of a quadrilateral that lies in the field.
-  double shareOf(const Quad& quad) const {
-    if (!isNear(quad)) return holds(middleOf(quad)) ? 1 : 0;
-    int inside = 0;
-    for (int i = 0; i < kSamples; ++i) {
-      for (int k = 0; k < kSamples; ++k) {
-        const double u = (i + 0.5) / kSamples;
-        const double v = (k + 0.5) / kSamples;
-        inside += holds((1 - u) * ((1 - v) * quad[0] + v * quad[3]) + u * ((1 - v) * quad[1] + v * quad[2]));
-      }
-    }
-    return static_cast<double>(inside) / (kSamples * kSamples);
+    if (!patch.outer.empty()) m_bounds = patch.outer.bounds();
   }
 
   // Returns whether an edge may run through a quadrilateral; never false where one does.
-  bool isNear(const Quad& quad) const {
-    const Point point = middleOf(quad);
-    double reach = 0;
-    for (const Point& corner : quad) reach = std::max(reach, geometry::distance(point, corner));
-    return std::any_of(m_edges.begin(), m_edges.end(), [&](const Edge& edge) {
-      return point.x > edge.bounds.left - reach && point.x < edge.bounds.right + reach &&
-             point.y > edge.bounds.top - reach && point.y < edge.bounds.bottom + reach &&
-             geometry::distanceTo(edge.segment, point, reach) < reach;
-    });
+  bool isNear(Point middle, double reach) const {
+    return isWithin(m_bounds, middle, reach) && std::any_of(m_edges.begin(), m_edges.end(), [&](const Edge& edge) {
+             return isWithin(edge.bounds, middle, reach) && geometry::distanceTo(edge.segment, middle, reach) < reach;
+           });
   }
+  // Returns whether a place is on the side that the field is on.
+  bool allows(Point point) const { return contains(point) == m_wanted; }
 
  private:
   struct Edge {
@@ -112,17 +96,56 @@ class Field {
     Rectangle bounds;
   };
 
-  void addEdges(const Outline& outline) {
-    for (const Segment& segment : outline.segments()) m_edges.push_back({segment, geometry::boundsOf(segment)});
+  static bool isWithin(const Rectangle& bounds, Point point, double reach) {
+    return point.x > bounds.left - reach && point.x < bounds.right + reach && point.y > bounds.top - reach &&
+           point.y < bounds.bottom + reach;
+  }
+  bool contains(Point point) const {
+    return isWithin(m_bounds, point, 0) && m_patch->outer.contains(point) &&
+           (m_patch->inner.empty() || !m_patch->inner.contains(point));
   }
 
-  bool holds(Point point) const {
-    const auto has = [&](const Patch& patch) { return contains(patch, point); };
-    return std::all_of(m_within.begin(), m_within.end(), has) && std::none_of(m_without.begin(), m_without.end(), has);
-  }
-
-  std::vector<Patch> m_within, m_without;
+  const Patch* m_patch;
+  bool m_wanted;
+  Rectangle m_bounds;
   std::vector<Edge> m_edges;
+};
+
+class Field {
+ public:
+  Field(const std::vector<Patch>& within, const std::vector<Patch>& without) {
+    for (const Patch& patch : within) m_regions.emplace_back(patch, true);
+    for (const Patch& patch : without) m_regions.emplace_back(patch, false);
+  }
+
+  // Returns the share of a quadrilateral that lies in the field. Only regions whose edges are near are asked about each
+  // of its places: elsewhere it is all on one side.
+  double shareOf(const Quad& quad) const {
+    const Point middle = middleOf(quad);
+    const double reach = reachOf(quad);
+    std::vector<const Region*> near;
+    for (const Region& region : m_regions) {
+      if (region.isNear(middle, reach)) {
+        near.push_back(&region);
+      } else if (!region.allows(middle)) {
+        return 0;
+      }
+    }
+    if (near.empty()) return 1;
+    int inside = 0;
+    for (int i = 0; i < kSamples; ++i) {
+      for (int k = 0; k < kSamples; ++k) {
+        const double u = (i + 0.5) / kSamples;
+        const double v = (k + 0.5) / kSamples;
+        const Point point = (1 - u) * ((1 - v) * quad[0] + v * quad[3]) + u * ((1 - v) * quad[1] + v * quad[2]);
+        inside += std::all_of(near.begin(), near.end(), [&](const Region* region) { return region->allows(point); });
+      }
+    }
+    return static_cast<double>(inside) / (kSamples * kSamples);
+  }
+
+ private:
+  std::vector<Region> m_regions;
 };
 
 // A net of tiles with moved knots, turned by some angle, so that nothing of it is seen in the flakes.
@@ -239,9 +262,10 @@ Scatter strewn(std::vector<Patch> within, std::vector<Patch> without, double are
   for (Strewn& one : lain) result.flakes.push_back(one.flake);
   // What no flake touches need not be kept clear.
   std::erase_if(result.without, [&](const Patch& patch) {
-    const Field edges({}, {patch});
-    return std::none_of(result.flakes.begin(), result.flakes.end(),
-                        [&](const Flake& flake) { return flake.cut && edges.isNear(flake.corners); });
+    const Region region(patch, false);
+    return std::none_of(result.flakes.begin(), result.flakes.end(), [&](const Flake& flake) {
+      return flake.cut && region.isNear(middleOf(flake.corners), reachOf(flake.corners));
+    });
   });
   return result;
 }
