@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <string_view>
+#include <utility>
 
 #include "core/base/text.h"
 #include "core/sheets/piece_matter.h"
@@ -18,8 +19,10 @@ using design::Figure;
 constexpr double kEnd = 0.4;
 constexpr double kAbove = 0.7;
 
+// From the strip's left end, or across it from its outer edge.
 struct Span {
-  double from = 0, to = 0;  // from the strip's left end
+  double from = 0, to = 0;
+  bool across = false;
 };
 
 // Where on a strip of that length a figure is measured.
@@ -29,6 +32,7 @@ std::optional<Span> spanOf(const Figure& figure, const BandLayout& band, double 
   if (is("band.glueFrom") || is("band.firstMotif.horizontal") || is("band.firstMotif.vertical"))
     return Span{0, figure.value};
   if (is("band.dryEnd")) return Span{band.trim, band.trim + figure.value};
+  if (is("band.strip.width")) return Span{0, band.width, true};
   return std::nullopt;
 }
 
@@ -64,13 +68,15 @@ std::optional<StripInHand> drawStrip(const design::Design& design, const std::st
   result.strip.primitives.push_back({band->id, Role::Band,
                                      Stroke{{{0, 0}, {length, 0}, {length, band->width}, {0, band->width}}, true},
                                      std::move(matter)});
-  const double y = -kAbove * band->width;
+  // Beside the strip: above its length, before its left end where it goes across.
+  const double beside = -kAbove * band->width;
   const double end = kEnd * band->width;
-  const auto line = [&](const Point& from, const Point& to) {
+  const auto line = [&](Point from, Point to) {
+    if (span->across) std::swap(from.x, from.y), std::swap(to.x, to.y);
     result.dimension.push_back({band->id, Role::Dimension, Stroke{{from, to}, false}});
   };
-  line({span->from, y}, {span->to, y});
-  for (const double x : {span->from, span->to}) line({x, y - end}, {x, y + end});
+  line({span->from, beside}, {span->to, beside});
+  for (const double at : {span->from, span->to}) line({at, beside - end}, {at, beside + end});
   return result;
 }
 

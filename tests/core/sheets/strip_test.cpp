@@ -61,6 +61,15 @@ TEST_CASE("its motif stands where the figure says, counted from the end, and its
   }
 }
 
+TEST_CASE("the width of a strip is measured across it, before its end") {
+  const auto hand = drawStrip(tests::designOf(tests::workedExample()), "band.inner.strip.width");
+  REQUIRE(hand.has_value());
+  const auto& points = std::get<Stroke>(hand->dimension.front().shape).points;
+  CHECK(points.front().x < 0);
+  CHECK(points.front().x == points.back().x);
+  CHECK(points.back().y - points.front().y == Approx(14));
+}
+
 TEST_CASE("what is kept dry is measured from the mitre, and figures of other things have no strip") {
   const auto design = tests::designOf(tests::workedExample());
   const auto hand = drawStrip(design, "band.inner.dryEnd");
