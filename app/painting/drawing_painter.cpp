@@ -30,6 +30,14 @@ bool hasMaterials(const core::sheets::Drawing& drawing) {
                      [](const Primitive& primitive) { return primitive.matter.has_value(); });
 }
 
+// Returns the board that is seen whole from the back; "" where the face is drawn.
+std::string rearOf(const core::sheets::Drawing& drawing) {
+  if (drawing.side == core::sheets::Side::Face) return {};
+  const auto face = std::find_if(drawing.primitives.begin(), drawing.primitives.end(),
+                                 [](const Primitive& primitive) { return primitive.role == Role::BoardFace; });
+  return face == drawing.primitives.end() ? std::string() : face->element;
+}
+
 Emphasis emphasisOf(const Primitive& primitive, const Painted& drawing) {
   const auto stands = [&](const std::string& thing) { return core::sheets::belongsTo(primitive.element, thing); };
   if (std::any_of(drawing.wrong.begin(), drawing.wrong.end(), stands)) return Emphasis::Wrong;
@@ -80,7 +88,7 @@ void paintDrawing(QPainter& painter, const Painted& drawing, const QSizeF& room,
   // Pens are in pixels: only the place is the painter's, the scale goes into the points.
   const double scale = fit.m11();
   painter.translate(fit.dx(), fit.dy());
-  const PieceView view{inks, scale};
+  const PieceView view{inks, scale, rearOf(*drawing.piece)};
   if (hasMaterials(*drawing.piece)) {
     paintPiece(painter, drawing, view);
   } else {

@@ -50,6 +50,12 @@ QPen dotted(const Inks& inks) {
   return pen;
 }
 
+QPen hidden(const Inks& inks) {
+  QPen pen(inks.pencil, inks.hairline, Qt::CustomDashLine, Qt::FlatCap);
+  pen.setDashPattern({5, 6});
+  return pen;
+}
+
 void strokeHair(QPainter& painter, const QPainterPath& path, const PieceView& view) {
   painter.setPen(hairline(view.inks));
   painter.setBrush(Qt::NoBrush);
@@ -191,8 +197,12 @@ void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& 
   switch (primitive.role) {
     case Role::BoardEdge: paintEdge(painter, path, view); break;
     case Role::BoardSight:
-      paintThrownShade(painter, path, view);
-      strokeHair(painter, path, view);
+      if (view.rear.empty()) paintThrownShade(painter, path, view);
+      if (view.rear.empty() || view.rear == primitive.element) {
+        strokeHair(painter, path, view);
+      } else {
+        painter.strokePath(path, hidden(view.inks));
+      }
       break;
     // On a board, which is light by lamp too, a mark is in the ink of the day.
     case Role::Mark: painter.fillPath(path, QColor(QStringLiteral("#181C20"))); break;

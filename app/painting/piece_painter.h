@@ -1,6 +1,7 @@
 #pragma once
 // The shapes of a piece in their materials.
 #include <QPainter>
+#include <string>
 
 #include "app/painting/inks.h"
 #include "core/sheets/drawing.h"
@@ -10,7 +11,8 @@ namespace app::painting {
 // What a shape is shown as beside what it is: worked, it is outlined in ink.
 struct PieceView {
   const Inks& inks;
-  double scale = 1;  // pixels to the mm
+  double scale = 1;       // pixels to the mm
+  std::string rear = {};  // seen from the back: the board that lies nearest; what lies behind it is hidden
 };
 
 // Paints one shape as far as it has got: its material, or that sunk into the cloth with a dotted outline.

@@ -169,3 +169,28 @@ TEST_CASE("a line is seen however small the piece is drawn, and a slope shows it
     CHECK(seen >= (role == core::sheets::Role::Bevel ? 10 : 6));
   }
 }
+
+TEST_CASE("from the back the board that lies nearest is seen whole, and edges behind it are broken lines") {
+  const auto design = tests::designOf(tests::workedExample());
+  const Drawing back = drawPiece(design, core::sheets::Side::Back);
+  // Along the left edge of an opening, a board's ground beside it.
+  const auto broken = [&](const char* board) {
+    const auto sight = design.layout.board(board)->sightAt;
+    const QImage image = pictureOf(back, "", kByDay);
+    app::painting::Painted painted;
+    painted.piece = std::make_shared<const Drawing>(back);
+    const QTransform fit = app::painting::fitted(painted, image.size(), kByDay.hairline);
+    int pencilled = 0, all = 0;
+    for (double y = sight.top + 40; y < sight.bottom - 40; y += 0.5, ++all) {
+      const QPointF at = fit.map(QPointF(back.width - sight.right, y));
+      double most = 0;
+      for (const int off : {-1, 0, 1})
+        most = std::max(most, between(image.pixelColor(qRound(at.x()) + off, qRound(at.y())), QColor("#F2E9D0")));
+      pencilled += most > 0.2 ? 1 : 0;
+    }
+    return static_cast<double>(pencilled) / all;
+  };
+  CHECK(broken("top") > 0.3);
+  CHECK(broken("top") < 0.7);
+  CHECK(broken("under") == 1);
+}
