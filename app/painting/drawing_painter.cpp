@@ -87,6 +87,8 @@ void paintDrawing(QPainter& painter, const Painted& drawing, const QSizeF& room,
   const QTransform fit = fitted(drawing, room, inks.hairline);
   // Pens are in pixels: only the place is the painter's, the scale goes into the points.
   const double scale = fit.m11();
+  // A room narrower than its margins, as an item may have while a screen is laid out.
+  if (!(scale > 0)) return;
   painter.translate(fit.dx(), fit.dy());
   const PieceView view{inks, scale, rearOf(*drawing.piece)};
   if (hasMaterials(*drawing.piece)) {

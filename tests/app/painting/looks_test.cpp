@@ -194,3 +194,22 @@ TEST_CASE("from the back the board that lies nearest is seen whole, and edges be
   CHECK(broken("top") < 0.7);
   CHECK(broken("under") == 1);
 }
+
+TEST_CASE("a piece of any size is painted in a room of any size, and nothing where there is no room") {
+  const std::string vast = tests::changed(tests::workedExample(), "\"sides\": \"70 mm\"", "\"sides\": \"4000 mm\"");
+  for (const std::string& text : {vast, tests::richestExample()}) {
+    app::painting::Painted painted;
+    painted.piece = std::make_shared<const Drawing>(drawPiece(tests::designOf(text), core::sheets::Side::Face));
+    painted.worked = "inner";
+    for (const QSize& size :
+         {QSize(1, 1), QSize(5, 400), QSize(7, 7), QSize(40, 30), QSize(3000, 12), QSize(1500, 1500)}) {
+      QImage image(size, QImage::Format_RGB32);
+      image.fill(kByDay.cloth);
+      QPainter painter(&image);
+      app::painting::paintDrawing(painter, painted, size, kByDay);
+      const int ground = pixels(image, kByDay.cloth);
+      INFO(size.width() << " x " << size.height());
+      CHECK((ground == size.width() * size.height()) == (std::min(size.width(), size.height()) <= 6));
+    }
+  }
+}
