@@ -50,6 +50,12 @@ QPen dotted(const Inks& inks) {
   return pen;
 }
 
+// A mark on a board is dark on a light one, by lamp too, and light on a dark one.
+QColor inkOn(const Primitive& mark) {
+  const bool dark = mark.matter && colourOf(*mark.matter).lightnessF() < 0.5F;
+  return QColor(dark ? QStringLiteral("#F6F2EA") : QStringLiteral("#181C20"));
+}
+
 QPen hidden(const Inks& inks) {
   QPen pen(inks.pencil, inks.hairline, Qt::CustomDashLine, Qt::FlatCap);
   pen.setDashPattern({5, 6});
@@ -180,6 +186,14 @@ void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& 
   const QPainterPath path = pathOf(primitive, view.scale);
   const bool toCome = primitive.standing == Standing::ToCome;
   const double hair = view.inks.hairline;
+  if (primitive.role == Role::Mark) {
+    if (toCome) {
+      painter.strokePath(path, dotted(view.inks));
+    } else {
+      painter.fillPath(path, inkOn(primitive));
+    }
+    return;
+  }
   if (primitive.matter) {
     paintMatter(painter, path, primitive, view);
     if (toCome && hasOutline(primitive, view)) painter.strokePath(path, dotted(view.inks));
@@ -204,8 +218,6 @@ void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& 
         painter.strokePath(path, hidden(view.inks));
       }
       break;
-    // On a board, which is light by lamp too, a mark is in the ink of the day.
-    case Role::Mark: painter.fillPath(path, QColor(QStringLiteral("#181C20"))); break;
     case Role::Mitre: {
       QColor seam = Qt::black;
       seam.setAlphaF(0.4F);
@@ -226,7 +238,7 @@ void paintWorked(QPainter& painter, const Primitive& primitive, const PieceView&
     case Role::Artwork: painter.strokePath(path, pen(width)); return;
     case Role::BoardFace:
     case Role::Bevel: return;
-    case Role::Mark: painter.fillPath(path, view.inks.ink); return;
+    case Role::Mark: painter.fillPath(path, inkOn(primitive)); return;
     default: break;
   }
   if (!primitive.matter || primitive.matter->substance == Substance::Flake) {

@@ -49,7 +49,7 @@ class Painter {
       const design::LineLayout& line = m_layout.lines[i];
       add(line.id, Role::Line, detail::between(line.outer, line.inner), detail::matterOf(m_job.lines[i]));
     }
-    mark();
+    mark(m_job.boards.front());
   }
 
   void back() {
@@ -60,7 +60,7 @@ class Painter {
       add(board.id, Role::BoardEdge, detail::ring(detail::mount(m_layout)));
       add(board.id, Role::BoardSight, detail::along(board.sightOutline));
     }
-    mark();
+    mark(m_job.boards.back());
     m_drawing.side = Side::Back;
     detail::turn(m_drawing.primitives, m_drawing.width);
   }
@@ -135,10 +135,11 @@ class Painter {
     add(field.id, Role::Leaf, shape(), detail::leafOf(m_design, index));
   }
 
-  void mark() {
+  // On the side of that board that is seen.
+  void mark(const design::Board& board) {
     const double shorter = std::min(m_drawing.width, m_drawing.height);
     const double leg = std::clamp(shorter * kMarkShare, kShortestMark, kLongestMark);
-    add("piece", Role::Mark, Stroke{{{0, 0}, {leg, 0}, {0, leg}}, true});
+    add("piece", Role::Mark, Stroke{{{0, 0}, {leg, 0}, {0, leg}}, true}, detail::matterOf(board));
   }
 
   const design::Design& m_design;

@@ -213,3 +213,20 @@ TEST_CASE("a piece of any size is painted in a room of any size, and nothing whe
     }
   }
 }
+
+TEST_CASE("the marked corner is dark on a light board by day and by lamp, and light on a dark one") {
+  const auto corner = [](const std::string& text, const Inks& inks) {
+    const Drawing drawing = drawPiece(tests::designOf(text), core::sheets::Side::Face);
+    app::painting::Painted painted;
+    painted.piece = std::make_shared<const Drawing>(drawing);
+    const QImage image = pictureOf(drawing, "", inks);
+    const QPointF at = app::painting::fitted(painted, image.size(), inks.hairline).map(QPointF(3, 3));
+    return image.pixelColor(at.toPoint()).lightnessF();
+  };
+  const std::string black = tests::changed(tests::workedExample(), R"("id": "top",   "thickness")",
+                                           R"("id": "top", "material": "black cotton board", "thickness")");
+  for (const Inks& inks : {kByDay, kByLamp}) {
+    CHECK(corner(tests::workedExample(), inks) < 0.2);
+    CHECK(corner(black, inks) > 0.8);
+  }
+}
