@@ -1,5 +1,6 @@
 // How materials look: told apart by day and by lamp, sunk into the cloth while to come, inked where worked.
 #include <QImage>
+#include <algorithm>
 #include <set>
 
 #include "app/painting/drawing_painter.h"

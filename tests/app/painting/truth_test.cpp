@@ -1,6 +1,7 @@
 // A piece is painted and measured on the picture: edges, repeats and the share of flake are where the figures say.
 #include <QImage>
 #include <cmath>
+#include <functional>
 
 #include "app/painting/drawing_painter.h"
 #include "app/painting/materials.h"
