@@ -1,9 +1,10 @@
 #include "app/painting/drawing_painter.h"
 
-#include <QPainterPath>
 #include <algorithm>
 
+#include "app/painting/lined_painter.h"
 #include "app/painting/paths.h"
+#include "app/painting/piece_painter.h"
 #include "core/sheets/piece.h"
 
 namespace app::painting {
@@ -11,60 +12,6 @@ namespace {
 
 using core::sheets::Primitive;
 using core::sheets::Role;
-
-struct Style {
-  QPen pen;
-  QBrush fill = Qt::NoBrush;
-};
-
-// Returns whether a shape is filled when it is worked: thin lines would vanish under an outline alone.
-bool isFilledWhenWorked(Role role) {
-  return role == Role::Band || role == Role::Line || role == Role::Spandrel || role == Role::Wash ||
-         role == Role::Leaf || role == Role::Bevel;
-}
-
-QColor mixed(const QColor& ground, const QColor& with, double share) {
-  const auto channel = [share](double a, double b) { return static_cast<float>(a + (b - a) * share); };
-  return QColor::fromRgbF(channel(ground.redF(), with.redF()), channel(ground.greenF(), with.greenF()),
-                          channel(ground.blueF(), with.blueF()));
-}
-
-QPen rounded(const QColor& colour, double width) { return {colour, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin}; }
-
-// Of an act: the piece in quiet greys, tools outlined in ink, colour only where the hand lays something or moves.
-Style styleOfAct(Role role, bool closed, const Inks& inks) {
-  QColor film = inks.worked;
-  film.setAlphaF(0.38F);
-  const auto filled = [closed](const QColor& colour) { return closed ? QBrush(colour) : QBrush(Qt::NoBrush); };
-  switch (role) {
-    case Role::Section: return {rounded(inks.ink, 1.5 * inks.hairline), filled(mixed(inks.ground, inks.pencil, 0.32))};
-    case Role::Sheet: return {rounded(inks.ink, 1.5 * inks.hairline), filled(mixed(inks.ground, inks.pencil, 0.05))};
-    case Role::Tool: return {rounded(inks.ink, 2 * inks.hairline), filled(inks.ground)};
-    case Role::Blade: return {rounded(inks.ink, 1.5 * inks.hairline), filled(inks.ink)};
-    case Role::Film: return {rounded(inks.worked, 1.5 * inks.hairline), filled(film)};
-    case Role::Motion: return {rounded(inks.worked, 4 * inks.hairline), filled(inks.worked)};
-    case Role::Waste: return {rounded(inks.pencil, inks.hairline)};
-    default: return {rounded(inks.pencil, inks.hairline)};
-  }
-}
-
-Style styleOf(const Primitive& primitive, bool worked, bool wrong, bool closed, const QColor& tint, const Inks& inks) {
-  if (isOfAct(primitive.role)) return styleOfAct(primitive.role, closed, inks);
-  const bool dimension = primitive.role == Role::Dimension || primitive.role == Role::DimensionText;
-  const bool mark = primitive.role == Role::Mark;
-  const QColor colour = worked || dimension ? inks.worked : mark ? inks.ink : inks.pencil;
-  Style style{QPen(colour, worked || dimension ? 3 * inks.hairline : inks.hairline)};
-  if (wrong) style.pen = QPen(inks.worked, 3 * inks.hairline, Qt::DashLine);
-  if (tint.isValid() && closed) {
-    // By lamp a board in full light would blind.
-    constexpr double kByDay = 0.92;
-    constexpr double kByLamp = 0.6;
-    style.fill = mixed(inks.ground, tint, inks.ground.lightnessF() > 0.5F ? kByDay : kByLamp);
-    return style;
-  }
-  if (mark || (worked && closed && isFilledWhenWorked(primitive.role))) style.fill = colour;
-  return style;
-}
 
 // Returns the part of a dimension that has to be seen: its lines.
 QRectF reachOf(const Primitive& primitive) {
@@ -77,23 +24,43 @@ QRectF reachOf(const Primitive& primitive) {
   return reach;
 }
 
-void paintPath(QPainter& painter, const QPainterPath& path, const Style& style) {
-  painter.setPen(style.pen);
-  painter.setBrush(style.fill);
-  painter.drawPath(path);
+// A piece is drawn in its materials as soon as anything of it has one.
+bool hasMaterials(const core::sheets::Drawing& drawing) {
+  return std::any_of(drawing.primitives.begin(), drawing.primitives.end(),
+                     [](const Primitive& primitive) { return primitive.matter.has_value(); });
 }
 
-bool isClosed(const Primitive& primitive) {
-  if (const auto* line = std::get_if<core::sheets::Path>(&primitive.shape)) return line->closed;
-  if (const auto* stroke = std::get_if<core::sheets::Stroke>(&primitive.shape)) return stroke->closed;
-  return true;
+// Returns the board that is seen whole from the back; "" where the face is drawn.
+std::string rearOf(const core::sheets::Drawing& drawing) {
+  if (drawing.side == core::sheets::Side::Face) return {};
+  const auto face = std::find_if(drawing.primitives.begin(), drawing.primitives.end(),
+                                 [](const Primitive& primitive) { return primitive.role == Role::BoardFace; });
+  return face == drawing.primitives.end() ? std::string() : face->element;
 }
 
-// Texts of the drawing are too small for the bench; the figure stands beside it instead.
-void paintOne(QPainter& painter, const Primitive& primitive, bool worked, bool wrong, const QColor& tint, double scale,
-              const Inks& inks) {
-  if (std::holds_alternative<core::sheets::Text>(primitive.shape)) return;
-  paintPath(painter, pathOf(primitive, scale), styleOf(primitive, worked, wrong, isClosed(primitive), tint, inks));
+Emphasis emphasisOf(const Primitive& primitive, const Painted& drawing) {
+  const auto stands = [&](const std::string& thing) { return core::sheets::belongsTo(primitive.element, thing); };
+  if (std::any_of(drawing.wrong.begin(), drawing.wrong.end(), stands)) return Emphasis::Wrong;
+  return !drawing.worked.empty() && stands(drawing.worked) ? Emphasis::Worked : Emphasis::None;
+}
+
+void paintPiece(QPainter& painter, const Painted& drawing, const PieceView& view) {
+  for (const Primitive& primitive : drawing.piece->primitives) paintShape(painter, primitive, view);
+  for (const Primitive& primitive : drawing.piece->primitives) {
+    const Emphasis emphasis = emphasisOf(primitive, drawing);
+    if (emphasis == Emphasis::Worked) paintWorked(painter, primitive, view);
+    if (emphasis == Emphasis::Wrong) paintLined(painter, primitive, emphasis, view.scale, view.inks);
+  }
+}
+
+// Ink goes over pencil, so that no neighbour's edge runs across what is worked.
+void paintLines(QPainter& painter, const Painted& drawing, const PieceView& view) {
+  for (const bool inked : {false, true}) {
+    for (const Primitive& primitive : drawing.piece->primitives) {
+      const Emphasis emphasis = emphasisOf(primitive, drawing);
+      if ((emphasis != Emphasis::None) == inked) paintLined(painter, primitive, emphasis, view.scale, view.inks);
+    }
+  }
 }
 
 }  // namespace
@@ -120,25 +87,18 @@ void paintDrawing(QPainter& painter, const Painted& drawing, const QSizeF& room,
   const QTransform fit = fitted(drawing, room, inks.hairline);
   // Pens are in pixels: only the place is the painter's, the scale goes into the points.
   const double scale = fit.m11();
+  // A room narrower than its margins, as an item may have while a screen is laid out.
+  if (!(scale > 0)) return;
   painter.translate(fit.dx(), fit.dy());
-  const auto stands = [](const Primitive& primitive) {
-    return [&primitive](const std::string& thing) { return core::sheets::belongsTo(primitive.element, thing); };
-  };
-  const auto tintOf = [&](const Primitive& primitive) {
-    const auto found = drawing.tints.find({primitive.element, primitive.role});
-    return found == drawing.tints.end() ? QColor() : found->second;
-  };
-  // Ink goes over pencil, so that no neighbour's edge runs across what is worked.
-  for (const bool inked : {false, true}) {
-    for (const Primitive& primitive : drawing.piece->primitives) {
-      const bool wrong = std::any_of(drawing.wrong.begin(), drawing.wrong.end(), stands(primitive));
-      const bool worked = !wrong && !drawing.worked.empty() && stands(primitive)(drawing.worked);
-      if ((worked || wrong) == inked) paintOne(painter, primitive, worked, wrong, tintOf(primitive), scale, inks);
-    }
+  const PieceView view{inks, scale, rearOf(*drawing.piece)};
+  if (hasMaterials(*drawing.piece)) {
+    paintPiece(painter, drawing, view);
+  } else {
+    paintLines(painter, drawing, view);
   }
-  if (drawing.dimension) {
-    for (const Primitive& primitive : *drawing.dimension) paintOne(painter, primitive, false, false, {}, scale, inks);
-  }
+  if (!drawing.dimension) return;
+  for (const Primitive& primitive : *drawing.dimension) paintHalo(painter, primitive, scale, inks);
+  for (const Primitive& primitive : *drawing.dimension) paintLined(painter, primitive, Emphasis::None, scale, inks);
 }
 
 }  // namespace app::painting

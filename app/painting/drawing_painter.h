@@ -1,21 +1,13 @@
 #pragma once
-// Ink and pencil for every drawing of the core: the only place that decides how a role looks on the glass.
-#include <QColor>
+// Every drawing of the core on the glass: the piece in its materials, everything else in ink and pencil.
 #include <QPainter>
 #include <QSizeF>
 #include <QTransform>
 
+#include "app/painting/inks.h"
 #include "app/painting/painted.h"
 
 namespace app::painting {
-
-struct Inks {
-  QColor ink;
-  QColor pencil;
-  QColor worked;
-  QColor ground;
-  double hairline = 1;  // width of a pencil line, in pixels; ink is three times that
-};
 
 // From mm of the piece to pixels of `room`.
 QTransform fitted(const Painted& drawing, const QSizeF& room, double hairline);

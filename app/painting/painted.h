@@ -1,11 +1,10 @@
 #pragma once
-// A drawing of the core with its presentation: the parts that are inked or highlighted, and the colours.
+// A drawing of the core with its presentation: the parts that are inked or highlighted.
 #include <QRectF>
 #include <memory>
 #include <string>
 #include <vector>
 
-#include "app/painting/tints.h"
 #include "core/sheets/drawing.h"
 
 namespace app::painting {
@@ -15,9 +14,7 @@ struct Painted {
   std::shared_ptr<const std::vector<core::sheets::Primitive>> dimension;  // laid over it
   std::string worked;              // the thing whose elements are inked; "" for none
   std::vector<std::string> wrong;  // things with a problem: inked, their lines broken
-  // Colours of what is drawn, for a drawing that is to look like the piece; empty: ink and pencil alone.
-  Tints tints;
-  QRectF seen;  // what of the piece is brought into view, in mm; null: the whole
+  QRectF seen;                     // what of the piece is brought into view, in mm; null: the whole
 
   friend bool operator==(const Painted&, const Painted&) = default;
 };

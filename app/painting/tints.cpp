@@ -1,71 +1,82 @@
 #include "app/painting/tints.h"
 
+#include <QStringList>
 #include <algorithm>
+#include <array>
 
 #include "app/convert/text.h"
 
 namespace app::painting {
 
-using core::sheets::Role;
-
 namespace {
 
-constexpr const char* kBoard = "#F6F1E4";
-constexpr const char* kBareBevel = "#FFFFFF";
-constexpr const char* kWork = "#C9CDBF";
-constexpr const char* kPaper = "#B9A184";
-constexpr const char* kOtherPaper = "#A8AFA0";
-constexpr const char* kLeaf = "#D8B24A";
-constexpr double kThinWash = 0.45;
+struct Named {
+  const char* name;
+  const char* colour;
+  bool metal = false;
+};
 
-QColor thinned(const QColor& colour, double share) {
-  const QColor board(QString::fromLatin1(kBoard));
-  const auto channel = [share](float a, float b) { return static_cast<float>(a + (b - a) * share); };
-  return QColor::fromRgbF(channel(board.redF(), colour.redF()), channel(board.greenF(), colour.greenF()),
-                          channel(board.blueF(), colour.blueF()));
+constexpr std::array kOfTheBench = {
+    Named{"copper", "#B4703C", true}, Named{"bronze", "#8F7040", true}, Named{"gold", "#C9A23A", true},
+    Named{"silver", "#A9AEB2", true}, Named{"brass", "#B9994A", true},  Named{"pewter", "#8B9094", true},
+    Named{"indigo", "#3E4B85"},       Named{"reed green", "#7C8C5B"},   Named{"sea green", "#5F8F86"},
+    Named{"sand", "#D8C49A"},         Named{"umber", "#6B4F3A"},        Named{"slate", "#5C6B78"},
+    Named{"ochre", "#C99A45"},        Named{"sienna", "#A45A32"},       Named{"vermilion", "#C0432C"},
+    Named{"sepia", "#5E4634"},        Named{"cream", "#F2E6C6"},        Named{"madder", "#9E3B3B"},
+    Named{"lamp black", "#26282B"},   Named{"terracotta", "#B5654A"},   Named{"verdigris", "#4F9384"},
+    Named{"stone", "#B9B2A2"}};
+
+// What a maker puts before a colour, and how much of white or black that mixes into it.
+struct Shade {
+  const char* word;
+  const char* with;
+  float share;
+};
+constexpr std::array kShades = {Shade{"pale ", "#FFFFFF", 0.45F}, Shade{"light ", "#FFFFFF", 0.3F},
+                                Shade{"deep ", "#000000", 0.25F}, Shade{"dark ", "#000000", 0.3F}};
+
+QString plain(const std::string& name) {
+  return convert::toQt(name).toLower().replace(QLatin1Char('-'), ' ').simplified();
+}
+
+QColor named(const QString& name) {
+  const auto* found = std::find_if(kOfTheBench.begin(), kOfTheBench.end(),
+                                   [&](const Named& one) { return name == QLatin1String(one.name); });
+  if (found != kOfTheBench.end()) return QColor(QLatin1String(found->colour));
+  QString web = name;
+  web.remove(QLatin1Char(' '));
+  if (QColor::isValidColorName(web)) return QColor(web);
+  for (const Shade& shade : kShades) {
+    if (!name.startsWith(QLatin1String(shade.word))) continue;
+    const QColor of = named(name.mid(QLatin1String(shade.word).size()));
+    const QColor with(QLatin1String(shade.with));
+    const auto mixed = [&](float a, float b) { return a + (b - a) * shade.share; };
+    if (of.isValid())
+      return QColor::fromRgbF(mixed(of.redF(), with.redF()), mixed(of.greenF(), with.greenF()),
+                              mixed(of.blueF(), with.blueF()));
+  }
+  return {};
 }
 
 }  // namespace
 
-QColor colourNamed(const std::string& name) {
-  static const std::map<std::string, const char*> kOfTheBench = {
-      {"copper", "#B4703C"},    {"bronze", "#8F7040"}, {"gold", "#C9A23A"},
-      {"silver", "#A9AEB2"},    {"indigo", "#3E4B85"}, {"reed green", "#7C8C5B"},
-      {"sea green", "#5F8F86"}, {"sand", "#D8C49A"},   {"umber", "#6B4F3A"}};
-  const auto found = kOfTheBench.find(name);
-  if (found != kOfTheBench.end()) return QColor(QString::fromLatin1(found->second));
-  QString plain = convert::toQt(name);
-  plain.remove(QLatin1Char(' '));
-  return QColor::isValidColorName(plain) ? QColor(plain) : QColor();
+QColor colourIn(const std::string& words) {
+  const QStringList list = plain(words).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  constexpr qsizetype kMostWords = 3;
+  for (qsizetype first = 0; first < list.size(); ++first) {
+    for (qsizetype count = std::min(kMostWords, list.size() - first); count > 0; --count) {
+      const QColor colour = named(list.mid(first, count).join(QLatin1Char(' ')));
+      if (colour.isValid()) return colour;
+    }
+  }
+  return {};
 }
 
-Tints tintsOf(const core::design::Design& design) {
-  const auto& job = design.job;
-  Tints tints;
-  const auto put = [&](const std::string& element, Role role, const QColor& colour) {
-    if (colour.isValid()) tints[{element, role}] = colour;
-  };
-  put("art", Role::Artwork, QColor(QString::fromLatin1(kWork)));
-  for (const auto& board : job.boards) {
-    put(board.id, Role::BoardFace, QColor(QString::fromLatin1(kBoard)));
-    const QColor bevel = board.bevelColour ? colourNamed(*board.bevelColour) : QColor();
-    put(board.id, Role::Bevel, bevel.isValid() ? bevel : QColor(QString::fromLatin1(kBareBevel)));
-  }
-  for (const auto& band : job.bands) {
-    for (const char* side : {".top", ".right", ".bottom", ".left"})
-      put(band.id + side, Role::Band, QColor(QString::fromLatin1(kPaper)));
-  }
-  for (const auto& spandrel : job.spandrels) put(spandrel.id, Role::Spandrel, QColor(QString::fromLatin1(kOtherPaper)));
-  for (const auto& line : job.lines) put(line.id, Role::Line, colourNamed(line.colour));
-  for (const auto& wash : job.washes) {
-    const QColor colour = colourNamed(wash.colour);
-    if (colour.isValid()) put(wash.id, Role::Wash, thinned(colour, kThinWash));
-  }
-  for (const auto& leaf : job.leaf) {
-    const double share = leaf.coverage;
-    put(leaf.id, Role::Leaf, thinned(QColor(QString::fromLatin1(kLeaf)), std::clamp(share, 0.1, 1.0)));
-  }
-  return tints;
+bool isMetal(const std::string& name) {
+  const QString text = plain(name);
+  return std::any_of(kOfTheBench.begin(), kOfTheBench.end(), [&](const Named& one) {
+    return one.metal && text.split(QLatin1Char(' ')).contains(QLatin1String(one.name));
+  });
 }
 
 }  // namespace app::painting

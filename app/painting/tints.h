@@ -1,21 +1,15 @@
 #pragma once
-// The colours of the piece as the design names them, for a drawing that is to look like it.
+// Colours by the names makers give them.
 #include <QColor>
-#include <map>
 #include <string>
-#include <utility>
-
-#include "core/design/design.h"
-#include "core/sheets/drawing.h"
 
 namespace app::painting {
 
-// The keys are the element and its role. A colour that the design names in unknown words gives none; papers, whose
-// pattern is not known, have a tone of their own, so that they stand out from the board.
-using Tints = std::map<std::pair<std::string, core::sheets::Role>, QColor>;
-Tints tintsOf(const core::design::Design& design);
+// Returns the first colour that the words of a name tell: "copper", "pale sea green", "ochre laid paper", or a name or
+// #rrggbb as the web writes it; invalid where none does.
+QColor colourIn(const std::string& words);
 
-// "copper", "reed green", or a name or #rrggbb as the web writes it; invalid for none of them.
-QColor colourNamed(const std::string& name);
+// Returns whether the name is that of a metal, which glints.
+bool isMetal(const std::string& name);
 
 }  // namespace app::painting

@@ -10,7 +10,7 @@ PieceItem::PieceItem(QQuickItem* parent) : QQuickPaintedItem(parent) {
 }
 
 void PieceItem::paint(QPainter* painter) {
-  painting::paintDrawing(*painter, m_drawing, size(), {m_ink, m_pencil, m_worked, m_ground, m_hairline});
+  painting::paintDrawing(*painter, m_drawing, size(), {m_ink, m_pencil, m_worked, m_ground, m_hairline, m_cloth});
 }
 
 QPointF PieceItem::onPiece(double x, double y) const {

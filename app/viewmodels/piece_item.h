@@ -16,6 +16,8 @@ class PieceItem : public QQuickPaintedItem {
   Q_PROPERTY(QColor pencil MEMBER m_pencil NOTIFY changed FINAL)
   Q_PROPERTY(QColor worked MEMBER m_worked NOTIFY changed FINAL)
   Q_PROPERTY(QColor ground MEMBER m_ground NOTIFY changed FINAL)
+  // What is still to come sinks into it.
+  Q_PROPERTY(QColor cloth MEMBER m_cloth NOTIFY changed FINAL)
   // Width of a pencil line, in pixels; ink is three times that.
   Q_PROPERTY(double hairline MEMBER m_hairline NOTIFY changed FINAL)
 
@@ -36,6 +38,7 @@ class PieceItem : public QQuickPaintedItem {
   QColor m_pencil;
   QColor m_worked;
   QColor m_ground;
+  QColor m_cloth;
   double m_hairline = 1;
 };
 

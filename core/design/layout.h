@@ -12,6 +12,7 @@
 #include "core/design/job.h"
 #include "core/geometry/outline.h"
 #include "core/geometry/rectangle.h"
+#include "core/geometry/region.h"
 
 namespace core::design {
 
@@ -97,6 +98,8 @@ struct LeafLayout {
   geometry::Ring ring;   // the bounds of its region; unused for a bevel
   Outline outer, inner;  // of its region, which stays off the outer edge; areas left out inside it do not show here
   bool onBevel = false;
+  // The field itself: in all of the first and in none of the second.
+  std::vector<geometry::Patch> within, without;
 };
 
 struct Layout {

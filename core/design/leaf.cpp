@@ -154,7 +154,9 @@ void placeLeaf(const Job& job, Layout& layout, Effort& effort, base::Problems& p
     Field field{&leaf, {}, {}};
     if (leaf.region == RegionKind::Bevel) {
       placed.onBevel = true;
-      placed.area = layout.board(leaf.regionOf)->bevelArea;
+      const BoardLayout& board = *layout.board(leaf.regionOf);
+      placed.area = board.bevelArea;
+      placed.within = {{board.faceOutline, board.sightOutline}};
       if (leaf.keepOffEdge > Length() || leaf.keepOffLines > Length()) {
         conflict(problems, leaf.place.pointer + "/keepOff", Message("job.keep-off-bevel"));
       }
@@ -174,6 +176,10 @@ void placeLeaf(const Job& job, Layout& layout, Effort& effort, base::Problems& p
     placed.sheets = sheetsFor(leaf, placed.area);
     placed.size = placed.area * 1e-6 * leaf.spread * (1 + leaf.potLoss);
     for (const Field& earlier : fields) checkAgainst(field, earlier, effort, problems);
+    if (!placed.onBevel) {
+      placed.within = field.within;
+      placed.without = field.without;
+    }
     fields.push_back(std::move(field));
     layout.leaf.push_back(std::move(placed));
   }

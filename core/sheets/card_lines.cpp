@@ -65,7 +65,8 @@ geometry::Segment CardPlace::on(const geometry::Segment& segment) const {
 std::vector<Primitive> boardLines(const CardPlace& place, const design::Design& design, const std::string& board) {
   std::vector<Primitive> lines;
   for (const Primitive& primitive : drawPiece(design, Side::Back).primitives) {
-    if (primitive.role == Role::Mark || primitive.element != board) continue;
+    // Lines alone: numbers stand on the board too, and want no ground of their own.
+    if (primitive.role == Role::Mark || primitive.matter || primitive.element != board) continue;
     lines.push_back({board, primitive.role, onBoard(place, primitive.shape)});
   }
   // The triangle keeps its size on the glass: it is to be seen on the smallest board.

@@ -49,7 +49,41 @@ struct ShapeText {
   }
 };
 
+// Points of a pattern are no points of the drawing, so they are written otherwise.
+std::string patternAt(const Point& point) { return number(point.x) + ' ' + number(point.y); }
+
+std::string dump(const Matter& matter) {
+  std::string text = " of " + std::string(name(matter.substance));
+  if (!matter.name.empty()) text += " \"" + matter.name + '"';
+  if (matter.run) {
+    text += " repeat " + number(matter.run->repeat) + " at " + patternAt(matter.run->from) + " along " +
+            patternAt(matter.run->along) + (matter.run->mirror ? " mirrored" : "");
+  }
+  if (matter.leafWidth > 0) text += " leaves " + patternAt({matter.leafWidth, matter.leafHeight});
+  if (matter.scatter && !matter.scatter->flakes.empty()) {
+    const Flake& first = matter.scatter->flakes.front();
+    text += ' ' + std::to_string(matter.scatter->flakes.size()) + " flakes, the first at " +
+            patternAt(first.corners[0]) + " tone " + std::to_string(first.tone);
+  }
+  return text;
+}
+
 }  // namespace
+
+std::string_view name(Substance substance) {
+  switch (substance) {
+    case Substance::Board: return "board";
+    case Substance::Core: return "core";
+    case Substance::Paint: return "paint";
+    case Substance::Paper: return "paper";
+    case Substance::Pigment: return "pigment";
+    case Substance::Wash: return "wash";
+    case Substance::Flake: return "flake";
+    case Substance::LaidLeaf: return "laidLeaf";
+    case Substance::Sheet: return "sheet";
+  }
+  return "";
+}
 
 std::string_view name(Role role) {
   switch (role) {
@@ -95,7 +129,11 @@ bool isOfAct(Role role) {
 }
 
 std::string dump(const Primitive& primitive) {
-  return primitive.element + ' ' + std::string(name(primitive.role)) + ' ' + std::visit(ShapeText{}, primitive.shape);
+  std::string text =
+      primitive.element + ' ' + std::string(name(primitive.role)) + ' ' + std::visit(ShapeText{}, primitive.shape);
+  if (primitive.matter) text += dump(*primitive.matter);
+  if (primitive.standing == Standing::ToCome) text += " to come";
+  return text;
 }
 
 std::string dump(const Drawing& drawing) {

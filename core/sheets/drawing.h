@@ -1,15 +1,15 @@
 #pragma once
 // Drawings as data: primitives in millimetres of the piece, origin at the top left seen from the side drawn, y
 // downwards. Each carries the id of the element it shows and a role; the painter decides ink and pencil.
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
 
 #include "core/geometry/region.h"
+#include "core/sheets/matter.h"
 
 namespace core::sheets {
-
-using geometry::Point;
 
 enum class Role {
   BoardEdge,   // outer edge of the mount
@@ -66,6 +66,8 @@ struct Primitive {
   Role role = Role::BoardEdge;
   // A patch is a frame between curved outlines.
   std::variant<Frame, Stroke, Text, geometry::Patch, Path> shape;
+  std::optional<Matter> matter = std::nullopt;  // nothing: a line of the drawing, or a shape in the greys of an act
+  Standing standing = Standing::Made;
 };
 
 enum class Side { Face, Back };

@@ -8,6 +8,7 @@
 namespace core::sheets {
 
 std::string_view name(Role role);              // "boardEdge", "band", "dimensionText"
+std::string_view name(Substance substance);    // "laidLeaf"
 std::string dump(const Primitive& primitive);  // without a line end
 
 }  // namespace core::sheets

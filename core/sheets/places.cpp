@@ -29,6 +29,10 @@ Rectangle followedBy(const design::Layout& layout, const design::Line& line) {
   return around(face, line.along == design::Edge::BandInner ? band.inner : band.outer);
 }
 
+std::array<Point, 4> clockwise(const Rectangle& r) {
+  return {Point{r.left, r.top}, Point{r.right, r.top}, Point{r.right, r.bottom}, Point{r.left, r.bottom}};
+}
+
 Frame frame(const Rectangle& outer, const Rectangle& inner) {
   Frame result{{outer.left, outer.top}, {outer.right, outer.bottom}, {}, {}};
   if (!inner.empty()) {
@@ -38,8 +42,9 @@ Frame frame(const Rectangle& outer, const Rectangle& inner) {
   return result;
 }
 
-Stroke ring(const Rectangle& r) {
-  return {{{r.left, r.top}, {r.right, r.top}, {r.right, r.bottom}, {r.left, r.bottom}}, true};
+Stroke ring(const Rectangle& rectangle) {
+  const std::array<Point, 4> corners = clockwise(rectangle);
+  return {{corners.begin(), corners.end()}, true};
 }
 
 namespace {

@@ -1,5 +1,6 @@
 #pragma once
 // The places of things on the mount, as rectangles seen from the face, and how they turn over to the back.
+#include <array>
 #include <vector>
 
 #include "core/design/design.h"
@@ -19,6 +20,9 @@ Rectangle around(const Rectangle& centre, const design::Box& box);
 Rectangle sheetOf(const design::Layout& layout);
 // The edge a line follows.
 Rectangle followedBy(const design::Layout& layout, const design::Line& line);
+
+// Corners from the top left.
+std::array<Point, 4> clockwise(const Rectangle& rectangle);
 
 Frame frame(const Rectangle& outer, const Rectangle& inner);
 Stroke ring(const Rectangle& rectangle);

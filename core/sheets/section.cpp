@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/sheets/piece_matter.h"
+
 namespace core::sheets {
 namespace {
 
@@ -25,13 +27,17 @@ Drawing drawSection(const design::Design& design) {
   Drawing drawing;
   drawing.width = innermost + kBeyond - from;
   double y = kAir;
-  for (const design::BoardLayout& board : boards) {
+  for (std::size_t i = 0; i < boards.size(); ++i) {
+    const design::BoardLayout& board = boards[i];
+    const design::Board& entered = design.job.boards[i];
     const double face = board.faceAt.left - from;
     const double sight = board.sightAt.left - from;
     const double below = y + board.thickness;
+    drawing.primitives.push_back({board.id, Role::Section,
+                                  Stroke{{{0, y}, {face, y}, {sight, below}, {0, below}}, true},
+                                  detail::coreOf(entered)});
     drawing.primitives.push_back(
-        {board.id, Role::Section, Stroke{{{0, y}, {face, y}, {sight, below}, {0, below}}, true}});
-    drawing.primitives.push_back({board.id, Role::Bevel, Stroke{{{face, y}, {sight, below}}, false}});
+        {board.id, Role::Bevel, Stroke{{{face, y}, {sight, below}}, false}, detail::bevelOf(entered)});
     y = below;
   }
   const double work = design.job.artwork.thickness.inMillimetres();

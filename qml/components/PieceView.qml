@@ -7,5 +7,6 @@ PieceItem {
     pencil: Theme.pencil
     worked: Theme.worked
     ground: Theme.ground
+    cloth: Theme.cloth
     hairline: Metrics.hairline
 }

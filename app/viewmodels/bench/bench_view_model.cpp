@@ -134,7 +134,7 @@ void BenchViewModel::showPlace(const JobAt& job) {
   }
   const auto side =
       m_step != nullptr && m_step->up == core::craft::WayUp::Back ? core::sheets::Side::Back : core::sheets::Side::Face;
-  m_drawing.piece = m_drawn.piece(job.state().design, side);
+  m_drawing.piece = m_drawn.piece(job.state().design, side, m_drawn.growth(job.state()));
   if (m_refusal.isEmpty() && !job.state().unmeasurable.id.empty()) {
     m_refusal = tr("What was measured no longer fits this job; the computed figures are shown. %1")
                     .arg(words::text(job.state().unmeasurable, plan.design.job.units));
@@ -225,7 +225,11 @@ void BenchViewModel::showFigures(const core::jobs::JobState* state) {
   }
   const bool backUp = std::any_of(m_steps.begin(), m_steps.end(),
                                   [](const auto* step) { return step->up == core::craft::WayUp::Back; });
-  m_figure.show(act, state == nullptr ? nullptr : state->design, std::move(figures), backUp);
+  if (state == nullptr) {
+    m_figure.show(act, nullptr, nullptr, {}, backUp);
+  } else {
+    m_figure.show(act, state->design, m_drawn.growth(*state), std::move(figures), backUp);
+  }
 }
 
 void BenchViewModel::showWaiting(const JobAt& job, const std::string& waitId) {

@@ -7,6 +7,7 @@
 #include "app/viewmodels/names.h"
 #include "app/words/words.h"
 #include "core/sheets/piece.h"
+#include "core/sheets/strip_drawing.h"
 
 namespace app::viewmodels {
 
@@ -29,16 +30,17 @@ QString shortName(const Figure& figure) {
 }  // namespace
 
 void FigureViewModel::show(const std::string& act, std::shared_ptr<const core::design::Design> design,
-                           std::vector<core::workflow::WorkflowFigure> figures, bool backUp) {
+                           DrawnOnce::Growth growth, std::vector<core::workflow::WorkflowFigure> figures, bool backUp) {
   if (act.empty()) figures.clear();
   // By name: a plan read anew may lie where another one lay.
   const bool sameAct = m_shown == act;
-  const bool same = sameAct && m_design == design && m_listed == figures;
+  const bool same = sameAct && m_design == design && m_growth == growth && m_listed == figures;
   if (!sameAct) m_index = 0;
   if (!same) {
-    m_drawnOf = nullptr;
+    m_drawnOf = m_stripOf = nullptr;
     m_shown = act;
     m_design = std::move(design);
+    m_growth = std::move(growth);
     m_listed = std::move(figures);
     m_cardBoard = backUp && m_design ? core::sheets::boardOfCard(*m_design, m_listed) : std::string();
     m_figures = hasCard() ? core::sheets::inOrderOfTheHand(*m_design, m_listed) : m_listed;
@@ -174,10 +176,23 @@ PieceDrawing FigureViewModel::drawing() const {
   m_drawn = {};
   const auto dimension = core::sheets::drawFigure(*m_design, current()->id);
   if (!dimension) return {};
-  m_drawn.piece = std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(*m_design, dimension->side));
+  m_drawn.piece = m_drawnOnce.piece(m_design, dimension->side, m_growth);
   m_drawn.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(dimension->primitives);
   m_drawn.worked = current()->element;
   return m_drawn;
+}
+
+PieceDrawing FigureViewModel::strip() const {
+  if (current() == nullptr) return {};
+  if (m_stripOf == current()) return m_strip;
+  m_stripOf = current();
+  m_strip = {};
+  auto drawn = core::sheets::drawStrip(*m_design, current()->id);
+  if (!drawn) return {};
+  m_strip.piece = std::make_shared<const core::sheets::Drawing>(std::move(drawn->strip));
+  m_strip.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(std::move(drawn->dimension));
+  m_strip.worked = current()->element;
+  return m_strip;
 }
 
 void FigureViewModel::begin() {

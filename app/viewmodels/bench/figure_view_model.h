@@ -6,6 +6,7 @@
 #include <QVariantList>
 #include <vector>
 
+#include "app/viewmodels/bench/drawn_once.h"
 #include "app/viewmodels/piece_drawing.h"
 #include "core/design/design.h"
 #include "core/sheets/card.h"
@@ -43,13 +44,17 @@ class FigureViewModel : public QObject {
   Q_PROPERTY(bool byMarking READ byMarking NOTIFY changed FINAL)  // another way of marking has other numbers
   Q_PROPERTY(QString what READ what NOTIFY changed FINAL)  // the label without the board, which the card's title names
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
+  // What the number is measured on where that is a strip in the hand; otherwise nothing is painted.
+  Q_PROPERTY(bool hasStrip READ hasStrip NOTIFY changed FINAL)
+  Q_PROPERTY(app::viewmodels::PieceDrawing strip READ strip NOTIFY changed FINAL)
 
  public:
   using QObject::QObject;
 
-  // Begins with the first number where the act has changed; `act` tells it from others, "" shows none. `design` may be
-  // null. With the back of the board up, what is taken there is put in the order of the hand and has a card.
-  void show(const std::string& act, std::shared_ptr<const core::design::Design> design,
+  // Begins with the first number where the act has changed; `act` tells it from others, "" shows none. `design` and
+  // how far the piece has grown may be null together. With the back of the board up, what is taken there is put in the
+  // order of the hand and has a card.
+  void show(const std::string& act, std::shared_ptr<const core::design::Design> design, DrawnOnce::Growth growth,
             std::vector<core::workflow::WorkflowFigure> figures, bool backUp);
 
   int total() const;
@@ -71,6 +76,8 @@ class FigureViewModel : public QObject {
   QString place() const;
   QString shortPlace() const;
   PieceDrawing drawing() const;
+  bool hasStrip() const { return strip().piece != nullptr; }
+  PieceDrawing strip() const;
   bool hasCard() const { return !m_cardBoard.empty(); }
   QString cardUnit() const;
   QVariantList beside() const;
@@ -103,6 +110,7 @@ class FigureViewModel : public QObject {
   QString countAt(int index) const;
 
   std::shared_ptr<const core::design::Design> m_design;
+  DrawnOnce::Growth m_growth;
   std::vector<core::workflow::WorkflowFigure> m_listed;   // as the act lists them
   std::vector<core::workflow::WorkflowFigure> m_figures;  // as they are shown
   std::string m_shown;                                    // which act
@@ -110,6 +118,9 @@ class FigureViewModel : public QObject {
   int m_index = 0;
   mutable const core::design::Figure* m_drawnOf = nullptr;
   mutable PieceDrawing m_drawn;
+  mutable const core::design::Figure* m_stripOf = nullptr;
+  mutable PieceDrawing m_strip;
+  mutable DrawnOnce m_drawnOnce;
 };
 
 }  // namespace app::viewmodels

@@ -92,8 +92,7 @@ void MadeViewModel::refresh() {
         core::sheets::cardMeasure(*state()->design, figureId()))
       core::sheets::turnToBack(*dimension, *state()->design);
     if (dimension) {
-      m_drawing.piece =
-          std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(*state()->design, dimension->side));
+      m_drawing.piece = m_drawn.piece(state()->design, dimension->side, m_drawn.growth(*state()));
       m_drawing.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(dimension->primitives);
       m_drawing.worked = figure()->element;
     }

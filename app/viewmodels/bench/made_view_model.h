@@ -7,6 +7,7 @@
 #include <QStringList>
 #include <memory>
 
+#include "app/viewmodels/bench/drawn_once.h"
 #include "app/viewmodels/number_entry.h"
 #include "app/viewmodels/piece_drawing.h"
 #include "app/workbench/workbench.h"
@@ -137,6 +138,7 @@ class MadeViewModel : public QObject {
   std::string m_overrules;  // the measure that the one keyed in would overrule
   std::shared_ptr<const core::design::Design> m_before;
   std::shared_ptr<const core::design::Design> m_without;  // the design without the measurement shown
+  DrawnOnce m_drawn;
   PieceDrawing m_drawing;
   QStringList m_changes, m_contradicted;
   QString m_followBoard, m_coverFigures, m_revealFigures;

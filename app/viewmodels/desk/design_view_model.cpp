@@ -185,7 +185,6 @@ void DesignViewModel::draw(const core::design::ReadDesign& read) {
   Drawing drawing = m_view == View::Section
                         ? core::sheets::drawSection(design)
                         : core::sheets::drawPiece(design, m_view == View::Back ? Side::Back : Side::Face);
-  m_drawing.tints = m_view == View::Face ? painting::tintsOf(design) : painting::Tints();
   // Room round the mount for an edge to be drawn outwards.
   constexpr double kAround = 0.06;
   const double around = m_view == View::Face ? kAround * std::max(drawing.width, drawing.height) : 0;

@@ -39,7 +39,6 @@ PieceDrawing drawn(const core::design::Design& design) {
   PieceDrawing drawing;
   drawing.piece =
       std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(design, core::sheets::Side::Face));
-  drawing.tints = painting::tintsOf(design);
   return drawing;
 }
 

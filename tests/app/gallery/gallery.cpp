@@ -9,6 +9,7 @@
 #include "app/face/face.h"
 #include "app/face/letters.h"
 #include "tests/app/gallery/act_sheet.h"
+#include "tests/app/gallery/piece_sheet.h"
 #include "tests/app/gallery/settled.h"
 #include "tests/app/gallery/states.h"
 
@@ -55,6 +56,7 @@ int main(int argc, char* argv[]) {
   app::face::chooseLetters();
   bool all = true;
   if (argc < 3 || std::string_view(argv[2]) == "acts") all = tests::paintActs(folder);
+  if (argc < 3 || std::string_view(argv[2]) == "materials") all = tests::paintPieces(folder) && all;
   for (const tests::State& state : tests::states()) {
     if (argc > 2 && state.name != argv[2]) continue;
     for (const QSize& size : {QSize(1280, 800), QSize(1920, 1200), QSize(800, 1280)}) {

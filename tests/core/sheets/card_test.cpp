@@ -1,6 +1,8 @@
 // The cutter's card: every number where its figure lies, as long as it says, and none on another.
 #include "core/sheets/card.h"
 
+#include "core/sheets/names.h"
+
 #include <cmath>
 #include <set>
 
@@ -138,6 +140,28 @@ TEST_CASE("every card has room on a tablet: no number on another, none outside, 
     }
   });
   CHECK(most >= 20);
+}
+
+TEST_CASE("a card's board is its edge, its opening, its mark and its centre lines, all of them on the board") {
+  forEveryWindow([&](const auto& design, const auto&, const auto& figures) {
+    const Card card = drawCard(design, idsOf(figures), room());
+    const double right = card.origin.x + card.scale * design.layout.outerWidth;
+    const double bottom = card.origin.y + card.scale * design.layout.outerHeight;
+    for (const Primitive& primitive : card.board) {
+      INFO(dump(primitive));
+      CHECK_FALSE(primitive.matter.has_value());
+      const bool drawn =
+          std::holds_alternative<Stroke>(primitive.shape) || std::holds_alternative<Path>(primitive.shape);
+      REQUIRE(drawn);
+      const auto* stroke = std::get_if<Stroke>(&primitive.shape);
+      for (const Point& point : stroke == nullptr ? std::vector<Point>() : stroke->points) {
+        CHECK(point.x >= card.origin.x - 1e-6);
+        CHECK(point.y >= card.origin.y - 1e-6);
+        CHECK(point.x <= right + 1e-6);
+        CHECK(point.y <= bottom + 1e-6);
+      }
+    }
+  });
 }
 
 TEST_CASE("a number stands by its own line: its leader ends at its text") {

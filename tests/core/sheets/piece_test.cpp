@@ -2,6 +2,8 @@
 
 #include <map>
 
+#include "core/materials/repeat_match.h"
+#include "tests/support/richest_example.h"
 #include "tests/support/worked_example.h"
 
 using namespace core::sheets;
@@ -111,7 +113,8 @@ TEST_CASE("the back shows edges, sight lines and the mark turned left to right, 
   for (const Primitive& primitive : back.primitives) {
     INFO(primitive.element);
     const Role role = primitive.role;
-    CHECK((role == Role::BoardEdge || role == Role::BoardSight || role == Role::Mark));
+    CHECK((role == Role::BoardFace || role == Role::BoardEdge || role == Role::BoardSight || role == Role::Mark));
+    CHECK((!primitive.matter || primitive.matter->substance == Substance::Board));
     const auto points = pointsOf(primitive);
     double least = points[0].x;
     for (const Point& point : points) least = std::min(least, point.x);
@@ -151,4 +154,53 @@ TEST_CASE("a strip belongs to its band, a field to each of its parts, and everyt
   CHECK_FALSE(belongsTo("innermost", "inner"));
   CHECK(belongsTo("field", "field#2"));
   CHECK(belongsTo("inner.top", ""));
+}
+
+TEST_CASE("a directional pattern runs on round the mount, and fails to meet at the bottom left corner alone") {
+  const auto design = tests::designOf(tests::richestExample());
+  const auto& band = design.job.bands.front();
+  REQUIRE(band.motif == core::design::Motif::Directional);
+  const double repeat = band.repeat->inMillimetres();
+  const auto round = core::materials::runRound(band, design.layout.bands.front());
+  using Along = core::materials::RunRound::Along;
+  const double width = design.layout.bands.front().width;
+  const double out = round->best == Along::Outer ? width : round->best == Along::Mean ? width / 2 : 0;
+  std::map<std::string, Primitive> strips;
+  for (const Primitive& primitive : drawPiece(design, Side::Face).primitives) {
+    if (primitive.role == Role::Band) strips.emplace(primitive.element, primitive);
+  }
+  // By how much a motif is off the one before the corner, along the line on which the repeats are counted.
+  const auto gap = [&](const std::string& from, const std::string& to) {
+    const auto ends = [&](const std::string& side) {
+      const Primitive& strip = strips.at(band.id + '.' + side);
+      const auto& run = *strip.matter->run;
+      const auto& points = std::get<Stroke>(strip.shape).points;
+      // Inner corners: the fourth point begins the strip, the third ends it.
+      const auto along = [&](const Point& point) { return core::geometry::dot(point - run.from, run.along); };
+      return std::pair(along(points[3]), along(points[2]));
+    };
+    const double rest = ends(from).second + out + (out - ends(to).first);
+    return std::remainder(rest, repeat);
+  };
+  CHECK(gap("left", "top") == Approx(0).margin(1e-9));
+  CHECK(gap("top", "right") == Approx(0).margin(1e-9));
+  CHECK(gap("right", "bottom") == Approx(0).margin(1e-9));
+  CHECK(std::fabs(gap("bottom", "left")) == Approx(std::fabs(round->rest)).margin(1e-9));
+}
+
+TEST_CASE("a motif stands where the figure for cutting says, from the end of the strip") {
+  for (const char* centre : {"motif", "ground"}) {
+    const auto design = tests::designOf(
+        tests::changed(tests::workedExample(), "\"motif\": \"mirror\",",
+                       std::string("\"motif\": \"mirror\", \"centre\": { \"horizontal\": \"") + centre + "\" },"));
+    const auto& placed = design.layout.bands.front();
+    for (const Primitive& primitive : drawPiece(design, Side::Face).primitives) {
+      if (primitive.element != "inner.top" || primitive.role != Role::Band) continue;
+      const auto& points = std::get<Stroke>(primitive.shape).points;
+      const double fromEnd =
+          primitive.matter->run->from.x - points[0].x + (placed.stripHorizontal - placed.outer.width) / 2;
+      const double first = design.figures.find("band.inner.firstMotif.horizontal")->value;
+      CHECK(std::remainder(fromEnd - first, 24.0) == Approx(0).margin(1e-9));
+    }
+  }
 }

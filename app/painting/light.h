@@ -1,0 +1,31 @@
+#pragma once
+// How bright a material is: by the lamp, on a slope, and sunk into the cloth while it is still to come.
+#include "app/painting/inks.h"
+#include "core/sheets/matter.h"
+
+namespace app::painting {
+
+// What is to come sinks into the cloth: less of it where it is fine, more where it is broad.
+enum class Breadth { Fine, Broad };
+
+class Light {
+ public:
+  Light(const Inks& inks, core::sheets::Standing standing)
+      : m_cloth(inks.cloth.isValid() ? inks.cloth : inks.ground),
+        m_lamp(inks.byLamp()),
+        m_toCome(standing == core::sheets::Standing::ToCome) {}
+
+  // Returns the colour as it is seen; what lets something through stays so.
+  QColor on(const QColor& material, Breadth breadth = Breadth::Broad) const;
+
+ private:
+  QColor m_cloth;
+  bool m_lamp;
+  bool m_toCome;
+};
+
+// Returns the colour on a slope that falls away from the light or towards it; the light comes from the top left. A
+// slope faces the opening it leads down to, so that it is dark above and left of it.
+QColor sloped(const QColor& material, const core::sheets::Point& outwards);
+
+}  // namespace app::painting

@@ -1,0 +1,137 @@
+#include "app/painting/paper_painter.h"
+
+#include <QTransform>
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "app/painting/materials.h"
+#include "app/painting/motif.h"
+
+namespace app::painting {
+namespace {
+
+using core::sheets::Run;
+
+// A repeat of fewer pixels would be a grey of its own; a tone between ground and figure stands for it.
+constexpr double kLeastRepeat = 4;
+constexpr double kBlended = 0.35;
+// Where a sheet has no run of its own its rows are as high, mm.
+constexpr double kRow = 11;
+// The two thin lines that a block-printed strip has along its edges: from, to, in shares of its width.
+constexpr double kEdgeFrom = 0.045;
+constexpr double kEdgeTo = 0.085;
+// A paper so large that its motifs could not be told apart anyway is not worth their number.
+constexpr double kMostMotifs = 6000;
+
+// From mm along and across a run to pixels.
+QTransform placeOf(const Run& run, double scale) {
+  return {run.along.x * scale,    run.along.y * scale, run.outwards.x * scale,
+          run.outwards.y * scale, run.from.x * scale,  run.from.y * scale};
+}
+
+// The motif about x = 0: whole, or a half and its mirror image.
+QPainterPath about(const Run& run, Pattern pattern, double repeat) {
+  if (!run.mirror) return motif(pattern, {repeat, run.width}).translated(-repeat / 2, 0);
+  QPainterPath both = motif(pattern, {repeat / 2, run.width});
+  // Turned about, so that where the halves overlap they are filled and not taken from each other.
+  both.addPath(QTransform::fromScale(-1, 1).map(both).toReversed());
+  both.setFillRule(Qt::WindingFill);
+  return both;
+}
+
+bool isEdged(Pattern pattern) {
+  return pattern != Pattern::Plain && pattern != Pattern::Laid && pattern != Pattern::Comb && pattern != Pattern::Reed;
+}
+
+// Paints a motif over and over. Only where the paper's edge runs through one it is clipped: that is dear.
+class Printer {
+ public:
+  // A strip is convex, so that its corners tell whether a motif lies in it.
+  Printer(QPainter& painter, const QPainterPath& paper, bool strip, const QTransform& place, const QColor& ink)
+      : m_painter(painter), m_paper(paper), m_place(place), m_ink(ink) {
+    if (strip) m_strip = paper.toFillPolygon();
+  }
+
+  void print(const QPainterPath& cell, const QRectF& seen, double repeat, double shift, double up) {
+    const QPainterPath placed = m_place.map(cell);
+    const QRectF box = placed.boundingRect();
+    const double first = std::floor((seen.left() - shift) / repeat - 0.5);
+    const double last = std::ceil((seen.right() - shift) / repeat + 0.5);
+    for (double k = first; k <= last; ++k) {
+      const QPointF by = m_place.map(QPointF(shift + k * repeat, up)) - m_place.map(QPointF());
+      if (isWhole(box.translated(by))) {
+        m_painter.fillPath(placed.translated(by), m_ink);
+      } else if (m_paper.intersects(box.translated(by))) {
+        m_cut.addPath(placed.translated(by));
+      }
+    }
+  }
+  void printAlong(const QRectF& stripe) { m_cut.addPath(m_place.map(rectangular(stripe))); }
+  void finish() {
+    m_painter.save();
+    m_painter.setClipPath(m_paper, Qt::IntersectClip);
+    m_cut.setFillRule(Qt::WindingFill);
+    m_painter.fillPath(m_cut, m_ink);
+    m_painter.restore();
+  }
+
+ private:
+  bool isWhole(const QRectF& box) const {
+    if (m_strip.isEmpty()) return m_paper.contains(box);
+    const std::array<QPointF, 4> corners = {box.topLeft(), box.topRight(), box.bottomRight(), box.bottomLeft()};
+    return std::all_of(corners.begin(), corners.end(),
+                       [&](const QPointF& corner) { return m_strip.containsPoint(corner, Qt::OddEvenFill); });
+  }
+  static QPainterPath rectangular(const QRectF& rectangle) {
+    QPainterPath path;
+    path.addRect(rectangle);
+    return path;
+  }
+
+  QPainter& m_painter;
+  const QPainterPath& m_paper;
+  QTransform m_place;
+  QColor m_ink;
+  QPolygonF m_strip;
+  QPainterPath m_cut;
+};
+
+}  // namespace
+
+void paintPaper(QPainter& painter, const QPainterPath& shape, const core::sheets::Matter& matter, double scale,
+                const Light& light) {
+  const bool strip = matter.run.has_value();
+  const Paper paper = paperNamed(matter.name, strip && matter.run->repeat > 0);
+  Run run;
+  if (strip) {
+    run = *matter.run;
+  } else {
+    const QRectF bounds = shape.boundingRect();
+    run.from = {bounds.left() / scale, bounds.bottom() / scale};
+    run.along = {1, 0};
+    run.outwards = {0, -1};
+    run.width = kRow;
+  }
+  const double repeat = run.repeat > 0 ? run.repeat : usualLength(paper.pattern) * run.width;
+  const QTransform place = placeOf(run, scale);
+  const QRectF seen = place.inverted().map(shape).boundingRect();
+  const double rows = strip ? 1 : std::ceil(seen.height() / run.width);
+  const bool fine = repeat * scale < kLeastRepeat || seen.width() / repeat * rows > kMostMotifs;
+  const QColor ground =
+      fine && paper.pattern != Pattern::Plain ? mixed(paper.ground, paper.figure, kBlended) : paper.ground;
+  painter.fillPath(shape, light.on(ground, Breadth::Fine));
+  if (paper.pattern == Pattern::Plain || fine) return;
+
+  const QPainterPath cell = about(run, paper.pattern, repeat);
+  Printer printer(painter, shape, strip, place, light.on(paper.figure, Breadth::Fine));
+  for (double row = 0; row < rows; ++row)
+    printer.print(cell, seen, repeat, std::fmod(row, 2) * repeat / 2, row * run.width);
+  if (strip && isEdged(paper.pattern)) {
+    for (const double from : {kEdgeFrom, 1 - kEdgeTo})
+      printer.printAlong({seen.left(), from * run.width, seen.width(), (kEdgeTo - kEdgeFrom) * run.width});
+  }
+  printer.finish();
+}
+
+}  // namespace app::painting

@@ -1,0 +1,15 @@
+#pragma once
+// Patterned paper at its true repeat and place.
+#include <QPainter>
+
+#include "app/painting/light.h"
+#include "core/sheets/matter.h"
+
+namespace app::painting {
+
+// Paints paper of the piece inside `shape`, which is in pixels with the piece's corner at the origin and `scale` pixels
+// to the mm: a strip along its run, or a sheet in rows where the matter has none.
+void paintPaper(QPainter& painter, const QPainterPath& shape, const core::sheets::Matter& matter, double scale,
+                const Light& light);
+
+}  // namespace app::painting
