@@ -125,6 +125,19 @@ TEST_CASE("a tack window calls to lay out, to look, when it should be open, to b
   CHECK(bench.finish("lay/act").empty());
 }
 
+TEST_CASE("what an alert says names the piece, the wait and the act", "[windows]") {
+  Bench bench(demoJobText(), sizeAndLay());
+  REQUIRE(bench.finish("brush-size/act").empty());
+  int closing = 0;
+  for (const auto& alert : alerts::alertsOf(bench.at()).alerts) {
+    INFO(base::dump(alert.say));
+    CHECK_FALSE(alert.say.id.empty());
+    for (const char* argument : {"piece", "wait", "answer", "act", "tools"}) CHECK(alert.say.argument(argument));
+    ++closing;
+  }
+  CHECK(closing > 3);
+}
+
 TEST_CASE("an alert is put off for two or five minutes and never past the moment its act begins", "[windows]") {
   Bench bench(demoJobText(), sizeAndLay());
   REQUIRE(bench.finish("brush-size/act").empty());
