@@ -56,6 +56,8 @@ void Desk::refresh() {
   m_pieces.refresh();
   m_stock.refresh();
   m_watch.refresh();
+  using Trouble = WatchViewModel::Trouble;
+  m_shelf.setSilent(m_watch.has(Trouble::Sound) || m_watch.has(Trouble::Alerts));
   m_room.refresh();
   m_off.refresh();
   m_cutting.refresh();

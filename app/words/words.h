@@ -29,6 +29,8 @@ QString figureLabel(const core::design::Figure& figure);
 QString figureDatum(const core::design::Figure& figure);
 
 QString waitKind(core::craft::WaitKind kind);         // "dries", "comes to tack", "open time"
+// What it may be once it is over, in "May be dry from 10:22".
+QString waitTrue(core::craft::WaitKind kind);
 QString hands(core::craft::Hands hands);
 // The name of a stage on the strip; "" for none.
 QString stage(core::craft::Stage stage);              // "clean hands", "paste on the hands"
