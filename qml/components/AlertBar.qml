@@ -78,6 +78,7 @@ Item {
         color: Theme.onAlert
         font.bold: true
         font.pixelSize: Metrics.farLabel
+        font.letterSpacing: -0.012 * font.pixelSize
         wrapMode: Text.NoWrap
         lineHeight: 0.9
     }
@@ -90,6 +91,7 @@ Item {
         color: Theme.onAlert
         font.bold: true
         font.pixelSize: Metrics.farLabel
+        font.letterSpacing: -0.012 * font.pixelSize
         wrapMode: Text.NoWrap
         lineHeight: 0.9
     }

@@ -57,7 +57,7 @@ ScreenBase {
             Words {
                 width: Math.min(implicitWidth, parent.width)
                 visible: text !== "" && pane.level < 3
-                text: pane.level === 0 ? root.named.slice(1).join(" · ") : root.named[root.named.length - 1].split(": ").pop()
+                text: pane.level === 0 ? root.named.slice(1).join(" · ") : root.alert.piece.split(" · ").pop().split(": ").pop()
                 color: Theme.onAlert
                 font.pixelSize: Metrics.farLabel
                 lineHeight: 0.82
