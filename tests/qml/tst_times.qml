@@ -99,6 +99,8 @@ Item {
         function test_6_thePaneOfTheWaitsFillsItsRoom() {
             verify(pane.fits);
             verify(pane.rowsShown >= 3);
+            // Each row says its verb once, before its outline or, where there is no room, beside its name.
+            compare(shownTexts(pane).filter(one => one.objectName === "brief").length, Math.min(pane.rowsShown, demo.shelf.count));
             for (const one of shownTexts(pane))
                 verify(within(one, pane), one.text);
         }

@@ -93,13 +93,30 @@ Item {
                     wrapMode: Text.NoWrap
                     lineHeight: 1
                 }
-                Words {
+                Row {
                     width: parent.width
-                    text: row.rests[0] ?? ""
-                    font.pixelSize: Metrics.label
-                    wrapMode: Text.NoWrap
-                    elide: Text.ElideRight
-                    lineHeight: 1
+                    spacing: Metrics.mm(1.5)
+
+                    // Where the outline leaves no room before it, its words stand here.
+                    Words {
+                        id: aside
+                        objectName: "brief"
+                        visible: !brief.visible
+                        text: row.brief
+                        color: row.window ? Theme.worked : Theme.calm
+                        font.bold: true
+                        font.pixelSize: Metrics.label
+                        wrapMode: Text.NoWrap
+                        lineHeight: 1
+                    }
+                    Words {
+                        width: parent.width - (aside.visible ? aside.width + parent.spacing : 0)
+                        text: row.rests[0] ?? ""
+                        font.pixelSize: Metrics.label
+                        wrapMode: Text.NoWrap
+                        elide: Text.ElideRight
+                        lineHeight: 1
+                    }
                 }
             }
             WaitOutline {
@@ -118,12 +135,13 @@ Item {
             Words {
                 id: brief
                 objectName: "brief"
+
                 readonly property double before: row.begins - Metrics.mm(1.5) - width
 
-                // Before its outline, over what is still to come; where there is no room before it, on it.
-                x: row.lead > 0 && before >= root.axisLeft ? Math.min(before, root.axisRight - width) : root.axisLeft + Metrics.mm(1.5)
+                // Before its outline, over what is still to come.
+                x: Math.min(before, root.axisRight - width)
                 y: parent.height - height - Metrics.mm(1)
-                visible: x + width <= root.axisRight && (row.lead === 0 || before >= root.axisLeft) && !row.solid && !row.closed
+                visible: row.lead > 0 && before >= root.axisLeft
                 text: row.brief
                 color: row.window ? Theme.worked : Theme.calm
                 font.bold: true
