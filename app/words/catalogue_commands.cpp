@@ -84,9 +84,9 @@ const std::vector<Entry>& commandEntries() {
       {"file.cannot-write", QT_TRANSLATE_NOOP("words", "it cannot be written there")},
       {"file.unreadable", QT_TRANSLATE_NOOP("words", "this file cannot be read")},
 
-      {"rehearsal.wait", QT_TRANSLATE_NOOP("words", "{wait}: begins, half are true after {time}")},
+      {"rehearsal.wait", QT_TRANSLATE_NOOP("words", "{wait}: begins; half are ready in {time}")},
       {"rehearsal.opens", QT_TRANSLATE_NOOP("words", "{wait}: half are open by now")},
-      {"rehearsal.over", QT_TRANSLATE_NOOP("words", "{wait}: half are over by now")},
+      {"rehearsal.over", QT_TRANSLATE_NOOP("words", "{wait}: half are ready by now")},
       {"rehearsal.closes", QT_TRANSLATE_NOOP("words", "{wait}: half are closed by now")},
       {"rehearsal.alert", QT_TRANSLATE_NOOP("words", "{wait}: test by touch")},
       {"rehearsal.missed",
