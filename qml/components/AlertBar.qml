@@ -78,7 +78,7 @@ Item {
         color: Theme.onAlert
         font.bold: true
         font.pixelSize: Metrics.farLabel
-        font.letterSpacing: -0.012 * font.pixelSize
+        font.letterSpacing: -0.012 * Metrics.farLabel
         wrapMode: Text.NoWrap
         lineHeight: 0.9
     }
@@ -91,7 +91,7 @@ Item {
         color: Theme.onAlert
         font.bold: true
         font.pixelSize: Metrics.farLabel
-        font.letterSpacing: -0.012 * font.pixelSize
+        font.letterSpacing: -0.012 * Metrics.farLabel
         wrapMode: Text.NoWrap
         lineHeight: 0.9
     }
