@@ -28,7 +28,7 @@ ScreenBase {
         x: Metrics.mm(4)
         y: Metrics.mm(1)
         width: (later.visible || shortly.visible ? later.x - Metrics.gap : root.width - x) - x
-        height: (bar.visible ? bar.y : notYet.y) - y - Metrics.mm(3)
+        height: (bar.visible ? bar.y : heard.above) - y - Metrics.mm(3)
         tightest: 3
         spacing: level === 0 ? Metrics.mm(2) : 0
         key: root.alert.identity + root.alert.times + root.alert.gone + root.alert.others.length
@@ -115,7 +115,7 @@ ScreenBase {
         id: bar
         alert: root.alert
         x: pane.x
-        y: notYet.y - Metrics.mm(3) - height
+        y: heard.above - Metrics.mm(3) - height
         width: pane.width
         height: implicitHeight
     }
