@@ -15,7 +15,6 @@ namespace app::viewmodels {
 using convert::toQt;
 using core::jobs::BenchPlace;
 using core::jobs::JobAt;
-using core::units::Duration;
 
 namespace {
 
