@@ -170,7 +170,7 @@ class Checker {
                            .with("title", wait.title)
                            .with("span", words::span(wait.opens).toStdString())
                            .with("source", wait.source);
-        if (wait.closes) told = std::move(told).with("closes", words::span(*wait.closes).toStdString());
+        if (wait.closes) told = Message(std::move(told).with("closes", words::span(*wait.closes).toStdString()));
         say(m_err, told);
       }
     }

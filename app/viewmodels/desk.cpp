@@ -36,6 +36,10 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
   connect(&m_camera, &CameraViewModel::taken, &m_record, &RecordViewModel::keepPhotograph);
   connect(&m_settings, &SettingsViewModel::onBench, &m_bench, &BenchViewModel::selectJob);
   connect(&m_alert, &AlertViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
+  connect(&m_watch, &WatchViewModel::changed, &m_shelf, [this] {
+    using Trouble = WatchViewModel::Trouble;
+    m_shelf.setSilent(m_watch.has(Trouble::Sound) || m_watch.has(Trouble::Alerts));
+  });
   connect(&m_bench, &BenchViewModel::handsFree, &m_alert, &AlertViewModel::refresh);
   if (!workbench.jobs().empty()) m_bench.selectJob(workbench.jobs().front().id);
   refresh();

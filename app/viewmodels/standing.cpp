@@ -3,7 +3,7 @@
 #include <QCoreApplication>
 
 #include "app/convert/text.h"
-#include "app/viewmodels/times.h"
+#include "app/viewmodels/told_wait.h"
 #include "app/words/words.h"
 #include "core/jobs/touch_tests.h"
 
@@ -24,7 +24,7 @@ QString nameOf(const workbench::JobEntry& entry) {
   return entry.trouble.id.empty() ? QString() : tr("A piece whose name cannot be read");
 }
 
-Standing standingOf(const workbench::Workbench& workbench, const workbench::JobEntry& entry) {
+Standing standingOf(const workbench::Workbench& workbench, const workbench::JobEntry& entry, const std::string& zone) {
   Standing standing;
   if (!entry.trouble.id.empty()) {
     standing.where = words::text(entry.trouble, core::units::UnitSystem::Millimetres);
@@ -45,9 +45,7 @@ Standing standingOf(const workbench::Workbench& workbench, const workbench::JobE
   const auto tests = core::jobs::touchTests(job);
   if (tests.empty()) return standing;
   const core::jobs::RunningWait& next = job.state().waits.at(tests.front().wait);
-  const auto state = job.waitState(next);
-  standing.runs =
-      toQt(next.wait->title) + QStringLiteral(", ") + leftText(state.opens.early, state.opens.late, state.elapsed.time);
+  standing.runs = toldWait(job, next, zone).brief + QStringLiteral(", ") + toQt(next.wait->title);
   if (tests.size() > 1) standing.runs += tr(", %1 more").arg(tests.size() - 1);
   return standing;
 }

@@ -15,6 +15,6 @@ struct Standing {
 // Returns its title, or its reference where it has none; a substitute where neither can be read.
 QString nameOf(const workbench::JobEntry& entry);
 
-Standing standingOf(const workbench::Workbench& workbench, const workbench::JobEntry& entry);
+Standing standingOf(const workbench::Workbench& workbench, const workbench::JobEntry& entry, const std::string& zone);
 
 }  // namespace app::viewmodels

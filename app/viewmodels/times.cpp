@@ -19,11 +19,29 @@ QString say(const char* source) { return QCoreApplication::translate("times", so
 
 }  // namespace
 
-QString clockTime(std::int64_t utcMilliseconds, std::int64_t nowUtcMilliseconds, const std::string& zone) {
+bool isOtherDay(std::int64_t utcMilliseconds, std::int64_t nowUtcMilliseconds, const std::string& zone) {
+  return local(utcMilliseconds, zone).date() != local(nowUtcMilliseconds, zone).date();
+}
+
+QString clockTime(std::int64_t utcMilliseconds, std::int64_t nowUtcMilliseconds, const std::string& zone, Day day) {
+  constexpr qint64 kDaysOfNames = 7;
   const QDateTime time = local(utcMilliseconds, zone);
-  const QString clock = time.toString(QStringLiteral("HH:mm"));
-  if (time.date() == local(nowUtcMilliseconds, zone).date()) return clock;
-  return QLocale().dayName(time.date().dayOfWeek(), QLocale::ShortFormat) + QLatin1Char(' ') + clock;
+  const QString clock = time.toString(QStringLiteral("H:mm"));
+  const qint64 days = local(nowUtcMilliseconds, zone).date().daysTo(time.date());
+  if (days == 0) return clock;
+  const QString named =
+      std::abs(days) < kDaysOfNames
+          ? QLocale().dayName(time.date().dayOfWeek(), day == Day::Long ? QLocale::LongFormat : QLocale::ShortFormat)
+          : QLocale().toString(time.date(), day == Day::Long ? QStringLiteral("d MMMM") : QStringLiteral("d MMM"));
+  return named + QLatin1Char(' ') + clock;
+}
+
+std::int64_t rounded(std::int64_t utcMilliseconds, std::int64_t nowUtcMilliseconds, Expected expected) {
+  constexpr std::int64_t kMinute = 60'000;
+  constexpr std::int64_t kHalfAnHour = 30 * kMinute;
+  const std::int64_t step = utcMilliseconds - nowUtcMilliseconds > kHalfAnHour ? 5 * kMinute : kMinute;
+  const std::int64_t up = expected == Expected::Opening ? step - 1 : 0;
+  return (utcMilliseconds + up) / step * step;
 }
 
 namespace {
@@ -48,42 +66,10 @@ struct Rough {
     if (hours > 0) return minutes == 0 ? say("%1 h").arg(hours) : say("%1 h %2 min").arg(hours).arg(minutes);
     return say("%1 min").arg(minutes);
   }
-  // "3–8 min": the unit once, where both have the same one alone. "" where they have not.
-  static QString both(const Rough& from, const Rough& to) {
-    const QString range = QStringLiteral("%1–%2");
-    const bool inDays = from.days > 0 && to.days > 0 && from.hours == 0 && to.hours == 0;
-    if (inDays) return say("%1 d").arg(range.arg(from.days).arg(to.days));
-    if (from.days > 0 || to.days > 0) return {};
-    const bool inHours = from.hours > 0 && to.hours > 0 && from.minutes == 0 && to.minutes == 0;
-    if (inHours) return say("%1 h").arg(range.arg(from.hours).arg(to.hours));
-    const bool inMinutes = from.hours == 0 && to.hours == 0;
-    return inMinutes ? say("%1 min").arg(range.arg(from.minutes).arg(to.minutes)) : QString();
-  }
 };
 
 }  // namespace
 
 QString roughly(core::units::Duration duration) { return Rough(duration).text(); }
-
-QString leftText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed) {
-  if (late <= elapsed) return say("any moment now");
-  if (early <= elapsed) return say("within %1").arg(roughly(late - elapsed));
-  const Rough from(early - elapsed);
-  const Rough to(late - elapsed);
-  if (from.text() == to.text()) return say("about %1").arg(to.text());
-  const QString both = Rough::both(from, to);
-  return both.isEmpty() ? say("%1 to %2").arg(from.text(), to.text()) : both;
-}
-
-QString readyText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed) {
-  const QString left = leftText(early, late, elapsed);
-  return early <= elapsed ? say("ready %1").arg(left) : say("ready in %1").arg(left);
-}
-
-QString openText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed) {
-  if (late <= elapsed) return say("likely closed");
-  if (early <= elapsed) return say("up to %1 left").arg(roughly(late - elapsed));
-  return say("%1 left").arg(leftText(early, late, elapsed));
-}
 
 }  // namespace app::viewmodels

@@ -1,5 +1,5 @@
 #pragma once
-// Instants and lengths of time as the screens write them.
+// Instants, and lengths of work and of time off, as the screens write them. What a wait is told as is in told_wait.h.
 #include <QDateTime>
 #include <QString>
 #include <cstdint>
@@ -11,14 +11,16 @@ namespace app::viewmodels {
 
 // Local time where the maker is; in UTC where the zone is not known.
 QDateTime local(std::int64_t utcMilliseconds, const std::string& zone);
-// "10:12"; with the day in front ("Thu 10:12") where it is not the day of `now`.
-QString clockTime(std::int64_t utcMilliseconds, std::int64_t nowUtcMilliseconds, const std::string& zone);
-// "10–25 min", "50 min to 2 h", "now to 25 min": what is left of a span that began `elapsed` ago.
-QString leftText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed);
-// The same, as the end of a sentence: "ready in 3–8 min", "ready within 2 h", "ready any moment now".
-QString readyText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed);
-// What is left of a window that is open: "3–8 min left", "up to 8 min left", "likely closed".
-QString openText(core::units::Duration early, core::units::Duration late, core::units::Duration elapsed);
+// "9:05", "Fri 9:05", "Friday 9:05": no leading nought, and another day is named before its hour; from a week on by its
+// date ("11 Dec 9:05"), since its name would be another's as well.
+enum class Day { Short, Long };
+QString clockTime(std::int64_t utcMilliseconds, std::int64_t nowUtcMilliseconds, const std::string& zone,
+                  Day day = Day::Short);
+// What is expected is told to the minute, over half an hour away to five: an opening rounded up and a closing down, so
+// that nobody comes too early or too late by the rounding.
+enum class Expected { Opening, Closing };
+std::int64_t rounded(std::int64_t utcMilliseconds, std::int64_t nowUtcMilliseconds, Expected expected);
+bool isOtherDay(std::int64_t utcMilliseconds, std::int64_t nowUtcMilliseconds, const std::string& zone);
 // Rounded to what a glance needs: "12 min", "1 h 20 min", "2 d 4 h". Never negative.
 QString roughly(core::units::Duration duration);
 

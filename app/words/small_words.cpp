@@ -19,6 +19,20 @@ QString waitKind(core::craft::WaitKind kind) {
   return {};
 }
 
+QString waitTrue(core::craft::WaitKind kind) {
+  using core::craft::WaitKind;
+  switch (kind) {
+    case WaitKind::Dry: return translated(QT_TRANSLATE_NOOP("words", "dry"));
+    case WaitKind::Cure: return translated(QT_TRANSLATE_NOOP("words", "hard"));
+    case WaitKind::Tack: return translated(QT_TRANSLATE_NOOP("words", "tacky"));
+    case WaitKind::Open: return translated(QT_TRANSLATE_NOOP("words", "open"));
+    case WaitKind::Press:
+    case WaitKind::Soak:
+    case WaitKind::Rest: return translated(QT_TRANSLATE_NOOP("words", "ready"));
+  }
+  return {};
+}
+
 QString hands(core::craft::Hands hands) {
   using core::craft::Hands;
   switch (hands) {
@@ -89,8 +103,8 @@ QString alertClass(core::intents::AlertClass alert) {
   switch (alert) {
     case AlertClass::Soon: return translated(QT_TRANSLATE_NOOP("words", "in ten minutes: wash, lay out"));
     case AlertClass::Look: return translated(QT_TRANSLATE_NOOP("words", "worth a look"));
-    case AlertClass::Open: return translated(QT_TRANSLATE_NOOP("words", "should be open: test by touch"));
-    case AlertClass::Over: return translated(QT_TRANSLATE_NOOP("words", "should be over: test by touch"));
+    case AlertClass::Open: return translated(QT_TRANSLATE_NOOP("words", "may be open: test by touch"));
+    case AlertClass::Over: return translated(QT_TRANSLATE_NOOP("words", "may be over: test by touch"));
     case AlertClass::Closing: return translated(QT_TRANSLATE_NOOP("words", "closing: begin now"));
     case AlertClass::Missed: return translated(QT_TRANSLATE_NOOP("words", "likely closed: missed"));
   }
@@ -101,7 +115,7 @@ QString phase(core::waits::Phase phase) {
   using core::waits::Phase;
   switch (phase) {
     case Phase::Waiting: return translated(QT_TRANSLATE_NOOP("words", "waiting"));
-    case Phase::Open: return translated(QT_TRANSLATE_NOOP("words", "likely open"));
+    case Phase::Open: return translated(QT_TRANSLATE_NOOP("words", "may be open"));
     case Phase::Closing: return translated(QT_TRANSLATE_NOOP("words", "closing"));
     case Phase::Closed: return translated(QT_TRANSLATE_NOOP("words", "likely closed"));
     case Phase::Over: return translated(QT_TRANSLATE_NOOP("words", "over"));

@@ -28,10 +28,12 @@ QString text(const core::base::Message& message, core::units::UnitSystem units);
 QString figureLabel(const core::design::Figure& figure);
 QString figureDatum(const core::design::Figure& figure);
 
-QString waitKind(core::craft::WaitKind kind);         // "dries", "comes to tack", "open time"
-QString hands(core::craft::Hands hands);
+QString waitKind(core::craft::WaitKind kind);  // "dries", "comes to tack", "open time"
+// What it may be once it is over, in "May be dry from 10:22".
+QString waitTrue(core::craft::WaitKind kind);
+QString hands(core::craft::Hands hands);  // "clean hands", "paste on the hands"
 // The name of a stage on the strip; "" for none.
-QString stage(core::craft::Stage stage);              // "clean hands", "paste on the hands"
+QString stage(core::craft::Stage stage);
 QString signalWord(core::craft::SignalWord word);     // "WARNING"
 QString wayUp(core::craft::WayUp up);                 // "face up"; "" for none
 QString verdict(core::intents::Verdict verdict);      // "not yet", "tacky"

@@ -13,6 +13,7 @@ using units::Span;
 
 constexpr double kLook = 0.2;
 constexpr double kShouldBe = 0.8;
+constexpr double kLikelyClosed = 0.8;
 constexpr Duration kLeastAgain = Duration::minutes(1);
 
 // "Not yet" at a moment means the opening lies after it: the quantiles of what is left of the span. Beyond its end,
@@ -117,7 +118,7 @@ WaitState waitState(const WaitTerms& terms, const Learned& learnt, const ClockRe
   state.closes = closing(terms, learnt, course, opensStated, state.opens, found);
   const Duration opened = found.ready ? found.readyAt : state.opens.likely;
   state.closingAt = std::max(opened, state.closes->early - terms.actionTime);
-  state.missedAt = state.closes->likely;
+  state.missedAt = units::quantile(*state.closes, kLikelyClosed);
   state.phase = phaseOfWindow(state, found, time);
   return state;
 }

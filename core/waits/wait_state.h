@@ -17,7 +17,7 @@ enum class Phase {
   Waiting,  // not yet likely
   Open,     // likely true; with a closing: the tack window or the open time runs
   Closing,  // so near the closing that the gated act must begin now
-  Closed,   // the closing has likely passed: missed, unless the touch test shows otherwise
+  Closed,   // the closing has likely passed (four in five): missed, unless the touch test shows otherwise
   Over,     // true for good: found so by touch, or past the late end of the span, with no closing
 };
 
@@ -72,7 +72,7 @@ struct WaitState {
   units::Duration shouldBeAt;
   // When the act has to begin, so that it is done before one window in ten has closed; never before the opening.
   std::optional<units::Duration> closingAt;
-  // When the window has likely closed.
+  // When the window has likely closed: four in five have.
   std::optional<units::Duration> missedAt;
 
   bool foundByTouch = false;             // tacky or dry, and not found past it since

@@ -4,63 +4,138 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// One wait: its words on the left, its block and dots on the axis at the right.
+// One wait on the shelf: its verb and time, the piece as titles are written, what of it, and the outline.
 Item {
     id: root
 
-    required property string name
-    required property string said
-    required property double from
-    required property double to
-    required property list<double> dots
-    required property bool open
-    required property bool late
-    required property bool look
+    required property int index
+    required property string brief
+    required property string piece
+    required property list<string> rests
+    required property var points
+    required property double lead
+    required property bool window
+    required property bool solid
+    required property bool closed
+    required property bool guessed
+    required property bool beyond
+
+    // The words that stand before the wait where it speaks for others as well: "and 2 more, first".
+    property string before: ""
     property double axisLeft: width / 2
-    readonly property double axisWidth: width - axisLeft
-    readonly property color ink: open || late || look ? Theme.worked : Theme.calm
+    property double hour: 1
+    property int foldHours: 3
+    // Where what lies beyond the fold is drawn, and how wide.
+    property double beyondLeft: width
+    // Names of artworks have letters of their own, where the theme has them.
+    readonly property string nameFamily: {
+        const theme = Metrics;
+        return theme["artworkFamily"] ?? theme.family;
+    }
+    readonly property double foldRight: axisLeft + foldHours * hour
+    readonly property color ink: window ? Theme.worked : Theme.calm
+    // The words may stand over what is still to come, dotted, but not over an outline.
+    readonly property double begins: closed || points.length === 0 && !beyond ? axisLeft : axisLeft + Math.min(lead, foldHours) * hour
+    readonly property double room: begins - words.x - Metrics.mm(1)
+    // Row by row of what could be said, the first that has room. Its end is left out before anything is cut.
+    readonly property string rest: {
+        const taken = told.width + name.implicitWidth;
+        const join = root.piece === "" ? "" : ", ";
+        for (const one of rests) {
+            if (one === "")
+                break;
+            if (taken + letters.advanceWidth(join + one) <= room)
+                return join + one;
+        }
+        return "";
+    }
 
-    height: words.implicitHeight
-
-    Words {
-        id: words
-        width: root.axisLeft - Metrics.mm(2)
-        text: root.name + ", " + root.said
-        color: root.ink
-        font.bold: root.open || root.late || root.look
+    FontMetrics {
+        id: letters
+        font.family: Metrics.family
         font.pixelSize: Metrics.label
-        lineHeight: 0.9
     }
-    Rectangle {
-        x: root.axisLeft + root.from * root.axisWidth
+    Row {
+        id: words
+        height: parent.height
+
+        Row {
+            id: told
+            height: parent.height
+
+            Words {
+                id: others
+                height: parent.height
+                verticalAlignment: Text.AlignVCenter
+                visible: text !== ""
+                text: root.before === "" ? "" : root.before + " "
+                color: Theme.quiet
+                font.pixelSize: Metrics.label
+                wrapMode: Text.NoWrap
+                lineHeight: 1
+            }
+            Words {
+                id: verb
+                objectName: "brief"
+                height: parent.height
+                verticalAlignment: Text.AlignVCenter
+                text: root.brief + " "
+                color: root.ink
+                font.bold: true
+                font.pixelSize: Metrics.label
+                wrapMode: Text.NoWrap
+                lineHeight: 1
+            }
+        }
+        Words {
+            id: name
+            height: parent.height
+            verticalAlignment: Text.AlignVCenter
+            visible: told.width + implicitWidth <= root.room || root.before === ""
+            text: root.piece
+            font.italic: true
+            font.family: root.nameFamily
+            font.pixelSize: Metrics.label
+            wrapMode: Text.NoWrap
+            lineHeight: 1
+        }
+        Words {
+            objectName: "rest"
+            height: parent.height
+            verticalAlignment: Text.AlignVCenter
+            visible: name.visible && text !== ""
+            text: root.rest
+            font.pixelSize: Metrics.label
+            wrapMode: Text.NoWrap
+            lineHeight: 1
+        }
+    }
+    WaitOutline {
+        readonly property double from: Math.max(root.axisLeft, words.x + words.width + Metrics.mm(1))
+        // What the words stand over is left out of the dots.
+        x: from
         y: Metrics.mm(1)
-        width: Math.max(Metrics.mm(2), (root.to - root.from) * root.axisWidth)
-        height: Metrics.mm(3.4)
-        // An open window is solid, a future one an outline, a missed one an outline struck through.
-        color: root.open ? root.ink : "transparent"
-        border.color: root.ink
-        border.width: 2 * Metrics.hairline
-
-        Rectangle {
-            visible: root.late
-            anchors.verticalCenter: parent.verticalCenter
-            width: parent.width
-            height: 3 * Metrics.hairline
-            color: root.ink
-        }
+        width: Math.max(0, root.foldRight - x)
+        height: parent.height - Metrics.mm(1.6)
+        readonly property double passed: (from - root.axisLeft) / root.hour
+        points: root.points.map(point => Qt.point(point.x - passed, point.y)).filter(() => !root.beyond)
+        lead: Math.max(0, root.lead - passed)
+        hour: root.hour
+        window: root.window
+        solid: root.solid
+        closed: root.closed
+        guessed: root.guessed
     }
-    Repeater {
-        model: root.dots
-
-        Rectangle {
-            required property double modelData
-
-            x: root.axisLeft + modelData * root.axisWidth - width / 2
-            y: Metrics.mm(5)
-            width: Metrics.mm(0.9)
-            height: width
-            radius: width / 2
-            color: root.ink
-        }
+    WaitOutline {
+        visible: root.beyond
+        x: root.beyondLeft
+        y: Metrics.mm(1)
+        width: root.width - x
+        height: parent.height - Metrics.mm(1.6)
+        // A sign of what comes, without an hour to measure it by.
+        points: [Qt.point(0.4, 0), Qt.point(0.4, 0.2), Qt.point(0.6, 0.5), Qt.point(0.75, 0.8), Qt.point(1.2, 0.8)]
+        lead: 0.4
+        hour: width
+        window: root.window
     }
 }

@@ -33,6 +33,15 @@ class Setup : public QObject {
     m_stage->desk().refresh();
     return dries;
   }
+  // Works until an alert of a window that can still be caught takes the screen.
+  Q_INVOKABLE bool workUntilAWindowCalls() {
+    return m_stage->workUntil([this] {
+      auto& alert = m_stage->desk().alert();
+      if (alert.up() && !alert.gone().isEmpty()) return true;
+      if (alert.up()) alert.hear();
+      return false;
+    });
+  }
   // Works until the act shown holds a step of that name.
   Q_INVOKABLE bool workUntilStep(const QString& name) {
     return m_stage->workUntil([&] {

@@ -5,6 +5,7 @@
 #include "app/convert/text.h"
 #include "app/viewmodels/names.h"
 #include "app/viewmodels/times.h"
+#include "app/viewmodels/told_wait.h"
 #include "app/words/words.h"
 
 namespace app::viewmodels {
@@ -71,6 +72,7 @@ void AlertViewModel::show(const core::jobs::JobAt& job) {
   const auto& workflow = job.state().plan->workflow;
   m_identity = toQt(m_alert.job + '|' + m_alert.wait + '|' + std::string(core::intents::name(m_alert.alert)));
   m_piece = nameOf(m_alert);
+  m_now = clockTime(job.now().utcMilliseconds, job.now().utcMilliseconds, m_clock.zone());
   m_shortly = core::alerts::mayBePutOff(job, m_alert, Duration::minutes(core::alerts::kSnoozeMinutes[0]));
   m_later = core::alerts::mayBePutOff(job, m_alert, Duration::minutes(core::alerts::kSnoozeMinutes[1]));
   m_test = toQt(run.wait->test);
@@ -89,22 +91,23 @@ void AlertViewModel::show(const core::jobs::JobAt& job) {
   } else {
     m_act = tr("Test: %1?").arg(m_answers.found.toLower());
   }
-  m_sure.clear();
-  m_likely.clear();
-  if (missed) {
-    m_likely = tr("closed about %1 ago, likely").arg(roughly(state.elapsed.time - *state.missedAt));
-  } else if (state.closes) {
-    const Duration sure = std::max(Duration(), state.closes->early - state.elapsed.time);
-    const Duration likely = std::max(Duration(), state.closes->likely - state.elapsed.time);
-    // The sure time is never rounded up; less than a minute is not shown.
-    const std::int64_t sureMinutes = sure.inMilliseconds() / Duration::minutes(1).inMilliseconds();
-    if (sureMinutes > 0) m_sure = tr("at least %1").arg(roughly(Duration::minutes(sureMinutes)));
-    m_likely = likely < Duration::minutes(1) ? tr("less than a minute left") : tr("about %1 left").arg(roughly(likely));
-  } else {
-    m_likely = tr("likely %1").arg(readyText(state.opens.early, state.opens.late, state.elapsed.time));
-  }
+  const ToldWait told = toldWait(job, run, m_clock.zone());
+  m_times = m_alert.certain ? QString() : tr("May be due: the tablet was off, and nobody knows how long.");
+  m_test = told.isClosed ? told.sentence : missed ? m_test : told.question;
+  m_mayClose = told.mayClose;
+  m_gone = told.gone;
+  showBar(told.told);
   m_why = whyText(state);
-  if (!m_alert.certain) m_likely = tr("may be due: how long this bench was off is not known");
+}
+
+// Over the minutes until the window is likely gone; without a window there is no bar.
+void AlertViewModel::showBar(const core::waits::Told& told) {
+  m_bar.clear();
+  m_barMinutes = m_closeMinutes = 0;
+  if (m_gone.isEmpty()) return;
+  m_barMinutes = (told.closes->late - told.passed).inMinutes();
+  m_closeMinutes = std::max(0.0, (told.closes->early - told.passed).inMinutes());
+  for (const QPointF& point : outlinePoints(told, m_barMinutes / 60)) m_bar << QPointF(point.x() * 60, point.y());
 }
 
 void AlertViewModel::hear() {

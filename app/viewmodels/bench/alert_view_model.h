@@ -1,12 +1,15 @@
 #pragma once
-// The alert that is shown, for any job: its piece, the time that is sure and the time that is likely, the touch test.
+// The alert that is shown, for any job: its piece, until when it may be caught, the touch test.
 #include <QtQml/qqmlregistration.h>
+#include <QList>
 #include <QObject>
+#include <QPointF>
 #include <QString>
 #include <QStringList>
 
 #include "app/viewmodels/names.h"
 #include "app/workbench/workbench.h"
+#include "core/waits/telling.h"
 
 namespace app::viewmodels {
 
@@ -20,8 +23,17 @@ class AlertViewModel : public QObject {
   Q_PROPERTY(QString piece READ piece NOTIFY changed FINAL)  // which piece and which wait
   Q_PROPERTY(QString act READ act NOTIFY changed FINAL)
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
-  Q_PROPERTY(QString sure READ sure NOTIFY changed FINAL)  // time left in nine cases of ten; "" where no window closes
-  Q_PROPERTY(QString likely READ likely NOTIFY changed FINAL)
+  Q_PROPERTY(QString now READ now NOTIFY changed FINAL)      // "11:18"
+  Q_PROPERTY(QString times READ times NOTIFY changed FINAL)  // "" where the times are known; the bar says them
+  // A window that may close: "may close 11:25", "likely gone 11:37"; the first is "" from then on, both without a
+  // window.
+  Q_PROPERTY(QString mayClose READ mayClose NOTIFY changed FINAL)
+  Q_PROPERTY(QString gone READ gone NOTIFY changed FINAL)
+  // Its outline (x in minutes from now, y from nought to one) until it is likely gone, the minutes until then, and
+  // those until it may close.
+  Q_PROPERTY(QList<QPointF> bar READ bar NOTIFY changed FINAL)
+  Q_PROPERTY(double barMinutes READ barMinutes NOTIFY changed FINAL)
+  Q_PROPERTY(double closeMinutes READ closeMinutes NOTIFY changed FINAL)
   Q_PROPERTY(QString why READ why NOTIFY changed FINAL)  // where the times come from, in one line
   Q_PROPERTY(bool canLook READ canLook NOTIFY changed FINAL)
   // The answers are in the technique's words; one is "" where a touch test of the wait cannot have it.
@@ -46,8 +58,13 @@ class AlertViewModel : public QObject {
   QString piece() const { return m_piece; }
   QString act() const { return m_act; }
   QString test() const { return m_test; }
-  QString sure() const { return m_sure; }
-  QString likely() const { return m_likely; }
+  QString now() const { return m_now; }
+  QString times() const { return m_times; }
+  QString mayClose() const { return m_mayClose; }
+  QString gone() const { return m_gone; }
+  QList<QPointF> bar() const { return m_bar; }
+  double barMinutes() const { return m_barMinutes; }
+  double closeMinutes() const { return m_closeMinutes; }
   QString why() const { return m_why; }
   bool canLook() const { return m_canLook; }
   QString notYetWord() const { return m_answers.notYet; }
@@ -73,6 +90,7 @@ class AlertViewModel : public QObject {
  private:
   void show(const core::jobs::JobAt& job);
   void answer(core::intents::Verdict verdict);
+  void showBar(const core::waits::Told& told);
   void putOff(int minutes);
   QString nameOf(const core::alerts::ScheduledAlert& alert) const;
 
@@ -85,8 +103,13 @@ class AlertViewModel : public QObject {
   QString m_piece;
   QString m_act;
   QString m_test;
-  QString m_sure;
-  QString m_likely;
+  QString m_now;
+  QString m_times;
+  QString m_mayClose;
+  QString m_gone;
+  QList<QPointF> m_bar;
+  double m_barMinutes = 0;
+  double m_closeMinutes = 0;
   QString m_why;
   bool m_canLook = false;
   TestAnswers m_answers;

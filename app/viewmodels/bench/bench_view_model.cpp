@@ -6,6 +6,7 @@
 #include "app/convert/text.h"
 #include "app/viewmodels/names.h"
 #include "app/viewmodels/times.h"
+#include "app/viewmodels/told_wait.h"
 #include "app/words/words.h"
 #include "core/workflow/acts.h"
 
@@ -14,7 +15,6 @@ namespace app::viewmodels {
 using convert::toQt;
 using core::jobs::BenchPlace;
 using core::jobs::JobAt;
-using core::units::Duration;
 
 namespace {
 
@@ -58,6 +58,10 @@ void BenchViewModel::refresh() {
   m_above.clear();
   m_next.clear();
   m_detail.clear();
+  m_waitVerb.clear();
+  m_waitTime.clear();
+  m_waitSentence.clear();
+  m_waitTest.clear();
   m_undo.clear();
   m_redo.clear();
   m_faults.clear();
@@ -78,7 +82,7 @@ void BenchViewModel::refresh() {
     const JobAt job = m_workbench.at(m_jobId);
     showPlace(job);
     showOffers(job);
-    m_look.show(&job);
+    m_look.show(&job, m_clock.zone());
   } else if (entry != jobs.end()) {
     m_kind = Kind::Trouble;
     m_jobTitle = toQt(entry->title);
@@ -87,7 +91,7 @@ void BenchViewModel::refresh() {
   } else {
     m_detail = tr("Choose one under Jobs, or begin a piece at the desk.");
   }
-  if (state == nullptr || !m_trouble.isEmpty()) m_look.show(nullptr);
+  if (state == nullptr || !m_trouble.isEmpty()) m_look.show(nullptr, {});
   showFigures(state);
   emit changed();
 }
@@ -235,27 +239,20 @@ void BenchViewModel::showFigures(const core::jobs::JobState* state) {
 void BenchViewModel::showWaiting(const JobAt& job, const std::string& waitId) {
   const core::jobs::RunningWait& run = job.state().waits.at(waitId);
   const auto state = job.waitState(run);
-  const std::int64_t now = job.now().utcMilliseconds;
   m_title = tr("Wait: %1").arg(toQt(run.wait->title));
-  const Duration untilEarly = state.opens.early - state.elapsed.time;
+  const ToldWait told = toldWait(job, run, m_clock.zone());
+  m_waitVerb = told.time.isEmpty() ? told.brief : told.verb;
+  m_waitTime = told.time;
+  m_waitSentence = told.sentence;
+  m_waitTest = toQt(run.wait->test);
   QStringList parts;
   if (!run.step->thingName.empty()) parts << capitalised(toQt(run.step->thingName)) + QLatin1Char('.');
-  if (state.byTouch) {
-    parts << capitalised(whyText(state)) + QLatin1Char('.');
-  } else {
-    parts << tr("Likely %1.").arg(readyText(state.opens.early, state.opens.late, state.elapsed.time));
-  }
-  if (untilEarly > Duration()) {
-    parts << tr("First test at %1.").arg(clockTime(now + untilEarly.inMilliseconds(), now, m_clock.zone()));
-  } else {
-    parts << tr("Test it now: %1?").arg(answersTo(*run.wait).found.toLower());
-  }
+  parts << told.sentence;
   if (!state.byTouch) parts << capitalised(whyText(state)) + QLatin1Char('.');
   if (state.elapsed.certainty == core::waits::Certainty::Told) parts << tr("The time this bench was off is as told.");
   if (state.elapsed.certainty == core::waits::Certainty::Checking) parts << tr("Checking the time.");
-  if (state.elapsed.certainty == core::waits::Certainty::Unknown)
-    parts << tr("How long this bench was off is not known: test sooner.");
-  if (!run.wait->test.empty()) parts << toQt(run.wait->test);
+  // Where the sentence asks the test already it is not said twice.
+  if (!run.wait->test.empty() && !told.sentence.contains(m_waitTest.chopped(1))) parts << m_waitTest;
   m_detail = parts.join(QLatin1Char(' '));
 }
 

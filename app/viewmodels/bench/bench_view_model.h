@@ -41,7 +41,13 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(QVariantList stages READ stages NOTIFY changed FINAL)  // { "name", "standing" }; see StageStanding
   Q_PROPERTY(QString next READ next NOTIFY changed FINAL)
   Q_PROPERTY(
-      QString detail READ detail NOTIFY changed FINAL)     // the sentences under the title: wait, missed step, trouble
+      QString detail READ detail NOTIFY changed FINAL)  // the sentences under the title: wait, missed step, trouble
+  // While the bench waits, the wait that is tested first: "test", "10:22" ("" where the verb says it all), what it is
+  // told as, and its touch test. `detail` holds all of it and where the times come from.
+  Q_PROPERTY(QString waitVerb READ waitVerb NOTIFY changed FINAL)
+  Q_PROPERTY(QString waitTime READ waitTime NOTIFY changed FINAL)
+  Q_PROPERTY(QString waitSentence READ waitSentence NOTIFY changed FINAL)
+  Q_PROPERTY(QString waitTest READ waitTest NOTIFY changed FINAL)
   Q_PROPERTY(QString lies READ lies NOTIFY changed FINAL)  // "face up · marked corner top left"
   Q_PROPERTY(QString side READ side NOTIFY changed FINAL)  // "face up", "back up"; "" where neither matters
   Q_PROPERTY(bool backUp READ backUp NOTIFY changed FINAL)
@@ -103,6 +109,10 @@ class BenchViewModel : public QObject {
   QVariantList stages() const { return m_stages; }
   QString next() const { return m_next; }
   QString detail() const { return m_detail; }
+  QString waitVerb() const { return m_waitVerb; }
+  QString waitTime() const { return m_waitTime; }
+  QString waitSentence() const { return m_waitSentence; }
+  QString waitTest() const { return m_waitTest; }
   QString lies() const;
   QString side() const;
   bool backUp() const { return m_step != nullptr && m_step->up == core::craft::WayUp::Back; }
@@ -191,6 +201,10 @@ class BenchViewModel : public QObject {
   QString m_above;
   QString m_next;
   QString m_detail;
+  QString m_waitVerb;
+  QString m_waitTime;
+  QString m_waitSentence;
+  QString m_waitTest;
   QString m_refusal;
   QString m_trouble;
   std::vector<core::decisions::Offer> m_offers;  // the acts that are possible for the job now

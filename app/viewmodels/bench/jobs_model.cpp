@@ -23,7 +23,7 @@ void JobsModel::refresh() {
 }
 
 JobsModel::Row JobsModel::rowOf(const workbench::JobEntry& entry) const {
-  const Standing standing = standingOf(m_workbench, entry);
+  const Standing standing = standingOf(m_workbench, entry, m_clock.zone());
   return {entry.id, nameOf(entry), standing.where, standing.runs};
 }
 

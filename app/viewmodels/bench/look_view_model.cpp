@@ -1,17 +1,18 @@
 #include "app/viewmodels/bench/look_view_model.h"
 
 #include "app/convert/text.h"
+#include "app/viewmodels/times.h"
 #include "app/words/words.h"
 #include "core/jobs/touch_tests.h"
 
 namespace app::viewmodels {
 
-void LookViewModel::show(const core::jobs::JobAt* job) {
+void LookViewModel::show(const core::jobs::JobAt* job, const std::string& zone) {
   m_wait.clear();
   m_answers = {};
   m_doubt.reset();
   m_test.clear();
-  if (job != nullptr && showDoubt(*job)) {
+  if (job != nullptr && showDoubt(*job, zone)) {
     emit changed();
     return;
   }
@@ -26,7 +27,7 @@ void LookViewModel::show(const core::jobs::JobAt* job) {
   emit changed();
 }
 
-bool LookViewModel::showDoubt(const core::jobs::JobAt& job) {
+bool LookViewModel::showDoubt(const core::jobs::JobAt& job, const std::string& zone) {
   for (const core::intents::LookAt& look : core::jobs::doubtedLooks(job)) {
     const core::jobs::RunningWait& run = job.state().waits.at(look.wait);
     const std::pair asked(run.startedBy + run.id, run.looks.size());
@@ -39,11 +40,15 @@ bool LookViewModel::showDoubt(const core::jobs::JobAt& job) {
     }
     m_wait = run.id;
     m_title = waitName(run);
-    m_test = tr("\"%1\" after %2; it was expected after %3. Was it so?")
-                 .arg(convert::toQt(core::jobs::answerOf(*run.wait, look.verdict)))
-                 .arg(words::duration(
-                     core::waits::elapsedBetween(run.started, run.looks.back().first, job.shop().clockLog).time))
-                 .arg(words::span(job.expectedOpening(run)));
+    const core::waits::ClockReading& looked = run.looks.back().first;
+    const auto passed = core::waits::elapsedBetween(run.started, looked, job.shop().clockLog).time;
+    const core::units::Span expected = job.expectedOpening(run);
+    const auto said = [&](core::units::Duration at) {
+      return clockTime(looked.utcMilliseconds + (at - passed).inMilliseconds(), job.now().utcMilliseconds, zone);
+    };
+    m_test = tr("\"%1\" at %2; it was expected from %3 to %4. Was it so?")
+                 .arg(convert::toQt(core::jobs::answerOf(*run.wait, look.verdict)), said(passed), said(expected.early),
+                      said(expected.late));
     return true;
   }
   return false;

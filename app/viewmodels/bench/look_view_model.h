@@ -32,7 +32,7 @@ class LookViewModel : public QObject {
   explicit LookViewModel(Ask ask, QObject* parent = nullptr) : QObject(parent), m_ask(std::move(ask)) {}
 
   // Shows the wait whose touch test is due first, which the bench names while no step can be started.
-  void show(const core::jobs::JobAt* job);
+  void show(const core::jobs::JobAt* job, const std::string& zone);
 
   bool present() const { return !m_wait.empty(); }
   QString title() const { return m_title; }
@@ -56,7 +56,7 @@ class LookViewModel : public QObject {
   void changed();
 
  private:
-  bool showDoubt(const core::jobs::JobAt& job);
+  bool showDoubt(const core::jobs::JobAt& job, const std::string& zone);
   void answer(core::intents::Verdict verdict);
 
   Ask m_ask;

@@ -1,8 +1,6 @@
 #include "app/viewmodels/bench/shelf_model.h"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
 #include <map>
 #include <set>
 
@@ -18,16 +16,8 @@ namespace {
 
 using core::units::Duration;
 
-// Below this the axis is nearly even, above it each doubling takes the same room.
-constexpr double kEvenMinutes = 8;
-constexpr int kDots = 20;
-
-struct Tick {
-  double minutes;
-  const char* name;
-};
-constexpr std::array kTicks = {Tick{5, "5 min"},  Tick{30, "½ h"},   Tick{120, "2 h"},   Tick{480, "8 h"},
-                               Tick{1440, "1 d"}, Tick{4320, "3 d"}, Tick{20160, "2 wk"}};
+// As far as any screen shows outlines.
+constexpr double kHoursShown = 12;
 
 // The word of a title that tells jobs apart on a shelf: the first that is no article.
 QString wordOf(const workbench::JobEntry& job) {
@@ -37,6 +27,10 @@ QString wordOf(const workbench::JobEntry& job) {
     if (!kArticles.contains(word.toLower())) return capitalised(word);
   }
   return words.isEmpty() ? convert::toQt(job.reference) : words.front();
+}
+
+bool isTestNow(core::waits::Telling telling) {
+  return telling == core::waits::Telling::TestNow || telling == core::waits::Telling::TackNow;
 }
 
 // By job; pieces of one word are told apart by their references, or by their places among the jobs.
@@ -69,6 +63,8 @@ void ShelfModel::refresh() {
     const core::jobs::JobAt job = m_workbench.at(entry.id);
     for (const core::jobs::WaitGroup& group : core::jobs::waitGroups(job)) {
       auto test = core::jobs::touchTestOf(job, *group.back());
+      // What was touched and dry asks for nothing more; it stands there, ready, until it is used.
+      if (!test && job.waitState(*group.back()).foundByTouch) test = {group.back()->id, true, false, {}};
       if (!test) continue;
       found.emplace_back(*std::move(test), rowOf(job, *group.back(), tags.at(entry.id)));
       // Waits begun together are one line; their things are many.
@@ -81,7 +77,8 @@ void ShelfModel::refresh() {
   for (auto& one : found) rows.push_back(std::move(one.second));
   nameRows(rows);
   const QString unknown = whatIsUnknown();
-  if (rows == m_rows && unknown == m_unknown) return;
+  // The hours move on even where nothing runs.
+  if (rows == m_rows && unknown == m_unknown && rows.empty()) return;
   m_unknown = unknown;
   // Rows that stay are moved where they are; what is made anew flickers and costs.
   const bool same =
@@ -117,7 +114,12 @@ void ShelfModel::nameRows(std::vector<Row>& rows) {
     };
     const bool withThing = !alone(false, false);
     row.name = called(row, withThing, withThing && !alone(true, false));
-    row.brief = called(row, withThing, false);
+    const QString thing = withThing && !row.thing.isEmpty() ? row.thing + QStringLiteral(", ") : QString();
+    row.rests = {thing + row.wait};
+    if (!thing.isEmpty()) row.rests << row.thing;
+    // "bevel dries" is a bevel; what was left out is told on the screen of the waits.
+    row.rests << row.wait.section(QLatin1Char(' '), 0, 0) << QString();
+    row.rests.removeDuplicates();
   }
 }
 
@@ -140,9 +142,6 @@ QString ShelfModel::whatIsUnknown() const {
 
 ShelfModel::Row ShelfModel::rowOf(const core::jobs::JobAt& job, const core::jobs::RunningWait& run,
                                   const QString& piece) const {
-  const core::waits::WaitState state = job.waitState(run);
-  // To the minute: what is nearer than that is said in words.
-  const auto left = [&](Duration at) { return std::round((at - state.elapsed.time).inMinutes()); };
   Row row;
   if (!run.step->ofShop) row.piece = piece;
   row.thing = convert::toQt(run.step->thingName);
@@ -150,52 +149,41 @@ ShelfModel::Row ShelfModel::rowOf(const core::jobs::JobAt& job, const core::jobs
   row.technique = convert::toQt(run.step->techniqueTitle);
   row.id = run.id;
   row.startedUtc = run.started.utcMilliseconds;
-  row.fromMinutes = left(state.opens.likely);
-  row.toMinutes = state.closes ? left(state.closes->likely) : left(state.opens.late);
-  row.open = state.holds() && state.phase != core::waits::Phase::Closed;
-  row.late = state.phase == core::waits::Phase::Closed;
-  row.look = state.phase == core::waits::Phase::Waiting && state.elapsed.time >= state.lookAt;
-  // The dots stand for the next thing to happen: opening, or the closing once it is open.
-  const core::units::Span& next = row.open && state.closes ? *state.closes : state.opens;
-  for (int i = 0; i < kDots; ++i) {
-    row.dotMinutes.push_back(left(core::units::quantile(next, std::clamp((i + 0.5) / kDots, 0.02, 0.98))));
-  }
-  if (row.late) {
-    row.said = tr("likely closed");
-  } else if (row.open && state.closes) {
-    const QString remains = openText(state.closes->early, state.closes->late, state.elapsed.time);
-    // An open time is called open already.
-    row.said = run.wait->kind == core::craft::WaitKind::Open ? remains : tr("open, %1").arg(remains);
-  } else if (row.open || row.look) {
-    row.said = tr("test now");
-  } else {
-    row.said = leftText(state.opens.early, state.opens.late, state.elapsed.time);
-  }
+  row.told = toldWait(job, run, m_clock.zone());
+  row.points = outlinePoints(row.told.told, kHoursShown);
+  row.lead = row.told.isSolid ? 0 : std::max(0.0, (row.told.told.early - row.told.told.passed).inMinutes() / 60);
   return row;
 }
 
-void ShelfModel::makeAxis() {
-  m_horizon = 30;
-  for (const Row& row : m_rows) {
-    m_horizon = std::max({m_horizon, row.toMinutes, row.dotMinutes.empty() ? 0 : row.dotMinutes.back()});
-  }
-  m_tickNames.clear();
-  m_tickPlaces.clear();
-  for (const Tick& tick : kTicks) {
-    if (tick.minutes > m_horizon) break;
-    // A tick that would crowd the one before gives way.
-    if (!m_tickPlaces.isEmpty() && place(tick.minutes) - m_tickPlaces.back() < 0.2) continue;
-    m_tickNames << tr(tick.name);
-    m_tickPlaces << place(tick.minutes);
-  }
+void ShelfModel::setSilent(bool silent) {
+  if (m_silent == silent) return;
+  m_silent = silent;
+  emit changed();
 }
 
-double ShelfModel::place(double minutes) const {
-  return std::log1p(std::clamp(minutes, 0.0, m_horizon) / kEvenMinutes) / std::log1p(m_horizon / kEvenMinutes);
+void ShelfModel::makeAxis() {
+  constexpr std::int64_t kHour = 3'600'000;
+  const std::int64_t now = m_clock.now().utcMilliseconds;
+  const QDateTime here = local(now, m_clock.zone());
+  // The clock's hours, wherever the zone puts them.
+  const std::int64_t sinceHour = here.time().msecsSinceStartOfDay() % kHour;
+  m_hourPlaces.clear();
+  m_hourNames.clear();
+  for (std::int64_t at = now - sinceHour + kHour; at - now <= kHoursShown * kHour; at += kHour) {
+    m_hourPlaces << static_cast<double>(at - now) / kHour;
+    m_hourNames << local(at, m_clock.zone()).toString(QStringLiteral("H:mm"));
+  }
+  const auto first = std::min_element(m_rows.begin(), m_rows.end(), [](const Row& a, const Row& b) {
+    return std::pair(!a.isBeyond(), a.lead) < std::pair(!b.isBeyond(), b.lead);
+  });
+  m_beyond = first == m_rows.end() || !first->isBeyond() ? QString() : first->told.time;
 }
 
 QString ShelfModel::nextLine() const {
-  return m_rows.empty() ? QString() : m_rows.front().brief + QStringLiteral(", ") + m_rows.front().said;
+  if (m_rows.empty()) return {};
+  const Row& next = m_rows.front();
+  const QString whose = next.piece.isEmpty() ? QString() : next.piece + QStringLiteral(", ");
+  return next.told.brief + QLatin1Char(' ') + whose + next.rests.front();
 }
 
 int ShelfModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : count(); }
@@ -205,24 +193,26 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
   const Row& row = m_rows[static_cast<std::size_t>(index.row())];
   switch (role) {
     case Name: return row.name;
-    case Said: return row.said;
-    case From: return place(row.fromMinutes);
-    case To: return place(row.toMinutes);
-    case Dots: {
-      QList<double> dots;
-      for (const double minutes : row.dotMinutes) dots << place(minutes);
-      return QVariant::fromValue(dots);
-    }
-    case Open: return row.open;
-    case Late: return row.late;
-    case Look: return row.look;
+    case Brief: return row.told.brief;
+    case Sentence: return row.told.sentence;
+    case Piece: return row.piece;
+    case Rests: return row.rests;
+    case Window: return row.told.isWindow;
+    case Solid: return row.told.isSolid;
+    case Closed: return row.told.isClosed;
+    case Guessed: return row.told.told.telling == core::waits::Telling::About;
+    case Look: return isTestNow(row.told.told.telling);
+    case Points: return QVariant::fromValue(row.points);
+    case Lead: return row.lead;
+    case Beyond: return row.isBeyond();
     default: return {};
   }
 }
 
 QHash<int, QByteArray> ShelfModel::roleNames() const {
-  return {{Name, "name"}, {Said, "said"}, {From, "from"}, {To, "to"},
-          {Dots, "dots"}, {Open, "open"}, {Late, "late"}, {Look, "look"}};
+  return {{Name, "name"},     {Brief, "brief"}, {Sentence, "sentence"}, {Piece, "piece"},     {Rests, "rests"},
+          {Window, "window"}, {Solid, "solid"}, {Closed, "closed"},     {Guessed, "guessed"}, {Look, "look"},
+          {Points, "points"}, {Lead, "lead"},   {Beyond, "beyond"}};
 }
 
 }  // namespace app::viewmodels

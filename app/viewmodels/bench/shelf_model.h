@@ -1,24 +1,31 @@
 #pragma once
-// Every running wait of every job on one time axis from now, the next event first.
+// Every running wait of every job, the next event first: a verb with its time, and an outline on the clock's hours.
 #include <QtQml/qqmlregistration.h>
 #include <QAbstractListModel>
+#include <QPointF>
 #include <QStringList>
 #include <vector>
 
+#include "app/viewmodels/told_wait.h"
 #include "app/workbench/workbench.h"
 #include "core/jobs/touch_tests.h"
 
 namespace app::viewmodels {
 
-// The axis runs from 0 (now) to 1 and is compressed towards its far end, so that a tack window of minutes and a rest of
-// days fit on the same one.
+// An hour is as long as any other. The shelf shows the next few and folds the axis there; what begins beyond the fold
+// is named by its day and hour.
 class ShelfModel : public QAbstractListModel {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("handed down by the program")
   Q_PROPERTY(int count READ count NOTIFY changed FINAL)
-  Q_PROPERTY(QStringList tickNames READ tickNames NOTIFY changed FINAL)
-  Q_PROPERTY(QList<double> tickPlaces READ tickPlaces NOTIFY changed FINAL)
+  // The full hours of the clock that lie ahead, in hours from now, and their names ("11:00").
+  Q_PROPERTY(QList<double> hourPlaces READ hourPlaces NOTIFY changed FINAL)
+  Q_PROPERTY(QStringList hourNames READ hourNames NOTIFY changed FINAL)
+  // The first time beyond the fold ("Fri 9:00"); "" where nothing lies there.
+  Q_PROPERTY(QString beyond READ beyond NOTIFY changed FINAL)
+  Q_PROPERTY(int foldHours READ foldHours CONSTANT FINAL)
+  Q_PROPERTY(bool silent READ silent NOTIFY changed FINAL)  // an alert would not be heard
   // States where it is unknown whether a wait runs, so that an empty shelf is not mistaken for one with nothing drying;
   // "" where all is known.
   Q_PROPERTY(QString unknown READ unknown NOTIFY changed FINAL)
@@ -26,7 +33,25 @@ class ShelfModel : public QAbstractListModel {
   Q_PROPERTY(QString nextLine READ nextLine NOTIFY changed FINAL)
 
  public:
-  enum Role { Name = Qt::UserRole + 1, Said, From, To, Dots, Open, Late, Look };
+  static constexpr int kFoldHours = 3;
+
+  // Piece is written as titles are, apart from what follows it: Rests, from the longest to the shortest that still
+  // tells the waits apart. Points and Lead, where the outline begins, are in hours from now.
+  enum Role {
+    Name = Qt::UserRole + 1,
+    Brief,
+    Sentence,
+    Piece,
+    Rests,
+    Window,
+    Solid,
+    Closed,
+    Guessed,
+    Look,
+    Points,
+    Lead,
+    Beyond
+  };
 
   ShelfModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
 
@@ -36,8 +61,12 @@ class ShelfModel : public QAbstractListModel {
 
   QString unknown() const { return m_unknown; }
   int count() const { return static_cast<int>(m_rows.size()); }
-  QStringList tickNames() const { return m_tickNames; }
-  QList<double> tickPlaces() const { return m_tickPlaces; }
+  QList<double> hourPlaces() const { return m_hourPlaces; }
+  QStringList hourNames() const { return m_hourNames; }
+  QString beyond() const { return m_beyond; }
+  static int foldHours() { return kFoldHours; }
+  bool silent() const { return m_silent; }
+  void setSilent(bool silent);
   QString nextLine() const;
 
   int rowCount(const QModelIndex& parent = {}) const override;
@@ -56,31 +85,34 @@ class ShelfModel : public QAbstractListModel {
     QString technique;  // its title
     std::string id;     // of the wait
     std::int64_t startedUtc = 0;
-    QString name;   // "Heron: paste sets"
-    QString brief;  // the same without the technique, to be read from afar
-    QString said;   // its state in words: "10 to 25 min", "open now"
-    double fromMinutes = 0;
-    double toMinutes = 0;
-    std::vector<double> dotMinutes;
-    bool open = false;  // likely true now
-    bool late = false;  // past the likely end
-    bool look = false;  // not likely yet, but true in one case of five: worth a look
-    friend bool operator==(const Row&, const Row&) = default;
+    QString name;       // "Heron: paste sets"
+    QStringList rests;  // "paste sets", "paste": after the piece, where there is one
+    ToldWait told;
+    QList<QPointF> points;
+    double lead = 0;  // hours until the outline begins; 0 where it has
+
+    bool isBeyond() const { return lead >= kFoldHours; }
+    // Everything told of it follows from the time and the wait, which these hold.
+    friend bool operator==(const Row& a, const Row& b) {
+      return a.name == b.name && a.rests == b.rests && a.told.brief == b.told.brief &&
+             a.told.sentence == b.told.sentence && a.told.told.telling == b.told.told.telling && a.points == b.points &&
+             a.lead == b.lead;
+    }
   };
   QString whatIsUnknown() const;
   Row rowOf(const core::jobs::JobAt& job, const core::jobs::RunningWait& run, const QString& piece) const;
   static void nameRows(std::vector<Row>& rows);
   void makeAxis();
-  double place(double minutes) const;
 
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;
   std::vector<Row> m_rows;
   QString m_unknown;
   bool m_doubted = false;
-  double m_horizon = 60;
-  QStringList m_tickNames;
-  QList<double> m_tickPlaces;
+  bool m_silent = false;
+  QList<double> m_hourPlaces;
+  QStringList m_hourNames;
+  QString m_beyond;
 };
 
 }  // namespace app::viewmodels

@@ -36,6 +36,7 @@ class WatchViewModel : public QObject {
   QString time() const { return m_time; }
   bool living() const { return m_living; }
   QString troubles() const;
+  bool has(Trouble trouble) const { return m_troubles.contains(trouble); }
 
  signals:
   void changed();

@@ -147,7 +147,7 @@ PiecesModel::Row PiecesModel::rowOf(const workbench::JobEntry& entry) const {
   Row row;
   row.id = entry.id;
   row.title = nameOf(entry);
-  const Standing standing = standingOf(m_workbench, entry);
+  const Standing standing = standingOf(m_workbench, entry, m_clock.zone());
   row.where = standing.where;
   row.runs = standing.runs;
   row.reference = toQt(entry.reference);

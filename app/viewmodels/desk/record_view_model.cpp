@@ -89,7 +89,7 @@ void RecordViewModel::showHappened() {
     RowsModel::Row row;
     row.title = words::text(entry.what, units);
     row.of = day == above || !entry.timeKnown ? QString() : day;
-    row.value = entry.timeKnown ? time.toString(QStringLiteral("HH:mm")) : tr("clock wrong");
+    row.value = entry.timeKnown ? time.toString(QStringLiteral("H:mm")) : tr("clock wrong");
     row.note = notes.join(tr(" · "));
     row.problem = but.join(tr(" · "));
     row.chosen = entry.eventId == m_chosen;

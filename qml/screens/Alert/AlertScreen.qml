@@ -4,13 +4,16 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The whole screen: which piece, the act, the sure and the likely time, the answers of the touch test.
+// The whole screen: now, which piece, the act, until when it can be caught, the answers of the touch test. Nothing stands
+// in the lower corners: a press meant for Back or Done does nothing.
 ScreenBase {
     id: root
 
     required property AlertViewModel alert
     readonly property double distance: Metrics.farDistance
     readonly property bool upright: height > width
+    // The artwork, then what of it.
+    readonly property list<string> named: alert.piece.split(" · ")
 
     // Only an answer, or Heard, closes the alert.
     doneAction.enabled: false
@@ -24,24 +27,47 @@ ScreenBase {
         id: pane
         x: Metrics.mm(4)
         y: Metrics.mm(1)
-        width: root.width - 2 * x
-        height: notYet.y - y - Metrics.mm(3)
+        width: (later.visible || shortly.visible ? later.x - Metrics.gap : root.width - x) - x
+        height: (bar.visible ? bar.y : heard.above) - y - Metrics.mm(3)
         tightest: 3
         spacing: level === 0 ? Metrics.mm(2) : 0
-        key: root.alert.identity + root.alert.likely + root.alert.others.length
+        key: root.alert.identity + root.alert.times + root.alert.gone + root.alert.others.length
 
-        Words {
+        Flow {
             width: parent.width
-            text: root.alert.piece
-            color: Theme.onAlert
-            font.pixelSize: Metrics.farLabel
-            lineHeight: 0.82
+            spacing: Metrics.mm(3)
+
+            Words {
+                objectName: "now"
+                text: root.alert.now
+                color: Theme.onAlert
+                font.bold: true
+                font.pixelSize: Metrics.farLabel
+                lineHeight: 0.82
+            }
+            Words {
+                width: Math.min(implicitWidth, parent.width)
+                text: root.named[0]
+                color: Theme.onAlert
+                font.italic: true
+                font.pixelSize: Metrics.farLabel
+                lineHeight: 0.82
+            }
+            // Which board and which wait, as far as there is room: the wait tells most.
+            Words {
+                width: Math.min(implicitWidth, parent.width)
+                visible: text !== "" && pane.level < 3
+                text: pane.level === 0 ? root.named.slice(1).join(" · ") : root.alert.piece.split(" · ").pop().split(": ").pop()
+                color: Theme.onAlert
+                font.pixelSize: Metrics.farLabel
+                lineHeight: 0.82
+            }
         }
         Words {
             width: parent.width
             text: root.alert.act
             color: Theme.onAlert
-            font.pixelSize: pane.level === 0 ? Metrics.farText * 1.15 : Metrics.farText
+            font.pixelSize: pane.level === 0 ? Metrics.farText * 1.15 : pane.level < 3 ? Metrics.farText : Metrics.farLabel
             font.bold: true
             lineHeight: 0.82
         }
@@ -53,36 +79,14 @@ ScreenBase {
             font.pixelSize: pane.level < 2 ? Metrics.farText : Metrics.farLabel
             lineHeight: 0.82
         }
-        Grid {
+        Words {
+            objectName: "times"
             width: parent.width
-            columns: root.upright ? 1 : 2
-            spacing: Metrics.mm(4)
-
-            Rectangle {
-                id: bar
-                visible: root.alert.sure !== ""
-                height: root.upright ? sure.implicitHeight : likely.implicitHeight
-                width: sure.implicitWidth + Metrics.mm(8)
-                color: Theme.onAlert
-
-                Words {
-                    id: sure
-                    anchors.centerIn: parent
-                    text: root.alert.sure
-                    color: Theme.alertGround
-                    font.pixelSize: Metrics.farLabel
-                    font.bold: true
-                    wrapMode: Text.NoWrap
-                }
-            }
-            Words {
-                id: likely
-                width: parent.width - (bar.visible && !root.upright ? bar.width + parent.spacing : 0)
-                text: root.alert.likely
-                color: Theme.onAlert
-                font.pixelSize: Metrics.farLabel
-                lineHeight: 0.85
-            }
+            visible: text !== ""
+            text: root.alert.times
+            color: Theme.onAlert
+            font.pixelSize: Metrics.farLabel
+            lineHeight: 0.85
         }
         Words {
             objectName: "others"
@@ -107,9 +111,27 @@ ScreenBase {
             lineHeight: 0.85
         }
     }
+    AlertBar {
+        id: bar
+        alert: root.alert
+        x: pane.x
+        y: heard.above - Metrics.mm(3) - height
+        width: pane.width
+        height: implicitHeight
+    }
+    AlertKey {
+        id: heard
+        slot: 0
+        offers: ScreenAction {
+            name: "heard"
+            text: qsTr("Heard")
+            by: ScreenAction.Heard
+            onTriggered: root.alert.hear()
+        }
+    }
     AlertKey {
         id: notYet
-        slot: 0
+        slot: 1
         offers: ScreenAction {
             name: "notYet"
             text: root.alert.notYetWord
@@ -118,17 +140,16 @@ ScreenBase {
         }
     }
     AlertKey {
-        slot: 1
+        slot: 2
         offers: ScreenAction {
             name: "affirm"
             text: root.alert.foundWord
-            filled: true
             enabled: root.alert.canLook
             onTriggered: root.alert.ready()
         }
     }
     AlertKey {
-        slot: 2
+        slot: 3
         offers: ScreenAction {
             name: "pastIt"
             text: root.alert.pastItWord
@@ -136,17 +157,12 @@ ScreenBase {
             onTriggered: root.alert.pastIt()
         }
     }
+    // To put it off is no answer: these stand apart from them, at the right and above the corner.
     AlertKey {
-        slot: 3
-        offers: ScreenAction {
-            name: "shortly"
-            text: qsTr("In 2 min")
-            enabled: root.alert.shortly
-            onTriggered: root.alert.tellShortly()
-        }
-    }
-    AlertKey {
-        slot: 4
+        id: later
+        slot: 5
+        height: Metrics.key
+        y: heard.above - Metrics.gap - height
         offers: ScreenAction {
             name: "later"
             text: qsTr("In 5 min")
@@ -155,12 +171,15 @@ ScreenBase {
         }
     }
     AlertKey {
+        id: shortly
         slot: 5
+        height: Metrics.key
+        y: (later.visible ? later.y : heard.above) - Metrics.gap - height
         offers: ScreenAction {
-            name: "heard"
-            text: qsTr("Heard")
-            by: ScreenAction.Heard
-            onTriggered: root.alert.hear()
+            name: "shortly"
+            text: qsTr("In 2 min")
+            enabled: root.alert.shortly
+            onTriggered: root.alert.tellShortly()
         }
     }
 }

@@ -166,6 +166,24 @@ TEST_CASE("Back and Done never move", "[measure]") {
   CHECK(corners > visits().size());
 }
 
+TEST_CASE("on an alert nothing can be pressed where Back and Done stand elsewhere", "[measure]") {
+  std::size_t keys = 0;
+  for (const Visit& visit : visits()) {
+    if (visit.state->screen != "alert") continue;
+    const double corner = 32 * visit.dotsPerMm;
+    const QSizeF size(visit.size);
+    const QRectF back(0, size.height() - corner, corner, corner);
+    const QRectF done(size.width() - corner, size.height() - corner, corner, corner);
+    for (const tests::ShownKey& key : visit.shown.keys) {
+      INFO(about(visit) << ' ' << key.name.toStdString());
+      CHECK_FALSE(key.place.intersects(back));
+      CHECK_FALSE(key.place.intersects(done));
+      ++keys;
+    }
+  }
+  CHECK(keys > 20);
+}
+
 TEST_CASE("every screen that has Back and Done shows both whole, on a tablet that lies and on one that stands",
           "[measure]") {
   std::size_t upright = 0;

@@ -32,7 +32,7 @@ craft::Catalogue sizeAndLay() {
                oneStepTechnique("brush-size", R"("piece.sized")", always, R"("waits": [{"id": "tack", "kind": "tack",
     "title": "size tacks", "makes": "piece.tack",
     "opens": {"early": "15 min", "likely": "20 min", "late": "30 min"},
-    "closes": {"early": "40 min", "likely": "60 min", "late": "90 min"}, "model": "none", "test": "Touch it.",
+    "closes": {"early": "40 min", "likely": "60 min", "late": "100 min"}, "model": "none", "test": "Touch it.",
     "source": "common practice", "ifMissed": {"do": "Size again.", "ends": ["piece.sized"]}}], )"));
   addTechnique(catalogue, oneStepTechnique("lay", R"("piece.laid")", always, R"("needs": ["piece.tack"], )"));
   std::string longer =
@@ -106,23 +106,36 @@ TEST_CASE("a tack window calls to lay out, to look, when it should be open, to b
           "[windows]") {
   Bench bench(demoJobText(), sizeAndLay());
   REQUIRE(bench.finish("brush-size/act").empty());
-  CHECK(alertMinutes(bench) == Alerts{{"closing", 38}, {"look", 16}, {"missed", 60}, {"open", 27}, {"soon", 6}});
+  CHECK(alertMinutes(bench) == Alerts{{"closing", 38}, {"look", 16}, {"missed", 90}, {"open", 27}, {"soon", 6}});
   const std::string wait = "brush-size/act/tack";
   // What a later call has overtaken is not called any more.
   bench.advance(17);
-  CHECK(alertMinutes(bench) == Alerts{{"closing", 21}, {"look", 0}, {"missed", 43}, {"open", 10}});
+  CHECK(alertMinutes(bench) == Alerts{{"closing", 21}, {"look", 0}, {"missed", 73}, {"open", 10}});
   bench.advance(11);
   REQUIRE(bench.ask(intents::Hear{wait, intents::AlertClass::Open}).empty());
-  CHECK(alertMinutes(bench) == Alerts{{"closing", 10}, {"missed", 32}});
+  CHECK(alertMinutes(bench) == Alerts{{"closing", 10}, {"missed", 62}});
   CHECK(bench.ask(intents::Hear{wait, intents::AlertClass::Open}) == "record.already-heard");
   REQUIRE(bench.ask(intents::LookAt{wait, intents::Verdict::NotYet}).empty());
   // The opening moved and the closing with it, so it will be called again.
-  CHECK(alertMinutes(bench) == Alerts{{"closing", 23}, {"look", 1}, {"missed", 43}, {"open", 5}});
+  CHECK(alertMinutes(bench) == Alerts{{"closing", 23}, {"look", 1}, {"missed", 67}, {"open", 5}});
   bench.advance(4);
   REQUIRE(bench.ask(intents::LookAt{wait, intents::Verdict::Tacky}).empty());
   CHECK(bench.shown() == "lay/act");
   CHECK(alertMinutes(bench).empty());
   CHECK(bench.finish("lay/act").empty());
+}
+
+TEST_CASE("what an alert says names the piece, the wait and the act", "[windows]") {
+  Bench bench(demoJobText(), sizeAndLay());
+  REQUIRE(bench.finish("brush-size/act").empty());
+  int closing = 0;
+  for (const auto& alert : alerts::alertsOf(bench.at()).alerts) {
+    INFO(base::dump(alert.say));
+    CHECK_FALSE(alert.say.id.empty());
+    for (const char* argument : {"piece", "wait", "answer", "act", "tools"}) CHECK(alert.say.argument(argument));
+    ++closing;
+  }
+  CHECK(closing > 3);
 }
 
 TEST_CASE("an alert is put off for two or five minutes and never past the moment its act begins", "[windows]") {
@@ -134,7 +147,7 @@ TEST_CASE("an alert is put off for two or five minutes and never past the moment
   bench.advance(28);
   CHECK(bench.ask(intents::Snooze{wait, AlertClass::Open, 7}) == "record.not-put-off");
   REQUIRE(bench.ask(intents::Snooze{wait, AlertClass::Open, 5}).empty());
-  CHECK(alertMinutes(bench) == Alerts{{"closing", 10}, {"missed", 32}, {"open", 5}});
+  CHECK(alertMinutes(bench) == Alerts{{"closing", 10}, {"missed", 62}, {"open", 5}});
   bench.advance(6);
   CHECK(bench.ask(intents::Snooze{wait, AlertClass::Open, 5}) == "record.not-put-off");
   REQUIRE(bench.ask(intents::Snooze{wait, AlertClass::Open, 2}).empty());
@@ -145,7 +158,7 @@ TEST_CASE("an alert is put off for two or five minutes and never past the moment
 TEST_CASE("a missed window is called once, plainly, and found past it by touch not at all", "[windows]") {
   Bench bench(demoJobText(), sizeAndLay());
   REQUIRE(bench.finish("brush-size/act").empty());
-  bench.advance(61);
+  bench.advance(91);
   CHECK(alertMinutes(bench) == Alerts{{"missed", -1}});
   const auto missed = alerts::alertsOf(bench.at()).alerts.front();
   CHECK(missed.level == alerts::Level::Low);
@@ -187,7 +200,7 @@ TEST_CASE("waits run on through a power cut", "[windows]") {
   REQUIRE(bench.finish("brush-size/act").empty());
   bench.advance(5);
   bench.reboot(10);
-  CHECK(alertMinutes(bench) == Alerts{{"closing", 23}, {"look", 1}, {"missed", 45}, {"open", 12}, {"soon", -8}});
+  CHECK(alertMinutes(bench) == Alerts{{"closing", 23}, {"look", 1}, {"missed", 75}, {"open", 12}, {"soon", -8}});
   bench.advance(5);
   CHECK(bench.shown() == "lay/act");
 }
