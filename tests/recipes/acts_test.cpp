@@ -152,7 +152,8 @@ TEST_CASE("no tool is set otherwise before all that it was set for is done") {
     for (const auto& [tool, setting] : tools) CHECK(setting.second.empty());
   }
   CHECK(settings > 500);
-  CHECK(shared > 50);
+  // A tool that stands so already is set again only where the trial itself is wanted, or a wait follows it.
+  CHECK(shared * 20 < settings);
 }
 
 namespace {

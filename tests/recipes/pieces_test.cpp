@@ -55,8 +55,9 @@ TEST_CASE("of twelve pieces every step is done for each, but for what is done on
   }
   CHECK(many.steps.size() == once + (one.steps.size() - once) * 12);
   // What dried one after another is worked in one go: a batch takes hardly more acts than one piece.
-  // Strips are laid, corners closed and pressed, and a field in parts is finished on each before the next.
-  CHECK(many.shortActs.size() <= one.shortActs.size() + 3 + 3 * 11);
+  // Strips are laid, corners closed and pressed, and a field in parts is sized, scattered and unmasked on each before
+  // the next.
+  CHECK(many.shortActs.size() <= one.shortActs.size() + 3 + 4 * 11);
   CHECK_FALSE(workflow::rehearse(many, craft::Way::Short).missed);
 }
 

@@ -340,5 +340,5 @@ TEST_CASE("a setting says of each figure what is set by it", "[workflow]") {
   craft::Catalogue catalogue;
   addTechnique(catalogue, oneStepTechnique("set", R"("this.set")", R"("when": {"each": "board"})",
                                            R"("setup": {"tool": "cutter", "figures": ["board.this.bevel.angle"]}, )"));
-  CHECK(composed(designOf(demoJobText()), catalogue).find("set/act@under")->setup->to == "angle 45°");
+  CHECK(composed(designOf(demoJobText()), catalogue).find("set/act@top")->setup->to == "angle 45°");
 }
