@@ -13,6 +13,9 @@ inline constexpr const char* kNamedAlike = "B612 Mono";
 // Stands behind it for what it does not hold. Debian: fonts-dejavu-core.
 inline constexpr const char* kLettersBehind = "DejaVu Sans";
 
+// Names of artworks alone are written in its italic, as titles are set in print. Debian: fonts-noto-core.
+inline constexpr const char* kArtworkLetters = "Noto Serif";
+
 // Makes them the application's font; the screens take it from there. Returns the families that are not installed: where
 // kLetters is among them kLettersBehind serves, and where neither is there the machine's default does.
 // Requires a QGuiApplication.

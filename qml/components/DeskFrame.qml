@@ -18,27 +18,28 @@ ScreenBase {
         ScreenAction {
             name: "to-bench"
             text: qsTr("To the bench")
+            filled: true
             place: ScreenAction.Head
             onTriggered: root.asked("bench")
         },
         ScreenAction {
             name: "to-pieces"
             text: qsTr("Pieces")
-            filled: root.place === "pieces"
+            chosen: root.place === "pieces"
             place: ScreenAction.Head
             onTriggered: root.asked("pieces")
         },
         ScreenAction {
             name: "to-stock"
             text: qsTr("Materials")
-            filled: root.place === "stock"
+            chosen: root.place === "stock"
             place: ScreenAction.Head
             onTriggered: root.asked("stock")
         },
         ScreenAction {
             name: "to-settings"
             text: qsTr("This tablet")
-            filled: root.place === "settings"
+            chosen: root.place === "settings"
             place: ScreenAction.Head
             onTriggered: root.asked("settings")
         }

@@ -22,6 +22,11 @@ T.AbstractButton {
     property color ground: Theme.card
     readonly property color words: !enabled ? Theme.quiet : filled ? ground : ink
     property color hintInk: words
+    // The mitred edge, and the face while it is sunk.
+    property color lit: filled ? Theme.darkLit : Theme.keyLit
+    property color shade: filled ? Theme.darkShade : Theme.keyShade
+    property color line: filled ? Theme.darkShade : Theme.keyLine
+    property color downFace: filled ? Theme.darkDown : Theme.keyDown
     property int legendSize: Metrics.text
     property int hintSize: Metrics.label
     // Between the words and either side.
@@ -67,10 +72,11 @@ T.AbstractButton {
         sunk: root.sunk
         usable: root.enabled
         pointed: root.visualFocus
-        face: root.filled ? root.sunk ? Theme.darkDown : root.ink : root.sunk ? Theme.keyDown : root.ground
-        lit: root.filled ? Theme.darkLit : Theme.keyLit
-        shade: root.filled ? Theme.darkShade : Theme.keyShade
-        line: root.filled ? Theme.darkShade : Theme.keyLine
+        face: root.sunk ? root.downFace : root.filled ? root.ink : root.ground
+        lit: root.lit
+        shade: root.shade
+        line: root.line
+        frame: root.ink
     }
     contentItem: Item {
         Column {

@@ -2,7 +2,7 @@ import QtQuick
 import QtTest
 import Mountwright.Components
 
-// The stages of a piece in a row, each standing in a form of its own.
+// The stages of a piece as a rule, each standing in a form of its own.
 Item {
     id: root
     width: 1000
@@ -10,7 +10,7 @@ Item {
 
     StageStrip {
         id: strip
-        most: 900
+        width: 900
         stages: []
     }
     TestCase {
@@ -41,7 +41,7 @@ Item {
             // What was begun lies between what is ahead and what is done.
             verify(inks[strip.ahead] < inks[strip.begun] && inks[strip.begun] < inks[strip.done], inks.join(" "));
         }
-        function test_whereTheMakerIsIsSaidInWordsWhereThereIsRoom() {
+        function test_whereTheMakerIsIsSaidInWords() {
             strip.stages = [
                 {
                     "name": "Cut",
@@ -53,9 +53,20 @@ Item {
                 }
             ];
             compare(strip.said, "2 of 2, Colour");
-            strip.most = 60;
-            compare(strip.said, "");
-            strip.most = 900;
+        }
+        function test_theyTakeTheWholeWidthWithoutOverlap() {
+            strip.stages = [0, 1, 2, 3, 4, 0, 0].map(standing => ({
+                        "name": "Cut",
+                        "standing": standing
+                    }));
+            waitForRendering(root);
+            let end = 0;
+            for (let i = 0; i < 7; ++i) {
+                const block = findChild(strip, "stage" + i);
+                verify(block.x >= end, i);
+                end = block.x + block.width;
+            }
+            verify(Math.abs(end - strip.width) <= 1);
         }
         function test_whileNothingIsWorkedWhatDriesIsSaid() {
             strip.stages = [

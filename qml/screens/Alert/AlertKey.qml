@@ -27,4 +27,8 @@ TouchKey {
     legendSize: Metrics.keyText(legend)
     ink: Theme.onAlert
     ground: Theme.alertGround
+    lit: Theme.alertLit
+    shade: Theme.alertShade
+    line: Theme.onAlert
+    downFace: Theme.alertShade
 }

@@ -49,6 +49,7 @@ ScreenBase {
                 width: Math.min(implicitWidth, parent.width)
                 text: root.named[0]
                 color: Theme.onAlert
+                font.family: Metrics.artworkFamily
                 font.italic: true
                 font.pixelSize: Metrics.farLabel
                 lineHeight: 0.82
@@ -125,6 +126,7 @@ ScreenBase {
         offers: ScreenAction {
             name: "heard"
             text: qsTr("Heard")
+            sign: "heard"
             by: ScreenAction.Heard
             onTriggered: root.alert.hear()
         }
@@ -135,6 +137,7 @@ ScreenBase {
         offers: ScreenAction {
             name: "notYet"
             text: root.alert.notYetWord
+            sign: "before"
             enabled: root.alert.canLook && text !== ""
             onTriggered: root.alert.notYet()
         }
@@ -144,6 +147,7 @@ ScreenBase {
         offers: ScreenAction {
             name: "affirm"
             text: root.alert.foundWord
+            sign: "within"
             enabled: root.alert.canLook
             onTriggered: root.alert.ready()
         }
@@ -153,6 +157,7 @@ ScreenBase {
         offers: ScreenAction {
             name: "pastIt"
             text: root.alert.pastItWord
+            sign: "past"
             enabled: root.alert.canLook && text !== ""
             onTriggered: root.alert.pastIt()
         }

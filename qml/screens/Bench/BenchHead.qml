@@ -19,7 +19,9 @@ Item {
     readonly property double free: width - time.implicitWidth - (name.visible ? name.implicitWidth : 0) - 2 * gap
     readonly property bool aboveFits: above.implicitWidth <= free
     readonly property bool stageFits: (aboveFits && above.text !== "" ? above.implicitWidth + gap : 0) + stage.implicitWidth <= free
-    readonly property string from: worked && bench.figure.present ? bench.figure.datum : bench.thing
+    readonly property bool waits: bench.kind === BenchViewModel.Waiting
+    // From where the number is taken, what the act is worked on, or how the wait is tested.
+    readonly property string from: waits ? bench.waitTest : worked && bench.figure.present ? bench.figure.datum : bench.thing
 
     implicitHeight: strip.visible ? strip.y + strip.height : lies.visible || where.visible ? Math.max(where.y + where.height, lies.y + lies.height) : title.y + title.height
     height: implicitHeight
@@ -69,7 +71,7 @@ Item {
         id: title
         objectName: "title"
         y: time.height + Metrics.mm(0.5)
-        width: root.width
+        width: root.width - (wait.visible ? wait.width + root.gap : 0)
         text: root.bench.title
         font.bold: true
         font.pixelSize: Metrics.act
@@ -78,7 +80,7 @@ Item {
         id: where
         objectName: "where"
         y: title.y + title.height
-        width: root.width - (lies.visible ? lies.width + root.gap : 0)
+        width: root.width - (lies.visible ? lies.width + root.gap : wait.visible ? wait.width + root.gap : 0)
         visible: text !== ""
         text: root.from
     }
@@ -111,6 +113,32 @@ Item {
             text: root.bench.side
             font.pixelSize: Metrics.label
             wrapMode: Text.NoWrap
+        }
+    }
+    // When it is tested: a time of day carries its verb.
+    Row {
+        id: wait
+        objectName: "wait"
+        visible: root.waits && root.bench.waitTime !== ""
+        anchors.right: parent.right
+        y: title.y
+        spacing: Metrics.mm(2)
+
+        Words {
+            anchors.baseline: clock.baseline
+            text: root.bench.waitVerb
+            color: Theme.calm
+            font.bold: true
+            wrapMode: Text.NoWrap
+        }
+        Words {
+            id: clock
+            text: root.bench.waitTime
+            color: Theme.calm
+            font.bold: true
+            font.pixelSize: Metrics.figure
+            wrapMode: Text.NoWrap
+            lineHeight: 1
         }
     }
     StageStrip {

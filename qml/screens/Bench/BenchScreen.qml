@@ -171,9 +171,18 @@ CornerFrame {
         visible: !root.isEmpty
         color: Theme.cloth
     }
+    WaitPane {
+        objectName: "waits"
+        visible: root.isWaiting
+        y: root.plateTop + Metrics.mm(1)
+        width: parent.width
+        height: root.plateEnd - y - Metrics.mm(0.5)
+        bench: root.bench
+        shelf: root.shelf
+    }
     PiecePane {
         id: piece
-        visible: !root.isEmpty
+        visible: !root.isEmpty && !root.isWaiting
         x: acted && !root.upright ? -parent.x : 0
         y: root.plateTop + (acted ? 0 : Metrics.mm(1.5))
         bench: root.bench
@@ -183,6 +192,7 @@ CornerFrame {
     }
     StepPane {
         id: step
+        visible: !root.isWaiting
         bench: root.bench
         x: piece.visible && !root.upright ? piece.x + piece.width + Metrics.mm(5) : 0
         y: root.upright && piece.visible ? piece.y + piece.height + Metrics.mm(2) : root.plateTop + Metrics.mm(1)

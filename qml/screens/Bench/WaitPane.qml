@@ -81,13 +81,11 @@ Item {
                 anchors.verticalCenter: parent.verticalCenter
 
                 Words {
-                    readonly property var theme: Metrics
-
                     width: parent.width
                     visible: text !== ""
                     text: row.piece
                     font.italic: true
-                    font.family: theme["artworkFamily"] ?? Metrics.family
+                    font.family: Metrics.artworkFamily
                     font.pixelSize: Metrics.label
                     elide: Text.ElideRight
                     wrapMode: Text.NoWrap

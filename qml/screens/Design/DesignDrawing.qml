@@ -50,7 +50,7 @@ Item {
                 offers: ScreenAction {
                     name: "view" + viewKey.modelData.view
                     text: viewKey.modelData.called
-                    filled: root.design.view === viewKey.modelData.view
+                    chosen: root.design.view === viewKey.modelData.view
                     onTriggered: root.design.look(viewKey.modelData.view)
                 }
             }

@@ -41,7 +41,7 @@ Item {
                 name: "section" + key.index
                 text: key.title
                 hint: key.problem !== "" ? key.problem : key.value
-                filled: key.chosen
+                chosen: key.chosen
                 onTriggered: root.asked(key.index)
             }
         }

@@ -47,7 +47,7 @@ CornerFrame {
                 name: "keepCover"
                 text: qsTr("The cover")
                 hint: root.made.coverFigures
-                filled: !root.made.reveal
+                chosen: !root.made.reveal
                 enabled: root.made.coverFigures !== ""
                 onTriggered: root.made.follow(false)
             }
@@ -61,7 +61,7 @@ CornerFrame {
                 name: "keepReveal"
                 text: qsTr("The reveal")
                 hint: root.made.revealFigures
-                filled: root.made.reveal
+                chosen: root.made.reveal
                 enabled: root.made.revealFigures !== ""
                 onTriggered: root.made.follow(true)
             }

@@ -131,7 +131,7 @@ Column {
             offers: ScreenAction {
                 name: "batch" + batch.index
                 text: batch.title
-                filled: batch.chosen
+                chosen: batch.chosen
                 enabled: root.visible
                 onTriggered: root.record.turnBatch(batch.index)
             }

@@ -37,7 +37,7 @@ Column {
         offers: ScreenAction {
             name: "line" + root.index
             text: root.title
-            filled: root.chosen
+            chosen: root.chosen
             onTriggered: root.asked(root.index)
         }
 

@@ -77,7 +77,7 @@ DeskFrame {
                 offers: ScreenAction {
                     name: "page" + pageKey.modelData.page
                     text: pageKey.modelData.called
-                    filled: root.record.page === pageKey.modelData.page
+                    chosen: root.record.page === pageKey.modelData.page
                     onTriggered: root.record.look(pageKey.modelData.page)
                 }
             }

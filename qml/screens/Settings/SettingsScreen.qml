@@ -39,7 +39,7 @@ DeskFrame {
                 offers: ScreenAction {
                     name: "millimetres"
                     text: qsTr("mm")
-                    filled: !root.settings.inches
+                    chosen: !root.settings.inches
                     onTriggered: root.settings.setInches(false)
                 }
             }
@@ -47,7 +47,7 @@ DeskFrame {
                 offers: ScreenAction {
                     name: "inches"
                     text: qsTr("inches")
-                    filled: root.settings.inches
+                    chosen: root.settings.inches
                     onTriggered: root.settings.setInches(true)
                 }
             }

@@ -34,7 +34,7 @@ Column {
         offers: ScreenAction {
             name: "stock" + root.index
             text: root.title
-            filled: root.chosen
+            chosen: root.chosen
             onTriggered: root.asked(root.index)
         }
 

@@ -75,7 +75,7 @@ ScreenBase {
                 offers: ScreenAction {
                     name: "millimetres"
                     text: qsTr("Millimetres")
-                    filled: !root.settings.inches
+                    chosen: !root.settings.inches
                     enabled: root.page === 0
                     onTriggered: {
                         root.settings.setInches(false);
@@ -87,7 +87,7 @@ ScreenBase {
                 offers: ScreenAction {
                     name: "inches"
                     text: qsTr("Inches")
-                    filled: root.settings.inches
+                    chosen: root.settings.inches
                     enabled: root.page === 0
                     onTriggered: {
                         root.settings.setInches(true);

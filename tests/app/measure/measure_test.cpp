@@ -224,18 +224,23 @@ TEST_CASE("no text is under sixteen minutes of arc, and the act not under twenty
 TEST_CASE("every letter is drawn from the program's own faces, whatever else is installed", "[measure]") {
   const QString letters = QString::fromLatin1(app::face::kLetters);
   const QString behind = QString::fromLatin1(app::face::kLettersBehind);
+  const QString artwork = QString::fromLatin1(app::face::kArtworkLetters);
+  int artworks = 0;
   std::set<QString> plain;
   for (const Visit& visit : visits()) {
     for (const tests::ShownText& text : visit.shown.texts) {
       INFO(about(visit) << " \"" << text.text.toStdString() << "\" in " << text.families.join(", ").toStdString());
       REQUIRE_FALSE(text.families.isEmpty());
-      for (const QString& family : text.families) CHECK((family == letters || family == behind));
+      const bool ofArtwork = text.families.contains(artwork);
+      for (const QString& family : text.families) CHECK((family == letters || family == behind || family == artwork));
       // Behind it stands nothing but what it lacks: words and digits are never another's.
-      if (text.text.contains(QRegularExpression(QStringLiteral("[0-9A-Za-z]")))) CHECK(text.families.contains(letters));
+      if (text.text.contains(QRegularExpression(QStringLiteral("[0-9A-Za-z]")))) CHECK((ofArtwork || text.families.contains(letters)));
+      artworks += ofArtwork ? 1 : 0;
       plain.insert(text.text);
     }
   }
   CHECK(plain.size() > 100);
+  CHECK(artworks > 50);
 }
 
 TEST_CASE("letters have their own widths, figures one, and regular and bold take the same room", "[measure]") {
