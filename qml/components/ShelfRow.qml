@@ -27,11 +27,7 @@ Item {
     property int foldHours: 3
     // Where what lies beyond the fold is drawn, and how wide.
     property double beyondLeft: width
-    // Names of artworks have letters of their own, where the theme has them.
-    readonly property string nameFamily: {
-        const theme = Metrics;
-        return theme["artworkFamily"] ?? theme.family;
-    }
+    readonly property string nameFamily: Metrics.artworkFamily
     readonly property double foldRight: axisLeft + foldHours * hour
     readonly property color ink: window ? Theme.worked : Theme.calm
     // The words may stand over what is still to come, dotted, but not over an outline.
@@ -95,7 +91,7 @@ Item {
             text: root.piece
             font.italic: true
             font.family: root.nameFamily
-            font.pixelSize: Metrics.label
+            font.pixelSize: Metrics.labelName
             wrapMode: Text.NoWrap
             lineHeight: 1
         }

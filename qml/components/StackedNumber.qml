@@ -17,6 +17,8 @@ Row {
     property color ink: Theme.worked
 
     spacing: Math.round(wholeSize * 0.12)
+    // The fraction reaches below the digits beside it.
+    bottomPadding: fraction ? Math.round(wholeSize * 0.1) : 0
 
     Words {
         id: number
@@ -26,7 +28,7 @@ Row {
         font.pixelSize: root.wholeSize
         font.bold: true
         wrapMode: Text.NoWrap
-        lineHeight: 1
+        lineHeight: 0.86
     }
     Column {
         id: stack

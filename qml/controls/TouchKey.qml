@@ -84,10 +84,9 @@ T.AbstractButton {
             // What is pressed gives way under the finger.
             anchors.verticalCenterOffset: root.sunk ? Metrics.mm(0.4) : 0
             width: parent.width - 2 * root.margin
-            spacing: drawn.visible ? Metrics.mm(1) : 0
+            spacing: root.offers.sign !== "" ? Metrics.mm(1) : 0
 
             KeySign {
-                id: drawn
                 anchors.horizontalCenter: parent.horizontalCenter
                 sign: root.offers.sign
                 ink: root.words

@@ -63,9 +63,14 @@ QtObject {
     readonly property int label: letters(16.5, distance)
     readonly property int text: letters(22.9, distance)
     readonly property int name: letters(18.2, distance)
+    // The serif letters of artworks' names have lower capitals: as large as labels beside them.
+    readonly property double serif: 1.07
+    readonly property int labelName: Math.ceil(label * serif)
+    readonly property int farName: Math.ceil(farLabel * serif)
     readonly property int title: letters(27, distance)
     readonly property int act: letters(31, distance)
     readonly property int figure: letters(62, distance)
+    readonly property int figureLeast: letters(46.5, distance)
     readonly property int figureLarge: letters(82, distance)
     readonly property int farLabel: letters(16.2, farDistance)
     readonly property int farText: letters(22.2, farDistance)

@@ -150,8 +150,8 @@ Item {
                 press(findChild(stack.current, "to-" + room));
             compare(asked.count, 4);
             compare([0, 1, 2, 3].map(i => asked.signalArguments[i][0]), ["bench", "pieces", "stock", "settings"]);
-            verify(findChild(stack.current, "to-stock").filled);
-            verify(!findChild(stack.current, "to-pieces").filled);
+            verify(findChild(stack.current, "to-stock").sunk);
+            verify(!findChild(stack.current, "to-pieces").sunk);
         }
     }
 }

@@ -28,7 +28,7 @@ Item {
             waitForRendering(root);
             const image = grabImage(root);
             let ink = 0;
-            for (let x = 0; x < 20; ++x)
+            for (let x = 0; x < strip.width; ++x)
                 for (let y = 0; y < strip.height; ++y)
                     ink += image.red(x, y) < 128 ? 1 : 0;
             return ink;

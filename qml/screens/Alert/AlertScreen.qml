@@ -51,7 +51,7 @@ ScreenBase {
                 color: Theme.onAlert
                 font.family: Metrics.artworkFamily
                 font.italic: true
-                font.pixelSize: Metrics.farLabel
+                font.pixelSize: Metrics.farName
                 lineHeight: 0.82
             }
             // Which board and which wait, as far as there is room: the wait tells most.

@@ -19,11 +19,14 @@ Item {
     readonly property double free: width - time.implicitWidth - (name.visible ? name.implicitWidth : 0) - 2 * gap
     readonly property bool aboveFits: above.implicitWidth <= free
     readonly property bool stageFits: (aboveFits && above.text !== "" ? above.implicitWidth + gap : 0) + stage.implicitWidth <= free
+    // On a tablet that stands upright the time of a test has a line of its own.
+    readonly property bool narrow: width < Metrics.mm(140)
+    readonly property double besideTitle: wait.visible && !narrow ? wait.width + gap : 0
     readonly property bool waits: bench.kind === BenchViewModel.Waiting
     // From where the number is taken, what the act is worked on, or how the wait is tested.
     readonly property string from: waits ? bench.waitTest : worked && bench.figure.present ? bench.figure.datum : bench.thing
 
-    implicitHeight: strip.visible ? strip.y + strip.height : lies.visible || where.visible ? Math.max(where.y + where.height, lies.y + lies.height) : title.y + title.height
+    implicitHeight: strip.visible ? strip.y + strip.height : strip.y
     height: implicitHeight
 
     Words {
@@ -70,19 +73,21 @@ Item {
     Words {
         id: title
         objectName: "title"
-        y: time.height + Metrics.mm(0.5)
-        width: root.width - (wait.visible ? wait.width + root.gap : 0)
+        y: time.height - Metrics.mm(0.4)
+        width: root.width - root.besideTitle
         text: root.bench.title
         font.bold: true
         font.pixelSize: Metrics.act
+        lineHeight: 0.82
     }
     Words {
         id: where
         objectName: "where"
         y: title.y + title.height
-        width: root.width - (lies.visible ? lies.width + root.gap : wait.visible ? wait.width + root.gap : 0)
+        width: root.width - (lies.visible ? lies.width + root.gap : root.besideTitle)
         visible: text !== ""
         text: root.from
+        lineHeight: 0.85
     }
     // How it lies now is no order to turn it; left and right are meant so.
     Row {
@@ -120,8 +125,8 @@ Item {
         id: wait
         objectName: "wait"
         visible: root.waits && root.bench.waitTime !== ""
-        anchors.right: parent.right
-        y: title.y
+        x: root.narrow ? 0 : root.width - width
+        y: root.narrow ? (where.visible ? where.y + where.height : title.y + title.height) : title.y
         spacing: Metrics.mm(2)
 
         Words {
@@ -143,7 +148,7 @@ Item {
     }
     StageStrip {
         id: strip
-        y: (where.visible || lies.visible ? Math.max(where.visible ? where.y + where.height : 0, lies.visible ? lies.y + lies.height : 0) : title.y + title.height) + Metrics.mm(0.7)
+        y: Math.max(title.y + title.height, where.visible ? where.y + where.height : 0, lies.visible ? lies.y + lies.height : 0, wait.visible ? wait.y + wait.height : 0) + Metrics.mm(0.7)
         width: root.width
         visible: stages.length > 1
         stages: root.bench.stages

@@ -23,7 +23,11 @@ CornerFrame {
     readonly property double plateEnd: caution.visible ? caution.y - Metrics.mm(1.6) : shelfTop
     // A single key beside the plate leaves the caution the whole width.
     readonly property bool cautionWide: caution.shown && !upright && keysHeight <= Metrics.benchKey + 1
+    // A key that goes before those of the number.
+    readonly property bool before: bench.canPutBack || bench.canBegin || bench.look.present && !bench.look.doubted
+
     idle: true
+    shelfShown: !upright || !isWaiting
     doneAction.filled: isStep
     keysEnd: cautionWide ? caution.y + Metrics.edge - Metrics.gap : keysFoot
 
@@ -95,7 +99,7 @@ CornerFrame {
             name: "nextNumber"
             text: qsTr("Next")
             sign: "next"
-            enabled: root.isStep && root.bench.figure.total > 1 && !root.bench.canPutBack
+            enabled: root.isStep && root.bench.figure.total > 1 && !root.bench.figure.hasCard && !root.bench.canPutBack
             place: ScreenAction.AboveDone
             onTriggered: {
                 if (!root.bench.figure.forward())
@@ -106,7 +110,8 @@ CornerFrame {
             name: "number"
             text: qsTr("Number")
             hint: root.bench.figure.place
-            enabled: root.bench.figure.present && !root.bench.figure.hasCard
+            // Where two keys stand already it is under More.
+            enabled: root.bench.figure.present && !root.bench.figure.hasCard && (root.bench.figure.total < 2 || !root.before)
             place: ScreenAction.AboveDone
             onTriggered: root.asked("number")
         },
@@ -188,7 +193,7 @@ CornerFrame {
         bench: root.bench
         width: root.upright ? parent.width : (carded ? 0.52 : acted ? 0.46 : dimensioned ? 0.42 : 0.34) * parent.width
         // On an upright tablet the words are below it and get their room first.
-        height: (root.upright ? (root.plateEnd - root.plateTop) * 0.46 : root.plateEnd - root.plateTop) - (acted ? 0 : Metrics.mm(3))
+        height: (root.upright ? Math.max(0, Math.min((root.plateEnd - root.plateTop) * 0.36, root.plateEnd - root.plateTop - Metrics.mm(44))) : root.plateEnd - root.plateTop) - (acted ? 0 : Metrics.mm(3))
     }
     StepPane {
         id: step

@@ -15,13 +15,15 @@ Item {
     readonly property bool fits: pane.fits
     readonly property bool worked: bench.kind === BenchViewModel.Step
     readonly property bool hasChecks: worked && bench.checks.length > 0
+    readonly property double besideWidth: pane.width - number.width - Metrics.mm(4) - (bench.figure.count !== "" ? Metrics.mm(26) : 0)
+    // The card's title names its board, and its key the place among the numbers.
+    readonly property string labelled: bench.figure.hasCard ? bench.figure.what : bench.figure.total > 1 ? bench.figure.label + ", " + bench.figure.place : bench.figure.label
     // An act of several kinds of steps names them in order; one of a single kind says how it is done.
     readonly property var told: !worked || bench.figure.present ? [] : bench.parts.length > 0 ? bench.parts : bench.sentences
 
     FitPane {
         id: pane
         anchors.fill: parent
-        anchors.bottomMargin: next.height
         spacing: level < 2 ? Metrics.mm(1.5) : 0
         key: root.bench.stepId + root.bench.title + root.bench.detail + root.bench.figure.index + root.bench.refusal
         tightest: 4
@@ -50,7 +52,7 @@ Item {
             StepNumber {
                 id: number
                 figure: root.bench.figure
-                wholeSize: pane.level < 1 ? Metrics.figureLarge : Metrics.figure
+                wholeSize: pane.level < 1 ? Metrics.figureLarge : pane.level < 3 ? Metrics.figure : Metrics.figureLeast
             }
             Words {
                 objectName: "count"
@@ -61,13 +63,24 @@ Item {
                 font.bold: true
                 wrapMode: Text.NoWrap
             }
+            // Where there is little height it stands beside its number.
+            Words {
+                objectName: "besideLabel"
+                readonly property bool fitsBeside: root.besideWidth >= Metrics.mm(36)
+                height: fitsBeside ? Math.max(number.height, implicitHeight) : implicitHeight
+                width: fitsBeside ? root.besideWidth : pane.width
+                verticalAlignment: Text.AlignVCenter
+                visible: pane.level > 1
+                text: root.labelled
+                font.pixelSize: Metrics.label
+            }
         }
         Words {
             objectName: "label"
             width: parent.width
-            visible: root.bench.figure.present
-            text: root.bench.figure.total > 1 ? root.bench.figure.label + ", " + root.bench.figure.place : root.bench.figure.label
-            font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
+            visible: root.bench.figure.present && pane.level < 2
+            text: root.labelled
+            font.pixelSize: pane.level < 1 ? Metrics.text : Metrics.label
         }
         Words {
             objectName: "following"
@@ -99,14 +112,13 @@ Item {
             text: pane.level < 2 ? root.bench.checksText : qsTr("%1 to check: More").arg(root.bench.checks.length)
             font.pixelSize: Metrics.label
         }
-    }
-    Words {
-        id: next
-        objectName: "next"
-        anchors.bottom: root.bottom
-        width: root.width
-        text: root.bench.progress + (root.bench.progress !== "" && root.bench.next !== "" ? " · " : "") + root.bench.next
-        color: Theme.quiet
-        font.pixelSize: Metrics.label
+        Words {
+            objectName: "next"
+            width: parent.width
+            visible: text !== "" && pane.level < 3
+            text: root.bench.progress + (root.bench.progress !== "" && root.bench.next !== "" ? " · " : "") + root.bench.next
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+        }
     }
 }

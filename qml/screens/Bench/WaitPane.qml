@@ -21,6 +21,11 @@ Item {
     readonly property int rowsShown: Math.max(0, Math.floor((height - said.height - axis.height - Metrics.mm(1)) / rowHeight))
     readonly property double rowsTop: axis.y - Math.min(rowsShown, shelf.count) * rowHeight
 
+    FontMetrics {
+        id: letters
+        font.family: Metrics.family
+        font.pixelSize: Metrics.label
+    }
     Column {
         id: said
         width: parent.width
@@ -86,7 +91,7 @@ Item {
                     text: row.piece
                     font.italic: true
                     font.family: Metrics.artworkFamily
-                    font.pixelSize: Metrics.label
+                    font.pixelSize: Metrics.labelName
                     elide: Text.ElideRight
                     wrapMode: Text.NoWrap
                     lineHeight: 1
@@ -109,11 +114,10 @@ Item {
                     }
                     Words {
                         width: parent.width - (aside.visible ? aside.width + parent.spacing : 0)
-                        text: row.rests[0] ?? ""
+                        // The longest that has room, or the shortest.
+                        text: row.rests.find(rest => letters.advanceWidth(rest) < width) ?? row.rests[row.rests.length - 1] ?? ""
                         font.pixelSize: Metrics.label
-                        wrapMode: Text.NoWrap
-                        elide: Text.ElideRight
-                        lineHeight: 1
+                        lineHeight: 0.9
                     }
                 }
             }

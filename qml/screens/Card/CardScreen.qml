@@ -96,7 +96,7 @@ CornerFrame {
         anchors.top: lies.bottom
         anchors.topMargin: Metrics.mm(2)
         width: root.upright ? parent.width : parent.width - panel.width - Metrics.mm(5)
-        height: root.upright ? parent.height * 0.44 : parent.height - y
+        height: root.upright ? parent.height * 0.4 : parent.height - y
         figure: root.figure
     }
     FitPane {
@@ -123,7 +123,7 @@ CornerFrame {
             StepNumber {
                 id: number
                 figure: root.figure
-                wholeSize: panel.level < 1 ? Metrics.figure * 1.25 : Metrics.figure
+                wholeSize: panel.level < 1 ? Metrics.figure : Metrics.figureLeast
             }
             Words {
                 height: number.height

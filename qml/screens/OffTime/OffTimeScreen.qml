@@ -75,7 +75,7 @@ CornerFrame {
             width: parent.width
             text: root.off.answer
             font.bold: true
-            font.pixelSize: Metrics.figure
+            font.pixelSize: Metrics.figureLeast
         }
         Words {
             width: parent.width

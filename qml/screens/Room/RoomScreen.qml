@@ -16,6 +16,7 @@ CornerFrame {
     }
     Component.onCompleted: room.open()
 
+    shelfShown: !upright
     actions: [
         ScreenAction {
             name: "less"
@@ -45,7 +46,8 @@ CornerFrame {
 
     FitPane {
         id: pane
-        anchors.fill: parent
+        width: parent.width
+        height: parent.height - (root.upright && sensor.visible ? sensor.height + Metrics.mm(2) : 0)
         spacing: level === 0 ? Metrics.mm(3) : Metrics.mm(1.5)
         key: root.room.water + root.room.oil + root.room.refusal
         tightest: 2
@@ -102,6 +104,7 @@ CornerFrame {
         }
     }
     BenchKey {
+        id: sensor
         anchors.right: parent.right
         anchors.rightMargin: Metrics.mm(2)
         // On an upright tablet the values reach as far as this key, and there is room below.

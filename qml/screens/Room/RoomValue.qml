@@ -23,7 +23,7 @@ Column {
         id: number
         text: root.value
         color: root.chosen ? Theme.ink : Theme.quiet
-        font.pixelSize: Metrics.figure
+        font.pixelSize: Metrics.figureLeast
         font.bold: true
         wrapMode: Text.NoWrap
     }
