@@ -41,7 +41,7 @@ Item {
                 offers: ScreenAction {
                     name: "option" + cell.index
                     text: cell.title
-                    filled: cell.chosen
+                    chosen: cell.chosen
                     enabled: root.visible
                     onTriggered: root.form.chooseOption(cell.index)
                 }
@@ -75,7 +75,7 @@ Item {
             offers: ScreenAction {
                 name: "option" + proposal.index
                 text: proposal.title
-                filled: proposal.chosen
+                chosen: proposal.chosen
                 enabled: root.visible && proposal.problem === ""
                 onTriggered: root.form.chooseOption(proposal.index)
             }

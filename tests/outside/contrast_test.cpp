@@ -52,9 +52,11 @@ TEST_CASE("the contrast formula gives its known ends") {
 
 TEST_CASE("everything that is read stands 7:1 on every ground it is put on, by day and by lamp") {
   const auto colours = themeColours();
-  const std::vector<std::pair<const char*, const char*>> pairs = {
-      {"ink", "paper"},  {"quiet", "paper"}, {"worked", "paper"}, {"calm", "paper"},    {"ink", "card"},
-      {"quiet", "card"}, {"worked", "card"}, {"calm", "card"},    {"onAlert", "worked"}};
+  std::vector<std::pair<const char*, const char*>> pairs = {
+      {"onAlert", "alertGround"}, {"ink", "keyDown"}, {"ink", "workedTint"}, {"ink", "calmTint"}};
+  for (const char* front : {"ink", "quiet", "worked", "calm"}) {
+    for (const char* ground : {"ground", "cloth", "card"}) pairs.emplace_back(front, ground);
+  }
   for (const auto& [front, ground] : pairs) {
     INFO(front << " on " << ground);
     REQUIRE(colours.count(front) == 1);

@@ -44,6 +44,7 @@ class FigureViewModel : public QObject {
   Q_PROPERTY(bool byMarking READ byMarking NOTIFY changed FINAL)  // another way of marking has other numbers
   Q_PROPERTY(QString what READ what NOTIFY changed FINAL)  // the label without the board, which the card's title names
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
+  Q_PROPERTY(bool drawn READ drawn NOTIFY changed FINAL)  // it has a place on the piece
   // What the number is measured on where that is a strip in the hand; otherwise nothing is painted.
   Q_PROPERTY(bool hasStrip READ hasStrip NOTIFY changed FINAL)
   Q_PROPERTY(app::viewmodels::PieceDrawing strip READ strip NOTIFY changed FINAL)
@@ -76,6 +77,7 @@ class FigureViewModel : public QObject {
   QString place() const;
   QString shortPlace() const;
   PieceDrawing drawing() const;
+  bool drawn() const { return drawing().piece != nullptr; }
   bool hasStrip() const { return strip().piece != nullptr; }
   PieceDrawing strip() const;
   bool hasCard() const { return !m_cardBoard.empty(); }

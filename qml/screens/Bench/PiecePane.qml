@@ -10,8 +10,8 @@ Item {
 
     required property BenchViewModel bench
     readonly property bool carded: bench.figure.hasCard
-    readonly property bool dimensioned: bench.kind === BenchViewModel.Step && bench.figure.present && !carded
-    readonly property bool acted: bench.kind === BenchViewModel.Step && !bench.figure.present && bench.hasAct
+    readonly property bool dimensioned: bench.kind === BenchViewModel.Step && bench.figure.present && !carded && (bench.figure.hasStrip || bench.figure.drawn)
+    readonly property bool acted: bench.kind === BenchViewModel.Step && !dimensioned && !carded && bench.hasAct
 
     CardView {
         id: card
@@ -26,6 +26,6 @@ Item {
         objectName: "piece"
         anchors.fill: parent
         visible: height >= Metrics.mm(12) && !card.shown
-        drawing: root.dimensioned ? root.bench.figure.drawing : root.acted ? root.bench.act : root.bench.drawing
+        drawing: root.dimensioned ? root.bench.figure.hasStrip ? root.bench.figure.strip : root.bench.figure.drawing : root.acted ? root.bench.act : root.bench.drawing
     }
 }

@@ -115,7 +115,15 @@ Item {
                     Words {
                         width: parent.width - (aside.visible ? aside.width + parent.spacing : 0)
                         // The longest that has room, or the shortest.
-                        text: row.rests.find(rest => letters.advanceWidth(rest) < width) ?? row.rests[row.rests.length - 1] ?? ""
+                        text: {
+                            let said = "";
+                            for (let i = 0; i < row.rests.length; ++i) {
+                                said = row.rests[i];
+                                if (letters.advanceWidth(said) < width)
+                                    break;
+                            }
+                            return said;
+                        }
                         font.pixelSize: Metrics.label
                         lineHeight: 0.9
                     }
