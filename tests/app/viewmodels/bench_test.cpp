@@ -322,9 +322,8 @@ TEST_CASE("of twelve pieces in one act one is reported done alone, and how many 
   auto& bench = stage.desk().bench();
   stage.desk().settings().turnWay();
   stage.desk().refresh();
-  REQUIRE(stage.workUntil([&] {
-    return !bench.steps().empty() && bench.steps().front()->id.find("/refit@") != std::string::npos;
-  }));
+  REQUIRE(stage.workUntil(
+      [&] { return !bench.steps().empty() && bench.steps().front()->id.find("/join") != std::string::npos; }));
   const auto ofAct = bench.steps().size();
   const QString before = bench.thing();
   const std::string thing = bench.steps().front()->thing;
