@@ -23,7 +23,7 @@ Item {
         shortest: Metrics.mm(20)
     }
     PieceView {
-        objectName: "piece"
+        objectName: "plateDrawing"
         anchors.fill: parent
         visible: height >= Metrics.mm(12) && !card.shown
         drawing: root.dimensioned ? root.bench.figure.hasStrip ? root.bench.figure.strip : root.bench.figure.drawing : root.acted ? root.bench.act : root.bench.drawing
