@@ -140,7 +140,9 @@ class Checker {
     for (const CatalogueProblem& found : core::craft::checkCatalogue(catalogue)) {
       if (const auto file = files.find(found.technique); file != files.end()) {
         tell(file->second, found.problem);
-      } else if (found.problem.severity == Severity::Error && !known.contains(keyOf(found))) {
+        // What speaks of no step, as a role whose techniques have nothing alike, is told of these files themselves.
+      } else if (found.problem.message.argument("step") != nullptr && !known.contains(keyOf(found)) &&
+                 found.problem.severity == Severity::Error) {
         leavesNeed(found);
       }
     }
