@@ -30,12 +30,7 @@ std::optional<double> valueOf(Measure measure, const design::Design& design, con
   switch (measure) {
     case Measure::Lap: return design::lapsOf(design.layout).edge;
     case Measure::CornerLap: return design::lapsOf(design.layout).corner;
-    case Measure::Air: {
-      units::Length air = job.package.spacer - job.artwork.thickness;
-      for (const design::Board& board : job.boards) air = air + board.thickness;
-      if (support) air = air - support->thickness;
-      return air.inMillimetres();
-    }
+    case Measure::Air: return design::airOf(job).inMillimetres();
     case Measure::Artwork: return job.artwork.thickness.inMillimetres();
     case Measure::Support: return support ? support->thickness.inMillimetres() : 0;
     case Measure::Glazing: return job.package.glazing.inMillimetres();
