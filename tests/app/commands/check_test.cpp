@@ -339,3 +339,31 @@ TEST_CASE("what a step done once cannot have is told in words for it") {
         "/steps/0/figures/0: \"board.this.reveal\" is of one thing, and a step done once is for none\n");
   CHECK(told("", R"(, "each": "once")") == "/steps/0/each: a technique done once has no \"once\" to do a step for\n");
 }
+
+TEST_CASE("a data folder that is not there, or is a file, is told, and nothing is done without it") {
+  const Commands commands;
+  const QString job = commands.file("c.job.json", workedExample());
+  const QString none = commands.path("nowhere/at all");
+  for (const char* command : {"check", "figures", "steps", "materials", "rehearse", "care", "export"}) {
+    INFO(command);
+    const auto missing = commands.runAsIs({command, job, "--data", none});
+    CHECK(missing.exit == 2);
+    CHECK(missing.out.empty());
+    CHECK(missing.err == "There is no folder " + none.toStdString() + " for the data.\n");
+  }
+  for (const char* command : {"check", "steps", "import"}) {
+    INFO(command);
+    const auto file = commands.runAsIs({command, job, "--data", job});
+    CHECK(file.exit == 2);
+    CHECK(file.out.empty());
+    CHECK(file.err == job.toStdString() + " is a file; a folder is needed for the data.\n");
+  }
+  CHECK_FALSE(QFileInfo::exists(none));
+}
+
+TEST_CASE("an empty file is called empty, with nothing in it or nothing but white space") {
+  const Commands commands;
+  for (const char* text : {"", " \n\t\r\n"}) {
+    CHECK(commands.problems(text) == std::vector<std::string>{"a.job.json:1:1: the file is empty"});
+  }
+}
