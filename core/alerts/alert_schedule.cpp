@@ -83,9 +83,9 @@ class Calls {
     std::vector<Stage> stages;
     if (opensLater && !found && !closed) openings(stages);
     // Whoever just brushed the paste is at it: half the open time goes by before a call.
-    const Duration closing = opensLater ? *m_state.closingAt
-                                        : std::max(*m_state.closingAt,
-                                                   Duration::milliseconds(m_state.closes->early.inMilliseconds() / 2));
+    const Duration closing =
+        opensLater ? *m_state.closingAt
+                   : std::max(*m_state.closingAt, Duration::milliseconds(m_state.closes->early.inMilliseconds() / 2));
     if (!closed && !(m_state.byTouch && !found)) stages.push_back({AlertClass::Closing, closing, Level::High});
     // Found past it by touch is known already.
     const bool pastByTouch = !m_run.looks.empty() && m_run.looks.back().second == waits::Verdict::PastIt;
@@ -173,15 +173,15 @@ class Calls {
   }
 
   Message worded(Message message) const {
-    message = std::move(message).with("piece", pieceOf(m_job));
-    message = std::move(message).with("wait", spokenWait());
-    message = std::move(message).with("answer", m_run.wait->answers.found);
-    if (m_gated == nullptr) return message;
+    // Given to another message each time: moved into itself it would be emptied.
+    Message told = std::move(message)
+                       .with("piece", pieceOf(m_job))
+                       .with("wait", spokenWait())
+                       .with("answer", m_run.wait->answers.found);
+    if (m_gated == nullptr) return told;
     std::vector<std::string> out = m_gated->tools;
     for (const auto& material : m_gated->materials) out.push_back(material.what);
-    message = std::move(message).with("act", m_gated->title);
-    message = std::move(message).with("tools", base::join(out, ", "));
-    return message;
+    return std::move(told).with("act", m_gated->title).with("tools", base::join(out, ", "));
   }
 
   // Names the board, strip or field as well, where the step is for one of several.

@@ -137,6 +137,15 @@ class Gathering {
         const auto now = thing->properties.find(property);
         std::vector<std::string> instead = values;
         std::erase(instead, "unknown");
+        if (now != thing->properties.end() && now->second == "unknown") {
+          tell(thing->pointer + '/' + property, Message("design.wants-named")
+                                                    .with("technique", technique.title)
+                                                    .with("name", thing->words.at("name"))
+                                                    .with("property", property)
+                                                    .with("instead", base::join(instead, "\n"))
+                                                    .with("why", want.why));
+          continue;
+        }
         tell(thing->pointer + '/' + property, Message("design.wants-such")
                                                   .with("technique", technique.title)
                                                   .with("name", thing->words.at("name"))

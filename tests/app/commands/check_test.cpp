@@ -195,6 +195,31 @@ TEST_CASE("a damp or cold room is told where the job names one") {
   CHECK_FALSE(contains(commands.check(workedExample()).err, "/room"));
 }
 
+TEST_CASE("metal that is left bare and not named is told at its leaf, and named it is not") {
+  const Commands commands;
+  const auto ran = commands.check(workedExample());
+  CHECK(ran.exit == 0);
+  CHECK(contains(ran.err,
+                 "a.job.json:/leaf/0: notice: \"Leave scattered metal bare\" is for gold of 22 carats or more, "
+                 "palladium or aluminium, and the job names none for leaf field. Any other metal tarnishes"));
+  CHECK_FALSE(contains(commands
+                           .check(changed(workedExample(), "\"method\": \"scattered\",",
+                                          "\"method\": \"scattered\", \"metal\": \"gold\","))
+                           .err,
+                       "/leaf/0"));
+}
+
+TEST_CASE("a room no wait can be reckoned in is told once, at the room, and one that it can is not") {
+  const Commands commands;
+  const auto hot = commands.check(changed(workedExample(), R"("temperature": "19 C", "humidity": "58 %")",
+                                          R"("temperature": "40 C", "humidity": "50 %")"));
+  CHECK(hot.exit == 0);
+  const std::string said = "a.job.json:/room: notice: 40 °C is too warm to predict: by touch";
+  CHECK(contains(hot.err, said));
+  CHECK(hot.err.find(said) == hot.err.rfind(said));
+  CHECK_FALSE(contains(commands.check(workedExample()).err, "to predict"));
+}
+
 TEST_CASE("metal that tarnishes and is left bare is told with what would do") {
   const Commands commands;
   const auto ran = commands.check(
