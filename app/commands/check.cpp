@@ -16,6 +16,7 @@
 #include "core/craft/technique_reader.h"
 #include "core/design/notices.h"
 #include "core/materials/repeat_match.h"
+#include "core/workflow/agenda.h"
 #include "core/workflow/compose.h"
 #include "core/workflow/notices.h"
 
@@ -140,7 +141,9 @@ class Checker {
     for (const CatalogueProblem& found : core::craft::checkCatalogue(catalogue)) {
       if (const auto file = files.find(found.technique); file != files.end()) {
         tell(file->second, found.problem);
-      } else if (found.problem.severity == Severity::Error && !known.contains(keyOf(found))) {
+        // What speaks of no step, as a role whose techniques have nothing alike, is told of these files themselves.
+      } else if (found.problem.message.argument("step") != nullptr && !known.contains(keyOf(found)) &&
+                 found.problem.severity == Severity::Error) {
         leavesNeed(found);
       }
     }
@@ -149,10 +152,19 @@ class Checker {
       if (composed) {
         tellNotices(job, core::workflow::noticesOf(job.design, composed.value(), catalogue, words::thingWords(),
                                                    job.design.job.room));
+        tellByTouch(job, composed.value());
         continue;
       }
       for (const auto& told : composed.error()) tell(job.path, told.problem, job.design.job.units);
     }
+  }
+
+  // Why some waits cannot be reckoned in the job's room.
+  void tellByTouch(const Job& job, const core::workflow::Workflow& workflow) {
+    const core::workflow::Agenda agenda(workflow, {job.design.job.room, {}});
+    std::vector<Problem> notices;
+    for (const Message& why : agenda.byTouch()) notices.push_back(core::design::noticeAt("/room", why));
+    tellNotices(job, std::move(notices));
   }
 
   void sayTechnique(const core::craft::Technique& technique) {
@@ -170,8 +182,8 @@ class Checker {
                            .with("title", wait.title)
                            .with("span", words::span(wait.opens).toStdString())
                            .with("source", wait.source);
-        if (wait.closes) told = Message(std::move(told).with("closes", words::span(*wait.closes).toStdString()));
-        say(m_err, told);
+        // A message is not moved into itself, which would empty it.
+        say(m_err, wait.closes ? std::move(told).with("closes", words::span(*wait.closes).toStdString()) : told);
       }
     }
   }

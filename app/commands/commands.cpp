@@ -1,7 +1,10 @@
 #include "app/commands/commands.h"
 
+#include <QFileInfo>
+
 #include "app/commands/each.h"
 #include "app/commands/saying.h"
+#include "app/convert/text.h"
 
 namespace app::commands {
 
@@ -12,6 +15,17 @@ bool opensBench(const CommandLine& line) {
 namespace {
 
 using core::base::Message;
+
+// A command that only reads would go on without the record and the own techniques that were asked for. A folder to
+// write into is made.
+Message dataTrouble(const CommandLine& line) {
+  if (line.data.isEmpty() || line.command.isEmpty()) return {};
+  const QFileInfo data(line.data);
+  const std::string path = convert::fromQt(line.data);
+  if (data.exists() && !data.isDir()) return Message("data.not-a-folder").with("path", path);
+  if (!data.exists() && line.command != QStringLiteral("import")) return Message("data.missing").with("path", path);
+  return {};
+}
 
 int obey(const CommandLine& line, std::ostream& out, std::ostream& err) {
   if (!line.wrongUse.id.empty()) {
@@ -25,6 +39,10 @@ int obey(const CommandLine& line, std::ostream& out, std::ostream& err) {
   if (line.version) {
     out << "mountwright " MOUNTWRIGHT_VERSION "\n";
     return kDone;
+  }
+  if (const Message trouble = dataTrouble(line); !trouble.id.empty()) {
+    say(err, trouble);
+    return kWrongUse;
   }
   if (line.command == QStringLiteral("check")) return check(line, out, err);
   if (line.command == QStringLiteral("figures")) return figures(line, out, err);

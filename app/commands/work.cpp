@@ -8,6 +8,7 @@
 #include "app/commands/kept_record.h"
 #include "app/commands/saying.h"
 #include "app/words/words.h"
+#include "core/design/notices.h"
 #include "core/workflow/acts.h"
 #include "core/workflow/rehearse.h"
 #include "core/workflow/workflow_json.h"
@@ -40,27 +41,31 @@ OrExit<Work> workOf(const CommandLine& line, std::ostream& err) {
   if (!workflow.value) return {std::nullopt, workflow.exit};
   auto whole = std::make_unique<const Workflow>(std::move(*workflow.value));
   Agenda agenda(*whole, {job.value->job.room, learnedFrom(line, err)});
-  for (const Message& why : agenda.byTouch()) {
-    core::base::Problem notice;
-    notice.pointer = "/room";
-    notice.message = why;
-    notice.severity = core::base::Severity::Notice;
-    sayProblem(err, line.files.first(), notice, job.value->job.units);
-  }
+  for (const Message& why : agenda.byTouch())
+    sayProblem(err, line.files.first(), core::design::noticeAt("/room", why), job.value->job.units);
   return {Work{std::move(whole), std::move(agenda)}, kDone};
 }
 
+bool isNothing(const core::units::Span& span) {
+  using core::units::Duration;
+  return span.early == Duration() && span.likely == Duration() && span.late == Duration();
+}
+
+// A span that is stated for another room than the job's says so.
 QString waitLine(const WorkflowWait& stated, const AgendaWait& wait) {
-  const std::string title = stated.title;
-  const std::string opens = words::span(wait.opens).toStdString();
-  Message message = Message("command.waits").with("wait", title).with("span", opens);
-  if (wait.closes) {
-    message = Message("command.waits-until")
-                  .with("wait", title)
-                  .with("span", opens)
-                  .with("closes", words::span(*wait.closes).toStdString());
-  }
-  return words::text(message, UnitSystem::Millimetres);
+  const bool atOnce = isNothing(wait.opens);
+  const char* id = wait.closes ? (atOnce ? "command.waits-from-now" : "command.waits-until")
+                               : (atOnce ? "command.waits-none" : "command.waits");
+  Message message = Message(id).with("wait", stated.title);
+  if (!atOnce) message.arguments.emplace_back("span", words::aboutSpan(wait.opens).toStdString());
+  if (wait.closes) message.arguments.emplace_back("closes", words::aboutSpan(*wait.closes).toStdString());
+  const QString line = words::text(message, UnitSystem::Millimetres);
+  if (!wait.byTouch) return line;
+  return words::text(Message("command.waits-by-touch")
+                         .with("line", line.toStdString())
+                         .with("celsius", stated.reference.temperature.inCelsius())
+                         .with("percent", stated.reference.humidity.inPercent()),
+                     UnitSystem::Millimetres);
 }
 
 // One row an act, and under it its steps where there are several, each with what it leaves to dry.
@@ -114,9 +119,9 @@ QString eventText(const Work& work, const RehearsalEvent& event) {
       return QString::fromStdString(step == nullptr ? event.step : step->title);
     }
     case RehearsalKind::Wait: {
-      const core::units::Duration likely =
-          found.wait == nullptr ? core::units::Duration() : work.agenda.of(*found.wait).opens.likely;
-      return said(Message("rehearsal.wait").with("wait", title).with("time", words::duration(likely).toStdString()));
+      const core::units::Span opens = found.wait == nullptr ? core::units::Span() : work.agenda.of(*found.wait).opens;
+      if (isNothing(opens)) return said(Message("rehearsal.at-once").with("wait", title));
+      return said(Message("rehearsal.wait").with("wait", title).with("time", words::about(opens.likely).toStdString()));
     }
     case RehearsalKind::Opens: {
       const bool closes = found.wait != nullptr && found.wait->closes;
@@ -175,7 +180,7 @@ void sayRehearsal(std::ostream& out, const Work& work, const Rehearsal& rehearsa
     rows.push_back({words::duration(minutes(event.at)), QStringLiteral("  ") + eventText(work, event)});
   }
   sayTable(out, rows, {Align::Right, Align::Left});
-  say(out, Message("rehearsal.length").with("time", words::duration(minutes(rehearsal.minutes)).toStdString()));
+  say(out, Message("rehearsal.length").with("time", words::about(minutes(rehearsal.minutes)).toStdString()));
   say(out, Message("rehearsal.changes")
                .with("acts", static_cast<std::int64_t>(rehearsal.acts.size()))
                .with("hands", std::int64_t{rehearsal.handsChanges})

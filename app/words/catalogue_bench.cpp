@@ -68,6 +68,7 @@ const std::vector<Entry>& benchEntries() {
       {"store.failed", QT_TRANSLATE_NOOP("words", "The record {path} could not be used: {detail}")},
       {"store.no-driver", QT_TRANSLATE_NOOP("words", "The SQLite driver of Qt is missing on this machine.")},
       {"data.not-a-folder", QT_TRANSLATE_NOOP("words", "{path} is a file; a folder is needed for the data.")},
+      {"data.missing", QT_TRANSLATE_NOOP("words", "There is no folder {path} for the data.")},
       {"data.device-unreadable",
        QT_TRANSLATE_NOOP("words",
                          "{path} should hold the name under which this tablet writes, and does not. Put the "

@@ -73,6 +73,10 @@ const std::vector<Entry>& commandEntries() {
            "words",
            "the corners of the {band} band miss by {by} of {repeat}, and no change that fits the piece closes them")},
       {"command.waits", QT_TRANSLATE_NOOP("words", "{wait}: {span}")},
+      {"command.waits-none", QT_TRANSLATE_NOOP("words", "{wait}: at once")},
+      {"command.waits-from-now", QT_TRANSLATE_NOOP("words", "{wait}: open at once, closes {closes}")},
+      {"command.waits-by-touch",
+       QT_TRANSLATE_NOOP("words", "{line}; stated for {celsius} °C and {percent} %, not for this room: by touch")},
       {"command.waits-until", QT_TRANSLATE_NOOP("words", "{wait}: opens {span}, closes {closes}")},
 
       {"file.missing", QT_TRANSLATE_NOOP("words", "there is no such file")},
@@ -84,6 +88,7 @@ const std::vector<Entry>& commandEntries() {
       {"file.unreadable", QT_TRANSLATE_NOOP("words", "this file cannot be read")},
 
       {"rehearsal.wait", QT_TRANSLATE_NOOP("words", "{wait}: begins; half are ready in {time}")},
+      {"rehearsal.at-once", QT_TRANSLATE_NOOP("words", "{wait}: begins, open at once")},
       {"rehearsal.opens", QT_TRANSLATE_NOOP("words", "{wait}: half are open by now")},
       {"rehearsal.over", QT_TRANSLATE_NOOP("words", "{wait}: half are ready by now")},
       {"rehearsal.closes", QT_TRANSLATE_NOOP("words", "{wait}: half are closed by now")},

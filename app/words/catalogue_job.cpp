@@ -7,6 +7,7 @@ namespace app::words {
 const std::vector<Entry>& jobEntries() {
   static const std::vector<Entry> kEntries = {
       {"json.syntax", QT_TRANSLATE_NOOP("words", "this is not JSON from here on")},
+      {"json.empty", QT_TRANSLATE_NOOP("words", "the file is empty")},
       {"json.encoding",
        QT_TRANSLATE_NOOP("words", "the file is written in {encoding} and has to be in UTF-8; save it as UTF-8")},
       {"json.number-too-large", QT_TRANSLATE_NOOP("words", "this number is too large to be read")},
@@ -41,6 +42,10 @@ const std::vector<Entry>& jobEntries() {
       {"length.no-unit", QT_TRANSLATE_NOOP("words", "\"{text}\" has no unit: mm, cm or in")},
       {"length.other-unit",
        QT_TRANSLATE_NOOP("words", "\"{text}\" is in \"{unit}\"; a length is written in mm, cm or in")},
+      {"length.no-break-space",
+       QT_TRANSLATE_NOOP("words",
+                         "\"{text}\": a no-break space stands before the unit; an ordinary one belongs there, as in "
+                         "\"{meant}\"")},
       {"length.no-space",
        QT_TRANSLATE_NOOP("words", "\"{text}\": one space belongs before the unit, as in \"{meant}\"")},
       {"length.malformed",
@@ -111,6 +116,14 @@ const std::vector<Entry>& jobEntries() {
        QT_TRANSLATE_NOOP("words", "what is shown reaches {needed} into a sheet of {sheet}: {by} too far")},
       {"job.sheet-beyond-mount",
        QT_TRANSLATE_NOOP("words", "the sheet of {sheet} hangs over the edge of the mount of {mount} by {by}")},
+      {"job.spacer-strips-meet",
+       QT_TRANSLATE_NOOP("words",
+                         "strips of {spacer} on both sides leave nothing between them in a mount of {mount}: a strip "
+                         "has to be narrower than {most}")},
+      {"job.float-beyond-glazing",
+       QT_TRANSLATE_NOOP("words",
+                         "the artwork of {artwork} on a support of {support} would stand {by} into the glazing: boards "
+                         "and spacer together leave no more room")},
       {"job.no-border",
        QT_TRANSLATE_NOOP("words", "nothing is left for the {side} border: it is {by} below zero or zero")},
       {"job.border-within-bevel",

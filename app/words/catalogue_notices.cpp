@@ -73,6 +73,8 @@ const std::vector<Entry>& noticeEntries() {
                          "{says:measure} is {is} %, and at most {wanted} % is wanted for \"{techniques}\". {why}")},
       {"design.wants-such",
        QT_TRANSLATE_NOOP("words", "\"{technique}\" is for {or:instead}, and {name} is {or:now}. {why}")},
+      {"design.wants-named",
+       QT_TRANSLATE_NOOP("words", "\"{technique}\" is for {or:instead}, and the job names none for {name}. {why}")},
       {"design.wants-without", QT_TRANSLATE_NOOP("words", "\"{technique}\" does not go with \"{other}\". {why}")},
       {"design.measure.lap", QT_TRANSLATE_NOOP("words", "the least that the mount covers of the sheet's edges")},
       {"design.measure.cornerLap",

@@ -132,6 +132,10 @@ const std::vector<Entry>& techniqueEntries() {
       {"technique.every-room", QT_TRANSLATE_NOOP("words", "every room is below the one or above the other")},
       {"technique.setup-unused",
        QT_TRANSLATE_NOOP("words", "step \"{step}\" sets the {tool}, and no other step needs what it makes")},
+      {"technique.stranger-in-role",
+       QT_TRANSLATE_NOOP("words",
+                         "nothing is made here of what others of the role \"{role}\" make, as \"{beside}\" makes "
+                         "\"{fact}\"; where this technique fills the role, that is never done")},
       {"technique.together-without-title",
        QT_TRANSLATE_NOOP("words", "what is gathered over several things has a \"title\" of its own")},
       {"technique.together-no-such-step", QT_TRANSLATE_NOOP("words", "this file has no step \"{step}\"")},
@@ -219,6 +223,14 @@ const std::vector<Entry>& techniqueEntries() {
       {"compose.no-such-role", QT_TRANSLATE_NOOP("words", "no technique has the role \"{role}\"")},
       {"compose.no-such-technique",
        QT_TRANSLATE_NOOP("words", "there is no technique \"{technique}\" for the role \"{role}\"")},
+      {"compose.settings-clash",
+       QT_TRANSLATE_NOOP("words",
+                         "no order of work keeps the {tool} set: \"{one}\" and \"{other}\" set it otherwise, and "
+                         "\"{step}\" would find it at the wrong setting; give it a set-up of its own")},
+      {"compose.stranger-in-role",
+       QT_TRANSLATE_NOOP("words",
+                         "the technique \"{technique}\" fills the role \"{role}\" and makes nothing of what others of "
+                         "it make, as \"{beside}\" makes \"{fact}\"")},
       {"compose.wrong-role",
        QT_TRANSLATE_NOOP("words", "the technique \"{technique}\" does not have the role \"{role}\"")},
   };

@@ -206,12 +206,35 @@ QString duration(core::units::Duration duration) {
   return words.join(u' ');
 }
 
-QString span(const core::units::Span& span) {
-  return translated(QT_TRANSLATE_NOOP("words", "{early} to {late}, likely {likely}"))
-      .replace(QStringLiteral("{early}"), duration(span.early))
-      .replace(QStringLiteral("{late}"), duration(span.late))
-      .replace(QStringLiteral("{likely}"), duration(span.likely));
+QString about(core::units::Duration time) {
+  // The first row whose times are longer is the one that counts; under all of them a time is said as it is.
+  struct Grain {
+    qint64 from, to;  // minutes
+  };
+  constexpr Grain kGrains[] = {{24 * 60, 60}, {3 * 60, 30}, {10, 5}};
+  const qint64 milliseconds = time.inMilliseconds();
+  for (const Grain& grain : kGrains) {
+    const qint64 to = grain.to * 60'000;
+    if (milliseconds < grain.from * 60'000) continue;
+    return duration(core::units::Duration::milliseconds((milliseconds + to / 2) / to * to));
+  }
+  return duration(time);
 }
+
+namespace {
+
+QString spanOf(const core::units::Span& span, QString (*said)(core::units::Duration)) {
+  return translated(QT_TRANSLATE_NOOP("words", "{early} to {late}, likely {likely}"))
+      .replace(QStringLiteral("{early}"), said(span.early))
+      .replace(QStringLiteral("{late}"), said(span.late))
+      .replace(QStringLiteral("{likely}"), said(span.likely));
+}
+
+}  // namespace
+
+QString span(const core::units::Span& span) { return spanOf(span, duration); }
+
+QString aboutSpan(const core::units::Span& span) { return spanOf(span, about); }
 
 core::workflow::ThingWords thingWords() {
   const auto said = [](const char* source) { return translated(source).toStdString(); };

@@ -44,8 +44,13 @@ QString basis(core::waits::Basis basis);  // the source of a time
 // Returns it to the minute, or to the second under a minute: "30 s", "25 min", "1 h 30 min", "2 d". Requires zero or
 // more.
 QString duration(core::units::Duration duration);
-// "10 to 60 min (25)": early, late and likely.
+// Returns it no finer than anybody can foretell it: to 5 min from 10 min, to half an hour from 3 h, to the hour from a
+// day; under 10 min as `duration` says it. Requires zero or more.
+QString about(core::units::Duration duration);
+// "10 min to 60 min, likely 25 min": as it is stated.
 QString span(const core::units::Span& span);
+// The same, each as `about` says it: of what is reckoned for a job.
+QString aboutSpan(const core::units::Span& span);
 
 // With a capital first: what begins a sentence or a row.
 QString capitalised(QString text);

@@ -172,17 +172,16 @@ class Calls {
     return now.boottimeNanoseconds + (at - m_state.elapsed.most).inMilliseconds() * kNanosecondsPerMillisecond;
   }
 
-  // Each step is a message of its own: one moved into itself would be left empty.
   Message worded(Message message) const {
-    message = Message(std::move(message).with("piece", pieceOf(m_job)));
-    message = Message(std::move(message).with("wait", spokenWait()));
-    message = Message(std::move(message).with("answer", m_run.wait->answers.found));
-    if (m_gated == nullptr) return message;
+    // Given to another message each time: moved into itself it would be emptied.
+    Message told = std::move(message)
+                       .with("piece", pieceOf(m_job))
+                       .with("wait", spokenWait())
+                       .with("answer", m_run.wait->answers.found);
+    if (m_gated == nullptr) return told;
     std::vector<std::string> out = m_gated->tools;
     for (const auto& material : m_gated->materials) out.push_back(material.what);
-    message = Message(std::move(message).with("act", m_gated->title));
-    message = Message(std::move(message).with("tools", base::join(out, ", ")));
-    return message;
+    return std::move(told).with("act", m_gated->title).with("tools", base::join(out, ", "));
   }
 
   // Names the board, strip or field as well, where the step is for one of several.

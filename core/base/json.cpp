@@ -165,6 +165,11 @@ class Builder {
     return finish(false);
   }
 
+  ParsedJson ofNothing() {
+    fail(Message("json.empty"), 0);
+    return finish(false);
+  }
+
   ParsedJson inEncoding(const char* encoding) {
     fail(Message("json.encoding").with("encoding", std::string(encoding)), 0);
     return finish(false);
@@ -388,6 +393,8 @@ ParsedJson parseJson(std::string_view text, std::size_t most) {
   }
   if (const char* encoding = otherEncoding(text)) return Builder(text).inEncoding(encoding);
   Builder builder(text);
+  // White space as JSON has it.
+  if (text.find_first_not_of(" \t\r\n") == std::string_view::npos) return builder.ofNothing();
   const bool complete = nlohmann::json::sax_parse(text.begin(), text.end(), &builder);
   // The library takes a zero byte for the end of the text, and what stands behind it for nothing.
   const std::size_t zero = text.find('\0');

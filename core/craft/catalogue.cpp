@@ -47,6 +47,36 @@ std::set<std::string> factsMade(const Catalogue& catalogue) {
   return made;
 }
 
+// The facts a technique makes, each as it is compared and as a maker writes it.
+std::map<std::string, std::string> writtenFactsOf(const Technique& technique) {
+  std::map<std::string, std::string> made;
+  const ThingKind outer = outerKind(technique);
+  for (const Step& step : technique.steps) {
+    const auto add = [&](const FactPattern& pattern) {
+      made.try_emplace(normalised(pattern, step.each, outer), asWritten(pattern));
+    };
+    for (const FactPattern& pattern : step.makes) add(pattern);
+    for (const Wait& wait : step.waits) add(wait.makes);
+  }
+  return made;
+}
+
+// The roles of the steps that need each fact; "" for those of techniques without a role.
+std::map<std::string, std::set<std::string>> rolesNeeding(const Catalogue& catalogue) {
+  std::map<std::string, std::set<std::string>> needing;
+  for (const Technique* technique : catalogue.all()) {
+    const ThingKind outer = outerKind(*technique);
+    for (const Step& step : technique->steps) {
+      for (const Need& need : step.needs) {
+        for (const FactPattern& fact : need.alternatives) {
+          needing[normalised(fact, step.each, outer)].insert(technique->role);
+        }
+      }
+    }
+  }
+  return needing;
+}
+
 // Returns the fact of the same kind of thing that may have been meant, without its thing; "" for none.
 std::string nearestMade(const std::string& fact, const std::set<std::string>& made) {
   const std::size_t colon = fact.find(':') + 1;
@@ -101,7 +131,56 @@ void checkWants(const Catalogue& catalogue, const std::set<std::string>& made,
   }
 }
 
+void checkRoles(const Catalogue& catalogue, std::vector<CatalogueProblem>& problems) {
+  for (const Stranger& stranger : strangersOfRoles(catalogue)) {
+    base::Problem problem;
+    problem.pointer = "/role";
+    problem.message = base::Message("technique.stranger-in-role")
+                          .with("role", stranger.technique->role)
+                          .with("beside", stranger.beside->title)
+                          .with("fact", stranger.fact);
+    problems.push_back({stranger.technique->id, problem});
+  }
+}
+
 }  // namespace
+
+std::vector<Stranger> strangersOfRoles(const Catalogue& catalogue) {
+  std::map<std::string, std::vector<const Technique*>> roles;
+  for (const Technique* technique : catalogue.all()) {
+    if (!technique->role.empty()) roles[technique->role].push_back(technique);
+  }
+  std::erase_if(roles, [](const auto& role) { return role.second.size() < 2; });
+  if (roles.empty()) return {};
+  const auto needing = rolesNeeding(catalogue);
+  std::vector<Stranger> strangers;
+  for (const auto& [role, techniques] : roles) {
+    // What the rest of the work has of each technique of the role, and which of them make a fact.
+    std::vector<std::map<std::string, std::string>> gives;
+    std::map<std::string, std::size_t> makers;
+    for (const Technique* technique : techniques) {
+      auto& facts = gives.emplace_back(writtenFactsOf(*technique));
+      for (const auto& [fact, written] : facts) ++makers[fact];
+      std::erase_if(facts, [&, &own = role](const auto& fact) {
+        const auto found = needing.find(fact.first);
+        return found == needing.end() || (found->second.size() == 1 && found->second.contains(own));
+      });
+    }
+    for (std::size_t i = 0; i < techniques.size(); ++i) {
+      const auto& own = gives[i];
+      if (std::any_of(own.begin(), own.end(), [&](const auto& fact) { return makers.at(fact.first) > 1; })) continue;
+      for (std::size_t other = 0; other < techniques.size(); ++other) {
+        if (other == i || gives[other].empty()) continue;
+        strangers.push_back({techniques[i], techniques[other], gives[other].begin()->second});
+        break;
+      }
+    }
+  }
+  std::sort(strangers.begin(), strangers.end(), [](const Stranger& a, const Stranger& b) {
+    return std::tie(a.technique->rank, a.technique->id) < std::tie(b.technique->rank, b.technique->id);
+  });
+  return strangers;
+}
 
 std::vector<CatalogueProblem> checkCatalogue(const Catalogue& catalogue) {
   const std::set<std::string> made = factsMade(catalogue);
@@ -132,6 +211,7 @@ std::vector<CatalogueProblem> checkCatalogue(const Catalogue& catalogue) {
     }
   }
   checkSetups(catalogue, problems);
+  checkRoles(catalogue, problems);
   checkWants(catalogue, made, problems);
   return problems;
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/design/layout_internal.h"
+#include "core/design/package_parts.h"
 
 namespace core::design {
 namespace {
@@ -158,6 +159,30 @@ void placePackage(const Job& job, Layout& layout) {
   layout.rebateDepth = (depth + package.fixing).inMillimetres();
 }
 
+// What no maker could put together, however it is worked.
+void checkPackage(const Job& job, const Layout& layout, base::Problems& problems) {
+  if (hasSpacer(job)) {
+    const double most = std::min(layout.outerWidth, layout.outerHeight) / 2;
+    const double width = spacerWidth(job).inMillimetres();
+    if (width >= most) {
+      conflict(problems, "/package/spacerWidth",
+               Message("job.spacer-strips-meet")
+                   .with("spacer", Millimetres{width})
+                   .with("mount", Millimetres{2 * most})
+                   .with("most", Millimetres{most}));
+    }
+  }
+  const bool isGlazed = job.deliver == units::Deliver::Framed && job.package.glazing > Length();
+  if (const Length air = airOf(job); job.window.floats && isGlazed && air < Length()) {
+    const auto support = supportOf(job);
+    conflict(problems, support ? "/package/support" : "/package/spacer",
+             Message("job.float-beyond-glazing")
+                 .with("support", detail::mm(support ? support->thickness : Length()))
+                 .with("artwork", detail::mm(job.artwork.thickness))
+                 .with("by", detail::mm(Length() - air)));
+  }
+}
+
 template <typename Item>
 const Item* findById(const std::vector<Item>& items, const std::string& id) {
   const auto found = std::find_if(items.begin(), items.end(), [&](const Item& item) { return item.id == id; });
@@ -265,6 +290,7 @@ Layout layOut(const Job& planned, const AsMade& made, Effort& effort, base::Prob
   detail::checkCover(job, layout, found);
   placeWork(job, layout, found);
   placePackage(job, layout);
+  checkPackage(job, layout, found);
   detail::placeBands(job, made, layout, found);
   detail::placeLines(job, layout, effort, found);
   // What lies between them, and areas, mean nothing while things overlap or hang over an edge.

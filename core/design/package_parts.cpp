@@ -3,14 +3,6 @@
 #include <algorithm>
 
 namespace core::design {
-namespace {
-
-Length spacerWidth(const Job& job) {
-  if (job.package.spacerWidth) return *job.package.spacerWidth;
-  return widestHiddenSpacer(job.rebate).value_or(kNarrowestSpacer);
-}
-
-}  // namespace
 
 bool hasSpacer(const Job& job) { return job.deliver == units::Deliver::Framed && job.package.spacer > Length(); }
 
@@ -20,6 +12,18 @@ std::optional<Length> widestHiddenSpacer(const Rebate& rebate) {
   const Length widest = std::min(rebate.cover - kBehindLip, hiddenAtTop(rebate));
   if (widest < kNarrowestSpacer) return std::nullopt;
   return widest;
+}
+
+Length spacerWidth(const Job& job) {
+  if (job.package.spacerWidth) return *job.package.spacerWidth;
+  return widestHiddenSpacer(job.rebate).value_or(kNarrowestSpacer);
+}
+
+Length airOf(const Job& job) {
+  Length air = job.package.spacer - job.artwork.thickness;
+  for (const Board& board : job.boards) air = air + board.thickness;
+  if (const auto support = supportOf(job)) air = air - support->thickness;
+  return air;
 }
 
 std::optional<SpacerStrips> spacerOf(const Job& job, const Layout& layout) {

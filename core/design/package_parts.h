@@ -23,6 +23,13 @@ Length hiddenAtTop(const Rebate& rebate);
 // Returns how wide a spacer may be to stay out of sight on every side; nothing where no strip is narrow enough.
 std::optional<Length> widestHiddenSpacer(const Rebate& rebate);
 
+// Returns the width entered; otherwise the widest that is hidden, or the narrowest that can be fixed where none is.
+Length spacerWidth(const Job& job);
+
+// Returns what is left between the artwork and the glazing: boards and spacer, less support and artwork. Below nothing
+// the artwork would have to lie in the glazing.
+Length airOf(const Job& job);
+
 // The strips of a spacer: two as long as the mount is wide, and two between them.
 struct SpacerStrips {
   Length width;

@@ -105,10 +105,13 @@ base::Result<ParsedLength, Message> parseWritten(std::string_view text) {
   return parsed;
 }
 
-// The space before the unit, as it is often written.
-bool isSpaces(std::string_view text) {
-  return base::replaceAll(std::string(text), "\u00a0", " ").find_first_not_of(" \t") == std::string::npos;
+// A no-break space, wide or narrow, looks like any other and is put in by programs unasked.
+std::string withPlainSpaces(std::string_view text) {
+  return base::replaceAll(base::replaceAll(std::string(text), "\u00a0", " "), "\u202f", " ");
 }
+
+// The space before the unit, as it is often written.
+bool isSpaces(std::string_view text) { return withPlainSpaces(text).find_first_not_of(" \t") == std::string::npos; }
 
 // Why a text that does not read as a length is none, as near as its end tells: the space before the unit is not one,
 // the unit is another, or there is none.
@@ -121,6 +124,7 @@ Message unitTrouble(std::string_view text) {
     if (!base::endsWith(unit, known) || !isSpaces(unit.substr(0, unit.size() - known.size()))) continue;
     std::string meant = std::string(text.substr(0, digit + 1)) + ' ' + std::string(known);
     if (!parseWritten(meant)) break;
+    if (withPlainSpaces(unit) != unit) return Message("length.no-break-space").with("meant", std::move(meant));
     return Message("length.no-space").with("meant", std::move(meant));
   }
   const std::size_t word = unit.find_first_not_of("./-, ");

@@ -77,7 +77,7 @@ void Agenda::expect(const Bench& bench, const WorkflowWait& wait) {
     m_byId[wait.id] = {state.opens, state.closes, state.basis};
     return;
   }
-  m_byId[wait.id] = {wait.opens, wait.closes, waits::Basis::Label};
+  m_byId[wait.id] = {wait.opens, wait.closes, waits::Basis::Label, true};
   if (std::count(m_byTouch.begin(), m_byTouch.end(), *state.byTouch) == 0) m_byTouch.push_back(*state.byTouch);
 }
 

@@ -30,6 +30,7 @@ struct AgendaWait {
   units::Span opens;  // after its step is done; for a running wait from now on, negative where that is past
   std::optional<units::Span> closes;
   waits::Basis basis = waits::Basis::Label;
+  bool byTouch = false;  // nothing can be predicted in this room: the spans are the stated ones
 };
 
 struct AgendaStep {

@@ -155,6 +155,25 @@ class Telling {
   int m_trials = 0;
 };
 
+// A technique that fills a role without doing what the role is for: whoever needs it done would go without, and where
+// the need has an alternative nobody would hear of it.
+ComposeProblems rolesLeftUndone(const Composer& composer, const craft::Catalogue& catalogue) {
+  ComposeProblems problems;
+  for (const craft::Stranger& stranger : craft::strangersOfRoles(catalogue)) {
+    const auto& chosen = composer.chosen();
+    if (std::find(chosen.begin(), chosen.end(), stranger.technique) == chosen.end()) continue;
+    ComposeProblem problem;
+    problem.problem.pointer = base::pointerTo("/techniques", stranger.technique->role);
+    problem.problem.message = Message("compose.stranger-in-role")
+                                  .with("technique", stranger.technique->id)
+                                  .with("role", stranger.technique->role)
+                                  .with("beside", stranger.beside->title)
+                                  .with("fact", stranger.fact);
+    problems.push_back(std::move(problem));
+  }
+  return problems;
+}
+
 }  // namespace
 
 base::Result<Workflow, ComposeProblems> compose(const design::Design& design, const craft::Catalogue& catalogue,
@@ -168,6 +187,7 @@ base::Result<Workflow, ComposeProblems> compose(const design::Design& design, co
     return told(std::move(problems));
   }
   if (!composer.unmet().empty()) return told(Telling(design, catalogue, words, composer).all());
+  if (ComposeProblems undone = rolesLeftUndone(composer, catalogue); !undone.empty()) return told(std::move(undone));
   std::vector<DraftStep> steps = composer.takeSteps();
   if (composer.tooMuch()) return single(*composer.tooMuch());
   const std::size_t all = steps.size() * static_cast<std::size_t>(design.job.count);

@@ -22,6 +22,9 @@ inline constexpr std::size_t kMostStepsOfPieces = 20'000;
 // A reason why the job cannot be worked with these techniques, at its place in the job file. The reasons are:
 //   compose.no-such-role {role}, compose.no-such-technique {role} {technique}, compose.wrong-role {role} {technique}:
 //     the job's choice for a role is not possible;
+//   compose.stranger-in-role {technique} {role} {beside} {fact}: what fills the role, chosen or by its rank, makes
+//   nothing
+//     of what others of the role make for the rest of the work (craft::strangersOfRoles);
 //   compose.no-way.KIND (leaf, wash ...): the thing with the chosen properties cannot be worked, {name}, {property}
 //     (the one at the place), {instead} and every property of the thing by its name, "size", "method" ...;
 //   compose.no-way-by {technique} {name} {instead}: a technique the job names leaves the thing, or the piece,
@@ -30,6 +33,8 @@ inline constexpr std::size_t kMostStepsOfPieces = 20'000;
 //     piece ({name} is ""), before that step;
 //   compose.too-many-pieces {steps} {count} {most}: the steps of one piece, so many times, are more than can be worked;
 //   compose.cycle {path}: titles of steps that wait for each other;
+//   compose.settings-clash {tool} {one} {other} {step}: two steps set a tool otherwise, and the third uses a setting
+//     that the other has to have ended by then;
 //   compose.too-many-steps {most}: more than kMostSteps; compose.too-much: more to put in order than this program
 //     attempts. Either is then the only reason.
 // {name} is the thing's name in the caller's words; {instead} the words of `instead`, a line each.

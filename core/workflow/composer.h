@@ -41,6 +41,8 @@ class Composer {
   const Things& things() const { return m_things; }
   // Returns the problems of the roles the job names, each at its place in the job file.
   const std::vector<base::Problem>& roleProblems() const { return m_roleProblems; }
+  // Returns the techniques that fill the job's roles or have none, whether or not the job wants them.
+  const std::vector<const craft::Technique*>& chosen() const { return m_chosen; }
   const std::vector<Unmet>& unmet() const { return m_unmet; }
   // Returns compose.too-many-steps or compose.too-much, where gathering or settling was stopped for it; the other
   // results are then incomplete.

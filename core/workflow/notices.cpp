@@ -30,12 +30,7 @@ std::optional<double> valueOf(Measure measure, const design::Design& design, con
   switch (measure) {
     case Measure::Lap: return design::lapsOf(design.layout).edge;
     case Measure::CornerLap: return design::lapsOf(design.layout).corner;
-    case Measure::Air: {
-      units::Length air = job.package.spacer - job.artwork.thickness;
-      for (const design::Board& board : job.boards) air = air + board.thickness;
-      if (support) air = air - support->thickness;
-      return air.inMillimetres();
-    }
+    case Measure::Air: return design::airOf(job).inMillimetres();
     case Measure::Artwork: return job.artwork.thickness.inMillimetres();
     case Measure::Support: return support ? support->thickness.inMillimetres() : 0;
     case Measure::Glazing: return job.package.glazing.inMillimetres();
@@ -142,6 +137,15 @@ class Gathering {
         const auto now = thing->properties.find(property);
         std::vector<std::string> instead = values;
         std::erase(instead, "unknown");
+        if (now != thing->properties.end() && now->second == "unknown") {
+          tell(thing->pointer + '/' + property, Message("design.wants-named")
+                                                    .with("technique", technique.title)
+                                                    .with("name", thing->words.at("name"))
+                                                    .with("property", property)
+                                                    .with("instead", base::join(instead, "\n"))
+                                                    .with("why", want.why));
+          continue;
+        }
         tell(thing->pointer + '/' + property, Message("design.wants-such")
                                                   .with("technique", technique.title)
                                                   .with("name", thing->words.at("name"))

@@ -19,6 +19,7 @@ namespace core::workflow {
 //   whose
 //     name is the message {measure}, is not what these techniques want;
 //   design.wants-such {technique} {name} {property} {now} {instead} {why}: a thing is not as the technique wants it;
+//   design.wants-named {technique} {name} {property} {instead} {why}: the job leaves open what the technique must know;
 //   design.wants-without {technique} {other} {why}: two techniques do not go together.
 std::vector<base::Problem> noticesOf(const design::Design& design, const Workflow& workflow,
                                      const craft::Catalogue& catalogue, const ThingWords& words,

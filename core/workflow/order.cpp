@@ -14,6 +14,11 @@
 namespace core::workflow {
 namespace {
 
+// With its thing and its technique, since steps of several files may bear one title.
+std::string called(const WorkflowStep& step) {
+  return step.title + (step.thingName.empty() ? " (" : " (" + step.thingName + ", ") + step.techniqueTitle + ')';
+}
+
 // A cycle among the steps that could not be placed, as they are called, in the order in which each is waited for.
 std::string cyclePath(const std::vector<DraftStep>& drafts, const Edges& before, const std::vector<bool>& placed) {
   const auto first = std::find(placed.begin(), placed.end(), false);
@@ -36,13 +41,9 @@ std::string cyclePath(const std::vector<DraftStep>& drafts, const Edges& before,
   // The beginning of a long cycle is enough to find the fault.
   constexpr std::size_t kMostTold = 12;
   std::string text;
-  const auto called = [&](std::size_t step) {
-    const WorkflowStep& one = drafts[step].step;
-    return one.title + (one.thingName.empty() ? " (" : " (" + one.thingName + ", ") + one.techniqueTitle + ')';
-  };
-  for (std::size_t i = 0; i < std::min(path.size(), kMostTold); ++i) text += called(path[i]) + " \u2192 ";
+  for (std::size_t i = 0; i < std::min(path.size(), kMostTold); ++i) text += called(drafts[path[i]].step) + " \u2192 ";
   if (path.size() > kMostTold) text += "\u2026 \u2192 ";
-  return text + called(path.front());
+  return text + called(drafts[path.front()].step);
 }
 
 // How many steps stand before each, at the most, one after another.
@@ -161,11 +162,20 @@ base::Result<Workflow, base::Message> inOrder(std::vector<DraftStep> drafts) {
            std::tie(b.rank, b.thingOrder, b.step.technique, b.stepOrder, b.step.id);
   });
   std::vector<DraftStep> shared = withSharedSettings(drafts);
-  if (shared.size() == drafts.size()) return orderOf(std::move(drafts));
-  auto ordered = orderOf(std::move(shared));
-  // Where settings of several tools stand in each other's way, each is made whenever it is wanted.
-  if (ordered && areSettingsHeld(ordered.value())) return ordered;
-  return orderOf(std::move(drafts));
+  if (shared.size() < drafts.size()) {
+    auto ordered = orderOf(std::move(shared));
+    // Where settings of several tools stand in each other's way, each is made whenever it is wanted.
+    if (ordered && areSettingsHeld(ordered.value())) return ordered;
+  }
+  auto ordered = orderOf(drafts);
+  if (!ordered || areSettingsHeld(ordered.value())) return ordered;
+  const auto clash = settingsClash(drafts);
+  if (!clash) return ordered;
+  return base::Message("compose.settings-clash")
+      .with("tool", drafts[clash->one].step.setup->tool)
+      .with("one", called(drafts[clash->one].step))
+      .with("other", called(drafts[clash->other].step))
+      .with("step", called(drafts[clash->step].step));
 }
 
 }  // namespace core::workflow

@@ -13,7 +13,7 @@ namespace core::workflow {
 // gated step waits for. Among the orders left the best plan is taken (schedule.h); of steps that nothing else parts,
 // the lowest (rank, thing, technique, place in its file) is first. The same steps in any order give the same list.
 // Equal settings of a tool are made once (shared_settings.h). Refuses a cycle and names the path of steps that closes
-// it. Requires settled needs.
+// it, and settings of one tool that stand in each other's way. Requires settled needs.
 base::Result<Workflow, base::Message> inOrder(std::vector<DraftStep> drafts);
 
 }  // namespace core::workflow

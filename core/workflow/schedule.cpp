@@ -268,11 +268,15 @@ class Planner : FastClock::Listener {
   }
 
   // Where only the care for windows and set-ups stands in the way, and waiting would change nothing.
+  // A window is missed rather than a tool used at another setting.
   std::optional<std::size_t> forced() const {
+    std::optional<std::size_t> any;
     for (const std::size_t step : m_clock.ready()) {
-      if (m_clock.canStart(step)) return step;
+      if (!m_clock.canStart(step)) continue;
+      if (maySet(step)) return step;
+      if (!any) any = step;
     }
-    return std::nullopt;
+    return any;
   }
 
   // What is left to do of an act's steps for the thing of a step, set-ups apart, which may serve other things as well.

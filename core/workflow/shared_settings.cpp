@@ -49,7 +49,7 @@ struct Setting {
 
 class Sharing {
  public:
-  explicit Sharing(std::vector<DraftStep>& drafts) : m_drafts(drafts) {}
+  explicit Sharing(const std::vector<DraftStep>& drafts) : m_drafts(drafts) {}
 
   // Returns, for each step left out, the one whose setting it shares; by index.
   std::map<std::size_t, std::size_t> find() {
@@ -81,6 +81,27 @@ class Sharing {
     return shared;
   }
 
+  std::optional<SettingsClash> clash() {
+    const auto edges = edgesOf(m_drafts);
+    if (!edges) return std::nullopt;
+    const std::vector<std::size_t> sorted = sortedBy(*edges);
+    if (sorted.size() < m_drafts.size()) return std::nullopt;
+    findFacts();
+    findMembers(*edges, sorted);
+    for (const auto& [tool, setters] : m_byTool) {
+      for (auto one = setters.begin(); one != setters.end(); ++one) {
+        for (auto other = std::next(one); other != setters.end(); ++other) {
+          if (step(*one).setup->to == step(*other).setup->to) continue;
+          if (++m_compared > kMostCompared) return std::nullopt;
+          if (const auto between = betweenOf(m_settings.at(*one), m_settings.at(*other))) {
+            return SettingsClash{*one, *other, *between};
+          }
+        }
+      }
+    }
+    return std::nullopt;
+  }
+
  private:
   const WorkflowStep& step(std::size_t index) const { return m_drafts[index].step; }
 
@@ -105,22 +126,21 @@ class Sharing {
   }
 
   void findMembers(const Edges& edges, const std::vector<std::size_t>& sorted) {
-    std::map<std::size_t, std::size_t> bitOf;
     for (std::size_t i = 0; i < m_drafts.size(); ++i) {
       if (!step(i).setup) continue;
-      for (const std::size_t member : membersOf(i)) bitOf.try_emplace(member, bitOf.size());
+      for (const std::size_t member : membersOf(i)) m_bitOf.try_emplace(member, m_bitOf.size());
     }
-    const std::size_t words = (bitOf.size() + 63) / 64;
+    const std::size_t words = (m_bitOf.size() + 63) / 64;
     // What comes after each step, found from behind.
     std::vector<Bits> later(m_drafts.size(), Bits(words, 0));
     const auto mark = [&](Bits& bits, std::size_t member) {
-      const std::size_t bit = bitOf.at(member);
+      const std::size_t bit = m_bitOf.at(member);
       bits[bit / 64] |= std::uint64_t{1} << (bit % 64);
     };
     for (auto i = sorted.rbegin(); i != sorted.rend(); ++i) {
       for (const std::size_t earlier : edges[*i]) {
         add(later[earlier], later[*i]);
-        if (bitOf.contains(*i)) mark(later[earlier], *i);
+        if (m_bitOf.contains(*i)) mark(later[earlier], *i);
       }
     }
     for (std::size_t i = 0; i < m_drafts.size(); ++i) {
@@ -133,6 +153,24 @@ class Sharing {
       m_settings.emplace(i, std::move(setting));
       m_byTool[step(i).setup->tool].insert(i);
     }
+  }
+
+  // The step that uses one setting and comes after something of the other, of which something comes after the first;
+  // nothing where one of them can be used up before the other is made.
+  std::optional<std::size_t> betweenOf(const Setting& one, const Setting& other) const {
+    if (!meet(one.later, other.members)) return std::nullopt;
+    for (const std::size_t member : membersOf(one.setter)) {
+      const std::size_t bit = m_bitOf.at(member);
+      const std::uint64_t mask = std::uint64_t{1} << (bit % 64);
+      if ((other.later[bit / 64] & mask) != 0 && member != one.setter) return member;
+    }
+    // Only the setting itself comes after the other's steps: then it is the other that is used too late.
+    if (!meet(other.later, one.members)) return std::nullopt;
+    for (const std::size_t member : membersOf(other.setter)) {
+      const std::size_t bit = m_bitOf.at(member);
+      if ((one.later[bit / 64] & (std::uint64_t{1} << (bit % 64))) != 0) return member;
+    }
+    return std::nullopt;
   }
 
   bool isShareable(std::size_t index) const {
@@ -183,7 +221,8 @@ class Sharing {
   std::unordered_map<std::string, std::vector<std::size_t>> m_users;
   std::unordered_set<std::string> m_windows;  // facts that hold for a while
   std::unordered_set<std::string> m_ended;
-  std::map<std::size_t, Setting> m_settings;  // by setter
+  std::map<std::size_t, std::size_t> m_bitOf;  // of the steps that set or use any tool
+  std::map<std::size_t, Setting> m_settings;   // by setter
   std::map<std::string, std::set<std::size_t>> m_byTool;
   std::unordered_map<std::string, std::vector<std::size_t>> m_candidates;  // steps whose setting others may share
   std::size_t m_compared = 0;
@@ -278,6 +317,8 @@ std::vector<DraftStep> withSharedSettings(std::vector<DraftStep> drafts) {
   }
   return result;
 }
+
+std::optional<SettingsClash> settingsClash(const std::vector<DraftStep>& drafts) { return Sharing(drafts).clash(); }
 
 bool areSettingsHeld(const Workflow& workflow) {
   std::map<std::string, std::string> standing;  // tool -> what it is set to

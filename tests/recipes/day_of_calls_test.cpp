@@ -65,6 +65,9 @@ class Day {
     while (!m_hour.empty() && m_hour.front() + kHour <= now) m_hour.pop_front();
     mostInAnHour = std::max(mostInAnHour, m_hour.size());
     for (const ScheduledAlert& alert : m_sounding.due().alerts) {
+      INFO(alert.wait);
+      REQUIRE(alert.say.id.starts_with("say."));
+      for (const char* name : {"piece", "wait", "answer"}) REQUIRE(alert.say.argument(name) != nullptr);
       REQUIRE(m_bench.ask(core::intents::Hear{alert.wait, alert.alert}).empty());
     }
   }

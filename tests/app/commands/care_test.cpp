@@ -152,7 +152,7 @@ TEST_CASE("a care sheet makes no record, and tells what it cannot find") {
   CHECK(commands.run(careOf(QStringLiteral("26-041"), QStringLiteral("client"))).exit == app::commands::kUnreadable);
   CHECK(commands.run(careOf(commands.path(QStringLiteral("none.job.json")), QStringLiteral("client"))).exit ==
         app::commands::kUnreadable);
-  CHECK_FALSE(QFileInfo::exists(commands.path(QStringLiteral("data"))));
+  CHECK_FALSE(QFileInfo::exists(commands.path(QStringLiteral("data/record.sqlite"))));
   CHECK(commands.run(careOf(QString::fromUtf8(kChart), QStringLiteral("nobody"))).exit == app::commands::kWrongUse);
   CHECK(commands.run({QStringLiteral("figures"), QString::fromUtf8(kChart), QStringLiteral("--for=client")}).exit ==
         app::commands::kWrongUse);

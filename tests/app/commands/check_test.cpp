@@ -195,6 +195,31 @@ TEST_CASE("a damp or cold room is told where the job names one") {
   CHECK_FALSE(contains(commands.check(workedExample()).err, "/room"));
 }
 
+TEST_CASE("metal that is left bare and not named is told at its leaf, and named it is not") {
+  const Commands commands;
+  const auto ran = commands.check(workedExample());
+  CHECK(ran.exit == 0);
+  CHECK(contains(ran.err,
+                 "a.job.json:/leaf/0: notice: \"Leave scattered metal bare\" is for gold of 22 carats or more, "
+                 "palladium or aluminium, and the job names none for leaf field. Any other metal tarnishes"));
+  CHECK_FALSE(contains(commands
+                           .check(changed(workedExample(), "\"method\": \"scattered\",",
+                                          "\"method\": \"scattered\", \"metal\": \"gold\","))
+                           .err,
+                       "/leaf/0"));
+}
+
+TEST_CASE("a room no wait can be reckoned in is told once, at the room, and one that it can is not") {
+  const Commands commands;
+  const auto hot = commands.check(changed(workedExample(), R"("temperature": "19 C", "humidity": "58 %")",
+                                          R"("temperature": "40 C", "humidity": "50 %")"));
+  CHECK(hot.exit == 0);
+  const std::string said = "a.job.json:/room: notice: 40 °C is too warm to predict: by touch";
+  CHECK(contains(hot.err, said));
+  CHECK(hot.err.find(said) == hot.err.rfind(said));
+  CHECK_FALSE(contains(commands.check(workedExample()).err, "to predict"));
+}
+
 TEST_CASE("metal that tarnishes and is left bare is told with what would do") {
   const Commands commands;
   const auto ran = commands.check(
@@ -338,4 +363,32 @@ TEST_CASE("what a step done once cannot have is told in words for it") {
   CHECK(told("", R"(, "figures": ["board.this.reveal"])") ==
         "/steps/0/figures/0: \"board.this.reveal\" is of one thing, and a step done once is for none\n");
   CHECK(told("", R"(, "each": "once")") == "/steps/0/each: a technique done once has no \"once\" to do a step for\n");
+}
+
+TEST_CASE("a data folder that is not there, or is a file, is told, and nothing is done without it") {
+  const Commands commands;
+  const QString job = commands.file("c.job.json", workedExample());
+  const QString none = commands.path("nowhere/at all");
+  for (const char* command : {"check", "figures", "steps", "materials", "rehearse", "care", "export"}) {
+    INFO(command);
+    const auto missing = commands.runAsIs({command, job, "--data", none});
+    CHECK(missing.exit == 2);
+    CHECK(missing.out.empty());
+    CHECK(missing.err == "There is no folder " + none.toStdString() + " for the data.\n");
+  }
+  for (const char* command : {"check", "steps", "import"}) {
+    INFO(command);
+    const auto file = commands.runAsIs({command, job, "--data", job});
+    CHECK(file.exit == 2);
+    CHECK(file.out.empty());
+    CHECK(file.err == job.toStdString() + " is a file; a folder is needed for the data.\n");
+  }
+  CHECK_FALSE(QFileInfo::exists(none));
+}
+
+TEST_CASE("an empty file is called empty, with nothing in it or nothing but white space") {
+  const Commands commands;
+  for (const char* text : {"", " \n\t\r\n"}) {
+    CHECK(commands.problems(text) == std::vector<std::string>{"a.job.json:1:1: the file is empty"});
+  }
 }

@@ -46,6 +46,7 @@ TEST_CASE("every command that writes says so where not all of it was taken, and 
   const QString job = commands.file("c.job.json", workedExample());
   const QString bad = commands.file("b.job.json", "{}");
   const QString data = commands.path("data");
+  REQUIRE(QDir().mkpath(data));
   for (QStringList arguments :
        {QStringList{"figures", job}, QStringList{"figures", job, "--json"}, QStringList{"materials", job},
         QStringList{"materials", job, "--json"}, QStringList{"steps", job}, QStringList{"steps", job, "--json"},
@@ -73,5 +74,6 @@ TEST_CASE("a command that has nothing to write does not mind where it would go")
   const Commands commands;
   Full none(0);
   const QString job = commands.file("c.job.json", workedExample());
+  REQUIRE(QDir().mkpath(commands.path("data")));
   CHECK(into(none, {"check", job, "--data", commands.path("data")}).exit == 0);
 }

@@ -1,4 +1,5 @@
 // The program itself, as a script would call it: exit codes, the two streams, and no locale in any byte.
+#include <QDir>
 #include <QProcess>
 #include <QProcessEnvironment>
 #include <QTemporaryDir>
@@ -106,6 +107,7 @@ TEST_CASE("a full device and a closed output are told, and nothing is written wh
       CHECK(ran.err.contains("not all of it could be written") == (QByteArray(away) != ">&- 2>&-"));
     }
   }
+  REQUIRE(QDir().mkpath(program.path(QStringLiteral("d"))));
   // With its output closed the program's first file would get the number its sentences go to.
   CHECK(program.shell(QStringLiteral("export 26-041 --data %1 >&- 2>&-").arg(program.path(QStringLiteral("d")))).exit ==
         1);

@@ -46,7 +46,11 @@ class Commands {
 
   // With a data folder of its own, so that nothing of this machine's user is read.
   Ran run(QStringList arguments) const {
+    REQUIRE(QDir().mkpath(m_folder.filePath(QStringLiteral("data"))));
     arguments << QStringLiteral("--data") << m_folder.filePath(QStringLiteral("data"));
+    return runAsIs(arguments);
+  }
+  Ran runAsIs(const QStringList& arguments) const {
     std::ostringstream out;
     std::ostringstream err;
     Ran ran;

@@ -264,6 +264,28 @@ TEST_CASE("a room nothing can be predicted in is told at its place, and the wait
   }
 }
 
+TEST_CASE("the list of steps says which spans are those of the reference room, and only where no other is reckoned") {
+  const Commands commands;
+  const auto listed = [&](const char* celsius) {
+    const auto ran =
+        commands.run({QStringLiteral("steps"), commands.file(QStringLiteral("c.job.json"), inRoom(celsius, "50 %"))});
+    REQUIRE(ran.exit == 0);
+    return ran.out;
+  };
+  CHECK(contains(listed("40 C"), "; stated for 23 °C and 50 %, not for this room: by touch"));
+  CHECK_FALSE(contains(listed("23 C"), "not for this room"));
+}
+
+TEST_CASE("a window that is open from the start is said so, and no span is listed as nothing") {
+  const Commands commands;
+  const QString job = commands.file(QStringLiteral("t.job.json"),
+                                    tests::readWholeFile(PROJECT_ROOT "/recipes/jobs/tide-table.job.json").value());
+  const auto ran = commands.run({QStringLiteral("steps"), job});
+  REQUIRE(ran.exit == 0);
+  CHECK(contains(ran.out, "glue open: open at once, closes "));
+  CHECK_FALSE(contains(ran.out, " 0 s"));
+}
+
 TEST_CASE("what the looks of the data folder's record taught is in the waits, each time the same") {
   const Commands commands;
   const auto before = waitsOf(commands, tests::demoJob());

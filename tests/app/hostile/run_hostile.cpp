@@ -112,6 +112,7 @@ class Runner {
     m_what = "seed " + std::to_string(seed) + ", " + file.name;
     const fs::path data = m_folder / "data";
     fs::remove_all(data);
+    fs::create_directories(data);
     if (file.kind == hostile::Kind::Record) {
       const fs::path path = m_folder / "hostile.record.json";
       write(path, file.text);

@@ -27,6 +27,23 @@ std::string lasting(std::int64_t seconds) {
 
 }  // namespace
 
+TEST_CASE("a time that is reckoned is said no finer than anybody can foretell it") {
+  const auto about = [](double minutes) {
+    return app::words::about(core::units::Duration::milliseconds(std::llround(minutes * 60'000))).toStdString();
+  };
+  CHECK(about(0.5) == "30 s");
+  CHECK(about(9) == "9 min");
+  CHECK(about(12.4) == "10 min");
+  CHECK(about(12.5) == "15 min");
+  CHECK(about(177) == "2 h 55 min");
+  CHECK(about(178) == "3 h");
+  CHECK(about(194) == "3 h");
+  CHECK(about(196) == "3 h 30 min");
+  CHECK(about(23 * 60 + 50) == "1 d");
+  CHECK(about(47 * 60 + 14) == "1 d 23 h");
+  CHECK(about(49 * 60 + 40) == "2 d 2 h");
+}
+
 TEST_CASE("lengths in a sentence follow the units asked for") {
   const Message message = Message("job.overlap")
                               .with("first", std::string("a"))

@@ -41,7 +41,8 @@ TEST_CASE("a repeated key whose value is a whole tree does not disturb what foll
 TEST_CASE("a syntax error has line and column", "[json]") {
   CHECK(firstProblem("{\n  \"a\": 1,\n  b\n}") == "3:3 json.syntax");
   CHECK(firstProblem("{\"a\": 1} x") == "1:10 json.syntax");
-  CHECK(firstProblem("") == "1:1 json.syntax");
+  CHECK(firstProblem("") == "1:1 json.empty");
+  CHECK(firstProblem(" \n\t") == "1:1 json.empty");
   CHECK(firstProblem("{\"a\": 'b'}") == "1:7 json.syntax");
 }
 

@@ -80,4 +80,33 @@ TEST_CASE("A need with alternatives is met where one of them is made") {
   CHECK(core::craft::checkCatalogue(catalogue).empty());
 }
 
+TEST_CASE("A technique that makes nothing of what others of its role make is told with what they make") {
+  constexpr const char* kJoins = R"({"always": true}, "role": "joining")";
+  Catalogue catalogue;
+  catalogue.add(technique("dry", 10, kJoins, R"("makes": ["boards.joined", "boards.ready"])"));
+  catalogue.add(technique("last", 20, kJoins, R"("makes": ["boards.joined"])"));
+  catalogue.add(technique("cut", 1, kEachBoard, R"("makes": ["this.cut"])"));
+  catalogue.add(technique("rest", 30, kAlways, R"("needs": [{"anyOf": ["boards.joined", "piece.cut"]}])"));
+  CHECK(core::craft::checkCatalogue(catalogue).empty());
+  catalogue.add(technique("mine", 5, kJoins, R"("makes": ["piece.aa"])"));
+  const auto problems = core::craft::checkCatalogue(catalogue);
+  REQUIRE(problems.size() == 1);
+  CHECK(problems[0].technique == "mine");
+  CHECK(problems[0].problem.pointer == "/role");
+  CHECK(core::base::dump(problems[0].problem.message) ==
+        "technique.stranger-in-role role=joining beside=Work fact=boards.joined");
+}
+
+TEST_CASE("A technique that makes one of the facts its role is there for is no stranger in it") {
+  constexpr const char* kJoins = R"({"always": true}, "role": "joining")";
+  Catalogue catalogue;
+  catalogue.add(technique("dry", 10, kJoins, R"("makes": ["boards.joined", "boards.ready"])"));
+  catalogue.add(technique("mine", 5, kJoins, R"("makes": ["piece.aa", "boards.joined"])"));
+  catalogue.add(technique("rest", 30, kAlways, R"("needs": [{"anyOf": ["boards.joined", "boards.ready"]}])"));
+  CHECK(core::craft::strangersOfRoles(catalogue).empty());
+  // Of what is needed within the role alone nobody else goes short.
+  catalogue.add(technique("rest", 30, kJoins, R"("needs": ["boards.joined"], "makes": ["piece.ab"])"));
+  CHECK(core::craft::strangersOfRoles(catalogue).empty());
+}
+
 }  // namespace craft_tests

@@ -103,3 +103,35 @@ TEST_CASE("borders too small for the outer size asked for", "[conflicts]") {
           return base::startsWith(line, "/mount/borders/outer/width job.no-border");
         }) == 2);
 }
+
+TEST_CASE("strips of a spacer that meet in the mount are refused", "[conflicts]") {
+  const auto told = [](const std::string& package) {
+    return problemLines(demoJobWith(R"("package": {)", R"("package": { )" + package + ", "));
+  };
+  const auto strip = [](const std::string& width) {
+    return R"("spacer": "3 mm", "spacerWidth": ")" + width + R"( mm")";
+  };
+  std::string text = base::replaceAll(demoJobText(), R"("package": {)", R"("package": { "spacer": "3 mm", )");
+  const auto layout = designOf(text).layout;
+  const double half = std::min(layout.outerWidth, layout.outerHeight) / 2;
+  CHECK(told(strip(base::fixedNumber(half - 0.1, 1))).empty());
+  const std::string wide = base::fixedNumber(half + 0.1, 1);
+  CHECK(told(strip(wide)) == Lines{"/package/spacerWidth job.spacer-strips-meet spacer=" + wide + "mm mount=" +
+                                   base::shortestNumber(2 * half) + "mm most=" + base::shortestNumber(half) + "mm"});
+  // A width alone makes no spacer.
+  CHECK(told(R"("spacerWidth": "400 mm")").empty());
+}
+
+TEST_CASE("a float that would stand in its glazing is refused, and not where there is none", "[conflicts]") {
+  const auto told = [](const std::string& package, const std::string& more = "") {
+    std::string text = demoJobWith(R"("overlap": "3 mm")", R"("margin": "8 mm")");
+    const std::string sheet = R"(, "sheet": { "width": "330 mm", "height": "260 mm", "left": "10 mm", "top": "8 mm" })";
+    text = base::replaceAll(text, sheet, "");
+    return problemLines(base::replaceAll(text, R"("package": {)", more + R"("package": { )" + package + ", "));
+  };
+  // Boards of 1.5 and 2 mm and a sheet of 0.3 mm.
+  CHECK(told(R"("spacer": "3 mm", "support": "6.2 mm")").empty());
+  CHECK(told(R"("spacer": "3 mm", "support": "6.3 mm")") ==
+        Lines{"/package/support job.float-beyond-glazing support=6.3mm artwork=0.3mm by=0.1mm"});
+  CHECK(told(R"("support": "6.3 mm")", R"("deliver": "mount", )").empty());
+}

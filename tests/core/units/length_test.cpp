@@ -96,7 +96,8 @@ TEST_CASE("a length refused says what was read, and what was meant where that is
   CHECK(told("-3/32in") == "length.no-space meant=-3/32 in text=-3/32in");
   CHECK(told("12 3/8  in") == "length.no-space meant=12 3/8 in text=12 3/8  in");
   CHECK(told("31.5\tcm") == "length.no-space meant=31.5 cm text=31.5\tcm");
-  CHECK(told("5\u00a0mm") == "length.no-space meant=5 mm text=5\u00a0mm");
+  CHECK(told("5\u00a0mm") == "length.no-break-space meant=5 mm text=5\u00a0mm");
+  CHECK(told("12 3/8\u202fin") == "length.no-break-space meant=12 3/8 in text=12 3/8\u202fin");
   CHECK(told("10.1 m") == "length.other-unit unit=m text=10.1 m");
   CHECK(told("10m") == "length.other-unit unit=m text=10m");
   CHECK(told("5\"") == "length.other-unit unit=\" text=5\"");

@@ -233,6 +233,26 @@ TEST_CASE("a job picks among alternatives by role, and a wrong pick is told", "[
   CHECK(mentions(lines, "compose.wrong-role role=else technique=tape"));
 }
 
+TEST_CASE("what fills a role without doing what the role is for is refused, by its rank and by choice", "[workflow]") {
+  craft::Catalogue catalogue = shippedTechniques();
+  auto design = designOf(demoJobText());
+  design.job.techniques.erase("joining");
+  REQUIRE(composeProblems(design, catalogue).empty());
+  const auto mine = [](const std::string& rank) {
+    return base::replaceAll(
+        oneStepTechnique("mine", R"("piece.aa")", R"("role": "joining", "when": {"always": true})", ""),
+        R"("rank": 500)", R"("rank": )" + rank);
+  };
+  addTechnique(catalogue, mine("1"));
+  const std::string told = "compose.stranger-in-role technique=mine role=joining";
+  CHECK(mentions(composeProblems(design, catalogue), told));
+  // Beside the usual one it harms nobody until a job chooses it.
+  addTechnique(catalogue, mine("9000"));
+  CHECK(composeProblems(design, catalogue).empty());
+  design.job.techniques["joining"] = "mine";
+  CHECK(mentions(composeProblems(design, catalogue), told));
+}
+
 TEST_CASE("a large field is split so that each part fits its window", "[workflow]") {
   craft::Catalogue catalogue;
   addTechnique(

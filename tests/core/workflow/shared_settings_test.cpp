@@ -162,3 +162,37 @@ TEST_CASE("a fault that ends a setting shared brings the one setting back") {
   CHECK(workflow.find("own/look@inmost")->faults.front().ends ==
         std::vector<std::string>{"top.cutter.set", "inmost.cut"});
 }
+
+TEST_CASE("settings of one tool that stand in each other's way are refused, in one file and over two") {
+  const auto step = [](const std::string& id, const std::string& more) {
+    return R"({"id": ")" + id + R"(", "title": "Do )" + id + R"(", )" + kStep + more + "}";
+  };
+  const auto file = [](const std::string& id, const std::string& steps) {
+    return R"({"format": "mountwright-technique/1", "id": ")" + id + R"(", "title": "Own )" + id +
+           R"(", "rank": 5, "when": {"each": "board"}, "steps": [)" + steps + "]}";
+  };
+  const auto set = [&](const std::string& id, const std::string& to) {
+    return step("set" + id,
+                R"(, "setup": {"tool": "gauge", "words": ")" + to + R"("}, "makes": ["this.s)" + id + "\"]");
+  };
+  const auto use = [&](const std::string& id, const std::string& of, const std::string& before) {
+    return step(id, R"(, "needs": ["this.s)" + of + R"(", "this.)" + before + R"("], "makes": ["this.)" + id + "\"]");
+  };
+  const std::string first = step("a1", R"(, "needs": ["this.sa"], "makes": ["this.a1"])");
+  const std::string ofOne = set("a", "one") + ", " + first + ", ";
+  const std::string ofOther = set("b", "two") + ", " + use("b1", "b", "a1");
+  const auto told = [](const std::vector<std::string>& files) {
+    craft::Catalogue catalogue;
+    for (const std::string& text : files) tests::addTechnique(catalogue, text);
+    return tests::composeProblems(tests::designOf(jobOf({"1.5 mm"})), catalogue);
+  };
+  CHECK(told({file("x", ofOne + use("a2", "a", "b1") + ", " + ofOther)}) ==
+        std::vector<std::string>{"compose.settings-clash tool=gauge one=Do seta (top, Own x) "
+                                 "other=Do setb (top, Own x) step=Do a2 (top, Own x)"});
+  CHECK(told({file("x", ofOne + use("a2", "a", "b1")), file("y", ofOther)}) ==
+        std::vector<std::string>{"compose.settings-clash tool=gauge one=Do seta (top, Own x) "
+                                 "other=Do setb (top, Own y) step=Do a2 (top, Own x)"});
+  // One after the other, or with a set-up of its own, there is an order.
+  CHECK(told({file("x", ofOne + use("a2", "a", "a1") + ", " + ofOther)}).empty());
+  CHECK(told({file("x", ofOne + set("c", "one") + ", " + use("a2", "c", "b1") + ", " + ofOther)}).empty());
+}
