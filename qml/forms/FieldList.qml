@@ -36,7 +36,7 @@ Item {
         anchors.top: wrong.bottom
         anchors.topMargin: Metrics.mm(1)
         anchors.bottom: parent.bottom
-        anchors.bottomMargin: root.overflows ? Metrics.deskKey + Metrics.mm(1) : 0
+        anchors.bottomMargin: root.overflows ? Metrics.deskKey + Metrics.mm(1.5) : 0
         width: parent.width
         clip: true
         model: root.form.fields
