@@ -116,7 +116,7 @@ Item {
             objectName: "next"
             width: parent.width
             visible: text !== "" && pane.level < 3
-            text: root.bench.progress + (root.bench.progress !== "" && root.bench.next !== "" ? " · " : "") + root.bench.next
+            text: [root.bench.progress, root.bench.hands, root.bench.next].filter(part => part !== "").join(" · ")
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }
