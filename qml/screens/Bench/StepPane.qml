@@ -116,7 +116,10 @@ Item {
             objectName: "next"
             width: parent.width
             visible: text !== "" && pane.level < 3
-            text: [root.bench.progress, root.bench.hands, root.bench.next].filter(part => part !== "").join(" · ")
+            text: {
+                const parts = [root.bench.progress, root.bench.hands, root.bench.next].filter(part => part !== "");
+                return parts.join(" · ");
+            }
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }
