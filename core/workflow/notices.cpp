@@ -63,7 +63,7 @@ class Gathering {
  public:
   Gathering(const design::Design& design, const Workflow& workflow, const craft::Catalogue& catalogue,
             const ThingWords& words, const std::optional<units::Room>& room)
-      : m_design(design), m_workflow(workflow), m_catalogue(catalogue), m_words(words), m_room(room) {
+      : m_design(design), m_workflow(workflow), m_catalogue(catalogue), m_things(design, words), m_room(room) {
     for (const WorkflowStep& step : workflow.steps) m_used.insert(step.technique);
   }
 
@@ -129,8 +129,7 @@ class Gathering {
 
   void such(const Technique& technique, const Want& want) {
     if (technique.when.mode != craft::When::Mode::Each) return;
-    const Things things(m_design, m_words);
-    for (const Thing* thing : things.of(technique.when.kind)) {
+    for (const Thing* thing : m_things.of(technique.when.kind)) {
       if (!isMeant(*thing, technique.when.where)) continue;
       for (const auto& [property, values] : want.where) {
         if (isMeant(*thing, {{property, values}})) continue;
@@ -161,8 +160,7 @@ class Gathering {
     std::vector<std::string> facts = {want.without->text};
     if (want.without->every) {
       facts.clear();
-      const Things things(m_design, m_words);
-      for (const Thing* thing : things.of(*want.without->every)) {
+      for (const Thing* thing : m_things.of(*want.without->every)) {
         if (isMeant(*thing, want.without->where)) facts.push_back(thing->id + '.' + want.without->is);
       }
     }
@@ -181,7 +179,7 @@ class Gathering {
   const design::Design& m_design;
   const Workflow& m_workflow;
   const craft::Catalogue& m_catalogue;
-  const ThingWords& m_words;
+  const Things m_things;
   const std::optional<units::Room>& m_room;
   std::set<std::string> m_used;  // ids of techniques
   std::vector<Unmet> m_unmet;
