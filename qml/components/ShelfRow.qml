@@ -27,7 +27,6 @@ Item {
     property int foldHours: 3
     // Where what lies beyond the fold is drawn, and how wide.
     property double beyondLeft: width
-    readonly property string nameFamily: Metrics.artworkFamily
     readonly property double foldRight: axisLeft + foldHours * hour
     readonly property color ink: window ? Theme.worked : Theme.calm
     // The words may stand over what is still to come, dotted, but not over an outline.
@@ -83,14 +82,12 @@ Item {
                 lineHeight: 1
             }
         }
-        Words {
+        ArtworkName {
             id: name
             height: parent.height
             verticalAlignment: Text.AlignVCenter
             visible: told.width + implicitWidth <= root.room || root.before === ""
             text: root.piece
-            font.italic: true
-            font.family: root.nameFamily
             font.pixelSize: Metrics.labelName
             wrapMode: Text.NoWrap
             lineHeight: 1

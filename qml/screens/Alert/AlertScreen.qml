@@ -45,12 +45,10 @@ ScreenBase {
                 font.pixelSize: Metrics.farLabel
                 lineHeight: 0.82
             }
-            Words {
+            ArtworkName {
                 width: Math.min(implicitWidth, parent.width)
                 text: root.named[0]
                 color: Theme.onAlert
-                font.family: Metrics.artworkFamily
-                font.italic: true
                 font.pixelSize: Metrics.farName
                 lineHeight: 0.82
             }

@@ -85,12 +85,10 @@ Item {
                 width: root.axisLeft - Metrics.mm(3)
                 anchors.verticalCenter: parent.verticalCenter
 
-                Words {
+                ArtworkName {
                     width: parent.width
                     visible: text !== ""
                     text: row.piece
-                    font.italic: true
-                    font.family: Metrics.artworkFamily
                     font.pixelSize: Metrics.labelName
                     elide: Text.ElideRight
                     wrapMode: Text.NoWrap
