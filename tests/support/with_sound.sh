@@ -25,6 +25,10 @@ echo 'bluez_monitor.enabled = false' >"$XDG_CONFIG_HOME/wireplumber/bluetooth.lu
 echo 'wireplumber.profiles = { main = { monitor.bluez = disabled, support.logind = disabled } }' \
   >"$XDG_CONFIG_HOME/wireplumber/wireplumber.conf.d/80-none.conf"
 
+# Server and asking client make it alike, and the server gives up where the client was first. A command that starts
+# servers itself wants it no less.
+mkdir -m 700 "$XDG_RUNTIME_DIR/pulse"
+
 if [ "$1" = "--empty" ]; then
   shift
   exec "$@"
@@ -53,8 +57,6 @@ finish() {
 trap finish EXIT
 
 log="$XDG_RUNTIME_DIR/server.log"
-# Server and asking client make it alike, and the server gives up where the client was first.
-mkdir -m 700 "$XDG_RUNTIME_DIR/pulse"
 for server in pipewire wireplumber pipewire-pulse; do
   "$server" >>"$log" 2>&1 &
   pids="$! $pids"
