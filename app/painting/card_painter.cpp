@@ -105,4 +105,13 @@ void paintCard(QPainter& painter, const core::sheets::Card& card, std::optional<
   breakLines(painter, card, inks, opening);
 }
 
+void paintMeasure(QPainter& painter, const std::vector<Primitive>& lines, const Inks& inks) {
+  painter.setRenderHint(QPainter::Antialiasing);
+  for (const Primitive& primitive : lines) {
+    if (primitive.role != Role::Setting) continue;
+    draw(painter, primitive, flat(inks.cloth, kHalo / 2 * inks.hairline));
+  }
+  for (const Primitive& primitive : lines) paintInk(painter, primitive, inks);
+}
+
 }  // namespace app::painting

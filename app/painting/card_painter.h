@@ -4,6 +4,7 @@
 
 #include "app/painting/drawing_painter.h"
 #include "core/sheets/card.h"
+#include "core/sheets/measure.h"
 
 namespace app::painting {
 
@@ -11,5 +12,9 @@ namespace app::painting {
 // of the number that is inked. The numbers themselves are texts of the screen.
 void paintCard(QPainter& painter, const core::sheets::Card& card, std::optional<std::size_t> current, const Inks& inks,
                const QColor& opening);
+
+// Paints the lines of a measure (core::sheets::measureLines) laid out in pixels. Witness lines and the dimension have a
+// halo where they run over materials.
+void paintMeasure(QPainter& painter, const std::vector<core::sheets::Primitive>& lines, const Inks& inks);
 
 }  // namespace app::painting

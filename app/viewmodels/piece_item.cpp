@@ -9,17 +9,28 @@ PieceItem::PieceItem(QQuickItem* parent) : QQuickPaintedItem(parent) {
   connect(this, &PieceItem::changed, this, [this] { update(); });
 }
 
+PieceDrawing PieceItem::shown() const {
+  PieceDrawing drawing = m_drawing;
+  if (!m_seen.isNull()) drawing.seen = m_seen;
+  return drawing;
+}
+
 void PieceItem::paint(QPainter* painter) {
-  painting::paintDrawing(*painter, m_drawing, size(), {m_ink, m_pencil, m_worked, m_ground, m_hairline, m_cloth});
+  painting::paintDrawing(*painter, shown(), size(), {m_ink, m_pencil, m_worked, m_ground, m_hairline, m_cloth});
 }
 
 QPointF PieceItem::onPiece(double x, double y) const {
   if (!m_drawing.piece) return {};
-  return painting::fitted(m_drawing, size(), m_hairline).inverted().map(QPointF(x, y));
+  return painting::fitted(shown(), size(), m_hairline).inverted().map(QPointF(x, y));
+}
+
+QPointF PieceItem::onGlass(QPointF onPiece) const {
+  if (!m_drawing.piece) return {};
+  return painting::fitted(shown(), size(), m_hairline).map(onPiece);
 }
 
 double PieceItem::mmPerPixel() const {
-  return m_drawing.piece ? 1 / painting::fitted(m_drawing, size(), m_hairline).m11() : 0;
+  return m_drawing.piece ? 1 / painting::fitted(shown(), size(), m_hairline).m11() : 0;
 }
 
 }  // namespace app::viewmodels

@@ -18,6 +18,8 @@ class PieceItem : public QQuickPaintedItem {
   Q_PROPERTY(QColor ground MEMBER m_ground NOTIFY changed FINAL)
   // What is still to come sinks into it.
   Q_PROPERTY(QColor cloth MEMBER m_cloth NOTIFY changed FINAL)
+  // What of the drawing is brought into view, in mm, before what the drawing itself asks for; null: that.
+  Q_PROPERTY(QRectF seen MEMBER m_seen NOTIFY changed FINAL)
   // Width of a pencil line, in pixels; ink is three times that.
   Q_PROPERTY(double hairline MEMBER m_hairline NOTIFY changed FINAL)
 
@@ -25,15 +27,20 @@ class PieceItem : public QQuickPaintedItem {
   explicit PieceItem(QQuickItem* parent = nullptr);
   void paint(QPainter* painter) override;
 
-  // These return the place on the piece under a place of the item, in mm, and the size of a pixel in mm.
+  // These return the place on the piece under a place of the item, in mm; the other way round; and the size of a pixel
+  // in mm.
   Q_INVOKABLE QPointF onPiece(double x, double y) const;
+  Q_INVOKABLE QPointF onGlass(QPointF onPiece) const;
   Q_INVOKABLE double mmPerPixel() const;
 
  signals:
   void changed();
 
  private:
+  PieceDrawing shown() const;
+
   PieceDrawing m_drawing;
+  QRectF m_seen;
   QColor m_ink;
   QColor m_pencil;
   QColor m_worked;

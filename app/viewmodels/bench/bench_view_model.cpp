@@ -392,6 +392,12 @@ QString BenchViewModel::side() const {
 
 QString BenchViewModel::hands() const { return m_step == nullptr ? QString() : words::hands(m_hands); }
 
+QString BenchViewModel::afterwards() const {
+  QStringList parts = {progress(), hands(), m_next};
+  parts.removeAll(QString());
+  return parts.join(QStringLiteral(" · "));
+}
+
 // Of an act each sentence once, under the step it belongs to where there are several kinds.
 QStringList BenchViewModel::sentences() const {
   QStringList list;

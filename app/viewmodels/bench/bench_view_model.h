@@ -40,6 +40,8 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(QStringList parts READ parts NOTIFY changed FINAL)
   Q_PROPERTY(QVariantList stages READ stages NOTIFY changed FINAL)  // { "name", "standing" }; see StageStanding
   Q_PROPERTY(QString next READ next NOTIFY changed FINAL)
+  // Where in the piece the act stands, which hands it wants and what comes next, in one line.
+  Q_PROPERTY(QString afterwards READ afterwards NOTIFY changed FINAL)
   Q_PROPERTY(
       QString detail READ detail NOTIFY changed FINAL)  // the sentences under the title: wait, missed step, trouble
   // While the bench waits, the wait that is tested first: "test", "10:22" ("" where the verb says it all), what it is
@@ -108,6 +110,7 @@ class BenchViewModel : public QObject {
   QString checksText() const;
   QVariantList stages() const { return m_stages; }
   QString next() const { return m_next; }
+  QString afterwards() const;
   QString detail() const { return m_detail; }
   QString waitVerb() const { return m_waitVerb; }
   QString waitTime() const { return m_waitTime; }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 
 #include "app/convert/text.h"
 #include "app/viewmodels/names.h"
@@ -26,6 +27,17 @@ QString shortName(const Figure& figure) {
   if (figure.kind == "board.oval.string") return FigureViewModel::tr("string");
   return words::figureLabel(figure).section(QStringLiteral(", "), -1);
 }
+
+// The dimension itself is left out where the screen draws it.
+std::shared_ptr<const std::vector<core::sheets::Primitive>> besides(
+    const std::vector<core::sheets::Primitive>& dimension, bool drawnOutside) {
+  std::vector<core::sheets::Primitive> kept;
+  std::copy_if(dimension.begin(), dimension.end(), std::back_inserter(kept),
+               [&](const auto& one) { return !drawnOutside || one.role != core::sheets::Role::Dimension; });
+  return std::make_shared<const std::vector<core::sheets::Primitive>>(std::move(kept));
+}
+
+QPointF inMm(const core::sheets::Point& point) { return {point.x, point.y}; }
 
 }  // namespace
 
@@ -174,10 +186,12 @@ PieceDrawing FigureViewModel::drawing() const {
   if (m_drawn.piece && m_drawnOf == current()) return m_drawn;
   m_drawnOf = current();
   m_drawn = {};
+  m_onPiece.reset();
   const auto dimension = core::sheets::drawFigure(*m_design, current()->id);
   if (!dimension) return {};
   m_drawn.piece = m_drawnOnce.piece(m_design, dimension->side, m_growth);
-  m_drawn.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(dimension->primitives);
+  m_onPiece = core::sheets::measureOf(dimension->primitives, *current(), m_drawn.piece->width, m_drawn.piece->height);
+  m_drawn.dimension = besides(dimension->primitives, m_onPiece.has_value());
   m_drawn.worked = current()->element;
   return m_drawn;
 }
@@ -187,12 +201,23 @@ PieceDrawing FigureViewModel::strip() const {
   if (m_stripOf == current()) return m_strip;
   m_stripOf = current();
   m_strip = {};
+  m_onStrip.reset();
   auto drawn = core::sheets::drawStrip(*m_design, current()->id);
   if (!drawn) return {};
   m_strip.piece = std::make_shared<const core::sheets::Drawing>(std::move(drawn->strip));
-  m_strip.dimension = std::make_shared<const std::vector<core::sheets::Primitive>>(std::move(drawn->dimension));
+  m_onStrip = core::sheets::measureOf(drawn->dimension, *current(), m_strip.piece->width, m_strip.piece->height);
+  m_strip.dimension = besides(drawn->dimension, m_onStrip.has_value());
   m_strip.worked = current()->element;
   return m_strip;
+}
+
+QPointF FigureViewModel::measureFrom() const { return measure() ? inMm(measure()->from) : QPointF(); }
+
+QPointF FigureViewModel::measureTo() const { return measure() ? inMm(measure()->to) : QPointF(); }
+
+QSizeF FigureViewModel::measuredSize() const {
+  const auto piece = measured().piece;
+  return piece ? QSizeF(piece->width, piece->height) : QSizeF();
 }
 
 void FigureViewModel::begin() {

@@ -2,6 +2,9 @@
 // The numbers of one act, one at a time, in the order of use.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
+#include <QPointF>
+#include <QRectF>
+#include <QSizeF>
 #include <QString>
 #include <QVariantList>
 #include <vector>
@@ -10,6 +13,7 @@
 #include "app/viewmodels/piece_drawing.h"
 #include "core/design/design.h"
 #include "core/sheets/card.h"
+#include "core/sheets/measure.h"
 #include "core/workflow/workflow.h"
 
 namespace app::viewmodels {
@@ -48,6 +52,16 @@ class FigureViewModel : public QObject {
   // What the number is measured on where that is a strip in the hand; otherwise nothing is painted.
   Q_PROPERTY(bool hasStrip READ hasStrip NOTIFY changed FINAL)
   Q_PROPERTY(app::viewmodels::PieceDrawing strip READ strip NOTIFY changed FINAL)
+  // What the number stands beside: the strip in the hand, or else the piece. Where it is a straight distance, the
+  // screen draws its dimension outside; what lies aslant or round is dimensioned in the drawing.
+  Q_PROPERTY(app::viewmodels::PieceDrawing measured READ measured NOTIFY changed FINAL)
+  Q_PROPERTY(bool hasMeasure READ hasMeasure NOTIFY changed FINAL)
+  Q_PROPERTY(bool level READ level NOTIFY changed FINAL)
+  Q_PROPERTY(bool fromEdge READ fromEdge NOTIFY changed FINAL)
+  Q_PROPERTY(bool givesLine READ givesLine NOTIFY changed FINAL)         // at its end: what the hand draws or cuts
+  Q_PROPERTY(QPointF measureFrom READ measureFrom NOTIFY changed FINAL)  // mm of the drawing
+  Q_PROPERTY(QPointF measureTo READ measureTo NOTIFY changed FINAL)
+  Q_PROPERTY(QSizeF measuredSize READ measuredSize NOTIFY changed FINAL)  // of the drawing, mm
 
  public:
   using QObject::QObject;
@@ -80,6 +94,14 @@ class FigureViewModel : public QObject {
   bool drawn() const { return drawing().piece != nullptr; }
   bool hasStrip() const { return strip().piece != nullptr; }
   PieceDrawing strip() const;
+  PieceDrawing measured() const { return hasStrip() ? strip() : drawing(); }
+  bool hasMeasure() const { return measure().has_value(); }
+  bool level() const { return measure() && measure()->isLevel(); }
+  bool fromEdge() const { return measure() && measure()->fromEdge; }
+  bool givesLine() const { return measure() && measure()->gives == core::sheets::Gives::Line; }
+  QPointF measureFrom() const;
+  QPointF measureTo() const;
+  QSizeF measuredSize() const;
   bool hasCard() const { return !m_cardBoard.empty(); }
   QString cardUnit() const;
   QVariantList beside() const;
@@ -108,6 +130,7 @@ class FigureViewModel : public QObject {
  private:
   const core::design::Figure* figureAt(int index) const;
   const core::design::Figure* current() const { return figureAt(m_index); }
+  const std::optional<core::sheets::Measure>& measure() const { return hasStrip() ? m_onStrip : m_onPiece; }
   static QString plainOf(const core::design::Figure* figure);
   QString countAt(int index) const;
 
@@ -122,6 +145,7 @@ class FigureViewModel : public QObject {
   mutable PieceDrawing m_drawn;
   mutable const core::design::Figure* m_stripOf = nullptr;
   mutable PieceDrawing m_strip;
+  mutable std::optional<core::sheets::Measure> m_onPiece, m_onStrip;
   mutable DrawnOnce m_drawnOnce;
 };
 

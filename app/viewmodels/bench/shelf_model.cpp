@@ -179,6 +179,12 @@ void ShelfModel::makeAxis() {
   m_beyond = first == m_rows.end() || !first->isBeyond() ? QString() : first->told.time;
 }
 
+QString ShelfModel::nextBrief() const {
+  if (m_rows.empty()) return {};
+  const Row& next = m_rows.front();
+  return next.told.brief + QLatin1Char(' ') + (next.piece.isEmpty() ? next.rests.value(1) : next.piece);
+}
+
 QString ShelfModel::nextLine() const {
   if (m_rows.empty()) return {};
   const Row& next = m_rows.front();

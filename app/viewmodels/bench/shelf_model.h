@@ -30,6 +30,7 @@ class ShelfModel : public QAbstractListModel {
   // "" where all is known.
   Q_PROPERTY(QString unknown READ unknown NOTIFY changed FINAL)
   // The next event in one line, to be read from two metres; "" where nothing runs.
+  Q_PROPERTY(QString nextBrief READ nextBrief NOTIFY changed FINAL)  // "tack 10:50 Heron", as short as it can be read
   Q_PROPERTY(QString nextLine READ nextLine NOTIFY changed FINAL)
 
  public:
@@ -67,6 +68,7 @@ class ShelfModel : public QAbstractListModel {
   static int foldHours() { return kFoldHours; }
   bool silent() const { return m_silent; }
   void setSilent(bool silent);
+  QString nextBrief() const;
   QString nextLine() const;
 
   int rowCount(const QModelIndex& parent = {}) const override;
