@@ -17,6 +17,14 @@ Rectangle {
     readonly property double inset: Metrics.mm(1)
     readonly property color bar: word === "DANGER" ? Theme.barDanger : word === "WARNING" ? Theme.barWarning : word === "CAUTION" ? Theme.barCaution : Theme.barNotice
 
+    // Returns whether it would stand on that many lines of small letters in a box of that width.
+    function fitsIn(lines: int, wide: double): bool {
+        const margins = stripe.x + stripe.width + Metrics.mm(5) + (sign === "" ? 0 : Metrics.sign + Metrics.mm(2));
+        const told = letters.advanceWidth(word + " " + hazard + "  " + says) * Metrics.label / Metrics.text;
+        // A line ends at a word.
+        return told <= (lines - 0.3) * (wide - margins);
+    }
+
     visible: shown
     height: shown ? Math.max(drawn.visible ? drawn.height : 0, said.implicitHeight) + 2 * inset : 0
     color: Theme.card

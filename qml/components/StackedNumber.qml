@@ -13,22 +13,43 @@ Row {
     property string unit: ""
     property bool unitBeside: true
     property int wholeSize: Metrics.figure
+    // Tenths are read after the millimetres: of a large number they are smaller, but never under the least of a number.
+    readonly property var parts: wholeSize * tenthsShare >= tenthsLeast ? whole.split(".") : [whole]
+    readonly property double tenthsShare: 0.75
+    property double tenthsLeast: Metrics.figureLeast
     property int unitSize: Metrics.text
     property color ink: Theme.worked
+    // Its digits with a little air: a line of text has more above and below than is needed beside a drawing.
+    readonly property double high: Math.max(wholeSize * (fraction ? 1.22 : 0.96), height - 0.5 * neighbours)
+    property int neighbours: Metrics.label  // letters of the words above and below it
 
     spacing: Math.round(wholeSize * 0.12)
     // The fraction reaches below the digits beside it.
     bottomPadding: fraction ? Math.round(wholeSize * 0.1) : 0
 
-    Words {
-        id: number
-        visible: text !== ""
-        text: root.whole
-        color: root.ink
-        font.pixelSize: root.wholeSize
-        font.bold: true
-        wrapMode: Text.NoWrap
-        lineHeight: 0.86
+    Row {
+        id: digits
+        visible: root.whole !== ""
+
+        Words {
+            id: number
+            text: root.parts[0]
+            color: root.ink
+            font.pixelSize: root.wholeSize
+            font.bold: true
+            wrapMode: Text.NoWrap
+            lineHeight: 0.86
+        }
+        Words {
+            y: number.baselineOffset - baselineOffset
+            visible: text !== ""
+            text: root.parts.length > 1 ? "." + root.parts[1] : ""
+            color: root.ink
+            font.pixelSize: Math.floor(root.wholeSize * root.tenthsShare)
+            font.bold: true
+            wrapMode: Text.NoWrap
+            lineHeight: 0.86
+        }
     }
     Column {
         id: stack
@@ -69,7 +90,7 @@ Row {
         }
     }
     Words {
-        y: number.visible ? number.y + number.baselineOffset - baselineOffset : (root.height - height) / 2
+        y: digits.visible ? digits.y + number.baselineOffset - baselineOffset : (root.height - height) / 2
         visible: root.unitBeside
         text: root.unit
         color: root.ink

@@ -9,7 +9,11 @@ Item {
     property string key
     property int level: 0
     property int tightest: 3
+    // Items outside the column whose size counts in it.
+    property list<Item> also
     readonly property bool fits: column.implicitHeight <= height + 0.5
+    property bool settling: false
+    property double settled: -1
 
     // A column has its final height only once it and its items have been laid out: Qt does so just before the next
     // frame, and by then the pane would have become one level too tight.
@@ -19,15 +23,27 @@ Item {
         if (item.forceLayout)
             item.forceLayout();
     }
-    function settle() {
+    function layOutAll() {
+        for (let i = 0; i < also.length; ++i)
+            layOut(also[i]);
         layOut(column);
-        while (!fits && level < tightest && height > 0) {
+    }
+    // It begins at the widest each time: what was too high while a screen was put together may fit by now.
+    function settle() {
+        if (settling || height <= 0)
+            return;
+        settling = true;
+        level = 0;
+        layOutAll();
+        while (!fits && level < tightest) {
             level += 1;
-            layOut(column);
+            layOutAll();
         }
+        settled = column.implicitHeight;
+        settling = false;
     }
     function again() {
-        level = 0;
+        settled = -1;
         Later.call(settle);
     }
 
@@ -38,6 +54,9 @@ Item {
     Column {
         id: column
         width: root.width
-        onImplicitHeightChanged: Later.call(root.settle)
+        onImplicitHeightChanged: {
+            if (!root.settling && Math.abs(implicitHeight - root.settled) > 0.5)
+                root.again();
+        }
     }
 }

@@ -75,6 +75,7 @@ QtObject {
     readonly property int farLabel: letters(16.2, farDistance)
     readonly property int farText: letters(22.2, farDistance)
     readonly property int farFigure: letters(45.5, farDistance)
+    readonly property int farFigureLarge: letters(70, farDistance)
 
     readonly property int deskLabel: letters(16.2, deskDistance)
     readonly property int deskText: letters(20, deskDistance)

@@ -18,11 +18,17 @@ CornerFrame {
     readonly property bool isEmpty: bench.kind === BenchViewModel.NoJob || bench.kind === BenchViewModel.Trouble
     // The off time is asked for; or it was answered and can be corrected where there is a place for the key.
     readonly property bool timeOff: isWaiting && (off.asked || (off.offered && !bench.look.present)) && !bench.canPutBack
+    // A single number, or one after another, each in its dimension.
+    readonly property bool numbered: isStep && bench.figure.present && !bench.figure.hasCard
     // The plate under the drawing, from below the head to above the caution.
     readonly property double plateTop: head.height + Metrics.mm(1.4)
-    readonly property double plateEnd: caution.visible ? caution.y - Metrics.mm(1.6) : shelfTop
+    readonly property double plateEnd: caution.visible && !cautionLow ? caution.y - Metrics.mm(1.6) : shelfTop
+    // While nothing dries a short caution stands in the shelf's place, and the number gets its room.
+    readonly property double shelfX: Metrics.edge + Metrics.corner + Metrics.gap
+    readonly property double shelfWidth: width - 2 * shelfX
+    readonly property bool cautionLow: caution.shown && !upright && shelf.count === 0 && !shelf.silent && shelf.unknown === "" && caution.fitsIn(3, shelfWidth)
     // A single key beside the plate leaves the caution the whole width.
-    readonly property bool cautionWide: caution.shown && !upright && keysHeight <= Metrics.benchKey + 1
+    readonly property bool cautionWide: caution.shown && !upright && !cautionLow && keysHeight <= Metrics.benchKey + 1
     // A key that goes before those of the number.
     readonly property bool before: bench.canPutBack || bench.canBegin || bench.look.present && !bench.look.doubted
 
@@ -107,15 +113,6 @@ CornerFrame {
             }
         },
         ScreenAction {
-            name: "number"
-            text: qsTr("Number")
-            hint: root.bench.figure.place
-            // Where two keys stand already it is under More.
-            enabled: root.bench.figure.present && !root.bench.figure.hasCard && (root.bench.figure.total < 2 || !root.before)
-            place: ScreenAction.AboveDone
-            onTriggered: root.asked("number")
-        },
-        ScreenAction {
             name: "card"
             text: qsTr("Card")
             hint: root.bench.figure.place
@@ -185,9 +182,22 @@ CornerFrame {
         bench: root.bench
         shelf: root.shelf
     }
+    FigurePlate {
+        objectName: "figurePlate"
+        visible: root.numbered
+        y: root.plateTop + Metrics.mm(1.5)
+        width: parent.width
+        height: root.plateEnd - y - Metrics.mm(1)
+        figure: root.bench.figure
+        refusal: root.bench.refusal
+        otherwise: root.bench.hasAct ? root.bench.act : root.bench.drawing
+        checks: root.bench.checksText
+        checksInShort: root.bench.checks.length > 0 ? qsTr("%1 to check: More").arg(root.bench.checks.length) : ""
+        next: root.bench.afterwards
+    }
     PiecePane {
         id: piece
-        visible: !root.isEmpty && !root.isWaiting
+        visible: !root.isEmpty && !root.isWaiting && !root.numbered
         x: acted && !root.upright ? -parent.x : 0
         y: root.plateTop + (acted ? 0 : Metrics.mm(1.5))
         bench: root.bench
@@ -197,7 +207,7 @@ CornerFrame {
     }
     StepPane {
         id: step
-        visible: !root.isWaiting
+        visible: !root.isWaiting && !root.numbered
         bench: root.bench
         x: piece.visible && !root.upright ? piece.x + piece.width + Metrics.mm(5) : 0
         y: root.upright && piece.visible ? piece.y + piece.height + Metrics.mm(2) : root.plateTop + Metrics.mm(1)
@@ -206,9 +216,9 @@ CornerFrame {
     }
     CautionBox {
         id: caution
-        x: Metrics.edge - parent.x
-        y: root.shelfTop - height
-        width: root.cautionWide ? root.width - 2 * Metrics.edge : parent.width - x
+        x: (root.cautionLow ? root.shelfX : Metrics.edge) - parent.x
+        y: root.cautionLow ? root.height - Metrics.edge - parent.y - height : root.shelfTop - height
+        width: root.cautionLow ? root.shelfWidth : root.cautionWide ? root.width - 2 * Metrics.edge : parent.width - x
         shown: root.bench.hasCaution
         sign: root.bench.cautionSign
         word: root.bench.cautionWord

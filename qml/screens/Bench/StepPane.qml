@@ -116,10 +116,7 @@ Item {
             objectName: "next"
             width: parent.width
             visible: text !== "" && pane.level < 3
-            text: {
-                const parts = [root.bench.progress, root.bench.hands, root.bench.next].filter(part => part !== "");
-                return parts.join(" · ");
-            }
+            text: root.bench.afterwards
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }

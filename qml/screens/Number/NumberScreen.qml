@@ -73,6 +73,7 @@ ScreenBase {
                 figure: root.figure
                 wholeSize: pane.level === 0 ? Metrics.farFigure * 1.15 : Metrics.farFigure
                 unitSize: Metrics.farText
+                tenthsLeast: Metrics.farFigure
                 // On an upright tablet a figure of four digits takes the whole width.
                 unitBeside: !root.upright
             }

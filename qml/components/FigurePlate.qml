@@ -1,0 +1,158 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Mountwright.Controls
+import Mountwright.Theme
+import Mountwright.ViewModels
+
+// The number in hand with what it is measured on: of a strip, in its dimension above it; of the piece, beside it.
+// Below or at the right stands what it is, how many, and what follows.
+Item {
+    id: root
+
+    required property FigureViewModel figure
+    // What is drawn for a number that has no place on the piece.
+    property pieceDrawing otherwise
+    property string refusal: ""
+    property string checks: ""
+    property string checksInShort: ""
+    property string next: ""
+    readonly property bool inLine: figure.hasStrip && figure.level
+    readonly property bool tall: height > width * 1.1 || inLine && width < Metrics.mm(140)
+    readonly property bool fits: words.fits
+    readonly property bool drawn: figure.drawn || figure.hasStrip
+    readonly property double gap: Metrics.mm(5)
+    readonly property double aside: inLine && !tall ? Math.max(Metrics.mm(52), width * 0.3) : 0
+    // The number broken into its line has the room between ring and arrow, or stands after the arrow.
+    readonly property bool between: number.implicitWidth + 2 * Metrics.mm(8) <= drawing.to.x - drawing.from.x
+
+    function largest(fits: var): int {
+        for (const size of [Metrics.figureLarge, Metrics.figure]) {
+            if (fits(size))
+                return size;
+        }
+        return Metrics.figureLeast;
+    }
+
+    FigureDrawing {
+        id: drawing
+        figure: root.figure
+        visible: root.drawn
+        width: root.inLine ? root.width - root.aside - (root.aside > 0 ? root.gap : 0) : root.tall ? root.width : root.width * 0.5
+        widest: root.inLine || root.tall ? width : root.width * 0.46
+        height: !visible ? 0 : root.inLine ? Math.min(root.tall ? root.height * 0.55 : root.height, Metrics.figureLarge * 0.96 + Metrics.mm(18)) : root.tall ? root.height * 0.45 : root.height
+        room: root.inLine ? number.high + Metrics.mm(3) : Metrics.mm(7)
+        line: root.inLine ? number.high * 0.5 : room * 0.5
+    }
+    PieceView {
+        id: other
+        visible: !root.drawn
+        width: root.tall ? root.width : root.width * 0.42
+        height: root.tall ? root.height * 0.45 : root.height
+        drawing: root.otherwise
+    }
+    // The line ends where the number stands on it.
+    Rectangle {
+        visible: root.inLine && root.between
+        x: number.x - Metrics.mm(2)
+        y: 0
+        width: number.width + Metrics.mm(4)
+        height: number.high
+        color: Theme.cloth
+    }
+    StepNumber {
+        id: number
+        objectName: "number"
+        readonly property double room: root.inLine ? drawing.width - Metrics.mm(6) : words.width
+        // In its line it leaves the strip below it a height at which its pattern can be seen.
+        readonly property int most: root.inLine ? (root.largest(size => size * 0.96 + Metrics.mm(11) <= drawing.height)) : words.level < 4 ? Metrics.figureLarge : words.level < 5 ? Metrics.figure : Metrics.figureLeast
+
+        figure: root.figure
+        wholeSize: Math.max(Metrics.figureLeast, Math.min(most, Math.floor(most * room / Math.max(1, widest.implicitWidth))))
+        x: root.inLine ? root.between ? (drawing.from.x + drawing.to.x - width) / 2 : Math.min(drawing.to.x + Metrics.mm(4), drawing.width - width) : words.x
+        y: (root.inLine ? 0 : words.y) - (height - high) / 2
+    }
+    // How wide it would be at the largest.
+    StepNumber {
+        id: widest
+        visible: false
+        figure: root.figure
+        wholeSize: number.most
+    }
+    FitPane {
+        id: words
+        readonly property double below: root.inLine ? 0 : number.high + Metrics.mm(2)
+
+        x: root.inLine ? root.tall ? 0 : drawing.width + root.gap : root.tall ? 0 : (root.drawn ? drawing.end : other.width) + root.gap
+        y: root.tall ? (root.drawn ? drawing.height : other.height) + Metrics.mm(2) : 0
+        width: root.width - x
+        height: root.height - y
+        spacing: level < 2 ? Metrics.mm(1) : 0
+        key: root.figure.label + root.figure.index + root.figure.count + root.checks + root.next + root.refusal
+        tightest: 6
+        also: [number, widest]
+
+        // The number stands above the words where it is not in its line.
+        Item {
+            width: 1
+            height: words.below
+            visible: height > 0
+        }
+        Words {
+            objectName: "refusal"
+            width: parent.width
+            visible: text !== ""
+            text: root.refusal
+            color: Theme.worked
+            font.bold: true
+            font.pixelSize: words.level < 1 ? Metrics.text : Metrics.label
+        }
+        Words {
+            objectName: "count"
+            width: parent.width
+            // Where there is little room it stands before the name.
+            visible: text !== "" && words.level < 4
+            text: root.figure.count
+            font.bold: true
+            font.pixelSize: words.level < 2 ? Metrics.act : Metrics.text
+            lineHeight: 0.86
+        }
+        Words {
+            objectName: "label"
+            width: parent.width
+            text: (words.level < 4 || root.figure.count === "" ? "" : root.figure.count + " · ") + (root.figure.total > 1 ? root.figure.label + ", " + root.figure.place : root.figure.label)
+            font.pixelSize: words.level === 0 || words.level === 2 ? Metrics.text : Metrics.label
+        }
+        Words {
+            objectName: "twin"
+            width: parent.width
+            visible: text !== "" && words.level < 4
+            text: root.figure.twin === "" ? "" : "≈ " + root.figure.twin
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+        }
+        Words {
+            objectName: "following"
+            width: parent.width
+            visible: text !== "" && words.level < 4
+            text: root.figure.following === "" ? "" : qsTr("then %1").arg(root.figure.following)
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+        }
+        Words {
+            objectName: "checks"
+            width: parent.width
+            visible: text !== "" && words.level < 6
+            text: words.level < 2 ? root.checks : root.checksInShort
+            font.pixelSize: Metrics.label
+        }
+        Words {
+            objectName: "next"
+            width: parent.width
+            visible: text !== "" && (words.level === 0 || words.level === 2)
+            text: root.next
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+        }
+    }
+}
