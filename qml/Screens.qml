@@ -82,7 +82,8 @@ QtObject {
             file: "FarFace/FarFace"
             given: ({
                 "bench": root.desk.bench,
-                "shelf": root.desk.shelf
+                "shelf": root.desk.shelf,
+                "watch": root.desk.watch
             })
         },
         Row {

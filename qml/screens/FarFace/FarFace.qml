@@ -4,15 +4,20 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The act, the number and the next event, to be read from two metres. Any touch goes back to the bench.
+// The act, the number in its dimension and the next event, to be read from two metres. Any touch goes back to the bench.
 ScreenBase {
     id: root
 
     required property BenchViewModel bench
     required property ShelfModel shelf
+    required property WatchViewModel watch
     readonly property double distance: Metrics.farDistance
     readonly property bool upright: height > width
-    readonly property string side: bench.figure.present ? bench.lies.split(" · ")[0] : ""
+    readonly property bool numbered: bench.figure.present
+    readonly property double margin: Metrics.mm(4)
+
+    // It takes the place of the piece's name where something is known to run beside it.
+    readonly property string unknown: shelf.unknown === "" ? "" : qsTr("Not all is known.")
 
     idle: true
 
@@ -20,98 +25,155 @@ ScreenBase {
         over();
     }
 
-    FitPane {
-        id: pane
-        x: Metrics.mm(4)
-        y: Metrics.mm(2)
-        width: root.width - 2 * x
-        height: rule.y - y
-        spacing: Metrics.mm(1)
-        key: root.bench.title + root.bench.figure.index + next.text
-        tightest: 4
+    // The first line: now, which piece, and how it lies; the name goes to the next line where it has no room.
+    Words {
+        id: time
+        objectName: "watch"
+        x: root.margin
+        y: Metrics.mm(2.4)
+        width: implicitWidth
+        text: root.watch.time
+        font.bold: true
+        font.pixelSize: Metrics.farLabel
+        wrapMode: Text.NoWrap
+        lineHeight: 1
+    }
+    ArtworkName {
+        id: name
+        objectName: "pieceName"
+        readonly property double room: (lies.visible ? lies.x : root.width - root.margin) - time.x - time.width - 2 * Metrics.mm(4)
+        x: time.x + time.width + Metrics.mm(4)
+        anchors.baseline: time.baseline
+        width: implicitWidth
+        // "Pilot's chart" of a longer title, then "Pilot's".
+        readonly property string called: {
+            const words = root.bench.shortPiece.split(" ");
+            const two = words.length > 1 && words[1].length > 3 ? words[0] + " " + words[1] : words[0];
+            for (const name of [root.bench.shortPiece, two]) {
+                if (letters.advanceWidth(name) <= room)
+                    return name;
+            }
+            return words[0];
+        }
+        visible: text !== "" && implicitWidth <= room && !more.visible
+        text: called
+        font.pixelSize: Metrics.farName
+        wrapMode: Text.NoWrap
+    }
+    FontMetrics {
+        id: letters
+        font: name.font
+    }
+    Words {
+        id: more
+        objectName: "unknown"
+        x: name.x
+        anchors.baseline: time.baseline
+        width: lies.visible ? lies.x - x - Metrics.mm(3) : root.width - x - root.margin
+        visible: root.unknown !== "" && root.shelf.nextBrief !== "" && !root.upright
+        text: root.unknown
+        color: Theme.worked
+        font.bold: true
+        font.pixelSize: Metrics.farLabel
+        lineHeight: 0.85
+    }
+    Row {
+        id: lies
+        objectName: "lies"
+        visible: root.numbered && root.bench.side !== ""
+        x: root.width - root.margin - width
+        y: time.y
+        height: time.height
+        spacing: Metrics.mm(3)
 
-        // This names the piece, and its board or strip.
+        LieMark {
+            anchors.verticalCenter: parent.verticalCenter
+            height: Metrics.mm(9)
+            line: Metrics.mm(0.7)
+            back: root.bench.backUp
+        }
         Words {
-            objectName: "pieceName"
-            width: parent.width
-            visible: text !== ""
-            // "back up" says from which side the number is meant: with it the piece's name has no room.
-            text: {
-                const piece = root.bench.figure.present && pane.level > 0 ? "" : root.bench.shortPiece;
-                const lines = [piece, root.bench.thing, root.side].filter(part => part !== "");
-                return lines.join(" · ");
-            }
-            color: Theme.quiet
+            objectName: "side"
+            anchors.verticalCenter: parent.verticalCenter
+            text: root.bench.side
             font.pixelSize: Metrics.farLabel
-            lineHeight: 0.85
-        }
-        Words {
-            width: parent.width
-            text: root.bench.title
-            font.bold: true
-            font.pixelSize: pane.level === 0 ? Metrics.farText * 1.2 : pane.level < 2 ? Metrics.farText : Metrics.farLabel
-            lineHeight: 0.85
-        }
-        Flow {
-            width: parent.width
-            visible: root.bench.figure.present
-            spacing: Metrics.mm(5)
-
-            StepNumber {
-                id: number
-                figure: root.bench.figure
-                wholeSize: Metrics.farFigure
-                unitSize: Metrics.farText
-                // On an upright tablet a figure of four digits takes the whole width.
-                unitBeside: !root.upright
-            }
-            Words {
-                height: number.height
-                verticalAlignment: Text.AlignVCenter
-                visible: text !== "" && !root.upright
-                text: root.bench.figure.count
-                color: Theme.worked
-                font.pixelSize: Metrics.farLabel
-                wrapMode: Text.NoWrap
-            }
-        }
-        Words {
-            width: parent.width
-            visible: root.upright && root.bench.figure.present
-            text: (root.bench.figure.unit + " " + root.bench.figure.count).trim()
-            color: Theme.worked
-            font.pixelSize: Metrics.farLabel
-            font.bold: true
-        }
-        // This shows what the figure measures, and from where, as far as there is room.
-        Words {
-            width: parent.width
-            visible: root.bench.figure.present && pane.level < 4
-            text: pane.level < 3 ? root.bench.figure.labelAndDatum : root.bench.figure.label
-            font.pixelSize: Metrics.farLabel
-            lineHeight: 0.85
+            wrapMode: Text.NoWrap
+            lineHeight: 1
         }
     }
+    // The act; how many stands at its end.
+    Words {
+        id: title
+        objectName: "title"
+        x: root.margin
+        y: (more.visible ? Math.max(time.y + time.height, more.y + more.height) : time.y + time.height) - Metrics.mm(1.6)
+        width: root.width - 2 * x - (count.visible ? count.width + Metrics.mm(5) : 0)
+        text: root.bench.title
+        font.bold: true
+        font.pixelSize: plain.advanceWidth(text) > (root.numbered ? 0.98 : 1.9) * width ? Metrics.farLabel : Metrics.farText
+        lineHeight: 0.84
+    }
+    FontMetrics {
+        id: plain
+        font.family: Metrics.family
+        font.bold: true
+        font.pixelSize: Metrics.farText
+    }
+    Words {
+        id: count
+        objectName: "count"
+        visible: root.numbered && text !== ""
+        x: root.width - root.margin - width
+        y: title.y
+        width: implicitWidth
+        text: root.bench.figure.count
+        font.bold: true
+        font.pixelSize: Metrics.farText
+        wrapMode: Text.NoWrap
+        lineHeight: 0.84
+    }
     Rectangle {
-        id: rule
-        x: Metrics.mm(4)
-        y: next.y - Metrics.mm(1)
-        width: root.width - 2 * x
-        height: Metrics.hairline
-        color: Theme.hair
+        id: plate
+        objectName: "plate"
+        y: title.y + title.height + Metrics.mm(1)
+        width: root.width
+        height: next.y - y - Metrics.mm(1)
+        color: Theme.cloth
+
+        FarPlate {
+            anchors.fill: parent
+            anchors.leftMargin: root.margin
+            anchors.rightMargin: root.margin
+            anchors.topMargin: Metrics.mm(1)
+            anchors.bottomMargin: Metrics.mm(1)
+            bench: root.bench
+            upright: root.upright
+        }
+    }
+    // What has to be minded, and what runs.
+    SafetySign {
+        id: sign
+        x: root.margin
+        visible: root.bench.hasCaution && root.bench.cautionSign !== ""
+        y: root.height - height - Metrics.mm(1.5)
+        sign: root.bench.cautionSign
     }
     Words {
         id: next
-        x: Metrics.mm(4)
+        objectName: "next"
+        x: sign.visible ? sign.x + sign.width + Metrics.mm(4) : root.margin
         y: root.height - height - Metrics.mm(1)
-        width: root.width - 2 * x
+        width: root.width - x - root.margin
+        height: Math.max(implicitHeight, sign.visible ? sign.height : 0)
+        verticalAlignment: Text.AlignVCenter
         text: {
-            const lines = [root.shelf.nextLine, root.shelf.unknown].filter(line => line !== "");
-            return lines.length === 0 ? qsTr("Nothing is drying.") : lines.join("\n");
+            if (root.shelf.nextBrief !== "")
+                return root.upright && root.unknown !== "" ? root.shelf.nextBrief + "\n" + root.unknown : root.shelf.nextBrief;
+            return root.shelf.unknown !== "" ? root.unknown : qsTr("Nothing is drying.");
         }
-        color: root.shelf.unknown !== "" ? Theme.worked : root.shelf.nextLine !== "" ? Theme.calm : Theme.quiet
+        color: root.shelf.nextBrief !== "" ? Theme.calm : Theme.quiet
         font.pixelSize: Metrics.farLabel
-        font.bold: root.shelf.unknown !== "" || root.shelf.nextLine !== ""
+        font.bold: root.shelf.nextBrief !== ""
         lineHeight: 0.85
     }
     MouseArea {
