@@ -32,7 +32,8 @@ Row {
     }
     Column {
         id: stack
-        readonly property int digitSize: Math.ceil(root.wholeSize * 0.58)
+        // Alone, or beside a sign, it is the whole number, and larger.
+        readonly property int digitSize: Math.ceil(root.wholeSize * (/\d/.test(root.whole) ? 0.58 : 0.8))
 
         visible: root.fraction
         anchors.verticalCenter: parent.verticalCenter
