@@ -46,6 +46,7 @@ ScreenBase {
             lineHeight: 0.85
         }
         Words {
+            objectName: "title"
             width: parent.width
             text: root.bench.title
             font.bold: true
@@ -66,6 +67,7 @@ ScreenBase {
                 unitBeside: !root.upright
             }
             Words {
+                objectName: "count"
                 height: number.height
                 verticalAlignment: Text.AlignVCenter
                 visible: text !== "" && !root.upright
@@ -76,6 +78,7 @@ ScreenBase {
             }
         }
         Words {
+            objectName: "count"
             width: parent.width
             visible: root.upright && root.bench.figure.present
             text: (root.bench.figure.unit + " " + root.bench.figure.count).trim()
@@ -83,11 +86,12 @@ ScreenBase {
             font.pixelSize: Metrics.farLabel
             font.bold: true
         }
-        // This shows what the figure measures, and from where, as far as there is room.
+        // This shows what the figure measures, and from where; the latter as far as there is room for one.
         Words {
+            objectName: "label"
             width: parent.width
-            visible: root.bench.figure.present && pane.level < 4
-            text: pane.level < 3 ? root.bench.figure.labelAndDatum : root.bench.figure.label
+            visible: root.bench.figure.present
+            text: pane.level < 3 || root.bench.figure.datum === "" ? root.bench.figure.labelAndDatum : root.bench.figure.datum
             font.pixelSize: Metrics.farLabel
             lineHeight: 0.85
         }
@@ -102,6 +106,7 @@ ScreenBase {
     }
     Words {
         id: next
+        objectName: "next"
         x: Metrics.mm(4)
         y: root.height - height - Metrics.mm(1)
         width: root.width - 2 * x
