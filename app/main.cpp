@@ -22,6 +22,7 @@
 #include "app/commands/commands.h"
 #include "app/convert/text.h"
 #include "app/face/face.h"
+#include "app/face/icon.h"
 #include "app/files/standard_streams.h"
 #include "app/files/whole_file.h"
 #include "app/photographs/at_hand.h"
@@ -173,6 +174,7 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   }
   QGuiApplication application(argc, argv);
   QCoreApplication::setApplicationName(QStringLiteral("mountwright"));
+  QGuiApplication::setDesktopFileName(QStringLiteral("mountwright"));
 
   const app::clocks::SystemClock clock;
   QString folder;
@@ -261,6 +263,9 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   // Where there is no record to keep there is nothing to look after.
   std::optional<app::caretaker::Caretaker> caretaker;
   // Not while the first picture is made: that is waited for.
+  QObject::connect(
+      face.window(), &QQuickWindow::frameSwapped, &desk, [] { QGuiApplication::setWindowIcon(app::face::icon()); },
+      Qt::ConnectionType(Qt::QueuedConnection | Qt::SingleShotConnection));
   if (opened.trouble.id.empty()) {
     QObject::connect(
         face.window(), &QQuickWindow::frameSwapped, &desk, [&desk, folder] { checkWhole(folder, desk); },

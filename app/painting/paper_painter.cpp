@@ -44,6 +44,52 @@ bool isEdged(Pattern pattern) {
   return pattern != Pattern::Plain && pattern != Pattern::Laid && pattern != Pattern::Comb && pattern != Pattern::Reed;
 }
 
+// Adds a curve's chords, as many as keep within a quarter of a pixel or so of it: halved until its two inner points lie
+// near enough to the chord, or to its beginning where it is shorter than a pixel. The painter halves just so.
+void addChords(QPainterPath& path, const std::array<QPointF, 4>& curve, int halvings) {
+  constexpr double kFlat = 0.25;
+  const QPointF chord = curve[3] - curve[0];
+  const double length = std::abs(chord.x()) + std::abs(chord.y());
+  double off = 0;
+  for (const QPointF& point : {curve[1], curve[2]}) {
+    const QPointF from = curve[0] - point;
+    off += length > 1 ? std::abs(chord.x() * from.y() - chord.y() * from.x()) : std::abs(from.x()) + std::abs(from.y());
+  }
+  if (halvings == 0 || off < kFlat * std::max(length, 1.0)) {
+    path.lineTo(curve[3]);
+    return;
+  }
+  const auto middle = [](const QPointF& a, const QPointF& b) { return (a + b) / 2; };
+  const QPointF first = middle(curve[0], curve[1]);
+  const QPointF between = middle(curve[1], curve[2]);
+  const QPointF last = middle(curve[2], curve[3]);
+  const QPointF before = middle(first, between);
+  const QPointF after = middle(between, last);
+  const QPointF half = middle(before, after);
+  addChords(path, {curve[0], first, before, half}, halvings - 1);
+  addChords(path, {half, after, last, curve[3]}, halvings - 1);
+}
+
+// The same shape without curves, of which the painter would otherwise make chords anew for every copy.
+QPainterPath straightened(const QPainterPath& shape) {
+  constexpr int kHalvings = 9;
+  QPainterPath path;
+  path.setFillRule(shape.fillRule());
+  for (int i = 0; i < shape.elementCount(); ++i) {
+    const QPainterPath::Element& element = shape.elementAt(i);
+    switch (element.type) {
+      case QPainterPath::MoveToElement: path.moveTo(element); break;
+      case QPainterPath::LineToElement: path.lineTo(element); break;
+      case QPainterPath::CurveToElement:
+        addChords(path, {path.currentPosition(), element, shape.elementAt(i + 1), shape.elementAt(i + 2)}, kHalvings);
+        i += 2;
+        break;
+      case QPainterPath::CurveToDataElement: break;
+    }
+  }
+  return path;
+}
+
 // Paints a motif over and over. Only where the paper's edge runs through one it is clipped: that is dear.
 class Printer {
  public:
@@ -54,7 +100,7 @@ class Printer {
   }
 
   void print(const QPainterPath& cell, const QRectF& seen, double repeat, double shift, double up) {
-    const QPainterPath placed = m_place.map(cell);
+    const QPainterPath placed = straightened(m_place.map(cell));
     const QRectF box = placed.boundingRect();
     const double first = std::floor((seen.left() - shift) / repeat - 0.5);
     const double last = std::ceil((seen.right() - shift) / repeat + 0.5);

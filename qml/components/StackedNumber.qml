@@ -19,8 +19,9 @@ Row {
     property double tenthsLeast: Metrics.figureLeast
     property int unitSize: Metrics.text
     property color ink: Theme.worked
+    readonly property bool fractionAlone: fraction && !/\d/.test(whole)
     // Its digits with a little air: a line of text has more above and below than is needed beside a drawing.
-    readonly property double high: Math.max(wholeSize * (fraction ? 1.22 : 0.96), height - 0.5 * neighbours)
+    readonly property double high: Math.max(wholeSize * (fraction ? fractionAlone ? 1.66 : 1.22 : 0.96), height - 0.5 * neighbours)
     property int neighbours: Metrics.label  // letters of the words above and below it
 
     spacing: Math.round(wholeSize * 0.12)
@@ -53,7 +54,8 @@ Row {
     }
     Column {
         id: stack
-        readonly property int digitSize: Math.ceil(root.wholeSize * 0.58)
+        // Alone, or beside a sign, it is the whole number, and larger.
+        readonly property int digitSize: Math.ceil(root.wholeSize * (root.fractionAlone ? 0.8 : 0.58))
 
         visible: root.fraction
         anchors.verticalCenter: parent.verticalCenter

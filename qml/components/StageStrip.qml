@@ -8,6 +8,7 @@ import Mountwright.Theme
 // for each, so that it can be read without colour.
 Item {
     id: root
+    objectName: "stageStrip"
 
     // { "name", "standing" } of each stage; `standing` counts ahead, now, drying, done, begun.
     required property var stages

@@ -4,6 +4,7 @@ import Mountwright.ViewModels
 // One figure of a step.
 StackedNumber {
     id: root
+    objectName: "figure"
 
     required property FigureViewModel figure
 

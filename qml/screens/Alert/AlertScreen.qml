@@ -54,6 +54,7 @@ ScreenBase {
             }
             // Which board and which wait, as far as there is room: the wait tells most.
             Words {
+                objectName: "rest"
                 width: Math.min(implicitWidth, parent.width)
                 visible: text !== "" && pane.level < 3
                 text: pane.level === 0 ? root.named.slice(1).join(" · ") : root.alert.piece.split(" · ").pop().split(": ").pop()
@@ -63,6 +64,7 @@ ScreenBase {
             }
         }
         Words {
+            objectName: "act"
             width: parent.width
             text: root.alert.act
             color: Theme.onAlert

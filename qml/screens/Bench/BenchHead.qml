@@ -16,19 +16,39 @@ Item {
     readonly property bool worked: bench.kind === BenchViewModel.Step
     readonly property double gap: Metrics.mm(3)
     // What is left of the first line between the time and the piece's name.
-    readonly property double free: width - time.implicitWidth - (name.visible ? name.implicitWidth : 0) - 2 * gap
+    readonly property double free: width - time.implicitWidth - (name.visible && !narrow ? name.implicitWidth : 0) - 2 * gap
     readonly property bool aboveFits: above.implicitWidth <= free
     readonly property bool stageFits: (aboveFits && above.text !== "" ? above.implicitWidth + gap : 0) + stage.implicitWidth <= free
-    // On a tablet that stands upright the time of a test has a line of its own.
+    // On a tablet that stands upright the piece's name and the time of a test have lines of their own.
     readonly property bool narrow: width < Metrics.mm(140)
     readonly property double besideTitle: wait.visible && !narrow ? wait.width + gap : 0
     readonly property bool waits: bench.kind === BenchViewModel.Waiting
     // From where the number is taken, what the act is worked on, or how the wait is tested.
     readonly property string from: waits ? bench.waitTest : worked && bench.figure.present ? bench.figure.datum : bench.thing
 
+    // What was done, as far as there is room beside the time: its first words and when. Of a line of which nothing has room
+    // nothing is said.
+    function shortened(said: string, room: double): string {
+        const words = said.split(" ");
+        const when = words.length > 2 && /^\d+:\d\d$/.test(words[words.length - 1]) ? " " + words.pop() : "";
+        if (letters.advanceWidth(said) <= room)
+            return said;
+        for (let kept = words.length - 1; kept > 1; --kept) {
+            const start = words.slice(0, kept).join(" ").replace(/,$/, "") + " …" + when;
+            if (letters.advanceWidth(start) <= room)
+                return start;
+        }
+        return "";
+    }
+
     implicitHeight: strip.visible ? strip.y + strip.height : strip.y
     height: implicitHeight
 
+    FontMetrics {
+        id: letters
+        font.family: Metrics.family
+        font.pixelSize: Metrics.label
+    }
     Words {
         id: time
         objectName: "watch"
@@ -44,7 +64,7 @@ Item {
         x: time.implicitWidth + root.gap
         width: implicitWidth
         visible: !root.troubled && root.aboveFits && text !== ""
-        text: root.bench.above
+        text: root.shortened(root.bench.above, root.free)
         color: Theme.quiet
         font.pixelSize: Metrics.label
         wrapMode: Text.NoWrap
@@ -63,9 +83,10 @@ Item {
     ArtworkName {
         id: name
         objectName: "pieceName"
-        visible: !root.troubled && text !== "" && implicitWidth <= root.width - time.implicitWidth - root.gap
-        anchors.right: parent.right
-        anchors.baseline: time.baseline
+        visible: !root.troubled && text !== "" && implicitWidth <= root.width - (root.narrow ? 0 : time.implicitWidth + root.gap)
+        // On a tablet that stands upright it has a line of its own.
+        x: root.narrow ? 0 : root.width - width
+        y: root.narrow ? time.height : time.baselineOffset - baselineOffset
         width: implicitWidth
         text: root.bench.shortPiece
         wrapMode: Text.NoWrap
@@ -73,7 +94,7 @@ Item {
     Words {
         id: title
         objectName: "title"
-        y: time.height - Metrics.mm(0.4)
+        y: (root.narrow && name.visible ? name.y + name.height : time.height) - Metrics.mm(0.4)
         width: root.width - root.besideTitle
         text: root.bench.title
         font.bold: true

@@ -111,6 +111,7 @@ Item {
                         lineHeight: 1
                     }
                     Words {
+                        objectName: "rest"
                         width: parent.width - (aside.visible ? aside.width + parent.spacing : 0)
                         // The longest that has room, or the shortest.
                         text: {

@@ -25,7 +25,6 @@ CornerFrame {
             figure.begin();
     }
 
-    shelfShown: !upright
     doneAction.by: ScreenAction.Enter
     // Done ends the act: it stands out once the last number was shown.
     doneAction.filled: figure.index === figure.total - 1
@@ -96,7 +95,7 @@ CornerFrame {
         anchors.top: lies.bottom
         anchors.topMargin: Metrics.mm(2)
         width: root.upright ? parent.width : parent.width - panel.width - Metrics.mm(5)
-        height: root.upright ? parent.height * 0.4 : parent.height - y
+        height: root.upright ? parent.height * 0.29 : parent.height - y
         figure: root.figure
     }
     FitPane {

@@ -39,8 +39,9 @@ QStringList familiesOf(const QString& text, const QFont& font) {
   return families;
 }
 
-ShownText textOf(const QQuickItem* item, double away, bool inKey) {
+ShownText textOf(QQuickItem* item, double away, bool inKey) {
   ShownText shown;
+  shown.item = item;
   shown.text = item->property("text").toString();
   shown.inKey = inKey;
   shown.awayMm = inKey ? std::min(800.0, away) : away;
@@ -66,7 +67,7 @@ ShownText textOf(const QQuickItem* item, double away, bool inKey) {
 }
 
 // What a list has scrolled out of view, in part or whole, is looked at once it is scrolled in.
-void collect(const QQuickItem* item, double away, bool inKey, const QRectF& seen, Shown& shown) {
+void collect(QQuickItem* item, double away, bool inKey, const QRectF& seen, Shown& shown) {
   if (!item->isVisible() || item->opacity() == 0) return;
   if (const QVariant distance = item->property("distance"); distance.isValid()) away = distance.toDouble();
   if (const QVariant fits = item->property("fits"); fits.isValid() && !fits.toBool()) shown.panesFit = false;
@@ -82,7 +83,7 @@ void collect(const QQuickItem* item, double away, bool inKey, const QRectF& seen
     shown.texts.push_back(std::move(text));
   }
   const QRectF within = item->clip() ? seen.intersected(place.adjusted(-1, -1, 1, 1)) : seen;
-  for (const QQuickItem* child : item->childItems()) collect(child, away, inKey, within, shown);
+  for (QQuickItem* child : item->childItems()) collect(child, away, inKey, within, shown);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 // What a screen really shows: every visible text and key with its place, taken from the scene, and the picture.
 #include <QColor>
 #include <QImage>
+#include <QPointer>
 #include <QQuickItem>
 #include <QRectF>
 #include <QString>
@@ -29,6 +30,7 @@ struct ShownText {
   QColor ink;
   int pixelSize = 0;
   QStringList families;  // of the fonts its letters are really drawn from, in the order they come
+  QPointer<QQuickItem> item;
 };
 
 struct ShownKey {
