@@ -20,7 +20,9 @@ Item {
     readonly property bool inLine: figure.hasStrip && figure.level
     readonly property bool tall: height > width * 1.1 || inLine && width < Metrics.mm(140)
     readonly property bool fits: words.fits
-    readonly property bool drawn: figure.drawn || figure.hasStrip
+    // In a low and narrow room the words take it all.
+    readonly property bool low: height < Metrics.mm(30) && width < Metrics.mm(140)
+    readonly property bool drawn: (figure.drawn || figure.hasStrip) && !low
     readonly property double gap: Metrics.mm(5)
     readonly property double aside: inLine && !tall ? Math.max(Metrics.mm(52), width * 0.3) : 0
     // The number broken into its line has the room between ring and arrow, or stands after the arrow.
@@ -46,8 +48,8 @@ Item {
     }
     PieceView {
         id: other
-        visible: !root.drawn
-        width: root.tall ? root.width : root.width * 0.42
+        visible: !root.drawn && !root.low
+        width: root.low ? 0 : root.tall ? root.width : root.width * 0.42
         height: root.tall ? root.height * 0.45 : root.height
         drawing: root.otherwise
     }
@@ -62,7 +64,6 @@ Item {
     }
     StepNumber {
         id: number
-        objectName: "number"
         readonly property double room: root.inLine ? drawing.width - Metrics.mm(6) : words.width
         // In its line it leaves the strip below it a height at which its pattern can be seen.
         readonly property int most: root.inLine ? (root.largest(size => size * 0.96 + Metrics.mm(11) <= drawing.height)) : words.level < 4 ? Metrics.figureLarge : words.level < 5 ? Metrics.figure : Metrics.figureLeast
@@ -79,11 +80,19 @@ Item {
         figure: root.figure
         wholeSize: number.most
     }
+    FontMetrics {
+        id: bold
+        font.family: Metrics.family
+        font.bold: true
+        font.pixelSize: Metrics.label
+    }
     FitPane {
         id: words
+        // Where there is little room, how many stands before what it is.
+        readonly property bool beside: level > 3
         readonly property double below: root.inLine ? 0 : number.high + Metrics.mm(2)
 
-        x: root.inLine ? root.tall ? 0 : drawing.width + root.gap : root.tall ? 0 : (root.drawn ? drawing.end : other.width) + root.gap
+        x: root.inLine ? root.tall ? 0 : drawing.width + root.gap : root.tall || root.low ? 0 : (root.drawn ? drawing.end : other.width) + root.gap
         y: root.tall ? (root.drawn ? drawing.height : other.height) + Metrics.mm(2) : 0
         width: root.width - x
         height: root.height - y
@@ -107,21 +116,27 @@ Item {
             font.bold: true
             font.pixelSize: words.level < 1 ? Metrics.text : Metrics.label
         }
-        Words {
-            objectName: "count"
+        Flow {
             width: parent.width
-            // Where there is little room it stands before the name.
-            visible: text !== "" && words.level < 4
-            text: root.figure.count
-            font.bold: true
-            font.pixelSize: words.level < 2 ? Metrics.act : Metrics.text
-            lineHeight: 0.86
-        }
-        Words {
-            objectName: "label"
-            width: parent.width
-            text: (words.level < 4 || root.figure.count === "" ? "" : root.figure.count + " · ") + (root.figure.total > 1 ? root.figure.label + ", " + root.figure.place : root.figure.label)
-            font.pixelSize: words.level === 0 || words.level === 2 ? Metrics.text : Metrics.label
+            spacing: words.beside ? Metrics.mm(2) : 0
+
+            Words {
+                id: count
+                objectName: "count"
+                visible: text !== ""
+                width: words.beside ? Math.ceil(bold.advanceWidth(text)) + 1 : parent.width
+                text: root.figure.count
+                font.bold: true
+                font.pixelSize: words.level < 2 ? Metrics.act : words.beside ? Metrics.label : Metrics.text
+                wrapMode: words.beside ? Text.NoWrap : Text.Wrap
+                lineHeight: words.beside ? 0.95 : 0.86
+            }
+            Words {
+                objectName: "label"
+                width: parent.width - (words.beside && count.visible ? count.width + parent.spacing : 0)
+                text: root.figure.total > 1 ? root.figure.label + ", " + root.figure.place : root.figure.label
+                font.pixelSize: words.level === 0 || words.level === 2 ? Metrics.text : Metrics.label
+            }
         }
         Words {
             objectName: "twin"

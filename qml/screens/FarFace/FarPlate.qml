@@ -28,7 +28,6 @@ Item {
 
     StepNumber {
         id: number
-        objectName: "number"
         readonly property double room: root.level ? root.width - Metrics.mm(6) : root.width
         visible: root.numbered
         x: root.level ? Metrics.mm(3) : root.drawn && !root.upright ? drawing.x + drawing.width + Metrics.mm(5) : 0
@@ -36,7 +35,7 @@ Item {
         y: (number.high - height) / 2
         wholeSize: {
             for (const size of [Metrics.farFigureLarge, (Metrics.farFigureLarge + Metrics.farFigure) / 2]) {
-                if (widest.implicitWidth * size <= room * Metrics.farFigure && size * 0.96 + 2 * root.line + Metrics.mm(4) <= root.height)
+                if (widest.implicitWidth * size <= room * Metrics.farFigure && size * (fractionAlone ? 1.66 : fraction ? 1.22 : 0.96) + 2 * root.line + Metrics.mm(4) <= root.height)
                     return size;
             }
             return Metrics.farFigure;
@@ -78,17 +77,19 @@ Item {
         objectName: "from"
         readonly property bool inLine: root.level && root.drawn
         visible: root.numbered && text !== ""
-        x: inLine ? drawing.from.x + Metrics.mm(8) : number.x
-        y: number.high + (root.upright ? root.line + Metrics.mm(number.fraction ? 3 : 0) : 0)
+        // Beside a fraction, which is as high as two lines.
+        readonly property bool beside: number.fractionAlone && !root.level && !root.upright
+        x: inLine ? drawing.from.x + Metrics.mm(8) : number.x + (beside ? number.width + Metrics.mm(6) : 0)
+        y: beside ? Metrics.mm(4) : number.high + (root.upright ? root.line + Metrics.mm(number.fraction ? 3 : 0) : 0)
         width: inLine ? Math.ceil(toBeIn.advanceWidth(root.inLine)) + 1 : root.width - x
         // From where is said before what it is called: the act has named that.
-        readonly property int lines: Math.floor((root.height - y) / (Metrics.farLabel * 1.08))
+        readonly property int lines: Math.floor((root.height - y + Metrics.mm(1.5)) / (Metrics.farLabel * 1.08))
         readonly property string first: root.figure.datum === "" ? root.label : root.figure.datum
         text: {
             if (inLine)
                 return root.inLine;
             for (const said of [root.told, first, first.split(",")[0]]) {
-                if (toBeIn.advanceWidth(said) <= (lines - 0.35) * width || root.upright)
+                if (toBeIn.advanceWidth(said) <= (lines > 1 ? lines - 0.35 : lines) * width || root.upright)
                     return said;
             }
             return root.label;
@@ -105,7 +106,7 @@ Item {
         }
     }
     Words {
-        objectName: "unit"
+        objectName: "figure"
         visible: root.numbered && root.upright
         y: number.high + Metrics.mm(number.fraction ? 2 : 0)
         text: root.figure.unit

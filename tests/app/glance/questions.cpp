@@ -204,7 +204,9 @@ std::vector<Asked> askedIn(app::viewmodels::Desk& desk, Glance glance) {
   if (worked && figure->present()) {
     ask(Question::Number, {figure->whole(), figure->numerator(), figure->denominator(), figure->unit()});
     if (figure->whole().isEmpty()) asked.back().share = kFraction;
-    if (!figure->datum().isEmpty()) ask(Question::Edge, {figure->datum()});
+    // Of "from the marked edge, now on your right" the edge is enough.
+    if (!figure->datum().isEmpty())
+      ask(Question::Edge, {}, {figure->datum(), figure->datum().section(QLatin1Char(','), 0, 0)});
     if (!figure->count().isEmpty()) ask(Question::HowMany, {figure->count()});
   }
   if (worked && !bench.side().isEmpty()) ask(Question::SideUp, {bench.side()});
