@@ -64,13 +64,13 @@ Item {
     }
     StepNumber {
         id: number
-        readonly property double room: root.inLine ? drawing.width - Metrics.mm(6) : words.width
+        readonly property double room: root.inLine ? drawing.width - Metrics.mm(6) : root.width - words.start
         // In its line it leaves the strip below it a height at which its pattern can be seen.
         readonly property int most: root.inLine ? (root.largest(size => size * 0.96 + Metrics.mm(11) <= drawing.height)) : words.level < 4 ? Metrics.figureLarge : words.level < 5 ? Metrics.figure : Metrics.figureLeast
 
         figure: root.figure
         wholeSize: Math.max(Metrics.figureLeast, Math.min(most, Math.floor(most * room / Math.max(1, widest.implicitWidth))))
-        x: root.inLine ? root.between ? (drawing.from.x + drawing.to.x - width) / 2 : Math.min(drawing.to.x + Metrics.mm(4), drawing.width - width) : words.x
+        x: root.inLine ? root.between ? (drawing.from.x + drawing.to.x - width) / 2 : Math.min(drawing.to.x + Metrics.mm(4), drawing.width - width) : words.start
         y: (root.inLine ? 0 : words.y) - (height - high) / 2
     }
     // How wide it would be at the largest.
@@ -90,9 +90,12 @@ Item {
         id: words
         // Where there is little room, how many stands before what it is.
         readonly property bool beside: level > 3
-        readonly property double below: root.inLine ? 0 : number.high + Metrics.mm(2)
+        readonly property double below: root.inLine || besideNumber ? 0 : number.high + Metrics.mm(2)
 
-        x: root.inLine ? root.tall ? 0 : drawing.width + root.gap : root.tall || root.low ? 0 : (root.drawn ? drawing.end : other.width) + root.gap
+        // A fraction alone is as high as two lines: in a low room its words stand beside it.
+        readonly property bool besideNumber: number.fractionAlone && !root.inLine && root.height < Metrics.mm(45)
+        readonly property double start: root.inLine ? root.tall ? 0 : drawing.width + root.gap : root.tall || root.low ? 0 : (root.drawn ? drawing.end : other.width) + root.gap
+        x: start + (besideNumber ? number.width + root.gap : 0)
         y: root.tall ? (root.drawn ? drawing.height : other.height) + Metrics.mm(2) : 0
         width: root.width - x
         height: root.height - y

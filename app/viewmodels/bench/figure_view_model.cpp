@@ -1,7 +1,6 @@
 #include "app/viewmodels/bench/figure_view_model.h"
 
 #include <algorithm>
-#include <array>
 #include <iterator>
 
 #include "app/convert/text.h"
@@ -108,10 +107,7 @@ QString FigureViewModel::countAt(int index) const {
   if (figureAt(index) == nullptr) return {};
   const int pieces = m_figures[static_cast<std::size_t>(index)].count;
   if (pieces < 2) return {};
-  const std::array<QString, 7> words = {QString(),      QString(),      tr("two off"), tr("three off"),
-                                        tr("four off"), tr("five off"), tr("six off")};
-  const auto place = static_cast<std::size_t>(pieces);
-  return place < words.size() ? words[place] : tr("%1 off").arg(pieces);
+  return tr("%1 off").arg(pieces);
 }
 
 QString FigureViewModel::labelAndDatum() const {

@@ -32,7 +32,7 @@ class FigureViewModel : public QObject {
   Q_PROPERTY(QString unit READ unit NOTIFY changed FINAL)
   Q_PROPERTY(QString twin READ twin NOTIFY changed FINAL)    // an inch figure in millimetres; otherwise ""
   Q_PROPERTY(QString plain READ plain NOTIFY changed FINAL)  // in one line, for a key
-  Q_PROPERTY(QString count READ count NOTIFY changed FINAL)  // "two off"; "" for one
+  Q_PROPERTY(QString count READ count NOTIFY changed FINAL)  // "2 off"; "" for one
   Q_PROPERTY(QString datum READ datum NOTIFY changed FINAL)
   Q_PROPERTY(QString label READ label NOTIFY changed FINAL)
   Q_PROPERTY(QString labelAndDatum READ labelAndDatum NOTIFY changed FINAL)  // "outer width · edge to edge"

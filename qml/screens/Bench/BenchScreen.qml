@@ -101,6 +101,15 @@ CornerFrame {
             by: ScreenAction.Forward
             onTriggered: root.bench.takeUpMissed()
         },
+        // Strip lengths are read from the board at the other end of the bench.
+        ScreenAction {
+            name: "far"
+            text: qsTr("From afar")
+            sign: "afar"
+            enabled: root.numbered && !root.before
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("far")
+        },
         ScreenAction {
             name: "nextNumber"
             text: qsTr("Next")
