@@ -1,5 +1,5 @@
-// Pictures of every screen and state, in both lights and at both sizes of tablet, and of every act on two sheets:
-// mountwright_gallery FOLDER [STATE]
+// Pictures of every screen and state, in both lights and on every size of tablet, of every act on two sheets, and first
+// of what all of them are made of: mountwright_gallery FOLDER [STATE]
 #include <QDir>
 #include <QGuiApplication>
 #include <QImage>
@@ -11,23 +11,22 @@
 #include "tests/app/gallery/act_sheet.h"
 #include "tests/app/gallery/piece_sheet.h"
 #include "tests/app/gallery/settled.h"
+#include "tests/app/gallery/specimen_sheet.h"
 #include "tests/app/gallery/states.h"
 
 namespace {
 
-constexpr double kTabletWidth = 217;  // mm
-
-bool paint(const tests::State& state, const QSize& size, bool lamp, const QDir& folder) {
+bool paint(const tests::State& state, const tests::Tablet& tablet, bool lamp, const QDir& folder) {
   tests::Stage stage(state.jobs);
   if (!state.reach(stage)) {
     std::fprintf(stderr, "%s was not reached\n", state.name.c_str());
     return false;
   }
   app::face::Face face;
-  const bool clean = face.load(stage.desk(), std::max(size.width(), size.height()) / kTabletWidth);
+  const bool clean = face.load(stage.desk(), tablet.dotsPerMm());
   for (const QString& warning : face.warnings()) std::fprintf(stderr, "%s\n", qPrintable(warning));
   if (!clean) return false;
-  face.window()->resize(size);
+  face.window()->resize(tablet.size);
   // An alert that is due as well would stand in front of what is to be seen.
   while (state.screen != "alert" && stage.desk().alert().up()) stage.desk().alert().hear();
   if (state.screen != "alert") face.open(QString::fromStdString(state.screen));
@@ -35,7 +34,7 @@ bool paint(const tests::State& state, const QSize& size, bool lamp, const QDir& 
   face.window()->show();
   const QString name = QStringLiteral("%1-%2-%3.png")
                            .arg(QString::fromStdString(state.name))
-                           .arg(size.width())
+                           .arg(tablet.size.width())
                            .arg(lamp ? QStringLiteral("lamp") : QStringLiteral("day"));
   return tests::settledPicture(*face.window()).save(folder.filePath(name));
 }
@@ -55,14 +54,14 @@ int main(int argc, char* argv[]) {
   // Before anything is painted: what measured a text already would go on with the letters it found.
   app::face::chooseLetters();
   bool all = true;
-  if (argc < 3 || std::string_view(argv[2]) == "acts") all = tests::paintActs(folder);
+  if (argc < 3 || std::string_view(argv[2]) == "specimen") all = tests::paintSpecimen(folder);
+  if (argc < 3 || std::string_view(argv[2]) == "acts") all = tests::paintActs(folder) && all;
   if (argc < 3 || std::string_view(argv[2]) == "materials") all = tests::paintPieces(folder) && all;
   for (const tests::State& state : tests::states()) {
     if (argc > 2 && state.name != argv[2]) continue;
-    for (const QSize& size : {QSize(1280, 800), QSize(1920, 1200), QSize(800, 1280)}) {
-      // Upright stands what is worked with paste on the hands.
-      if (size.height() > size.width() && !tests::isOfBench(state)) continue;
-      for (const bool lamp : {false, true}) all = paint(state, size, lamp, folder) && all;
+    for (const tests::Tablet& tablet : tests::tablets()) {
+      if (!tests::isShownOn(state, tablet)) continue;
+      for (const bool lamp : {false, true}) all = paint(state, tablet, lamp, folder) && all;
     }
   }
   return all ? 0 : 1;

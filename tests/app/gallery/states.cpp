@@ -565,4 +565,13 @@ bool isOfBench(const State& state) {
   return std::count(kScreens.begin(), kScreens.end(), state.screen) > 0;
 }
 
+const std::vector<Tablet>& tablets() {
+  static const std::vector<Tablet> kTablets = {{{1280, 800}}, {{1920, 1200}}, {{800, 1280}}, {{1024, 600}, 155}};
+  return kTablets;
+}
+
+bool isShownOn(const State& state, const Tablet& tablet) {
+  return isOfBench(state) || (!tablet.upright() && !tablet.isSmall());
+}
+
 }  // namespace tests
