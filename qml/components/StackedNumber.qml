@@ -17,8 +17,11 @@ Row {
     property color ink: Theme.worked
 
     spacing: Math.round(wholeSize * 0.12)
+    // The fraction alone, or beside a sign, is the whole number, and larger.
+    readonly property bool alone: !/\d/.test(whole)
+    property double aloneShare: 0.8
     // The fraction reaches below the digits beside it.
-    bottomPadding: fraction ? Math.round(wholeSize * 0.1) : 0
+    bottomPadding: fraction && !alone ? Math.round(wholeSize * 0.1) : 0
 
     Words {
         id: number
@@ -32,8 +35,7 @@ Row {
     }
     Column {
         id: stack
-        // Alone, or beside a sign, it is the whole number, and larger.
-        readonly property int digitSize: Math.ceil(root.wholeSize * (/\d/.test(root.whole) ? 0.58 : 0.8))
+        readonly property int digitSize: Math.ceil(root.wholeSize * (root.alone ? root.aloneShare : 0.58))
 
         visible: root.fraction
         anchors.verticalCenter: parent.verticalCenter

@@ -12,6 +12,7 @@ ScreenBase {
     required property ShelfModel shelf
     readonly property double distance: Metrics.farDistance
     readonly property bool upright: height > width
+    readonly property bool beside: pane.level >= 4 && (!upright || number.alone) && bench.figure.present && bench.figure.datum !== ""
     readonly property string side: bench.figure.present ? bench.lies.split(" · ")[0] : ""
 
     idle: true
@@ -26,7 +27,7 @@ ScreenBase {
         y: Metrics.mm(2)
         width: root.width - 2 * x
         height: rule.y - y
-        spacing: Metrics.mm(1)
+        spacing: level < 4 ? Metrics.mm(1) : 0
         key: root.bench.title + root.bench.figure.index + next.text
         tightest: 4
 
@@ -63,10 +64,13 @@ ScreenBase {
                 figure: root.bench.figure
                 wholeSize: Metrics.farFigure
                 unitSize: Metrics.farText
+                // Two rows of digits leave no more.
+                aloneShare: 0.62
                 // On an upright tablet a figure of four digits takes the whole width.
                 unitBeside: !root.upright
             }
             Words {
+                id: count
                 objectName: "count"
                 height: number.height
                 verticalAlignment: Text.AlignVCenter
@@ -75,6 +79,17 @@ ScreenBase {
                 color: Theme.worked
                 font.pixelSize: Metrics.farLabel
                 wrapMode: Text.NoWrap
+            }
+            // Where there is no height for it below, from where it is taken stands beside the number.
+            Words {
+                objectName: "label"
+                width: pane.width - number.width - parent.spacing - (count.visible ? count.width + parent.spacing : 0)
+                height: Math.max(number.height, implicitHeight)
+                verticalAlignment: Text.AlignVCenter
+                visible: root.beside
+                text: root.bench.figure.datum
+                font.pixelSize: Metrics.farLabel
+                lineHeight: 0.85
             }
         }
         Words {
@@ -90,7 +105,7 @@ ScreenBase {
         Words {
             objectName: "label"
             width: parent.width
-            visible: root.bench.figure.present
+            visible: root.bench.figure.present && !root.beside
             text: pane.level < 3 || root.bench.figure.datum === "" ? root.bench.figure.labelAndDatum : root.bench.figure.datum
             font.pixelSize: Metrics.farLabel
             lineHeight: 0.85
