@@ -351,6 +351,7 @@ const std::vector<State>& states() {
       {"more-act", "more", kChart, kAct("/mitre@")},
       {"more-act-long", "more", kChart, kAct("/gum-cloth")},
       {"bench-act", "bench", kChart, kAct("/tear-hinges")},
+      {"bench-strips", "bench", kChart, kAct("/cut-strips@inner")},
       {"bench-arch", "bench", kTide, kRadius},
       {"number-arch", "number", kTide, kRadius},
       {"bench-card", "bench", kChart, kAct("/mark-window@top")},
