@@ -93,7 +93,7 @@ Item {
         readonly property double below: root.inLine || besideNumber ? 0 : number.high + Metrics.mm(2)
 
         // A fraction alone is as high as two lines: in a low room its words stand beside it.
-        readonly property bool besideNumber: number.fractionAlone && !root.inLine && root.height < Metrics.mm(45)
+        readonly property bool besideNumber: number.fraction && number.alone && !root.inLine && root.height < Metrics.mm(45)
         readonly property double start: root.inLine ? root.tall ? 0 : drawing.width + root.gap : root.tall || root.low ? 0 : (root.drawn ? drawing.end : other.width) + root.gap
         x: start + (besideNumber ? number.width + root.gap : 0)
         y: root.tall ? (root.drawn ? drawing.height : other.height) + Metrics.mm(2) : 0

@@ -19,14 +19,16 @@ Row {
     property double tenthsLeast: Metrics.figureLeast
     property int unitSize: Metrics.text
     property color ink: Theme.worked
-    readonly property bool fractionAlone: fraction && !/\d/.test(whole)
     // Its digits with a little air: a line of text has more above and below than is needed beside a drawing.
-    readonly property double high: Math.max(wholeSize * (fraction ? fractionAlone ? 1.66 : 1.22 : 0.96), height - 0.5 * neighbours)
+    readonly property double high: Math.max(wholeSize * (fraction ? alone ? 2 * aloneShare + 0.06 : 1.22 : 0.96), height - 0.5 * neighbours)
     property int neighbours: Metrics.label  // letters of the words above and below it
 
     spacing: Math.round(wholeSize * 0.12)
+    // The fraction alone, or beside a sign, is the whole number, and larger.
+    readonly property bool alone: !/\d/.test(whole)
+    property double aloneShare: 0.8
     // The fraction reaches below the digits beside it.
-    bottomPadding: fraction ? Math.round(wholeSize * 0.1) : 0
+    bottomPadding: fraction && !alone ? Math.round(wholeSize * 0.1) : 0
 
     Row {
         id: digits
@@ -54,8 +56,7 @@ Row {
     }
     Column {
         id: stack
-        // Alone, or beside a sign, it is the whole number, and larger.
-        readonly property int digitSize: Math.ceil(root.wholeSize * (root.fractionAlone ? 0.8 : 0.58))
+        readonly property int digitSize: Math.ceil(root.wholeSize * (root.alone ? root.aloneShare : 0.58))
 
         visible: root.fraction
         anchors.verticalCenter: parent.verticalCenter

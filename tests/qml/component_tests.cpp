@@ -50,6 +50,10 @@ class Setup : public QObject {
                          [&](const auto* step) { return QString::fromStdString(step->id).contains(name); });
     });
   }
+  // What keeps an alert from being heard; "" ends it.
+  Q_INVOKABLE void trouble(const QString& text) {
+    m_stage->desk().watch().set(app::viewmodels::WatchViewModel::Trouble::Sound, text);
+  }
   Q_INVOKABLE bool beginDesign() { return m_stage->beginDesign("heron"); }
 
  private:

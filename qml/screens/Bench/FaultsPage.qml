@@ -12,7 +12,8 @@ CornerFrame {
 
     required property BenchViewModel bench
     property int first: 0
-    readonly property int atOnce: 3
+    // On a small tablet fewer have room above the corners.
+    readonly property int atOnce: Math.max(1, Math.min(3, Math.floor((shelfTop - heading.height - Metrics.mm(3) + Metrics.gap) / (Metrics.key + Metrics.gap))))
 
     function done() {
         stepDone();

@@ -15,7 +15,7 @@ Item {
     readonly property bool fits: pane.fits
     readonly property bool worked: bench.kind === BenchViewModel.Step
     readonly property bool hasChecks: worked && bench.checks.length > 0
-    readonly property double besideWidth: pane.width - number.width - Metrics.mm(4) - (bench.figure.count !== "" ? Metrics.mm(26) : 0)
+    readonly property double besideWidth: pane.width - number.width - Metrics.mm(4) - (count.visible ? count.implicitWidth + Metrics.mm(3) : 0)
     // The card's title names its board, and its key the place among the numbers.
     readonly property string labelled: bench.figure.hasCard ? bench.figure.what : bench.figure.total > 1 ? bench.figure.label + ", " + bench.figure.place : bench.figure.label
     // An act of several kinds of steps names them in order; one of a single kind says how it is done.
@@ -55,6 +55,7 @@ Item {
                 wholeSize: pane.level < 1 ? Metrics.figureLarge : pane.level < 3 ? Metrics.figure : Metrics.figureLeast
             }
             Words {
+                id: count
                 objectName: "count"
                 height: number.height
                 verticalAlignment: Text.AlignVCenter

@@ -95,7 +95,7 @@ CornerFrame {
         anchors.top: lies.bottom
         anchors.topMargin: Metrics.mm(2)
         width: root.upright ? parent.width : parent.width - panel.width - Metrics.mm(5)
-        height: root.upright ? parent.height * 0.29 : parent.height - y
+        height: root.upright ? parent.height * 0.27 : parent.height - y
         figure: root.figure
     }
     FitPane {

@@ -35,7 +35,7 @@ Item {
         y: (number.high - height) / 2
         wholeSize: {
             for (const size of [Metrics.farFigureLarge, (Metrics.farFigureLarge + Metrics.farFigure) / 2]) {
-                if (widest.implicitWidth * size <= room * Metrics.farFigure && size * (fractionAlone ? 1.66 : fraction ? 1.22 : 0.96) + 2 * root.line + Metrics.mm(4) <= root.height)
+                if (widest.implicitWidth * size <= room * Metrics.farFigure && size * (fraction && alone ? 1.66 : fraction ? 1.22 : 0.96) + 2 * root.line + Metrics.mm(4) <= root.height)
                     return size;
             }
             return Metrics.farFigure;
@@ -78,7 +78,7 @@ Item {
         readonly property bool inLine: root.level && root.drawn
         visible: root.numbered && text !== ""
         // Beside a fraction, which is as high as two lines.
-        readonly property bool beside: number.fractionAlone && !root.level && !root.upright
+        readonly property bool beside: number.fraction && number.alone && !root.level && !root.upright
         x: inLine ? drawing.from.x + Metrics.mm(8) : number.x + (beside ? number.width + Metrics.mm(6) : 0)
         y: beside ? Metrics.mm(4) : number.high + (root.upright ? root.line + Metrics.mm(number.fraction ? 3 : 0) : 0)
         width: inLine ? Math.ceil(toBeIn.advanceWidth(root.inLine)) + 1 : root.width - x

@@ -351,6 +351,7 @@ const std::vector<State>& states() {
       {"more-act", "more", kChart, kAct("/mitre@")},
       {"more-act-long", "more", kChart, kAct("/gum-cloth")},
       {"bench-act", "bench", kChart, kAct("/tear-hinges")},
+      {"bench-strips", "bench", kChart, kAct("/cut-strips@inner")},
       {"bench-arch", "bench", kTide, kRadius},
       {"number-arch", "number", kTide, kRadius},
       {"bench-card", "bench", kChart, kAct("/mark-window@top")},
@@ -571,6 +572,15 @@ bool isOfBench(const State& state) {
   static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend", "card", "number",
                                                     "far",   "made", "room", "off",    "jobs", "job",  "alert"};
   return std::count(kScreens.begin(), kScreens.end(), state.screen) > 0;
+}
+
+const std::vector<Tablet>& tablets() {
+  static const std::vector<Tablet> kTablets = {{{1280, 800}}, {{1920, 1200}}, {{800, 1280}}, {{1024, 600}, 155}};
+  return kTablets;
+}
+
+bool isShownOn(const State& state, const Tablet& tablet) {
+  return isOfBench(state) || (!tablet.upright() && !tablet.isSmall());
 }
 
 }  // namespace tests

@@ -1,5 +1,7 @@
 #pragma once
 // A bench in memory brought into every state the screens have to show.
+#include <QSize>
+#include <algorithm>
 #include <functional>
 #include <string>
 #include <vector>
@@ -56,7 +58,21 @@ struct State {
 };
 
 const std::vector<State>& states();
-// Of the bench and not of the desk: to be worked on a tablet that stands upright as well.
+
+// A tablet's screen, and how long its longer side is.
+struct Tablet {
+  QSize size;
+  double longerMm = 217;
+
+  bool upright() const { return size.height() > size.width(); }
+  bool isSmall() const { return longerMm < 200; }
+  double dotsPerMm() const { return std::max(size.width(), size.height()) / longerMm; }
+};
+
+// Ten inches at two densities, ten that stand upright, and seven: 155 mm by little more than three corner keys.
+const std::vector<Tablet>& tablets();
+// Of the bench and not of the desk: to be worked on a tablet that stands upright, and on a small one, as well.
 bool isOfBench(const State& state);
+bool isShownOn(const State& state, const Tablet& tablet);
 
 }  // namespace tests

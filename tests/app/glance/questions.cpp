@@ -15,8 +15,9 @@ using app::viewmodels::ShelfModel;
 constexpr double kWords = 16;
 constexpr double kAct = 22;
 constexpr double kFigure = 45;
-// A fraction alone has two rows.
+// A fraction alone has two rows, for which there is less height from afar.
 constexpr double kFraction = 0.8;
+constexpr double kFarFraction = 0.6;
 // A drawing that answers is as high as that at the least, mm.
 constexpr double kLeastDrawing = 2;
 
@@ -203,7 +204,7 @@ std::vector<Asked> askedIn(app::viewmodels::Desk& desk, Glance glance) {
   const auto* figure = desk.bench().figure();
   if (worked && figure->present()) {
     ask(Question::Number, {figure->whole(), figure->numerator(), figure->denominator(), figure->unit()});
-    if (figure->whole().isEmpty()) asked.back().share = kFraction;
+    if (figure->whole().isEmpty()) asked.back().share = readFromAfar(glance) ? kFarFraction : kFraction;
     // Of "from the marked edge, now on your right" the edge is enough.
     if (!figure->datum().isEmpty())
       ask(Question::Edge, {}, {figure->datum(), figure->datum().section(QLatin1Char(','), 0, 0)});

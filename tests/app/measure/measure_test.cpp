@@ -1,4 +1,4 @@
-// Every screen and state on a tablet 217 mm wide, at both sizes and in both lights, measured as a maker meets it.
+// Every screen and state on every size of tablet and in both lights, measured as a maker meets it.
 #if __has_include(<catch2/catch_session.hpp>)
 #include <catch2/catch_session.hpp>
 #else
@@ -9,11 +9,14 @@
 #include <QFontMetricsF>
 #include <QGuiApplication>
 #include <QRegularExpression>
+#include <algorithm>
+#include <functional>
 #include <set>
 
 #include "app/face/face.h"
 #include "app/face/letters.h"
 #include "tests/app/gallery/settled.h"
+#include "tests/app/gallery/specimen_sheet.h"
 #include "tests/app/gallery/states.h"
 #include "tests/app/measure/shown.h"
 
@@ -27,6 +30,7 @@ struct Visit {
   QSize size;
   bool lamp;
   double dotsPerMm;
+  bool small;  // of seven inches
   tests::Shown shown;
   std::vector<tests::OfferedAction> offered;
   QString title;
@@ -34,7 +38,7 @@ struct Visit {
 };
 
 // All of them are looked at once; the tests below each ask one thing of every one.
-const std::vector<Visit>& visits() {
+const std::vector<Visit>& allVisits() {
   static const std::vector<Visit> all = [] {
     std::vector<Visit> made;
     for (const tests::State& state : tests::states()) {
@@ -42,30 +46,39 @@ const std::vector<Visit>& visits() {
       tests::Stage stage(state.jobs);
       REQUIRE(state.reach(stage));
       while (state.screen != "alert" && stage.desk().alert().up()) stage.desk().alert().hear();
-      for (const QSize& size : {QSize(1280, 800), QSize(1920, 1200), QSize(800, 1280)}) {
-        const bool upright = size.height() > size.width();
-        if (upright && !tests::isOfBench(state)) continue;
+      for (const tests::Tablet& tablet : tests::tablets()) {
+        if (!tests::isShownOn(state, tablet)) continue;
         app::face::Face face;
-        const double dots = std::max(size.width(), size.height()) / kTabletWidth;
-        REQUIRE(face.load(stage.desk(), dots));
-        face.window()->resize(size);
+        REQUIRE(face.load(stage.desk(), tablet.dotsPerMm()));
+        face.window()->resize(tablet.size);
         if (state.screen != "alert") face.open(QString::fromStdString(state.screen));
         face.window()->show();
         const auto* figure = stage.desk().bench().figure();
         for (const bool lamp : {false, true}) {
           // How it is laid out does not hang on the light.
-          if (upright && lamp) continue;
+          if (lamp && (tablet.upright() || tablet.isSmall())) continue;
           face.window()->setProperty("lamp", lamp);
           const QImage picture = tests::settledPicture(*face.window());
-          made.push_back({&state, size, lamp, dots, tests::look(face.window()->contentItem(), picture),
-                          tests::offeredBy(*face.window()), stage.desk().bench().title(),
-                          figure->present() ? figure->whole() : QString()});
+          made.push_back({&state, tablet.size, lamp, tablet.dotsPerMm(), tablet.isSmall(),
+                          tests::look(face.window()->contentItem(), picture), tests::offeredBy(*face.window()),
+                          stage.desk().bench().title(), figure->present() ? figure->whole() : QString()});
         }
       }
     }
     return made;
   }();
   return all;
+}
+
+// On a tablet on which there is room for all that a screen says. A small one is held to its corners.
+const std::vector<Visit>& visits() {
+  static const std::vector<Visit> roomy = [] {
+    std::vector<Visit> kept;
+    std::copy_if(allVisits().begin(), allVisits().end(), std::back_inserter(kept),
+                 [](const Visit& visit) { return !visit.small; });
+    return kept;
+  }();
+  return roomy;
 }
 
 std::string about(const Visit& visit) {
@@ -184,25 +197,84 @@ TEST_CASE("on an alert nothing can be pressed where Back and Done stand elsewher
   CHECK(keys > 20);
 }
 
-TEST_CASE("every screen that has Back and Done shows both whole, on a tablet that lies and on one that stands",
+// What is wrong with Back and Done where a screen has them: each whole in its corner, at its full size, nothing on it.
+std::vector<std::string> wrongCorners(const Visit& visit) {
+  std::vector<std::string> wrong;
+  const QRectF window(QPointF(0, 0), QSizeF(visit.size));
+  // In the list of jobs nothing stands where Done does elsewhere.
+  std::set<QString> wanted = {QStringLiteral("back"), QStringLiteral("done")};
+  if (visit.state->screen == "jobs") wanted.erase(QStringLiteral("done"));
+  for (const tests::ShownKey& key : visit.shown.keys) {
+    if (key.name != QLatin1String("back") && key.name != QLatin1String("done")) continue;
+    const std::string name = key.name.toStdString();
+    if (wanted.erase(key.name) == 0) wrong.push_back(name + " is there twice, or where it should not be");
+    if (!window.contains(key.place)) wrong.push_back(name + " is not whole");
+    const double least = (30 - kHairsbreadth) * visit.dotsPerMm;
+    if (key.place.width() < least || key.place.height() < least) wrong.push_back(name + " is too small");
+    const double edge = 2 * visit.dotsPerMm + 1.5;
+    const double aside = key.name == QLatin1String("back") ? key.place.left() : window.right() - key.place.right();
+    if (aside > edge || window.bottom() - key.place.bottom() > edge) wrong.push_back(name + " is not in its corner");
+    for (const tests::ShownKey& other : visit.shown.keys) {
+      if (other.name != key.name && other.place.intersects(key.place))
+        wrong.push_back(other.name.toStdString() + " lies on " + name);
+    }
+  }
+  for (const QString& name : wanted) wrong.push_back(name.toStdString() + " is not there");
+  return wrong;
+}
+
+bool hasCorners(const Visit& visit) {
+  const std::string& screen = visit.state->screen;
+  return tests::isOfBench(*visit.state) && screen != "far" && screen != "alert";
+}
+
+TEST_CASE("every screen that has Back and Done shows both whole, on a tablet that lies, that stands and that is small",
           "[measure]") {
   std::size_t upright = 0;
-  for (const Visit& visit : visits()) {
-    const QRectF window(QPointF(0, 0), QSizeF(visit.size));
-    std::set<QString> corners;
-    for (const tests::ShownKey& key : visit.shown.keys) {
-      INFO(about(visit) << ' ' << key.name.toStdString());
-      CHECK(window.contains(key.place));
-      if (key.name == QLatin1String("back") || key.name == QLatin1String("done")) corners.insert(key.name);
-    }
-    INFO(about(visit));
-    const std::string& screen = visit.state->screen;
-    if (!tests::isOfBench(*visit.state) || screen == "far" || screen == "alert") continue;
-    // In the list of jobs nothing stands where Done does elsewhere.
-    CHECK(corners.size() == (screen == "jobs" ? 1 : 2));
+  std::size_t small = 0;
+  for (const Visit& visit : allVisits()) {
+    if (!hasCorners(visit)) continue;
+    for (const std::string& wrong : wrongCorners(visit)) FAIL_CHECK(about(visit) << ": " << wrong);
     upright += visit.size.height() > visit.size.width() ? 1 : 0;
+    small += visit.small ? 1 : 0;
   }
   CHECK(upright > 30);
+  CHECK(small > 30);
+}
+
+TEST_CASE("a corner key that is gone, moved, cut, small or covered is told of", "[measure]") {
+  const auto found = std::find_if(allVisits().begin(), allVisits().end(),
+                                  [](const Visit& visit) { return visit.small && hasCorners(visit); });
+  REQUIRE(found != allVisits().end());
+  REQUIRE(wrongCorners(*found).empty());
+  for (const char* name : {"back", "done"}) {
+    const auto changed = [&](const std::function<void(std::vector<tests::ShownKey>&, tests::ShownKey&)>& change) {
+      Visit visit = *found;
+      auto& keys = visit.shown.keys;
+      const auto key = std::find_if(keys.begin(), keys.end(),
+                                    [name](const tests::ShownKey& one) { return one.name == QLatin1String(name); });
+      REQUIRE(key != keys.end());
+      change(keys, *key);
+      return wrongCorners(visit);
+    };
+    const double finger = 10 * found->dotsPerMm;
+    using Keys = std::vector<tests::ShownKey>;
+    INFO(name);
+    const auto tells = [&](const std::vector<std::string>& wrong, const std::string& what) {
+      return std::count(wrong.begin(), wrong.end(), what) == 1;
+    };
+    const std::string corner = name;
+    CHECK(tells(changed([](Keys&, auto& key) { key.name = QStringLiteral("other"); }), corner + " is not there"));
+    CHECK(tells(changed([&](Keys&, auto& key) { key.place.translate(0, -finger); }), corner + " is not in its corner"));
+    CHECK(tells(changed([&](Keys&, auto& key) { key.place.translate(0, finger); }), corner + " is not whole"));
+    CHECK(tells(changed([&](Keys&, auto& key) { key.place.setTop(key.place.top() + finger); }),
+                corner + " is too small"));
+    const auto covered = changed([&](Keys& keys, auto& key) {
+      const QRectF place = key.place.translated(finger, -finger);
+      keys.push_back({{}, QStringLiteral("another"), place, true});
+    });
+    CHECK(tells(covered, "another lies on " + corner));
+  }
 }
 
 TEST_CASE("no text is under sixteen minutes of arc, and the act not under twenty-two", "[measure]") {
@@ -369,6 +441,35 @@ TEST_CASE("beside the drawing of its act the second page of every step has room 
     return false;
   }));
   CHECK(seen.size() > 40);
+}
+
+TEST_CASE("what the screens are made of keeps sizes and contrasts on a sheet of its own", "[measure]") {
+  for (const bool lamp : {false, true}) {
+    tests::SpecimenSheet sheet(lamp);
+    INFO((lamp ? "lamp " : "day ") << sheet.warnings().join("; ").toStdString());
+    REQUIRE(sheet.window() != nullptr);
+    const QImage picture = tests::settledPicture(*sheet.window());
+    CHECK(sheet.warnings().isEmpty());
+    const tests::Shown shown = tests::look(sheet.window()->contentItem(), picture);
+    CHECK(shown.panesFit);
+    CHECK(shown.keys.size() >= 10);
+    CHECK(shown.texts.size() > 60);
+    for (const tests::ShownText& text : shown.texts) {
+      INFO('"' << text.text.toStdString() << '"');
+      CHECK(tests::minutesOfArc(text.capPixels / tests::SpecimenSheet::kDotsPerMm, text.awayMm) >= 16);
+      CHECK(tests::contrast(text.ink, tests::groundOf(picture, text.place)) >= 7);
+      CHECK(text.fits);
+    }
+    for (std::size_t i = 0; i < shown.texts.size(); ++i) {
+      for (std::size_t j = i + 1; j < shown.texts.size(); ++j) {
+        const auto& one = shown.texts[i];
+        const auto& other = shown.texts[j];
+        INFO('"' << one.text.toStdString() << "\" and \"" << other.text.toStdString() << '"');
+        const QRectF both = one.place.intersected(other.place);
+        CHECK((both.width() <= 1 || both.height() <= std::min(one.pixelSize, other.pixelSize) * 0.3));
+      }
+    }
+  }
 }
 
 int main(int argc, char* argv[]) {
