@@ -25,6 +25,32 @@ ScreenBase {
         over();
     }
 
+    // The pedals turn the act's numbers; before the first and after the last they go back to the bench.
+    doneAction.by: ScreenAction.Enter
+    backAction.by: ScreenAction.Nobody
+    actions: [
+        ScreenAction {
+            name: "pedalBack"
+            text: qsTr("The number before")
+            place: ScreenAction.NoKey
+            by: ScreenAction.Back
+            onTriggered: {
+                if (!root.bench.figure.back())
+                    root.over();
+            }
+        },
+        ScreenAction {
+            name: "pedalForward"
+            text: qsTr("The next number")
+            place: ScreenAction.NoKey
+            by: ScreenAction.Forward
+            onTriggered: {
+                if (!root.bench.figure.forward())
+                    root.over();
+            }
+        }
+    ]
+
     // The first line: now, which piece, and how it lies; the name goes to the next line where it has no room.
     Words {
         id: time
