@@ -24,7 +24,7 @@ Item {
     readonly property double leastDrawing: Metrics.mm(7)
     readonly property bool drawn: numbered && (figure.drawn || figure.hasStrip) && (level ? height - number.high - line >= leastDrawing : upright ? height - number.high - 2 * line >= Metrics.mm(30) : width - number.width >= Metrics.mm(50))
     readonly property string label: figure.hasCard ? figure.what : figure.label
-    readonly property string told: [label, figure.datum].filter(part => part !== "").join(", ")
+    readonly property string told: figure.datum === "" ? label : label === "" ? figure.datum : label + ", " + figure.datum
 
     StepNumber {
         id: number
