@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <vector>
 
 #include "app/painting/materials.h"
 #include "app/painting/motif.h"
@@ -104,21 +105,22 @@ class Printer {
     const QRectF box = placed.boundingRect();
     const double first = std::floor((seen.left() - shift) / repeat - 0.5);
     const double last = std::ceil((seen.right() - shift) / repeat + 0.5);
+    bool besideCut = false;
     for (double k = first; k <= last; ++k) {
       const QPointF by = m_place.map(QPointF(shift + k * repeat, up)) - m_place.map(QPointF());
-      if (isWhole(box.translated(by))) {
-        m_painter.fillPath(placed.translated(by), m_ink);
-      } else if (m_paper.intersects(box.translated(by))) {
-        m_cut.addPath(placed.translated(by));
-      }
+      const bool whole = isWhole(box.translated(by));
+      const bool cut = !whole && m_paper.intersects(box.translated(by));
+      if (whole) m_painter.fillPath(placed.translated(by), m_ink);
+      if (cut && besideCut) m_cut.back().addPath(placed.translated(by));
+      if (cut && !besideCut) m_cut.push_back(placed.translated(by));
+      besideCut = cut;
     }
   }
-  void printAlong(const QRectF& stripe) { m_cut.addPath(m_place.map(rectangular(stripe))); }
+  void printAlong(const QRectF& stripe) { m_cut.push_back(m_place.map(rectangular(stripe))); }
   void finish() {
     m_painter.save();
     m_painter.setClipPath(m_paper, Qt::IntersectClip);
-    m_cut.setFillRule(Qt::WindingFill);
-    m_painter.fillPath(m_cut, m_ink);
+    for (const QPainterPath& one : m_cut) m_painter.fillPath(one, m_ink);
     m_painter.restore();
   }
 
@@ -140,7 +142,9 @@ class Printer {
   QTransform m_place;
   QColor m_ink;
   QPolygonF m_strip;
-  QPainterPath m_cut;
+  // Neighbours are one shape, what lies apart is not: the painter goes through all rows from the first to the last of
+  // one.
+  std::vector<QPainterPath> m_cut;
 };
 
 }  // namespace
