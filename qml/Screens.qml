@@ -90,6 +90,8 @@ QtObject {
             file: "Made/MadeArea"
             given: ({
                 "made": root.desk.made,
+                "bench": root.desk.bench,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },
