@@ -9,6 +9,7 @@ CornerFrame {
     id: root
 
     required property BenchViewModel bench
+    required property WatchViewModel watch
 
     function done() {
         stepDone();
@@ -76,11 +77,14 @@ CornerFrame {
         }
     ]
 
-    Words {
+    PageHead {
         id: heading
-        width: parent.width
-        text: root.bench.title
-        font.bold: true
+        width: root.wordsRight - parent.x
+        watch: root.watch
+        piece: root.bench.shortPiece
+        note: root.bench.thing
+        title: root.bench.title
+        titleSize: Metrics.title
     }
     PagedText {
         id: pages

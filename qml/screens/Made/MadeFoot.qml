@@ -34,7 +34,7 @@ Item {
         objectName: "follows"
         width: parent.width
         visible: root.trouble === ""
-        text: root.follows ? root.made.followLabel : root.made.touched ? qsTr("No other figure changes.") : qsTr("Computed so. Set what you measure.")
+        text: root.follows ? root.made.followLabel : root.made.touched ? qsTr("No other figure changes.") : qsTr("Drawn: %1. Set what you measure.").arg(root.made.computed)
         color: Theme.quiet
         font.pixelSize: Metrics.label
     }

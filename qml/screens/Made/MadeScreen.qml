@@ -1,5 +1,3 @@
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import Mountwright.Components
 import Mountwright.Controls
@@ -20,7 +18,6 @@ CornerFrame {
     // What follows stands between the corners, or above them where there is no room.
     readonly property double footTop: height - Metrics.edge - Metrics.corner - (upright ? Metrics.gap + Metrics.mm(23) : 0)
     readonly property double keysTop: footTop - (upright ? Metrics.mm(3) : Metrics.gap) - Metrics.benchKey
-    readonly property double keyWidth: (width - 2 * Metrics.edge - 3 * Metrics.gap) / 4
 
     // The measuring is over.
     signal onwards
@@ -170,43 +167,13 @@ CornerFrame {
             }
         }
     }
-    Row {
+    // Where two measures contradict each other: which is right.
+    KeyRow {
         x: Metrics.edge - parent.x
         y: root.keysTop - parent.y
-        spacing: Metrics.gap
-        visible: !root.asks
-
-        Repeater {
-            model: [less, more, digitsAction, nextAction]
-
-            TouchKey {
-                required property ScreenAction modelData
-
-                width: root.keyWidth
-                height: Metrics.benchKey
-                legendSize: modelData.repeats && !root.upright ? Metrics.title : Metrics.text
-                offers: modelData
-            }
-        }
-    }
-    // Two measures that contradict each other: which is right.
-    Row {
-        x: Metrics.edge - parent.x
-        y: root.keysTop - parent.y
-        spacing: Metrics.gap
-        visible: root.asks
-
-        Repeater {
-            model: [newer, older]
-
-            TouchKey {
-                required property ScreenAction modelData
-
-                width: 2 * root.keyWidth + Metrics.gap
-                height: Metrics.benchKey
-                offers: modelData
-            }
-        }
+        width: root.width - 2 * Metrics.edge
+        legendSize: root.upright ? Metrics.text : Metrics.title
+        offered: root.asks ? [newer, older] : [less, more, digitsAction, nextAction]
     }
     MadeFoot {
         x: Metrics.edge + (root.upright ? 0 : Metrics.corner + Metrics.gap) - parent.x
