@@ -3,6 +3,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QColor>
 #include <QQuickPaintedItem>
+#include <QVariantList>
 
 #include "app/viewmodels/piece_drawing.h"
 
@@ -18,6 +19,8 @@ class PieceItem : public QQuickPaintedItem {
   Q_PROPERTY(QColor ground MEMBER m_ground NOTIFY changed FINAL)
   // What is still to come sinks into it.
   Q_PROPERTY(QColor cloth MEMBER m_cloth NOTIFY changed FINAL)
+  // The numbers of the sentences that an act's drawing is told by, as { "number", "x", "y" } in the item's pixels.
+  Q_PROPERTY(QVariantList numerals READ numerals NOTIFY placed FINAL)
   // Width of a pencil line, in pixels; ink is three times that.
   Q_PROPERTY(double hairline MEMBER m_hairline NOTIFY changed FINAL)
 
@@ -25,12 +28,18 @@ class PieceItem : public QQuickPaintedItem {
   explicit PieceItem(QQuickItem* parent = nullptr);
   void paint(QPainter* painter) override;
 
+  QVariantList numerals() const;
+
   // These return the place on the piece under a place of the item, in mm, and the size of a pixel in mm.
   Q_INVOKABLE QPointF onPiece(double x, double y) const;
   Q_INVOKABLE double mmPerPixel() const;
 
  signals:
   void changed();
+  void placed();
+
+ protected:
+  void geometryChange(const QRectF& now, const QRectF& before) override;
 
  private:
   PieceDrawing m_drawing;

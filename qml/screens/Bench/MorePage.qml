@@ -95,6 +95,7 @@ CornerFrame {
         beside: root.bench.hasAct && !act.above ? act.width + Metrics.mm(5) : 0
         besideHeight: beside > 0 ? act.height : 0
         paragraphs: root.paragraphs()
+        numbered: root.bench.parts.length > 0 ? 0 : root.bench.sentences.length
     }
     PieceView {
         id: act
@@ -109,5 +110,6 @@ CornerFrame {
         width: Metrics.mm(76)
         height: Metrics.mm(51)
         drawing: root.bench.act
+        numbered: true
     }
 }

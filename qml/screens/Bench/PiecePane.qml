@@ -26,6 +26,7 @@ Item {
         objectName: "plateDrawing"
         anchors.fill: parent
         visible: height >= Metrics.mm(12) && !card.shown
+        numbered: root.acted && !root.bench.figure.present
         drawing: root.dimensioned ? root.bench.figure.hasStrip ? root.bench.figure.strip : root.bench.figure.drawing : root.acted ? root.bench.act : root.bench.drawing
     }
 }
