@@ -40,7 +40,7 @@ void tryPatch(ActPainter& p, bool) {
   p.arrow({{78, 56}, {96, 56}});
   p.place(ActPlace::Piece, {12, 40});
   p.place(ActPlace::Aside, {108, 66});
-  p.place(ActPlace::Work, {84, 58});
+  p.place(ActPlace::Work, {84, 66});
   p.place(ActPlace::Tool, {78, 26});
 }
 

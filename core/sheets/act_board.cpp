@@ -51,7 +51,7 @@ void joinBoards(ActPainter& p, bool) {
   p.arrow(arc(hinge, 98, 13, 4));
   p.area(Role::Mark, {{6, 70}, {6, 62}, {11, 70}});
   p.area(Role::Mark, turned({{6, 57.4}, {6, 49.4}, {11, 57.4}}, hinge, lift));
-  p.place(ActPlace::Work, {104, 50});
+  p.place(ActPlace::Work, {90, 50});
   p.place(ActPlace::End, {11, 40});
   p.place(ActPlace::Way, {106, 14});
   p.place(ActPlace::Piece, {26, 66});

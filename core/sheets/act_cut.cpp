@@ -58,6 +58,7 @@ void cutBevel(ActPainter& p, bool back) {
   p.knife(low + Point{lean * 2.6, 2.6}, back ? 45 : 135, !back);
   p.arrow({board.onTop(cut - 14, 0.95), board.onTop(cut - 14, 0.15)});
   p.place(ActPlace::Under, {16, 64});
+  p.place(ActPlace::Tool, back ? Point{101, 43} : Point{30, 36});
   p.place(ActPlace::Way, board.onTop(cut - 22, 0.5));
   p.place(ActPlace::End, board.onTop(cut, 1) + Point{2, -3});
   p.place(ActPlace::Aside, board.onTop(84, 0.4));

@@ -44,7 +44,7 @@ void stir(ActPainter& p, bool) {
   stirrer(p, {56, 70}, -16, 62);
   p.arrow(arc({60, 57}, 19, 6.5, 200, 520));
   p.place(ActPlace::Tool, {86, 16});
-  p.place(ActPlace::Work, {46, 60});
+  p.place(ActPlace::Work, {76, 68});
 }
 
 void cook(ActPainter& p, bool) {
@@ -59,7 +59,7 @@ void cook(ActPainter& p, bool) {
   stirrer(p, {54, 55}, -14, 50);
   p.arrow(arc({60, 47}, 18, 5, 200, 520));
   p.place(ActPlace::Tool, {82, 12});
-  p.place(ActPlace::Work, {44, 48});
+  p.place(ActPlace::Work, {26, 48});
   p.place(ActPlace::Under, {106, 72});
 }
 

@@ -9,8 +9,8 @@ import Mountwright.ViewModels
 PieceItem {
     id: root
 
-    // Only where the sentences stand beside it.
-    property bool numbered: false
+    // How many sentences stand beside it: the number of one that is not to be read is not shown.
+    property int numbered: 0
 
     ink: Theme.ink
     pencil: Theme.pencil
@@ -20,13 +20,14 @@ PieceItem {
     hairline: Metrics.hairline
 
     Repeater {
-        model: root.numbered ? root.numerals : []
+        model: root.numbered > 0 ? root.numerals : []
 
         NumberDisc {
             id: disc
 
             required property var modelData
 
+            visible: number <= root.numbered
             x: Math.max(0, Math.min(root.width - width, modelData.x - width / 2))
             y: Math.max(0, Math.min(root.height - height, modelData.y - height / 2))
             number: modelData.number

@@ -16,9 +16,6 @@ Row {
     property int unitSize: Metrics.text
     property color ink: Theme.worked
 
-    // How far below its top the digits stand; of a fraction the lower ones.
-    readonly property double foot: number.visible && !fraction ? number.y + number.baselineOffset : height
-
     spacing: Math.round(wholeSize * 0.12)
     // The fraction reaches below the digits beside it.
     bottomPadding: fraction ? Math.round(wholeSize * 0.1) : 0

@@ -13,7 +13,7 @@ CornerFrame {
     required property BenchViewModel bench
     required property WatchViewModel watch
     property int first: 0
-    readonly property int atOnce: Math.max(1, Math.min(4, Math.floor((shelfTop - plate.y - Metrics.mm(2) + Metrics.gap) / (Metrics.key + Metrics.gap))))
+    readonly property int atOnce: Math.max(1, Math.min(3, Math.floor((shelfTop - plate.y - Metrics.mm(2) + Metrics.gap) / (Metrics.key + Metrics.gap))))
 
     function done() {
         stepDone();

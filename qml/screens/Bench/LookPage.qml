@@ -12,6 +12,10 @@ CornerFrame {
     required property LookViewModel look
     required property WatchViewModel watch
 
+    // Where a word takes two lines its key has no room for a sign.
+    function signOf(word: string, sign: string): string {
+        return Metrics.keyLetters.advanceWidth(word) <= Metrics.corner - 2 * Metrics.keyMargin ? sign : "";
+    }
     // A result far from the expected one is asked about at once.
     function answered() {
         if (!look.doubted)
@@ -30,7 +34,6 @@ CornerFrame {
         ScreenAction {
             name: "slip"
             text: qsTr("No, a slip")
-            sign: "undo"
             enabled: root.look.doubted
             place: ScreenAction.AboveDone
             onTriggered: {
@@ -41,7 +44,7 @@ CornerFrame {
         ScreenAction {
             name: "pastIt"
             text: root.look.pastItWord
-            sign: "past"
+            sign: root.signOf(text, "past")
             enabled: text !== "" && !root.look.doubted
             place: ScreenAction.AboveDone
             onTriggered: {
@@ -52,7 +55,7 @@ CornerFrame {
         ScreenAction {
             name: "affirm"
             text: root.look.doubted ? qsTr("It was so") : root.look.foundWord
-            sign: root.look.doubted ? "done" : root.look.window ? "within" : "risen"
+            sign: root.signOf(text, root.look.doubted ? "" : root.look.window ? "within" : "risen")
             place: ScreenAction.AboveDone
             onTriggered: {
                 if (root.look.doubted)
@@ -65,7 +68,7 @@ CornerFrame {
         ScreenAction {
             name: "notYet"
             text: root.look.notYetWord
-            sign: root.look.window ? "before" : "rising"
+            sign: root.signOf(text, root.look.window ? "before" : "rising")
             enabled: text !== "" && !root.look.doubted
             place: ScreenAction.AboveDone
             onTriggered: {

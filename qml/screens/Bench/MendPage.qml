@@ -35,7 +35,7 @@ CornerFrame {
         objectName: "plate"
         x: -parent.x
         y: head.height + Metrics.mm(1.4)
-        width: parent.x + parent.width + Metrics.mm(2)
+        width: root.upright ? root.width : parent.x + parent.width + Metrics.mm(2)
         height: root.shelfTop - y
         color: Theme.cloth
     }

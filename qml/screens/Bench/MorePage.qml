@@ -110,6 +110,6 @@ CornerFrame {
         width: Metrics.mm(76)
         height: Metrics.mm(51)
         drawing: root.bench.act
-        numbered: true
+        numbered: root.bench.parts.length > 0 ? 0 : root.bench.sentences.length
     }
 }

@@ -127,7 +127,7 @@ CornerFrame {
             x: root.upright ? Metrics.mm(2) : place.visible ? place.x + place.width + Metrics.mm(5) : Metrics.mm(4)
             y: parent.height - height
             width: parent.width - x - Metrics.mm(root.upright ? 2 : 4)
-            height: rule.height + number.foot + Metrics.mm(1)
+            height: rule.height + number.height + number.clear
 
             Words {
                 id: drawn
@@ -138,6 +138,7 @@ CornerFrame {
                 horizontalAlignment: Text.AlignRight
                 text: root.made.drawnText
                 color: Theme.quiet
+                font.pixelSize: root.upright ? Metrics.label : Metrics.text
                 wrapMode: Text.NoWrap
                 lineHeight: 1
             }
@@ -145,7 +146,9 @@ CornerFrame {
                 id: number
                 objectName: "value"
                 x: parent.width * 0.4
-                y: rule.y - Metrics.mm(1) - foot
+                // What lies below the digits may reach over the words of the bands; a fraction's lower digits may not.
+                readonly property double clear: fraction ? Metrics.mm(0.6) : -Metrics.mm(1.2)
+                y: rule.y - clear - height
                 wholeSize: fraction ? Metrics.figureLeast : Metrics.figure
                 whole: root.made.valueWhole
                 numerator: root.made.valueNumerator

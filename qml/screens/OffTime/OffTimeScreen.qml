@@ -22,6 +22,8 @@ CornerFrame {
         over();
     }
 
+    shelfShown: !upright
+
     // The question was answered elsewhere, or is no longer asked.
     Connections {
         target: root.off

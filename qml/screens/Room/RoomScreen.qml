@@ -46,7 +46,7 @@ CornerFrame {
 
     Item {
         id: left
-        width: root.upright ? parent.width : pad.x - Metrics.mm(5)
+        width: root.upright ? root.width - 2 * parent.x : pad.x - Metrics.gap
         height: root.upright ? pad.y - Metrics.mm(2) : root.height - Metrics.edge - Metrics.corner - Metrics.gap - parent.y
 
         PageHead {
@@ -58,7 +58,7 @@ CornerFrame {
         }
         Row {
             id: values
-            y: head.height + Metrics.mm(3)
+            y: head.height + Metrics.mm(2)
             width: parent.width
             spacing: Metrics.gap
 
@@ -81,10 +81,10 @@ CornerFrame {
         }
         FitPane {
             id: pane
-            y: values.y + values.height + Metrics.mm(3)
+            y: values.y + values.height + Metrics.mm(2)
             width: parent.width
             height: parent.height - y
-            spacing: Metrics.mm(1)
+            spacing: level === 0 ? Metrics.mm(1) : 0
             key: root.room.water + root.room.oil + root.room.refusal + root.room.basis
             tightest: 2
 
@@ -96,13 +96,16 @@ CornerFrame {
                 font.bold: true
                 font.pixelSize: Metrics.label
             }
+            // What was keyed in and refused has no effect to tell.
             Words {
                 width: parent.width
-                text: qsTr("Paste, paint, glue: %1").arg(root.room.water)
+                visible: root.room.refusal === ""
+                text: root.room.water === root.room.oil ? qsTr("Paste, paint, glue, oil: %1").arg(root.room.water) : qsTr("Paste, paint, glue: %1").arg(root.room.water)
                 font.pixelSize: Metrics.label
             }
             Words {
                 width: parent.width
+                visible: root.room.refusal === "" && root.room.water !== root.room.oil
                 text: qsTr("Oil size, oil varnish: %1").arg(root.room.oil)
                 font.pixelSize: Metrics.label
             }
@@ -118,7 +121,7 @@ CornerFrame {
     NumberPad {
         id: pad
         x: root.upright ? 0 : parent.width - width - Metrics.mm(2)
-        y: root.upright ? parent.height - height : 0
+        y: root.upright ? root.height - Metrics.edge - Metrics.corner - Metrics.gap - height - parent.y : 0
         onDigit: number => root.room.digit(number)
         onPart: root.room.part()
         onErased: root.room.erase()

@@ -362,6 +362,8 @@ TEST_CASE("beside the drawing of its act the second page of every step has room 
     for (const tests::ShownText& text : shown.texts) {
       INFO('"' << text.text.toStdString() << '"');
       CHECK(text.fits);
+      // The numbers of the sentences stand in the drawing.
+      if (text.text.size() == 1 && place.contains(text.place)) continue;
       CHECK_FALSE(place.intersects(text.place.adjusted(1, 1, -1, -1)));
       besides += bench.sentences().contains(text.text) ? 1 : 0;
     }

@@ -83,7 +83,7 @@ TEST_CASE("only what this way of marking asks for is waited for; the borders may
 
 TEST_CASE("a thickness is told by a micrometer, and inches in their fractions") {
   tests::Stage stage({"pilots-chart"});
-  REQUIRE(atMeasure(stage, QStringLiteral("/cut-blank")));
+  REQUIRE(atMeasure(stage, QStringLiteral("square-boards/")));
   auto& made = stage.desk().made();
   made.open();
   while (!made.label().contains(QObject::tr("thickness"))) REQUIRE(made.forward());
