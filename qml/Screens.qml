@@ -34,6 +34,7 @@ QtObject {
             file: "Bench/MorePage"
             given: ({
                 "bench": root.desk.bench,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },
@@ -42,6 +43,7 @@ QtObject {
             file: "Bench/LookPage"
             given: ({
                 "look": root.desk.bench.look,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },
@@ -50,6 +52,7 @@ QtObject {
             file: "Bench/FaultsPage"
             given: ({
                 "bench": root.desk.bench,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },
@@ -58,6 +61,7 @@ QtObject {
             file: "Bench/MendPage"
             given: ({
                 "bench": root.desk.bench,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },
@@ -91,6 +95,8 @@ QtObject {
             file: "Made/MadeArea"
             given: ({
                 "made": root.desk.made,
+                "bench": root.desk.bench,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },
@@ -100,6 +106,7 @@ QtObject {
             on: ""
             given: ({
                 "room": root.desk.room,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },
@@ -108,6 +115,7 @@ QtObject {
             file: "OffTime/OffTimeScreen"
             given: ({
                 "off": root.desk.off,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },

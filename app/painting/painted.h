@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/sheets/act.h"
 #include "core/sheets/drawing.h"
 
 namespace app::painting {
@@ -12,9 +13,10 @@ namespace app::painting {
 struct Painted {
   std::shared_ptr<const core::sheets::Drawing> piece;                     // or act; null: nothing to paint
   std::shared_ptr<const std::vector<core::sheets::Primitive>> dimension;  // laid over it
-  std::string worked;              // the thing whose elements are inked; "" for none
-  std::vector<std::string> wrong;  // things with a problem: inked, their lines broken
-  QRectF seen;                     // what of the piece is brought into view, in mm; null: the whole
+  std::string worked;                           // the thing whose elements are inked; "" for none
+  std::vector<std::string> wrong;               // things with a problem: inked, their lines broken
+  std::vector<core::sheets::Numeral> numerals;  // of an act; the screen writes them over it
+  QRectF seen;                                  // what of the piece is brought into view, in mm; null: the whole
 
   friend bool operator==(const Painted&, const Painted&) = default;
 };

@@ -196,6 +196,7 @@ void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& 
   }
   if (primitive.matter) {
     paintMatter(painter, path, primitive, view);
+    if (primitive.role == Role::Sheet) paintActOutline(painter, path, view.inks);
     if (toCome && hasOutline(primitive, view)) painter.strokePath(path, dotted(view.inks));
     if (primitive.role == Role::Artwork && !toCome) strokeHair(painter, path, view);
     return;

@@ -7,6 +7,7 @@ namespace app::viewmodels {
 PieceItem::PieceItem(QQuickItem* parent) : QQuickPaintedItem(parent) {
   setAntialiasing(true);
   connect(this, &PieceItem::changed, this, [this] { update(); });
+  connect(this, &PieceItem::changed, this, &PieceItem::placed);
 }
 
 PieceDrawing PieceItem::shown() const {
@@ -17,6 +18,23 @@ PieceDrawing PieceItem::shown() const {
 
 void PieceItem::paint(QPainter* painter) {
   painting::paintDrawing(*painter, shown(), size(), {m_ink, m_pencil, m_worked, m_ground, m_hairline, m_cloth});
+}
+
+void PieceItem::geometryChange(const QRectF& now, const QRectF& before) {
+  QQuickPaintedItem::geometryChange(now, before);
+  if (now.size() != before.size()) emit placed();
+}
+
+QVariantList PieceItem::numerals() const {
+  QVariantList list;
+  if (!m_drawing.piece || width() <= 0 || height() <= 0) return list;
+  const QTransform fit = painting::fitted(shown(), size(), m_hairline);
+  for (const auto& one : m_drawing.numerals) {
+    const QPointF at = fit.map(QPointF(one.at.x, one.at.y));
+    list << QVariantMap{
+        {QStringLiteral("number"), one.number}, {QStringLiteral("x"), at.x()}, {QStringLiteral("y"), at.y()}};
+  }
+  return list;
 }
 
 QPointF PieceItem::onPiece(double x, double y) const {

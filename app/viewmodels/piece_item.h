@@ -3,6 +3,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QColor>
 #include <QQuickPaintedItem>
+#include <QVariantList>
 
 #include "app/viewmodels/piece_drawing.h"
 
@@ -20,12 +21,16 @@ class PieceItem : public QQuickPaintedItem {
   Q_PROPERTY(QColor cloth MEMBER m_cloth NOTIFY changed FINAL)
   // What of the drawing is brought into view, in mm, before what the drawing itself asks for; null: that.
   Q_PROPERTY(QRectF seen MEMBER m_seen NOTIFY changed FINAL)
+  // The numbers of the sentences that an act's drawing is told by, as { "number", "x", "y" } in the item's pixels.
+  Q_PROPERTY(QVariantList numerals READ numerals NOTIFY placed FINAL)
   // Width of a pencil line, in pixels; ink is three times that.
   Q_PROPERTY(double hairline MEMBER m_hairline NOTIFY changed FINAL)
 
  public:
   explicit PieceItem(QQuickItem* parent = nullptr);
   void paint(QPainter* painter) override;
+
+  QVariantList numerals() const;
 
   // These return the place on the piece under a place of the item, in mm; the other way round; and the size of a pixel
   // in mm.
@@ -35,6 +40,10 @@ class PieceItem : public QQuickPaintedItem {
 
  signals:
   void changed();
+  void placed();
+
+ protected:
+  void geometryChange(const QRectF& now, const QRectF& before) override;
 
  private:
   PieceDrawing shown() const;

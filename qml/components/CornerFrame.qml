@@ -83,8 +83,10 @@ ScreenBase {
             }
         }
     }
+    // Its corner stays its own while nothing can be done yet.
     TouchKey {
         id: done
+        stays: true
         x: root.width - width - Metrics.edge
         y: root.height - height - Metrics.edge
         width: Metrics.corner

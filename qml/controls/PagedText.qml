@@ -9,6 +9,8 @@ Item {
     id: root
 
     required property var paragraphs
+    // So many of the first carry their number.
+    property int numbered: 0
     property int page: 0
     property int pages: 1
     property double spacing: Metrics.mm(3)
@@ -59,15 +61,32 @@ Item {
         id: rows
         model: root.paragraphs
 
-        Words {
+        Item {
+            id: row
+
             required property string modelData
+            required property int index
+            readonly property bool counted: index < root.numbered
             property int onPage: -1
 
             visible: onPage === root.page
-            text: modelData
+            height: said.implicitHeight
             onHeightChanged: {
                 if (!root.settling)
                     Later.call(root.settle);
+            }
+
+            NumberDisc {
+                id: disc
+                visible: row.counted
+                y: Metrics.mm(0.6)
+                number: row.index + 1
+            }
+            Words {
+                id: said
+                x: row.counted ? disc.width + Metrics.mm(2.4) : 0
+                width: row.width - x
+                text: row.modelData
             }
         }
     }

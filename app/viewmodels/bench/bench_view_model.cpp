@@ -172,6 +172,10 @@ void BenchViewModel::showAct(const JobAt& job) {
   }
   if (drawn == nullptr || !drawn->act) return;
   m_act.piece = m_drawn.act(job.state().plan, *drawn);
+  // The sentences of an act of several kinds of steps are not counted from one.
+  const bool alike =
+      std::all_of(m_steps.begin(), m_steps.end(), [&](const auto* step) { return kindOf(*step) == kindOf(*drawn); });
+  if (alike) m_act.numerals = core::sheets::numerals(*m_act.piece, drawn->places);
   // Where the step is for the whole job and no side is given as up, the piece would be all in pencil and show nothing.
   const bool ofJob = std::all_of(m_steps.begin(), m_steps.end(),
                                  [](const auto* step) { return core::workflow::wholeThing(step->thing).empty(); });

@@ -2,6 +2,7 @@
 
 #include "app/convert/text.h"
 #include "app/viewmodels/times.h"
+#include "app/viewmodels/told_wait.h"
 #include "app/words/words.h"
 #include "core/jobs/touch_tests.h"
 
@@ -12,6 +13,9 @@ void LookViewModel::show(const core::jobs::JobAt* job, const std::string& zone) 
   m_answers = {};
   m_doubt.reset();
   m_test.clear();
+  m_told.clear();
+  m_window = false;
+  m_piece = job == nullptr ? QString() : pieceName(job->state().plan->design.job.title);
   if (job != nullptr && showDoubt(*job, zone)) {
     emit changed();
     return;
@@ -23,6 +27,9 @@ void LookViewModel::show(const core::jobs::JobAt* job, const std::string& zone) 
     m_title = waitName(run);
     m_test = convert::toQt(run.wait->test);
     m_answers = answersTo(*run.wait);
+    const ToldWait told = toldWait(*job, run, zone);
+    m_told = told.sentence;
+    m_window = told.isWindow;
   }
   emit changed();
 }

@@ -19,7 +19,10 @@ class LookViewModel : public QObject {
   QML_UNCREATABLE("handed down by the program")
   Q_PROPERTY(bool present READ present NOTIFY changed FINAL)
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+  Q_PROPERTY(QString piece READ piece NOTIFY changed FINAL)  // title up to the first comma
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
+  Q_PROPERTY(QString told READ told NOTIFY changed FINAL)   // the wait in a sentence; "" while a result is doubted
+  Q_PROPERTY(bool window READ window NOTIFY changed FINAL)  // it closes again
   // This is true while the maker is asked to confirm a result far from the expected one, which goes before any test.
   Q_PROPERTY(bool doubted READ doubted NOTIFY changed FINAL)
   // The answers are in the technique's words; one is "" where a touch test of the wait cannot have it.
@@ -36,7 +39,10 @@ class LookViewModel : public QObject {
 
   bool present() const { return !m_wait.empty(); }
   QString title() const { return m_title; }
+  QString piece() const { return m_piece; }
   QString test() const { return m_test; }
+  QString told() const { return m_told; }
+  bool window() const { return m_window; }
   bool doubted() const { return m_doubt.has_value(); }
   QString notYetWord() const { return m_answers.notYet; }
   QString foundWord() const { return m_answers.found; }
@@ -62,7 +68,10 @@ class LookViewModel : public QObject {
   Ask m_ask;
   std::string m_wait;
   QString m_title;
+  QString m_piece;
   QString m_test;
+  QString m_told;
+  bool m_window = false;
   TestAnswers m_answers;
   std::optional<core::intents::LookAt> m_doubt;
   std::string m_looked;  // id of the act that recorded that touch test

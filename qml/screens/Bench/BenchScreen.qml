@@ -206,6 +206,7 @@ CornerFrame {
     }
     PiecePane {
         id: piece
+        told: root.bench.parts.length > 0 ? 0 : step.toldHere
         visible: !root.isEmpty && !root.isWaiting && !root.numbered
         x: acted && !root.upright ? -parent.x : 0
         y: root.plateTop + (acted ? 0 : Metrics.mm(1.5))

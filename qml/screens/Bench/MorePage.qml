@@ -9,6 +9,7 @@ CornerFrame {
     id: root
 
     required property BenchViewModel bench
+    required property WatchViewModel watch
 
     function done() {
         stepDone();
@@ -76,11 +77,14 @@ CornerFrame {
         }
     ]
 
-    Words {
+    PageHead {
         id: heading
-        width: parent.width
-        text: root.bench.title
-        font.bold: true
+        width: root.wordsRight - parent.x
+        watch: root.watch
+        piece: root.bench.shortPiece
+        note: root.bench.thing
+        title: root.bench.title
+        titleSize: Metrics.title
     }
     PagedText {
         id: pages
@@ -91,6 +95,7 @@ CornerFrame {
         beside: root.bench.hasAct && !act.above ? act.width + Metrics.mm(5) : 0
         besideHeight: beside > 0 ? act.height : 0
         paragraphs: root.paragraphs()
+        numbered: root.bench.parts.length > 0 ? 0 : root.bench.sentences.length
     }
     PieceView {
         id: act
@@ -105,5 +110,6 @@ CornerFrame {
         width: Metrics.mm(76)
         height: Metrics.mm(51)
         drawing: root.bench.act
+        numbered: root.bench.parts.length > 0 ? 0 : root.bench.sentences.length
     }
 }

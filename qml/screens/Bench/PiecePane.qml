@@ -9,6 +9,8 @@ Item {
     id: root
 
     required property BenchViewModel bench
+    // How many sentences of the act stand beside it.
+    property int told: 0
     readonly property bool carded: bench.figure.hasCard
     readonly property bool dimensioned: bench.kind === BenchViewModel.Step && bench.figure.present && !carded && (bench.figure.hasStrip || bench.figure.drawn)
     readonly property bool acted: bench.kind === BenchViewModel.Step && !dimensioned && !carded && bench.hasAct
@@ -26,6 +28,7 @@ Item {
         objectName: "plateDrawing"
         anchors.fill: parent
         visible: height >= Metrics.mm(12) && !card.shown
+        numbered: root.acted ? root.told : 0
         drawing: root.dimensioned ? root.bench.figure.hasStrip ? root.bench.figure.strip : root.bench.figure.drawing : root.acted ? root.bench.act : root.bench.drawing
     }
 }

@@ -21,6 +21,9 @@ Item {
     // An act of several kinds of steps names them in order; one of a single kind says how it is done.
     readonly property var told: !worked || bench.figure.present ? [] : bench.parts.length > 0 ? bench.parts : bench.sentences
 
+    // An odd one out is left to the next page whole.
+    readonly property int toldHere: Math.min(told.length, [9, 9, 3, 2, 1][pane.level])
+
     FitPane {
         id: pane
         anchors.fill: parent
@@ -98,8 +101,7 @@ Item {
                 required property string modelData
                 required property int index
 
-                // An odd one out is left to the next page whole.
-                visible: index < [9, 9, 3, 2, 1][pane.level]
+                visible: index < root.toldHere
                 width: pane.width
                 number: index + 1
                 text: modelData

@@ -415,6 +415,13 @@ const std::vector<State>& states() {
       {"made", "made", kChart, kMeasuring},
       {"made-inches", "made", kHeron, kMeasuring},
       {"made-kept", "made", kChart, kWiderWindow},
+      {"made-window", "made", kChart, kAct("/measure-window@top")},
+      {"made-wider", "made", kChart,
+       [](Stage& s) {
+         if (!kAct("/measure-window@top")(s)) return false;
+         for (int half = 0; half < 3; ++half) s.desk().made().more();
+         return s.desk().made().followAfter() != QString() && s.desk().made().next();
+       }},
       {"room", "room", kChart,
        [](Stage& s) {
          s.desk().room().setSensors([] { return QStringList{QStringLiteral("/sys/class/hwmon/hwmon4")}; });

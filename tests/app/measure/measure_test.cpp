@@ -129,7 +129,9 @@ TEST_CASE("no screen has more than six targets, a number pad's own twelve apart"
   for (const Visit& visit : visits()) {
     INFO(about(visit));
     if (isAtDesk(visit)) continue;
-    const bool pad = visit.state->screen == "made";
+    const auto& keys = visit.shown.keys;
+    const bool pad = std::any_of(keys.begin(), keys.end(),
+                                 [](const tests::ShownKey& key) { return key.name == QLatin1String("digit0"); });
     CHECK(visit.shown.keys.size() <= 6 + (pad ? kPad : 0));
   }
 }
@@ -433,6 +435,8 @@ TEST_CASE("beside the drawing of its act the second page of every step has room 
     for (const tests::ShownText& text : shown.texts) {
       INFO('"' << text.text.toStdString() << '"');
       CHECK(text.fits);
+      // The numbers of the sentences stand in the drawing.
+      if (text.text.size() == 1 && place.contains(text.place)) continue;
       CHECK_FALSE(place.intersects(text.place.adjusted(1, 1, -1, -1)));
       besides += bench.sentences().contains(text.text) ? 1 : 0;
     }
