@@ -12,6 +12,7 @@ Item {
     property int page: 0
     property int pages: 1
     property double spacing: Metrics.mm(3)
+    property int textSize: Metrics.text
     property double beside: 0
     property double besideHeight: 0
     // Widths set here change heights, which must not start the layout again.
@@ -65,6 +66,7 @@ Item {
 
             visible: onPage === root.page
             text: modelData
+            font.pixelSize: root.textSize
             onHeightChanged: {
                 if (!root.settling)
                     Later.call(root.settle);
