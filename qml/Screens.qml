@@ -114,6 +114,7 @@ QtObject {
             name: "jobs"
             file: "Jobs/JobsScreen"
             given: ({
+                "watch": root.desk.watch,
                 "jobs": root.desk.jobs,
                 "settings": root.desk.settings
             })
@@ -123,6 +124,7 @@ QtObject {
             file: "Jobs/JobPage"
             on: "jobs"
             given: ({
+                "watch": root.desk.watch,
                 "jobs": root.desk.jobs,
                 "settings": root.desk.settings,
                 "shelf": root.desk.shelf
@@ -133,6 +135,7 @@ QtObject {
             file: "Cutting/CuttingScreen"
             on: ""
             given: ({
+                "watch": root.desk.watch,
                 "cutting": root.desk.cutting,
                 "shelf": root.desk.shelf
             })
@@ -141,6 +144,7 @@ QtObject {
             name: "pieces"
             file: "Pieces/PiecesScreen"
             given: ({
+                "watch": root.desk.watch,
                 "pieces": root.desk.pieces,
                 "design": root.desk.design
             })
@@ -150,6 +154,7 @@ QtObject {
             file: "Pieces/PiecePage"
             on: "pieces"
             given: ({
+                "watch": root.desk.watch,
                 "pieces": root.desk.pieces,
                 "renewal": root.desk.renewal,
                 "design": root.desk.design
@@ -160,6 +165,7 @@ QtObject {
             file: "Pieces/RenewalPage"
             on: "piece"
             given: ({
+                "watch": root.desk.watch,
                 "renewal": root.desk.renewal
             })
         },
@@ -168,6 +174,7 @@ QtObject {
             file: "Record/RecordScreen"
             on: "piece"
             given: ({
+                "watch": root.desk.watch,
                 "record": root.desk.record,
                 "camera": root.desk.camera
             })
@@ -184,6 +191,7 @@ QtObject {
             name: "stock"
             file: "Stock/StockScreen"
             given: ({
+                "watch": root.desk.watch,
                 "stock": root.desk.stock
             })
         },
@@ -191,6 +199,7 @@ QtObject {
             name: "settings"
             file: "Settings/SettingsScreen"
             given: ({
+                "watch": root.desk.watch,
                 "settings": root.desk.settings,
                 "room": root.desk.room
             })
