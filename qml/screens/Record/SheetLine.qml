@@ -42,6 +42,7 @@ Column {
         Words {
             id: known
             anchors.right: parent.right
+            anchors.baseline: values.baseline
             width: Math.min(implicitWidth, root.width * 0.2)
             horizontalAlignment: Text.AlignRight
             text: root.value

@@ -30,18 +30,20 @@ DeskFrame {
         margin: 0
     }
     component Side: Column {
-        width: Math.floor((parent.width - (root.columns - 1) * root.gap) / root.columns)
         spacing: Metrics.mm(7)
     }
 
     Flow {
         id: sides
+        readonly property double column: Math.floor((width - (root.columns - 1) * root.gap) / root.columns)
         anchors.top: parent.top
         anchors.topMargin: Metrics.mm(2)
         width: parent.width
         spacing: root.gap
 
         Side {
+            width: sides.column
+
             SettingRow {
                 width: parent.width
                 called: qsTr("Units")
@@ -113,6 +115,8 @@ DeskFrame {
             }
         }
         Side {
+            width: sides.column
+
             SettingRow {
                 width: parent.width
                 called: qsTr("Way of working")
@@ -184,6 +188,8 @@ DeskFrame {
             }
         }
         Side {
+            width: sides.column
+
             SettingRow {
                 width: parent.width
                 called: qsTr("Sound")

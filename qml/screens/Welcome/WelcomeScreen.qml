@@ -12,7 +12,6 @@ ScreenBase {
     required property DesignViewModel design
     property int page: 0
     readonly property int pages: 4
-    readonly property double margin: Metrics.mm(14)
 
     backAction.text: page === 0 ? qsTr("Skip") : qsTr("Back")
     backAction.place: ScreenAction.Corner
@@ -33,7 +32,7 @@ ScreenBase {
         visible: shown === number
         anchors.verticalCenter: parent.verticalCenter
         width: parent.width - 2 * x
-        x: root.margin
+        x: Metrics.mm(14)
         spacing: Metrics.mm(6)
 
         Words {
@@ -65,7 +64,7 @@ ScreenBase {
 
     Words {
         id: heading
-        x: root.margin
+        x: Metrics.mm(14)
         y: Metrics.mm(6)
         text: qsTr("Mountwright, %1 of %2").arg(root.page + 1).arg(root.pages)
         color: Theme.quiet
