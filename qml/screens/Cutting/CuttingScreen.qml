@@ -73,8 +73,8 @@ CornerFrame {
         // It bleeds off the left edge.
         x: -Metrics.mm(4)
         y: now.height + Metrics.mm(1.5)
-        width: Math.ceil(parent.width * 0.46) - x
-        height: parent.height - y - caution.height - (caution.shown ? Metrics.mm(2) : 0)
+        width: root.upright ? parent.width - x : Math.ceil(parent.width * 0.46) - x
+        height: root.upright ? Math.ceil(parent.height * (root.fetching ? 0.28 : 0.4)) : parent.height - y - caution.height - (caution.shown ? Metrics.mm(2) : 0)
         visible: !root.isOver
         color: Theme.cloth
     }
@@ -119,7 +119,8 @@ CornerFrame {
     }
     // The figure stands beside its dimension, on a leader: the sheet is too small for it.
     Shape {
-        visible: root.cuts
+        // Below the sheet it stands under the act, and says from where.
+        visible: root.cuts && !root.upright
         anchors.fill: parent
 
         ShapePath {
@@ -142,8 +143,8 @@ CornerFrame {
     }
     FitPane {
         id: pane
-        x: plate.visible ? plate.x + plate.width + Metrics.mm(5) : 0
-        y: now.height + Metrics.mm(1)
+        x: plate.visible && !root.upright ? plate.x + plate.width + Metrics.mm(5) : 0
+        y: plate.visible && root.upright ? plate.y + plate.height + Metrics.mm(2) : now.height + Metrics.mm(1)
         width: parent.width - x
         height: parent.height - y - caution.height
         key: root.cutting.heading + root.cutting.said

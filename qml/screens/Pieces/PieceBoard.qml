@@ -26,7 +26,7 @@ GridView {
         const most = pieces.largest;
         if (most.width <= 0 || most.height <= 0)
             return 0;
-        return Math.min((cellWidth - gap - Metrics.mm(6)) / most.width, (pictureHeight - Metrics.mm(3)) / most.height);
+        return Math.min((cellWidth - gap - Metrics.mm(6)) / most.width, (pictureHeight - Metrics.mm(5.5)) / most.height);
     }
 
     signal taken(int row)

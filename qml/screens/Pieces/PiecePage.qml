@@ -95,7 +95,7 @@ DeskFrame {
     Rectangle {
         id: plate
         width: root.column
-        height: root.wide ? parent.height - keys.height - Metrics.mm(3) : Metrics.mm(90)
+        height: root.wide ? parent.height - keys.height - Metrics.mm(3) : Metrics.mm(108)
         color: Theme.cloth
 
         PieceView {
@@ -108,7 +108,7 @@ DeskFrame {
         id: standing
         x: root.column + root.gap
         width: root.column
-        height: root.wide ? plate.height : Metrics.mm(90)
+        height: plate.height
         key: root.pieces.chosenId + root.pieces.said + root.pieces.waits.count
         tightest: 3
         spacing: Metrics.mm(1.6)

@@ -14,6 +14,8 @@ DeskFrame {
     required property DesignViewModel design
 
     property bool choosesFile: false
+    // On a tablet that stands the pages and the scale have a line of their own.
+    readonly property bool narrow: width < Metrics.mm(180)
 
     place: "pieces"
 
@@ -40,9 +42,8 @@ DeskFrame {
     PieceBoard {
         id: board
         anchors.top: parent.top
-        anchors.bottom: foot.top
+        anchors.bottom: root.narrow ? scaled.top : foot.top
         // The last column's gap and the last row's lie beyond its cards.
-        anchors.bottomMargin: Metrics.deskGap - gap
         width: parent.width + gap
         visible: !root.choosesFile
         pieces: root.pieces
@@ -114,8 +115,8 @@ DeskFrame {
         objectName: "seek"
         anchors.left: foot.right
         anchors.leftMargin: Metrics.deskGap
-        anchors.right: turning.left
-        anchors.rightMargin: Metrics.deskGap
+        anchors.right: root.narrow ? parent.right : turning.left
+        anchors.rightMargin: root.narrow ? 0 : Metrics.deskGap
         anchors.verticalCenter: foot.verticalCenter
         height: Metrics.deskKey
         visible: root.pieces.all > 1 && !root.choosesFile
@@ -127,7 +128,7 @@ DeskFrame {
         id: turning
         anchors.right: scaled.left
         anchors.rightMargin: Metrics.mm(3)
-        anchors.verticalCenter: foot.verticalCenter
+        anchors.verticalCenter: scaled.verticalCenter
         visible: board.several && board.visible
         width: visible ? implicitWidth : 0
         spacing: Metrics.deskGap
@@ -154,7 +155,7 @@ DeskFrame {
     Column {
         id: scaled
         anchors.right: parent.right
-        anchors.verticalCenter: foot.verticalCenter
+        y: foot.y + (Metrics.deskKey - height) / 2 - (root.narrow ? Metrics.deskKey + Metrics.deskGap : 0)
         visible: board.visible && board.count > 0
 
         Words {

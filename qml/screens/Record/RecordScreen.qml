@@ -94,10 +94,12 @@ DeskFrame {
         font.pixelSize: Metrics.deskText
     }
     ArtworkName {
-        anchors.left: pages.right
-        anchors.leftMargin: Metrics.mm(4)
-        anchors.right: parent.right
-        anchors.verticalCenter: pages.verticalCenter
+        id: name
+        // On a tablet that stands it has a line of its own.
+        readonly property bool below: root.width < Metrics.mm(180)
+        x: below ? 0 : pages.width + Metrics.mm(4)
+        y: below ? pages.height + Metrics.mm(1) : (pages.height - height) / 2
+        width: parent.width - x
         text: root.record.title.split(",")[0]
         font.pixelSize: Metrics.deskName
         maximumLineCount: 2
@@ -106,7 +108,7 @@ DeskFrame {
     }
     ListView {
         id: list
-        anchors.top: pages.bottom
+        anchors.top: name.below ? name.bottom : pages.bottom
         anchors.topMargin: Metrics.mm(3)
         anchors.bottom: parent.bottom
         width: parent.width * 0.56
@@ -123,7 +125,7 @@ DeskFrame {
     }
     ListView {
         id: sheet
-        anchors.top: pages.bottom
+        anchors.top: name.below ? name.bottom : pages.bottom
         anchors.topMargin: Metrics.mm(1)
         anchors.bottom: parent.bottom
         width: parent.width

@@ -11,7 +11,7 @@ DeskFrame {
 
     required property SettingsViewModel settings
     required property RoomViewModel room
-    readonly property int columns: width < Metrics.mm(150) ? 1 : width < Metrics.mm(200) ? 2 : 3
+    readonly property int columns: width < Metrics.mm(200) ? 2 : 3
     readonly property double gap: Metrics.mm(6)
 
     place: "settings"
@@ -30,7 +30,7 @@ DeskFrame {
         margin: 0
     }
     component Side: Column {
-        spacing: Metrics.mm(7)
+        spacing: Metrics.mm(6)
     }
 
     Flow {
@@ -188,7 +188,8 @@ DeskFrame {
             }
         }
         Side {
-            width: sides.column
+            // On a tablet that stands it is below both others.
+            width: root.columns < 3 ? sides.width : sides.column
 
             SettingRow {
                 width: parent.width

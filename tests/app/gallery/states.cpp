@@ -587,8 +587,8 @@ const std::vector<State>& states() {
 }
 
 bool isOfBench(const State& state) {
-  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend", "card", "number",
-                                                    "far",   "made", "room", "off",    "jobs", "job",  "alert"};
+  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend", "card",  "number", "far",
+                                                    "made",  "room", "off",  "jobs",   "job",  "alert", "cutting"};
   return std::count(kScreens.begin(), kScreens.end(), state.screen) > 0;
 }
 
