@@ -123,6 +123,7 @@ QtObject {
             name: "jobs"
             file: "Jobs/JobsScreen"
             given: ({
+                "watch": root.desk.watch,
                 "jobs": root.desk.jobs,
                 "settings": root.desk.settings
             })
@@ -132,6 +133,7 @@ QtObject {
             file: "Jobs/JobPage"
             on: "jobs"
             given: ({
+                "watch": root.desk.watch,
                 "jobs": root.desk.jobs,
                 "settings": root.desk.settings,
                 "shelf": root.desk.shelf
@@ -142,6 +144,7 @@ QtObject {
             file: "Cutting/CuttingScreen"
             on: ""
             given: ({
+                "watch": root.desk.watch,
                 "cutting": root.desk.cutting,
                 "shelf": root.desk.shelf
             })
@@ -150,6 +153,7 @@ QtObject {
             name: "pieces"
             file: "Pieces/PiecesScreen"
             given: ({
+                "watch": root.desk.watch,
                 "pieces": root.desk.pieces,
                 "design": root.desk.design
             })
@@ -159,6 +163,7 @@ QtObject {
             file: "Pieces/PiecePage"
             on: "pieces"
             given: ({
+                "watch": root.desk.watch,
                 "pieces": root.desk.pieces,
                 "renewal": root.desk.renewal,
                 "design": root.desk.design
@@ -169,6 +174,7 @@ QtObject {
             file: "Pieces/RenewalPage"
             on: "piece"
             given: ({
+                "watch": root.desk.watch,
                 "renewal": root.desk.renewal
             })
         },
@@ -177,6 +183,7 @@ QtObject {
             file: "Record/RecordScreen"
             on: "piece"
             given: ({
+                "watch": root.desk.watch,
                 "record": root.desk.record,
                 "camera": root.desk.camera
             })
@@ -193,6 +200,7 @@ QtObject {
             name: "stock"
             file: "Stock/StockScreen"
             given: ({
+                "watch": root.desk.watch,
                 "stock": root.desk.stock
             })
         },
@@ -200,6 +208,7 @@ QtObject {
             name: "settings"
             file: "Settings/SettingsScreen"
             given: ({
+                "watch": root.desk.watch,
                 "settings": root.desk.settings,
                 "room": root.desk.room
             })

@@ -57,6 +57,7 @@ void Desk::refresh() {
   m_watch.set(WatchViewModel::Trouble::Unknown, m_shelf.unknown());
   m_alert.refresh();
   m_jobs.refresh();
+  m_pieces.setOnBench(m_bench.jobId());
   m_pieces.refresh();
   m_stock.refresh();
   m_watch.refresh();

@@ -37,6 +37,8 @@ class PieceItem : public QQuickPaintedItem {
   Q_INVOKABLE QPointF onPiece(double x, double y) const;
   Q_INVOKABLE QPointF onGlass(QPointF onPiece) const;
   Q_INVOKABLE double mmPerPixel() const;
+  // Returns where a part of the piece, in mm, lies in the item; the whole of it for a null one.
+  Q_INVOKABLE QRectF placed(const QRectF& part) const;
 
  signals:
   void changed();

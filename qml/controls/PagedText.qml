@@ -14,6 +14,7 @@ Item {
     property int page: 0
     property int pages: 1
     property double spacing: Metrics.mm(3)
+    property int textSize: Metrics.text
     property double beside: 0
     property double besideHeight: 0
     // Widths set here change heights, which must not start the layout again.
@@ -87,6 +88,7 @@ Item {
                 x: row.counted ? disc.width + Metrics.mm(2.4) : 0
                 width: row.width - x
                 text: row.modelData
+                font.pixelSize: root.textSize
             }
         }
     }

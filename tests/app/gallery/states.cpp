@@ -113,6 +113,8 @@ const std::vector<State>& states() {
   static const std::vector<std::string> kHeron = {"heron"};
   static const std::vector<std::string> kTide = {"tide-table"};
   static const std::vector<std::string> kBoth = {"heron", "pilots-chart"};
+  static const std::vector<std::string> kMany = {"heron",           "pilots-chart", "tide-table",
+                                                 "pilots-chart*12", "heron*2",      "tide-table*3"};
   static const std::vector<std::string> kAll = {"heron", "pilots-chart", "tide-table"};
   static const auto kFirst = [](Stage&) { return true; };
   static const auto kCaution = [](Stage& stage) {
@@ -442,12 +444,31 @@ const std::vector<State>& states() {
       {"cutting-cut", "cutting", kChart, kSheetUnderWay(2)},
       {"cutting-keep", "cutting", kChart, kSheetUnderWay(-1)},
       {"cutting-over", "cutting", kChart, kAllCut},
+      {"cutting-lacks", "cutting", kHeron, [](Stage& s) { return kStocked(s) && kChosen(s); }},
       {"pieces", "pieces", kAll, [](Stage& s) { return s.beginDesign("heron") && s.desk().design().beginFresh(); }},
+      {"pieces-many", "pieces", kMany,
+       [](Stage& s) {
+         return s.workUntil([&] { return s.desk().shelf().count() > 0; }) && s.desk().pieces().count() == 6;
+       }},
       {"pieces-empty", "pieces", {}, kFirst},
       {"piece", "piece", kBoth,
        [](Stage& s) {
          s.desk().pieces().choose(1);
          return true;
+       }},
+      {"piece-drying", "piece", kHeron,
+       [](Stage& s) {
+         if (!kStocked(s) || !s.workUntil([&] { return s.desk().shelf().count() > 1; })) return false;
+         s.desk().pieces().choose(0);
+         return s.desk().pieces().waits()->count() > 0 && s.desk().pieces().wants()->count() > 0;
+       }},
+      {"piece-design",
+       "piece",
+       {},
+       [](Stage& s) {
+         if (!s.beginDesign("heron")) return false;
+         s.desk().pieces().choose(0);
+         return s.desk().pieces().chosenDesign();
        }},
       {"piece-renewal", "piece", kChart,
        [](Stage& s) {
@@ -503,6 +524,12 @@ const std::vector<State>& states() {
          return true;
        }},
       {"stock", "stock", kChart, kStocked},
+      {"stock-serves", "stock", kBoth,
+       [](Stage& s) {
+         if (!kStocked(s)) return false;
+         s.desk().stock().choose(0);
+         return !s.desk().stock().chosenServes().isEmpty();
+       }},
       {"stock-empty", "stock", {}, kFirst},
       {"stock-form", "stock", kChart,
        [](Stage& s) {
@@ -576,8 +603,8 @@ const std::vector<State>& states() {
 }
 
 bool isOfBench(const State& state) {
-  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend", "card", "number",
-                                                    "far",   "made", "room", "off",    "jobs", "job",  "alert"};
+  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend", "card",  "number", "far",
+                                                    "made",  "room", "off",  "jobs",   "job",  "alert", "cutting"};
   return std::count(kScreens.begin(), kScreens.end(), state.screen) > 0;
 }
 
