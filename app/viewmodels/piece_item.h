@@ -3,6 +3,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QColor>
 #include <QQuickPaintedItem>
+#include <QTransform>
 
 #include "app/viewmodels/piece_drawing.h"
 
@@ -20,6 +21,14 @@ class PieceItem : public QQuickPaintedItem {
   Q_PROPERTY(QColor cloth MEMBER m_cloth NOTIFY changed FINAL)
   // Width of a pencil line, in pixels; ink is three times that.
   Q_PROPERTY(double hairline MEMBER m_hairline NOTIFY changed FINAL)
+  // What is kept free round the drawing for its dimensions, in pixels.
+  Q_PROPERTY(double leftRoom MEMBER m_leftRoom NOTIFY changed FINAL)
+  Q_PROPERTY(double topRoom MEMBER m_topRoom NOTIFY changed FINAL)
+  Q_PROPERTY(double rightRoom MEMBER m_rightRoom NOTIFY changed FINAL)
+  Q_PROPERTY(double bottomRoom MEMBER m_bottomRoom NOTIFY changed FINAL)
+  // Where the drawing's own origin lies in the item, and its scale; 0 while there is none.
+  Q_PROPERTY(QPointF origin READ origin NOTIFY placed FINAL)
+  Q_PROPERTY(double pixelsPerMm READ pixelsPerMm NOTIFY placed FINAL)
 
  public:
   explicit PieceItem(QQuickItem* parent = nullptr);
@@ -29,10 +38,19 @@ class PieceItem : public QQuickPaintedItem {
   Q_INVOKABLE QPointF onPiece(double x, double y) const;
   Q_INVOKABLE double mmPerPixel() const;
 
+  QPointF origin() const;
+  double pixelsPerMm() const;
+
  signals:
   void changed();
+  void placed();
+
+ protected:
+  void geometryChange(const QRectF& now, const QRectF& before) override;
 
  private:
+  QTransform fit() const;
+
   PieceDrawing m_drawing;
   QColor m_ink;
   QColor m_pencil;
@@ -40,6 +58,10 @@ class PieceItem : public QQuickPaintedItem {
   QColor m_ground;
   QColor m_cloth;
   double m_hairline = 1;
+  double m_leftRoom = 0;
+  double m_topRoom = 0;
+  double m_rightRoom = 0;
+  double m_bottomRoom = 0;
 };
 
 }  // namespace app::viewmodels

@@ -1,0 +1,56 @@
+import QtQuick
+import Mountwright.Controls
+import Mountwright.Theme
+
+// A list of which what does not fit is a key away.
+Item {
+    id: root
+
+    // Its keys are called after it.
+    required property string name
+    property alias model: list.model
+    property alias delegate: list.delegate
+    property alias spacing: list.spacing
+    property alias list: list
+    // This is measured against the whole room, so that the keys shown on overflow do not affect the result.
+    readonly property bool overflows: list.contentHeight > height + 1
+
+    ListView {
+        id: list
+        anchors.fill: parent
+        anchors.bottomMargin: root.overflows ? Metrics.deskKey + Metrics.mm(1.5) : 0
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        spacing: Metrics.mm(1)
+    }
+    Row {
+        anchors.bottom: parent.bottom
+        visible: root.overflows
+        spacing: Metrics.deskGap
+
+        TouchKey {
+            width: (root.width - Metrics.deskGap) / 2
+            height: Metrics.deskKey
+            legendSize: Metrics.deskText
+            stays: true
+            offers: ScreenAction {
+                name: root.name + "Up"
+                text: qsTr("Up")
+                enabled: root.visible && root.overflows && !list.atYBeginning
+                onTriggered: list.contentY = Math.max(list.originY, list.contentY - list.height * 0.8)
+            }
+        }
+        TouchKey {
+            width: (root.width - Metrics.deskGap) / 2
+            height: Metrics.deskKey
+            legendSize: Metrics.deskText
+            stays: true
+            offers: ScreenAction {
+                name: root.name + "Down"
+                text: qsTr("Down")
+                enabled: root.visible && root.overflows && !list.atYEnd
+                onTriggered: list.contentY = Math.min(list.originY + list.contentHeight - list.height, list.contentY + list.height * 0.8)
+            }
+        }
+    }
+}
