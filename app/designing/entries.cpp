@@ -110,8 +110,11 @@ Field& material(Builder& build, const QString& label, const std::string& pointer
     if (std::find(names.begin(), names.end(), usual) == names.end()) names.push_back(usual);
   }
   for (const std::string& name : names) {
-    field.options.push_back(
-        {toQt(name), {}, putAt(build.document(), pointer, Value::text(name)), name == now, looks(of, name, repeats)});
+    field.options.push_back({toQt(name),
+                             {},
+                             putAt(build.document(), pointer, Value::text(name)),
+                             name == now,
+                             looks(of, name, repeats && name == now)});
   }
   return field;
 }

@@ -106,7 +106,9 @@ QString bordersText(const Builder& build) {
   const QString bottom = shown(board.borderBottom);
   if (left != shown(board.borderRight)) return tr("sides %1, %2").arg(left, shown(board.borderRight));
   if (top != left) return tr("%1, top %2").arg(left, top);
-  return bottom == top ? left : tr("%1 +%2").arg(left, shown(board.borderBottom - board.borderTop));
+  // Inches have no room for both.
+  if (bottom == top || build.units() == UnitSystem::Inches) return left;
+  return tr("%1 +%2").arg(left, shown(board.borderBottom - board.borderTop));
 }
 
 void theBorders(Builder& build) {

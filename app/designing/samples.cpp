@@ -13,7 +13,7 @@ using core::sheets::Substance;
 namespace {
 
 // In mm, as a scrap of the material would be cut to show it.
-constexpr double kScrap = 14;
+constexpr double kScrap = 36;
 constexpr double kStrip = 10;
 
 // The same scrap again, so that lists that show it stay as they are.
@@ -43,7 +43,7 @@ Sample sampleOf(Substance substance, const std::string& name) {
   matter.substance = substance;
   matter.name = name;
   matter.width = kScrap;
-  return scrap(std::move(matter), substance == Substance::Wash ? Role::Wash : Role::Line, kScrap);
+  return scrap(std::move(matter), substance == Substance::Wash ? Role::Wash : Role::Line, kStrip);
 }
 
 Sample paperSample(const std::string& name, bool repeats) {
@@ -56,7 +56,10 @@ Sample paperSample(const std::string& name, bool repeats) {
   return scrap(std::move(matter), Role::Band, kStrip);
 }
 
-Sample outlineSample(const core::geometry::Outline& outline) {
+Sample outlineSample(const core::geometry::Outline& placed) {
+  // From its own corner.
+  const auto at = placed.bounds();
+  const auto outline = placed.shifted({-at.left, -at.top});
   const auto box = outline.bounds();
   auto drawing = std::make_shared<Drawing>();
   drawing->width = box.right;

@@ -15,6 +15,6 @@ Sample sampleOf(core::sheets::Substance substance, const std::string& name);
 // A strip of a paper. One that repeats without a name has the motif it is drawn with on the piece.
 Sample paperSample(const std::string& name, bool repeats);
 // The outline of a window, in ink.
-Sample outlineSample(const core::geometry::Outline& outline);
+Sample outlineSample(const core::geometry::Outline& placed);
 
 }  // namespace app::designing

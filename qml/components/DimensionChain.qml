@@ -22,7 +22,14 @@ Item {
     required property double scaling
     required property size drawn
     // From the drawing's edge to the line.
-    property double away: level ? Metrics.mm(4) : Metrics.mm(7)
+    property double away: level ? Metrics.mm(4) : Math.max(Metrics.mm(7), widest / 2 + Metrics.mm(1.6))
+    // An upright line keeps its figures off the drawing.
+    readonly property double widest: {
+        let most = 0;
+        for (let i = 0; i < shown.length; ++i)
+            most = Math.max(most, heldLetters.advanceWidth(String(shown[i])));
+        return most;
+    }
 
     readonly property bool level: edge === ChainsModel.Top || edge === ChainsModel.Bottom
     readonly property bool first: edge === ChainsModel.Top || edge === ChainsModel.Left

@@ -14,10 +14,6 @@ Item {
     readonly property bool writes: form.entering === FormViewModel.Text
     readonly property bool chooses: form.entering === FormViewModel.Choice
 
-    // What of it the list that contains it shows.
-    property double seenFrom: -1e9
-    property double seenTo: 1e9
-
     implicitHeight: column.implicitHeight
 
     function keepAndGoOn() {
@@ -73,7 +69,6 @@ Item {
         Item {
             id: keys
             visible: !root.chooses
-            opacity: y + height > root.seenFrom && y < root.seenTo ? 1 : 0
             width: 3 * keyWidth + 2 * Metrics.deskGap
             height: Metrics.deskKey
             readonly property double keyWidth: pad.keySize
@@ -125,8 +120,6 @@ Item {
             font.pixelSize: Metrics.deskLabel
         }
         OptionList {
-            seenFrom: root.seenFrom - y
-            seenTo: root.seenTo - y
             visible: root.form.options.count > 0
             width: parent.width
             form: root.form

@@ -12,6 +12,7 @@ Item {
 
     required property FormViewModel form
     property bool headed: true
+    property color ground: Theme.ground
     readonly property alias overflows: paged.overflows
     readonly property alias editor: editor
 
@@ -58,6 +59,7 @@ Item {
         x: -Metrics.mm(1)
         width: parent.width + Metrics.mm(2)
         name: "fields"
+        ground: root.ground
         model: root.form.fields
         delegate: FieldRow {
             id: one
@@ -90,8 +92,6 @@ Item {
             y: paged.row !== null ? paged.row.y + paged.row.editorAt + Metrics.mm(1) : 0
             width: root.width
             height: visible ? implicitHeight : 0
-            seenFrom: paged.list.contentY - y
-            seenTo: seenFrom + paged.list.height
             form: root.form
             onHeightChanged: Later.call(paged.bringIntoView)
         }

@@ -45,7 +45,7 @@ Column {
     TouchKey {
         id: key
         width: root.width
-        height: root.act ? Math.max(Metrics.deskKey, does.implicitHeight + Metrics.mm(2)) : root.writing ? Metrics.mm(9) : Math.max(box.y + box.height, name.height)
+        height: root.act ? Math.max(Metrics.deskKey, does.implicitHeight + Metrics.mm(2)) : root.writing ? name.height : Math.max(box.y + box.height, name.height)
         legend: ""
         // A value lies sunk in the card; what is done at once is raised.
         framed: root.act
@@ -82,7 +82,7 @@ Column {
             id: name
             readonly property double from: mark.visible ? Metrics.mm(4) : 0
             x: from
-            y: box.stacked ? 0 : (key.height - height) / 2
+            y: box.stacked || root.writing ? 0 : (key.height - height) / 2
             width: box.stacked ? parent.width - x : Math.max(0, box.x - x - Metrics.mm(1.5))
             visible: !root.act
             text: root.title
@@ -121,7 +121,8 @@ Column {
     Words {
         width: root.width
         topPadding: Metrics.mm(0.5)
-        visible: text !== "" && !root.chosen
+        // How something may be written is told where it is written.
+        visible: text !== "" && !root.chosen && (root.value !== "" || root.problem !== "")
         text: root.problem !== "" ? root.problem : root.note
         color: root.problem !== "" ? Theme.ink : Theme.quiet
         font.bold: root.problem !== ""

@@ -58,8 +58,7 @@ Item {
     }
     Words {
         id: unit
-        anchors.right: parent.right
-        anchors.rightMargin: root.margin
+        x: root.leftAligned ? figure.x + figure.contentWidth + Metrics.mm(1) : root.width - root.margin - width
         anchors.baseline: figure.baseline
         visible: root.unitAt > 0 && !root.keying
         text: root.unitAt > 0 ? root.value.slice(root.unitAt + 1) : ""

@@ -17,11 +17,6 @@ Grid {
     readonly property int across: reasons ? 1 : Math.max(1, Math.floor((width + spacing) / ((plain ? Metrics.mm(12) : Metrics.mm(21)) + spacing)))
     readonly property double cellWidth: (width - (across - 1) * spacing) / across
 
-    // What of it is in view: what lies wholly outside is not drawn, which Qt's software renderer would do in spite of the
-    // list's edge.
-    property double seenFrom: -1e9
-    property double seenTo: 1e9
-
     columns: across
     spacing: Metrics.deskGap
 
@@ -39,9 +34,8 @@ Grid {
             required property pieceDrawing sample
             readonly property bool sampled: sample.drawn
 
-            opacity: y + height > root.seenFrom && y < root.seenTo ? 1 : 0
             width: root.cellWidth
-            height: root.plain ? Metrics.mm(10.5) : Math.max(Metrics.deskKey, said.implicitHeight + Metrics.mm(2.5))
+            height: root.plain ? Metrics.mm(10.5) : Math.max(Metrics.deskKey, said.implicitHeight + Metrics.mm(root.reasons ? 4 : 2.5))
             legend: ""
             // An answer that cannot be worked shows the reason and cannot be chosen.
             stays: true
@@ -63,7 +57,7 @@ Grid {
             }
             Column {
                 id: said
-                x: Metrics.mm(1.5)
+                x: Metrics.mm(root.reasons ? 2.4 : 1.5)
                 width: parent.width - 2 * x
                 anchors.verticalCenter: parent.verticalCenter
                 visible: !root.plain

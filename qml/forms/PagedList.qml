@@ -8,6 +8,8 @@ Item {
 
     // Its keys are called after it.
     required property string name
+    // What it lies on.
+    property color ground: Theme.ground
     property alias model: list.model
     property alias delegate: list.delegate
     property alias spacing: list.spacing
@@ -15,13 +17,26 @@ Item {
     // This is measured against the whole room, so that the keys shown on overflow do not affect the result.
     readonly property bool overflows: list.contentHeight > height + 1
 
-    ListView {
-        id: list
+    Item {
+        id: room
         anchors.fill: parent
         anchors.bottomMargin: root.overflows ? Metrics.deskKey + Metrics.mm(1.5) : 0
-        clip: true
-        boundsBehavior: Flickable.StopAtBounds
-        spacing: Metrics.mm(1)
+        // Qt's software renderer draws a shape that lies wholly beyond the edge of a clip as if there were none; in a layer,
+        // which has a ground of its own, it cannot.
+        layer.enabled: GraphicsInfo.api === GraphicsInfo.Software
+
+        Rectangle {
+            anchors.fill: parent
+            visible: room.layer.enabled
+            color: root.ground
+        }
+        ListView {
+            id: list
+            anchors.fill: parent
+            clip: true
+            boundsBehavior: Flickable.StopAtBounds
+            spacing: Metrics.mm(1)
+        }
     }
     Row {
         anchors.bottom: parent.bottom

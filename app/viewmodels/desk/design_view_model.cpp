@@ -113,11 +113,6 @@ QString DesignViewModel::about() const {
   return said.join(QLatin1Char(' '));
 }
 
-QString DesignViewModel::measuredIn() const {
-  const bool inches = m_read.design && m_read.design->job.units == UnitSystem::Inches;
-  return inches ? tr("inches") : tr("mm");
-}
-
 QString DesignViewModel::benchReason() const {
   if (!m_refusal.isEmpty() && entering() == Entering::Nothing) return m_refusal;
   if (complete()) return {};

@@ -29,11 +29,11 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
   Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
   Q_PROPERTY(bool canRedo READ canRedo NOTIFY changed FINAL)
-  Q_PROPERTY(bool complete READ complete NOTIFY changed FINAL)         // the design is complete enough to be made
-  Q_PROPERTY(bool holds READ holds NOTIFY changed FINAL)               // measures valid; other entries may be missing
-  Q_PROPERTY(QString state READ state NOTIFY changed FINAL)            // what of it is valid, or what is not
-  Q_PROPERTY(QString measuredIn READ measuredIn NOTIFY changed FINAL)  // "mm", "inches"
-  Q_PROPERTY(QString tally READ tally NOTIFY changed FINAL)            // steps, hands, days: a line
+  Q_PROPERTY(bool complete READ complete NOTIFY changed FINAL)  // the design is complete enough to be made
+  Q_PROPERTY(bool holds READ holds NOTIFY changed FINAL)        // measures valid; other entries may be missing
+  Q_PROPERTY(QString state READ state NOTIFY changed FINAL)     // what of it is valid, or what is not
+  Q_PROPERTY(bool inInches READ inInches NOTIFY changed FINAL)  // the units of its figures
+  Q_PROPERTY(QString tally READ tally NOTIFY changed FINAL)     // steps, hands, days: a line
   Q_PROPERTY(
       QString benchReason READ benchReason NOTIFY changed FINAL)  // why it cannot go to the bench; "" where it can
   Q_PROPERTY(QString comesTo READ comesTo NOTIFY changed FINAL)   // steps, hands, waits
@@ -81,7 +81,7 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   bool holds() const { return m_read.design.has_value(); }
   bool complete() const { return m_composed && !m_read.problems.hasErrors(); }
   QString state() const;
-  QString measuredIn() const;
+  bool inInches() const { return m_read.design && m_read.design->job.units == core::units::UnitSystem::Inches; }
   QString tally() const { return m_comesTo.section(QLatin1Char('\n'), 0, 0); }
   QString benchReason() const;
   QString comesTo() const { return m_comesTo; }

@@ -246,7 +246,9 @@ void FormViewModel::showFields() {
     const QStringList missing = section.missing();
     RowsModel::Row row;
     row.title = section.name;
-    row.value = missing.isEmpty() ? section.summary : tr("to enter: %1").arg(missing.join(tr(", ")));
+    row.value = missing.isEmpty()     ? section.summary
+                : missing.size() == 1 ? tr("to enter: %1").arg(missing.front())
+                                      : tr("%1 to enter").arg(missing.size());
     row.missing = !missing.isEmpty();
     row.notice = wrong.isEmpty() && section.hasToLook();
     row.problem = convert::lines(row.notice ? section.notices() : wrong);

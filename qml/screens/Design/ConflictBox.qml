@@ -11,8 +11,9 @@ Item {
     readonly property bool mends: design.mendLabel !== ""
     readonly property bool leads: !mends && !design.conflictIsHere
 
-    // While a field is entered its pad has the room, and what is wrong with it stands beneath.
-    visible: design.conflictPlace !== "" && design.entering === FormViewModel.Nothing
+    // While a field is entered its pad has the room, and what is wrong with it stands beneath. What is only to be looked at
+    // is told where it is.
+    visible: design.conflictPlace !== "" && design.entering === FormViewModel.Nothing && (design.conflictIsHere || !design.conflictIsNotice)
     implicitHeight: visible ? said.implicitHeight + (keys.visible ? keys.height + Metrics.mm(1.5) : 0) + Metrics.mm(4) : 0
 
     Rectangle {
@@ -49,7 +50,7 @@ Item {
         }
         Words {
             width: parent.width
-            visible: text !== ""
+            visible: root.design.conflictIsHere && text !== ""
             text: root.design.mendSays
             color: Theme.quiet
             font.pixelSize: Metrics.deskLabel

@@ -13,7 +13,10 @@ Rectangle {
 
     required property DesignViewModel design
     readonly property bool ofSteps: design.view === DesignViewModel.Steps
+    readonly property bool ofSection: design.view === DesignViewModel.Section
     readonly property bool ofMeasures: design.view === DesignViewModel.Measures
+    // What the foot has no room for: the room, and what cannot be foretold or is missing in stock.
+    readonly property string said: (design.comesTo.slice(design.tally.length) + "\n" + design.lacks).trim()
     readonly property bool listed: ofSteps || ofMeasures
 
     color: Theme.cloth
@@ -23,8 +26,8 @@ Rectangle {
         objectName: "piece"
         anchors.fill: parent
         anchors.bottomMargin: Metrics.mm(6)
-        leftRoom: Metrics.mm(15)
-        rightRoom: Metrics.mm(24)
+        leftRoom: Metrics.mm(root.ofSection ? 20 : root.design.inInches ? 24 : 15)
+        rightRoom: Metrics.mm(root.ofSection ? 6 : root.design.inInches ? 33 : 24)
         topRoom: Metrics.mm(9)
         bottomRoom: Metrics.mm(10)
         visible: !root.listed
@@ -66,7 +69,7 @@ Rectangle {
         // The scale on the glass: "1 : 6.6", or "5.0 : 1" where it is larger than life.
         readonly property double times: piece.pixelsPerMm / Metrics.dotsPerMm
         readonly property string ratio: times >= 1 ? times.toFixed(1) + " : 1" : times > 0 ? "1 : " + (1 / times).toFixed(1) : ""
-        text: root.design.caption + ", " + ratio + ", " + qsTr("all in %1").arg(root.design.measuredIn)
+        text: root.design.caption + ", " + ratio + ", " + (root.design.inInches ? qsTr("all in inches") : qsTr("all in mm"))
         color: Theme.quiet
         font.pixelSize: Metrics.deskLabel
         wrapMode: Text.NoWrap
@@ -86,7 +89,7 @@ Rectangle {
         visible: root.listed
         rows: root.ofSteps ? root.design.steps : root.design.measures
         name: "rows"
-        above: root.ofSteps ? root.design.comesTo + (root.design.lacks === "" ? "" : "\n" + root.design.lacks) : ""
+        above: root.ofSteps ? root.said : ""
         noteInk: root.ofSteps ? Theme.calm : Theme.quiet
     }
 }

@@ -14,14 +14,14 @@ Item {
     readonly property double tallest: Metrics.mm(10.4)
     readonly property int room: Math.max(2, Math.floor((height + 0.5) / Metrics.mm(9.7)))
     readonly property bool paged: sections.count > room
-    readonly property int onPage: Math.max(1, paged ? room - 1 : sections.count)
+    readonly property int each: Math.max(1, paged ? room - 1 : sections.count)
     readonly property int rows: paged ? room : Math.max(1, sections.count)
     readonly property double pitch: Math.min(tallest, height / rows)
     property int current: 0
     // What the maker turned away from the page of the current row.
     property int turned: 0
-    readonly property int page: paged ? (Math.floor(current / onPage) + turned) % pages : 0
-    readonly property int pages: Math.max(1, Math.ceil(sections.count / Math.max(1, onPage)))
+    readonly property int page: paged ? (Math.floor(current / each) + turned) % pages : 0
+    readonly property int pages: Math.max(1, Math.ceil(sections.count / Math.max(1, each)))
 
     signal asked(int section)
 
@@ -45,9 +45,9 @@ Item {
             required property bool missing
             required property bool notice
             required property bool chosen
-            readonly property bool here: !root.paged || Math.floor(index / root.onPage) === root.page
+            readonly property bool here: !root.paged || Math.floor(index / root.each) === root.page
 
-            y: (index % root.onPage) * root.pitch
+            y: (index % root.each) * root.pitch
             width: root.width
             height: root.pitch - Metrics.mm(0.5)
             visible: here
@@ -76,7 +76,7 @@ Item {
         }
     }
     TouchKey {
-        y: root.onPage * root.pitch
+        y: root.each * root.pitch
         width: root.width
         height: root.pitch - Metrics.mm(0.5)
         legendSize: Metrics.deskText

@@ -548,7 +548,9 @@ const std::vector<State>& states() {
          design.chooseSection(5);
          design.chooseField(1);
          for (const int digit : {8, 0}) design.digit(digit);
-         return design.keep() && !design.complete();
+         if (!design.keep()) return false;
+         design.leaveField();
+         return !design.complete();
        }},
       {"design-lacks", "design", {}, [](Stage& s) { return kStocked(s) && kDesign(3)(s); }},
       {"design-papers", "design", {}, kDesign(5, 0)},
