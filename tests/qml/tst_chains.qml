@@ -97,7 +97,7 @@ Item {
             compare(all.length, 7);
             for (let i = 0; i < all.length; ++i) {
                 const box = boxOf(all[i]);
-                verify(box.x >= 0 && box.y >= 0 && box.x + box.width <= root.width && box.y + box.height <= root.height);
+                verify(box.x >= 0 && box.y >= 0 && box.x + box.width <= root.width && box.y + box.height <= root.height, all[i].text + " " + box);
                 for (let j = i + 1; j < all.length; ++j)
                     verify(apart(box, boxOf(all[j])), all[i].text + " / " + all[j].text);
                 // None lies on the drawing itself.

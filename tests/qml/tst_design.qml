@@ -33,12 +33,14 @@ Item {
             demo.design.chooseSection(0);
             wait(Touch.screenGuard);
         }
+        // What is sought a moment after a change takes no finger's time.
         function press(item) {
             verify(item !== null);
+            wait(200);
             mousePress(item, 20, 20);
             wait(Touch.shortestContact + 30);
             mouseRelease(item, 20, 20);
-            wait(Touch.sameKeyLockout);
+            wait(Touch.sameKeyLockout + 50);
         }
         function sectionCalled(name) {
             for (let section = 0; section < demo.design.sections.count; ++section) {

@@ -37,10 +37,11 @@ Item {
         }
         function press(item) {
             verify(item !== null);
+            wait(200);
             mousePress(item, 20, 20);
             wait(Touch.shortestContact + 30);
             mouseRelease(item, 20, 20);
-            wait(Touch.sameKeyLockout);
+            wait(Touch.sameKeyLockout + 50);
         }
         // Presses the first field, of any section, that is entered in that way.
         function open(kind) {

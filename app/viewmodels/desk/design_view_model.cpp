@@ -57,13 +57,20 @@ designing::AtHand atHandIn(const core::shop::ShopStock& stock) {
 DesignViewModel::DesignViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent)
     : FormViewModel(parent), m_workbench(workbench), m_clock(clock) {
   connect(&workbench, &workbench::Workbench::designsChanged, this, &DesignViewModel::refresh);
-  connect(&workbench, &workbench::Workbench::shopChanged, &m_weigh, qOverload<>(&QTimer::start));
+  connect(&workbench, &workbench::Workbench::shopChanged, this, [this] {
+    m_weighedFor.clear();
+    m_weigh.start();
+  });
   constexpr int kMoment = 150;  // ms
   m_weigh.setSingleShot(true);
   m_weigh.setInterval(kMoment);
   connect(&m_weigh, &QTimer::timeout, this, [this] {
     seekMend();
-    weighStock();
+    if (m_weighedFor != revision()) {
+      weighStock();
+    } else {
+      emit changed();
+    }
   });
 }
 
@@ -120,7 +127,12 @@ QString DesignViewModel::benchReason() const {
   for (const designing::Section& one : shown()) missing += one.missing();
   missing.removeDuplicates();
   if (!missing.isEmpty()) return tr("Still to enter: %1.").arg(missing.join(tr(", ")));
-  return words::capitalised(state());
+  QStringList places;
+  for (const designing::Section& one : shown()) {
+    if (!one.allProblems().isEmpty()) places << one.name;
+  }
+  return places.isEmpty() ? words::capitalised(state())
+                          : tr("%1: %2").arg(words::capitalised(state()), places.join(tr(", ")));
 }
 
 QString DesignViewModel::caption() const {
@@ -261,10 +273,14 @@ std::string DesignViewModel::placeInHand() const {
   return "";
 }
 
+// Another after every change, and only then.
+std::string DesignViewModel::revision() const {
+  return drafted() == nullptr ? m_id : m_id + drafted()->lastChange + drafted()->lastUndo;
+}
+
 // Errors go before what is only to be looked at, and the section shown before the others.
 void DesignViewModel::findConflict() {
   m_conflict = {};
-  m_mend.reset();
   std::vector<Conflict> all;
   for (std::size_t i = 0; i < shown().size(); ++i) {
     const designing::Section& one = shown()[i];
@@ -279,15 +295,26 @@ void DesignViewModel::findConflict() {
       }
     }
   }
-  if (all.empty()) return;
+  if (all.empty()) {
+    m_mend.reset();
+    m_soughtFor.clear();
+    return;
+  }
   const auto rank = [&](const Conflict& one) { return (one.notice ? 2 : 0) + (one.section == section() ? 0 : 1); };
   m_conflict =
       *std::min_element(all.begin(), all.end(), [&](const auto& a, const auto& b) { return rank(a) < rank(b); });
   m_conflict.more = static_cast<int>(all.size()) - 1;
+  const QString wanted = toQt(revision()) + m_conflict.place + m_conflict.said;
+  if (wanted == m_soughtFor) return;
+  m_mend.reset();
+  m_soughtFor.clear();
 }
 
 // Trying what would settle it may take longer than a frame, so that it is sought a moment after the last change.
 void DesignViewModel::seekMend() {
+  const QString wanted = toQt(revision()) + m_conflict.place + m_conflict.said;
+  if (wanted == m_soughtFor) return;
+  m_soughtFor = wanted;
   m_mend.reset();
   if (m_conflict.said.isEmpty() || m_conflict.section >= shown().size() || !m_ways) return;
   const auto& fields = shown()[m_conflict.section].fields;
@@ -401,6 +428,7 @@ void DesignViewModel::tellNotices(std::vector<designing::Section>& sections) {
 }
 
 void DesignViewModel::weighStock() {
+  m_weighedFor = revision();
   QStringList lacks;
   if (m_read.design) {
     const auto pieces = core::materials::cuttingList(m_read.design->job, m_read.design->layout);

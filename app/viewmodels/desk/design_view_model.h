@@ -139,6 +139,7 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   void findConflict();
   void seekMend();
   std::string placeInHand() const;
+  std::string revision() const;
   void showSteps();
   void showMeasures();
   QString tollText(const designing::Way& way) const;
@@ -169,6 +170,9 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   };
   Conflict m_conflict;
   std::optional<designing::Mend> m_mend;
+  // What stock was weighed and a mend sought for last, so that looking round does not do it again.
+  std::string m_weighedFor;
+  QString m_soughtFor;
 
   // The edge being dragged.
   struct Held {

@@ -27,7 +27,7 @@ Rectangle {
         anchors.fill: parent
         anchors.bottomMargin: Metrics.mm(6)
         leftRoom: Metrics.mm(root.ofSection ? 20 : root.design.inInches ? 24 : 15)
-        rightRoom: Metrics.mm(root.ofSection ? 6 : root.design.inInches ? 33 : 24)
+        rightRoom: Metrics.mm(root.ofSection ? 6 : root.design.inInches ? 38 : 24)
         topRoom: Metrics.mm(9)
         bottomRoom: Metrics.mm(10)
         visible: !root.listed

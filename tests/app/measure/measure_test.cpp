@@ -110,8 +110,8 @@ TEST_CASE("keys are large enough for a knuckle and stand apart", "[measure]") {
       CHECK(keys[i].place.height() / visit.dotsPerMm >= least - kHairsbreadth);
       for (std::size_t j = i + 1; j < keys.size(); ++j) {
         INFO("and " << keys[j].legend.toStdString() << ' ' << keys[j].name.toStdString());
-        const double least = isOfSchedule(keys[i]) && isOfSchedule(keys[j]) ? 0 : apart;
-        CHECK(gapBetween(keys[i].place, keys[j].place) / visit.dotsPerMm >= least - kHairsbreadth);
+        const double gap = isOfSchedule(keys[i]) && isOfSchedule(keys[j]) ? 0 : apart;
+        CHECK(gapBetween(keys[i].place, keys[j].place) / visit.dotsPerMm >= gap - kHairsbreadth);
       }
     }
   }
