@@ -76,16 +76,27 @@ std::optional<Mend> Ways::shorterOrLonger(const Field& field, const std::functio
     }
     return good;
   };
-  std::optional<std::int64_t> found;
+  constexpr std::int64_t kNone = 0;
+  // In ever longer strides, since what is far enough one way may run into something else.
+  const auto sought = [&](std::int64_t from, int way, std::int64_t end) -> std::int64_t {
+    std::int64_t bad = from - way;
+    for (std::int64_t stride = 1;; stride *= 2) {
+      const std::int64_t next = from + way * (stride - 1);
+      const bool last = way < 0 ? next <= end : next >= end;
+      const std::int64_t tried = last ? end : next;
+      if ((tried - bad) * way > 0 && fits(tried)) return nearest(tried, bad);
+      if (last) return kNone;
+      bad = tried;
+    }
+  };
   constexpr std::int64_t kLeast = 1;
-  if (below >= kLeast && fits(kLeast)) found = nearest(kLeast, below + 1);
-  const std::int64_t most = 2 * above + 40;
-  if (fits(most)) {
-    const std::int64_t longer = nearest(most, above - 1);
-    if (!found || static_cast<double>(longer) - present < present - static_cast<double>(*found)) found = longer;
-  }
-  if (!found) return std::nullopt;
-  const Length length = *found * step;
+  constexpr std::int64_t kFar = 200;
+  const std::int64_t shorter = below >= kLeast ? sought(below, -1, kLeast) : kNone;
+  const std::int64_t longer = sought(above, 1, above + kFar);
+  if (shorter == kNone && longer == kNone) return std::nullopt;
+  const bool lengthen = shorter == kNone || (longer != kNone && static_cast<double>(longer) - present <
+                                                                    present - static_cast<double>(shorter));
+  const Length length = (lengthen ? longer : shorter) * step;
   return Mend{tr("%1: %2").arg(field.label, convert::toQt(core::units::entryText(length, m_units))), patchTo(length)};
 }
 

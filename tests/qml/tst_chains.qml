@@ -18,7 +18,7 @@ Item {
         across: [200, 150, 150, 200]
         shown: ["90.0", "120.0", "90.0"]
         held: [false, true, false]
-        origin: Qt.point(100, 100)
+        origin: Qt.point(110, 100)
         scaling: 2
         drawn: Qt.size(300, 200)
     }
@@ -54,7 +54,7 @@ Item {
         function test_figuresStandInTheirLine() {
             const all = figures();
             compare(all.length, 3);
-            const middles = [190, 400, 610];
+            const middles = [200, 410, 620];
             for (let i = 0; i < 3; ++i) {
                 const box = boxOf(all[i]);
                 fuzzyCompare(box.x + box.width / 2, middles[i], 1.5);
@@ -101,15 +101,15 @@ Item {
                 for (let j = i + 1; j < all.length; ++j)
                     verify(apart(box, boxOf(all[j])), all[i].text + " / " + all[j].text);
                 // None lies on the drawing itself.
-                const inside = box.x + box.width > 102 && box.x < 698 && box.y + box.height > 102 && box.y < 498;
+                const inside = box.x + box.width > 112 && box.x < 508 && box.y + box.height > 102 && box.y < 498;
                 verify(!inside, all[i].text);
             }
         }
         function test_anExtensionLineReachesWhatIsMeant() {
             chain.scaling = 1;
             compare(chain.measures.length, 3);
-            compare(chain.measures[1].from, 190);
-            compare(chain.measures[1].to, 310);
+            compare(chain.measures[1].from, 200);
+            compare(chain.measures[1].to, 320);
         }
     }
 }

@@ -19,7 +19,7 @@ TouchKey {
 
     readonly property bool marked: problem !== "" || missing
     // Name and value stand beneath each other where they do not fit beside.
-    readonly property bool stacked: name.implicitWidth + figures.implicitWidth + (marked ? Metrics.mm(4) : 0) + Metrics.mm(7) > width
+    readonly property bool stacked: name.implicitWidth + figures.implicitWidth + (marked ? Metrics.mm(4) : 0) + Metrics.mm(6.2) > width
     legend: ""
     offers: ScreenAction {
         name: "section" + root.index

@@ -119,3 +119,14 @@ TEST_CASE("where no single value settles it, nothing is offered") {
     break;
   }
 }
+
+TEST_CASE("a band pushed over the edge is brought back, though right at the window it would lie on a line") {
+  const auto& catalogue = shipped().catalogue;
+  const Value chart = demo("pilots-chart");
+  const Value pushed = put(chart, "/bands/0/offset", Value::text("80 mm"));
+  REQUIRE_FALSE(errorsOf(put(chart, "/bands/0/offset", Value::text("0.5 mm"))).empty());
+  const Tried found = tried(pushed, catalogue);
+  REQUIRE(found.mend.has_value());
+  INFO(found.mend->label.toStdString());
+  CHECK(found.left.size() < errorsOf(pushed).size());
+}
