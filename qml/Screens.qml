@@ -193,7 +193,8 @@ QtObject {
             file: "Design/DesignScreen"
             on: "pieces"
             given: ({
-                "design": root.desk.design
+                "design": root.desk.design,
+                "watch": root.desk.watch
             })
         },
         Row {

@@ -1,6 +1,8 @@
 // The ornament on the mount: bands, lines, wash, spandrel.
 #include "app/designing/ornament.h"
 
+#include <set>
+
 #include "app/convert/text.h"
 #include "app/designing/entries.h"
 #include "app/designing/tr.h"
@@ -28,14 +30,37 @@ Field& along(Builder& build, const std::string& pointer) {
   return field;
 }
 
+// The widths of a list's entries, from the window outwards.
+QString widthsOf(const Builder& build, const std::string& list) {
+  QStringList widths;
+  eachOf(build, list, [&](const std::string& entry, const std::string&) {
+    const std::string width = build.textAt(entry + "/width");
+    widths << (width.empty() ? QStringLiteral("…") : bare(toQt(width)));
+  });
+  return widths.isEmpty() ? tr("none") : widths.join(QStringLiteral(" + "));
+}
+
+// How many, and of which colour where they share one.
+QString linesText(const Builder& build) {
+  std::set<std::string> of;
+  eachOf(build, "/lines",
+         [&](const std::string& line, const std::string&) { of.insert(build.textAt(line + "/colour")); });
+  const QString count = counted(build.countAt("/lines"));
+  if (of.size() != 1 || of.begin()->empty()) return count;
+  for (const auto& [written, called] : colours()) {
+    if (*of.begin() == written) return tr("%1 %2").arg(count, called);
+  }
+  return tr("%1 %2").arg(count, toQt(*of.begin()));
+}
+
 }  // namespace
 
 void theBands(Builder& build) {
-  build.section(tr("Bands"), counted(build.countAt("/bands")));
+  build.section(tr("Bands"), widthsOf(build, "/bands"));
   std::size_t index = 0;
   eachOf(build, "/bands", [&](const std::string& band, const std::string& id) {
     build.of(entryName(tr("%1 band"), id), id);
-    build.text(tr("paper"), band + "/paper");
+    material(build, tr("paper"), band + "/paper", Material::Paper);
     if (const Value* offset = build.at(band + "/offset"); offset != nullptr && offset->kind() == Value::Kind::Object) {
       build.length(tr("ground at the sides"), band + "/offset/sides");
       build.length(tr("ground above and below"), band + "/offset/topBottom");
@@ -44,7 +69,7 @@ void theBands(Builder& build) {
     }
     build.length(tr("width"), band + "/width").note =
         noted(build.figure("band." + id + ".strip.horizontal"),
-              QT_TRANSLATE_NOOP("design", "strips top and bottom %1")) +
+              QT_TRANSLATE_NOOP("design", "follows: strips top and bottom %1")) +
         noted(build.figure("band." + id + ".strip.vertical"), QT_TRANSLATE_NOOP("design", ", left and right %1"));
     build.length(tr("trim at each end"), band + "/trim", toQt(build.usual(Usual::Nothing)));
     build.length(tr("repeat of the pattern"), band + "/repeat", tr("none"));
@@ -75,13 +100,13 @@ void theBands(Builder& build) {
 }
 
 void theLines(Builder& build) {
-  build.section(tr("Lines"), counted(build.countAt("/lines")));
+  build.section(tr("Lines"), linesText(build));
   eachOf(build, "/lines", [&](const std::string& line, const std::string& id) {
     build.of(entryName(tr("%1 line"), id), id);
     along(build, line + "/along");
     build.length(tr("gap to that edge"), line + "/gap", toQt(build.usual(Usual::Nothing)));
     build.length(tr("width"), line + "/width");
-    build.choice(tr("colour"), line + "/colour", colours());
+    colour(build, tr("colour"), line + "/colour");
   });
   build.of({});
   // As a rule outside the first band, each line a little farther out than the one before.
@@ -105,10 +130,10 @@ void theLines(Builder& build) {
 }
 
 void theWash(Builder& build) {
-  build.section(tr("Wash"), counted(build.countAt("/washes")));
+  build.section(tr("Wash"), widthsOf(build, "/washes"));
   eachOf(build, "/washes", [&](const std::string& wash, const std::string& id) {
     build.of(entryName(tr("%1 wash"), id), id);
-    build.text(tr("colour"), wash + "/colour");
+    material(build, tr("colour"), wash + "/colour", Material::Wash);
     if (build.at(wash + "/between") == nullptr) {
       along(build, wash + "/along");
       build.length(tr("gap to that edge"), wash + "/gap");
@@ -134,7 +159,7 @@ void theSpandrel(Builder& build) {
   build.section(tr("Spandrel"), counted(build.countAt("/spandrels")));
   eachOf(build, "/spandrels", [&](const std::string& spandrel, const std::string& id) {
     build.of(entryName(tr("%1 spandrel"), id), id);
-    build.text(tr("paper"), spandrel + "/paper");
+    material(build, tr("paper"), spandrel + "/paper", Material::Paper);
     if (build.at(spandrel + "/frame/offset") != nullptr) {
       build.length(tr("reaches beyond the window"), spandrel + "/frame/offset");
     }

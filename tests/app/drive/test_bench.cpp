@@ -71,11 +71,16 @@ std::string stateOf(const app::face::Face& face, app::viewmodels::Desk& desk) {
   return core::base::writeJson(state, 0);
 }
 
-// Where an item stands in the window.
+// Where an item stands in the window; of a drawing also where its own origin lies, and its scale.
 std::string placeOf(const app::face::Face& face, const char* name) {
   const auto* item = face.window()->findChild<QQuickItem*>(QString::fromLatin1(name));
   const QRectF place = item == nullptr ? QRectF() : item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+  const QPointF origin = item == nullptr ? QPointF() : place.topLeft() + item->property("origin").toPointF();
+  const double perMm = item == nullptr ? 0 : item->property("pixelsPerMm").toDouble();
   return core::base::writeJson(Value::object()
+                                   .set("left", Value::number(origin.x()))
+                                   .set("top", Value::number(origin.y()))
+                                   .set("perMm", Value::number(perMm))
                                    .set("x", Value::number(place.x()))
                                    .set("y", Value::number(place.y()))
                                    .set("width", Value::number(place.width()))

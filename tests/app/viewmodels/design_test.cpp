@@ -24,7 +24,7 @@ struct DesignDesk {
     REQUIRE(design.beginFresh());
     enter("The artwork", "width", {3, 1, 0});
     enter("The artwork", "height", {2, 4, 0});
-    write("The piece", "title", "Tide gate at dusk");
+    write("The artwork", "title", "Tide gate at dusk");
     REQUIRE(design.complete());
   }
 
@@ -94,13 +94,13 @@ TEST_CASE("how much scattered leaf covers is said and keyed in in per cent, and 
   desk.open("Leaf", "laid or scattered");
   desk.design.chooseOption(desk.option("scattered"));
   const auto shown = [&] {
-    return cell(*desk.design.fields(), rowOf(*desk.design.fields(), QStringLiteral("covered")), RowsModel::Value);
+    return cell(*desk.design.fields(), rowOf(*desk.design.fields(), QStringLiteral("coverage")), RowsModel::Value);
   };
   CHECK(shown() == QLatin1String("20 %"));
-  desk.open("Leaf", "covered");
+  desk.open("Leaf", "coverage");
   CHECK(desk.design.unit() == QLatin1String("%"));
   for (const auto& [keyed, share] : {std::pair{7, 0.07}, std::pair{35, 0.35}}) {
-    desk.open("Leaf", "covered");
+    desk.open("Leaf", "coverage");
     for (const QChar digit : QString::number(keyed)) desk.design.digit(digit.digitValue());
     REQUIRE(desk.design.keep());
     const Value document = documentOf(desk);
@@ -108,7 +108,7 @@ TEST_CASE("how much scattered leaf covers is said and keyed in in per cent, and 
     CHECK(shown() == QStringLiteral("%1 %").arg(keyed));
   }
   // More than all of it cannot be covered; it is told at its field.
-  desk.open("Leaf", "covered");
+  desk.open("Leaf", "coverage");
   for (const int digit : {1, 2, 0}) desk.design.digit(digit);
   desk.design.keep();
   CHECK_FALSE(desk.design.complete());
@@ -136,12 +136,12 @@ TEST_CASE("a design no technique works is not offered to the bench as finished, 
 TEST_CASE("a day is taken as it is written, said back, and never greys the drawing") {
   DesignDesk desk;
   const QString before = desk.design.comesTo();
-  REQUIRE(desk.write("The piece", "due", "12 December 2026"));
+  REQUIRE(desk.write("The artwork", "due", "12 December 2026"));
   CHECK(desk.at("/due") == "2026-12-12");
-  desk.open("The piece", "due");
+  desk.open("The artwork", "due");
   CHECK(desk.design.fieldNote() == QLatin1String("Saturday 12 December 2026"));
   // What does not read is refused at once and changes nothing.
-  CHECK_FALSE(desk.write("The piece", "due", "when the tide turns"));
+  CHECK_FALSE(desk.write("The artwork", "due", "when the tide turns"));
   CHECK(desk.design.refusal().contains(QLatin1String("does not read as a day")));
   CHECK(desk.at("/due") == "2026-12-12");
   CHECK(desk.design.complete());
@@ -257,7 +257,7 @@ TEST_CASE("what a spacer and a float come with is asked, and told where it would
   CHECK_FALSE(cell(*desk.design.sections(), rowOf(*desk.design.sections(), QStringLiteral("Frame")), RowsModel::Problem)
                   .isEmpty());
   CHECK(rowOf(*desk.design.fields(), QStringLiteral("support")) < 0);
-  desk.open("What shows", "edge of the artwork");
+  desk.open("Window", "edge of the artwork");
   desk.design.chooseOption(desk.option("shows, with air round it"));
   desk.open("Frame", "support under the float");
   CHECK(desk.design.fieldNote().isEmpty());
