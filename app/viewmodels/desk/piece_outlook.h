@@ -22,8 +22,8 @@ struct PieceOutlook {
 
 PieceOutlook outlookOf(const core::jobs::JobAt& job, const std::string& zone);
 
-// The running waits, the one tested first first: which, the verb and time it is told by ("test 11:40"), and the
-// sentence.
+// The running waits, the one tested first first: which, the verb and time it is told by ("test 11:40"), the
+// sentence, and `act` where it closes again, so that the hand has to catch it.
 std::vector<RowsModel::Row> waitsOf(const core::jobs::JobAt& job, const std::string& zone);
 
 // What the piece still needs and the shop lacks, with how much; then what it needs of which nobody has entered any

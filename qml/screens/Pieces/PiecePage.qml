@@ -165,7 +165,8 @@ DeskFrame {
         }
         PieceRows {
             width: parent.width
-            heading: qsTr("Drying")
+            heading: qsTr("It waits for")
+            valueInk: Theme.calm
             rows: root.pieces.waits
             most: [4, 3, 2, 1][standing.level]
             noted: standing.level < 2

@@ -13,6 +13,7 @@ Column {
     required property RowsModel rows
     required property int most
     property bool noted: true
+    property color valueInk: Theme.ink
     // Words where there is no row; "" for nothing at all.
     property string none: ""
     readonly property int shown: rows.count > most + 1 ? most : rows.count
@@ -86,7 +87,7 @@ Column {
                 y: said.y
                 anchors.right: parent.right
                 text: row.value
-                color: row.act ? Theme.worked : Theme.ink
+                color: row.act ? Theme.worked : root.valueInk
                 font.bold: true
                 font.pixelSize: Metrics.deskText
                 wrapMode: Text.NoWrap
