@@ -30,7 +30,7 @@ Item {
     readonly property double from: drawnAt - span / 2 + turns * turn
     readonly property double to: from + span
     readonly property double bandsHeight: Metrics.mm(7)
-    readonly property double ruleHeight: Metrics.mm(9.6)
+    readonly property double ruleHeight: Metrics.mm(9.2)
 
     implicitHeight: bandsHeight + ruleHeight
     height: implicitHeight
