@@ -29,8 +29,8 @@ Item {
     readonly property int turns: Math.abs(off) <= span / 2 - margin ? 0 : Math.sign(off) * Math.ceil((Math.abs(off) - span / 2 + margin) / turn)
     readonly property double from: drawnAt - span / 2 + turns * turn
     readonly property double to: from + span
-    readonly property double bandsHeight: Metrics.mm(7.6)
-    readonly property double ruleHeight: Metrics.mm(10.6)
+    readonly property double bandsHeight: Metrics.mm(7)
+    readonly property double ruleHeight: Metrics.mm(9.2)
 
     implicitHeight: bandsHeight + ruleHeight
     height: implicitHeight
@@ -123,7 +123,7 @@ Item {
             Rectangle {
                 x: -width / 2
                 width: Metrics.mm(tick.named ? 0.5 : 0.35)
-                height: Metrics.mm(tick.named ? 4 : 2.6)
+                height: Metrics.mm(tick.named ? 3.2 : 2.2)
                 color: Theme.ink
             }
             Words {

@@ -69,8 +69,8 @@ ActionArea {
 
         function all(item, name) {
             let found = item.toString().indexOf(name) === 0 ? [item] : [];
-            for (const child of item.children)
-                found = found.concat(all(child, name));
+            for (let i = 0; i < item.children.length; ++i)
+                found = found.concat(all(item.children[i], name));
             return found;
         }
         function place(name) {

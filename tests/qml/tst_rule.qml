@@ -76,8 +76,8 @@ Item {
         }
         function all(item, name) {
             let found = item.objectName === name ? [item] : [];
-            for (const child of item.children)
-                found = found.concat(all(child, name));
+            for (let i = 0; i < item.children.length; ++i)
+                found = found.concat(all(item.children[i], name));
             return found;
         }
         function test_thePlannedValueStandsInTheMiddle() {

@@ -53,3 +53,18 @@ TEST_CASE("each of a step's first three sentences has its number in the drawing 
   CHECK(drawn > 120);
   CHECK(numbered > 200);
 }
+
+TEST_CASE("the page of the format tells which parts the drawing of each act has", "[recipes]") {
+  const std::string page = tests::textOf(RECIPES_DIR "/README.md");
+  for (const craft::Act act : craft::allActs()) {
+    std::string row = "`";
+    for (const auto& drawn : sheets::drawAct(act, craft::WayUp::Back).places) {
+      row += (row.size() > 1 ? " " : "") + std::string(craft::name(drawn.place));
+    }
+    const std::size_t at = page.find("\n| `" + std::string(craft::name(act)) + "` |");
+    INFO(craft::name(act) << ' ' << row);
+    REQUIRE(at != std::string::npos);
+    const std::string line = page.substr(at + 1, page.find('\n', at + 1) - at - 1);
+    CHECK(line.find("| " + row + "` |") != std::string::npos);
+  }
+}

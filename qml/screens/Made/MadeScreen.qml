@@ -103,7 +103,7 @@ CornerFrame {
         x: -parent.x
         y: head.height + Metrics.mm(1.4)
         width: root.width
-        height: root.keysTop - parent.y - Metrics.mm(2) - y
+        height: root.keysTop - parent.y - Metrics.mm(1) - y
         color: Theme.cloth
 
         // Where on the piece it is taken.
@@ -147,7 +147,7 @@ CornerFrame {
                 objectName: "value"
                 x: parent.width * 0.4
                 // What lies below the digits may reach over the words of the bands; a fraction's lower digits may not.
-                readonly property double clear: fraction ? Metrics.mm(0.6) : -Metrics.mm(1.2)
+                readonly property double clear: fraction ? Metrics.mm(0.6) : -Metrics.mm(1.5)
                 y: rule.y - clear - height
                 wholeSize: fraction ? Metrics.figureLeast : Metrics.figure
                 whole: root.made.valueWhole
