@@ -36,7 +36,7 @@ TouchKey {
         font.bold: true
         font.pixelSize: Metrics.deskText
         wrapMode: Text.NoWrap
-        lineHeight: 1
+        lineHeight: root.stacked ? 0.85 : 1
     }
     Rectangle {
         x: name.x + name.width + Metrics.mm(2)
@@ -61,6 +61,6 @@ TouchKey {
         maximumLineCount: 1
         elide: Text.ElideRight
         wrapMode: Text.NoWrap
-        lineHeight: 1
+        lineHeight: root.stacked ? 0.85 : 1
     }
 }
