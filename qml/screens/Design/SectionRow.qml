@@ -31,7 +31,7 @@ TouchKey {
     Words {
         id: name
         x: Metrics.mm(2.6)
-        y: root.stacked ? Metrics.mm(0.4) : (parent.height - height) / 2
+        y: root.stacked ? Metrics.mm(0.2) : (parent.height - height) / 2
         text: root.title
         font.bold: true
         font.pixelSize: Metrics.deskText
@@ -53,7 +53,7 @@ TouchKey {
         id: figures
         anchors.right: parent.right
         anchors.rightMargin: Metrics.mm(2.4)
-        y: root.stacked ? parent.height - height - Metrics.mm(0.3) : name.y + name.baselineOffset - baselineOffset
+        y: root.stacked ? parent.height - height + Metrics.mm(0.2) : name.y + name.baselineOffset - baselineOffset
         width: Math.min(implicitWidth, root.width - Metrics.mm(4.6))
         text: root.value
         color: Theme.quiet
