@@ -44,6 +44,23 @@ QString leafText(const Builder& build) {
 
 void theLeaf(Builder& build) {
   build.section(tr("Leaf"), leafText(build));
+  Value added = entryOf(freeName(build, {"one", "two", "three", "four", "five", "six", "seven", "eight"}));
+  added.set("method", Value::text("laid")).set("size", Value::text("water"));
+  // The ground outside the bands first, then whatever carries nothing yet.
+  std::vector<std::string> regions;
+  std::vector<std::string> bands = idsOf(build, "/bands");
+  std::reverse(bands.begin(), bands.end());
+  for (const char* side : {"outside:", "inside:", "on:"}) {
+    for (const std::string& band : bands) regions.push_back(side + band);
+  }
+  regions.insert(bands.empty() ? regions.begin() : regions.end(), "face");
+  for (const std::string& one : idsOf(build, "/spandrels")) regions.push_back("spandrel:" + one);
+  for (const std::string& board : idsOf(build, "/mount/boards")) regions.push_back("bevel:" + board);
+  std::vector<Value> ways;
+  for (const std::string& region : regions) {
+    ways.push_back(appended(build, "/leaf", Value(added).set("region", Value::text(region))));
+  }
+  build.act(tr("Add leaf"), ways);
   eachOf(build, "/leaf", [&](const std::string& leaf, const std::string& id) {
     build.of(entryName(tr("leaf field %1"), id), id);
     Field& where = build.choice(tr("where"), leaf + "/region", {});
@@ -85,23 +102,6 @@ void theLeaf(Builder& build) {
         noted(build.figure("leaf." + id + ".sheets"), QT_TRANSLATE_NOOP("design", "takes %1 leaves"));
   });
   build.of({});
-  Value leaf = entryOf(freeName(build, {"one", "two", "three", "four", "five", "six", "seven", "eight"}));
-  leaf.set("method", Value::text("laid")).set("size", Value::text("water"));
-  // The ground outside the bands first, then whatever carries nothing yet.
-  std::vector<std::string> regions;
-  std::vector<std::string> bands = idsOf(build, "/bands");
-  std::reverse(bands.begin(), bands.end());
-  for (const char* side : {"outside:", "inside:", "on:"}) {
-    for (const std::string& band : bands) regions.push_back(side + band);
-  }
-  regions.insert(bands.empty() ? regions.begin() : regions.end(), "face");
-  for (const std::string& one : idsOf(build, "/spandrels")) regions.push_back("spandrel:" + one);
-  for (const std::string& board : idsOf(build, "/mount/boards")) regions.push_back("bevel:" + board);
-  std::vector<Value> ways;
-  for (const std::string& region : regions) {
-    ways.push_back(appended(build, "/leaf", Value(leaf).set("region", Value::text(region))));
-  }
-  build.act(tr("Add leaf"), ways);
   leaveOut(build, tr("Leave the last leaf out"), "/leaf");
 }
 

@@ -47,7 +47,7 @@ std::optional<Mend> Ways::mend(const QString& said, const std::vector<const Fiel
     if (field.kind == Field::Kind::Choice) {
       for (const Option& option : field.options) {
         if (!option.chosen && settles(option.patch))
-          return Mend{tr("%1: %2").arg(field.label, option.label), option.patch};
+          return Mend{tr("Make the %1 %2").arg(field.label, option.label), option.patch};
       }
     }
     if (field.kind == Field::Kind::Length) {
@@ -97,7 +97,8 @@ std::optional<Mend> Ways::shorterOrLonger(const Field& field, const std::functio
   const bool lengthen = shorter == kNone || (longer != kNone && static_cast<double>(longer) - present <
                                                                     present - static_cast<double>(shorter));
   const Length length = (lengthen ? longer : shorter) * step;
-  return Mend{tr("%1: %2").arg(field.label, convert::toQt(core::units::entryText(length, m_units))), patchTo(length)};
+  return Mend{tr("Make the %1 %2").arg(field.label, convert::toQt(core::units::entryText(length, m_units))),
+              patchTo(length)};
 }
 
 }  // namespace app::designing

@@ -57,6 +57,19 @@ QString linesText(const Builder& build) {
 
 void theBands(Builder& build) {
   build.section(tr("Bands"), widthsOf(build, "/bands"));
+  const bool first = build.countAt("/bands") == 0;
+  Value added =
+      entryOf(first ? freeName(build, {"inner", "middle"}) : freeName(build, {"outer", "outermost", "further"}));
+  added.set("paper", Value::text("plain paper")).set("width", Value::text(build.usual(Usual::BandWidth)));
+  added.set("trim", Value::text(build.usual(Usual::BandTrim)));
+  if (const std::string dryEnd = build.usual(Usual::BandDryEnd); !dryEnd.empty()) {
+    added.set("dryEnd", Value::text(dryEnd));
+  }
+  std::vector<Value> ways;
+  for (const std::string& offset : ladder(Usual::BandGround, Usual::StepOfBands, build.units())) {
+    ways.push_back(appended(build, "/bands", Value(added).set("offset", Value::text(offset))));
+  }
+  build.act(first ? tr("Add a band") : tr("One more band outside"), ways);
   std::size_t index = 0;
   eachOf(build, "/bands", [&](const std::string& band, const std::string& id) {
     build.of(entryName(tr("%1 band"), id), id);
@@ -83,40 +96,19 @@ void theBands(Builder& build) {
     build.length(tr("dry end at each corner"), band + "/dryEnd", build.figure("band." + id + ".dryEnd"));
   });
   build.of({});
-  const bool first = build.countAt("/bands") == 0;
-  Value band =
-      entryOf(first ? freeName(build, {"inner", "middle"}) : freeName(build, {"outer", "outermost", "further"}));
-  band.set("paper", Value::text("plain paper")).set("width", Value::text(build.usual(Usual::BandWidth)));
-  band.set("trim", Value::text(build.usual(Usual::BandTrim)));
-  if (const std::string dryEnd = build.usual(Usual::BandDryEnd); !dryEnd.empty()) {
-    band.set("dryEnd", Value::text(dryEnd));
-  }
-  std::vector<Value> ways;
-  for (const std::string& offset : ladder(Usual::BandGround, Usual::StepOfBands, build.units())) {
-    ways.push_back(appended(build, "/bands", Value(band).set("offset", Value::text(offset))));
-  }
-  build.act(first ? tr("Add a band") : tr("One more band outside"), ways);
   leaveOut(build, tr("Leave the outermost band out"), "/bands");
 }
 
 void theLines(Builder& build) {
   build.section(tr("Lines"), linesText(build));
-  eachOf(build, "/lines", [&](const std::string& line, const std::string& id) {
-    build.of(entryName(tr("%1 line"), id), id);
-    along(build, line + "/along");
-    build.length(tr("gap to that edge"), line + "/gap", toQt(build.usual(Usual::Nothing)));
-    build.length(tr("width"), line + "/width");
-    colour(build, tr("colour"), line + "/colour");
-  });
-  build.of({});
   // As a rule outside the first band, each line a little farther out than the one before.
-  Value line = entryOf(freeName(build, {"first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"}));
-  line.set("width", Value::text(build.usual(Usual::LineWidth))).set("colour", Value::text("copper"));
+  Value added = entryOf(freeName(build, {"first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"}));
+  added.set("width", Value::text(build.usual(Usual::LineWidth))).set("colour", Value::text("copper"));
   std::vector<Value> ways;
   const auto offer = [&](const std::string& edge, Usual from) {
     for (const std::string& gap : ladder(from, Usual::StepOfLines, build.units())) {
       ways.push_back(
-          appended(build, "/lines", Value(line).set("along", Value::text(edge)).set("gap", Value::text(gap))));
+          appended(build, "/lines", Value(added).set("along", Value::text(edge)).set("gap", Value::text(gap))));
     }
   };
   if (build.countAt("/bands") > 0) {
@@ -126,11 +118,28 @@ void theLines(Builder& build) {
   }
   offer("window", Usual::LineGround);
   build.act(tr("Add a line"), ways);
+  eachOf(build, "/lines", [&](const std::string& line, const std::string& id) {
+    build.of(entryName(tr("%1 line"), id), id);
+    along(build, line + "/along");
+    build.length(tr("gap to that edge"), line + "/gap", toQt(build.usual(Usual::Nothing)));
+    build.length(tr("width"), line + "/width");
+    colour(build, tr("colour"), line + "/colour");
+  });
+  build.of({});
   leaveOut(build, tr("Leave the last line out"), "/lines");
 }
 
 void theWash(Builder& build) {
   build.section(tr("Wash"), widthsOf(build, "/washes"));
+  Value added = entryOf(freeName(build, {"panel", "outer-panel", "further-panel"}));
+  added.set("colour", Value::text("indigo"))
+      .set("along", Value::text("window"))
+      .set("width", Value::text(build.usual(Usual::WashWidth)));
+  std::vector<Value> ways;
+  for (const std::string& gap : ladder(Usual::WashGround, Usual::StepOfLines, build.units())) {
+    ways.push_back(appended(build, "/washes", Value(added).set("gap", Value::text(gap))));
+  }
+  build.act(tr("Add a wash panel"), ways);
   eachOf(build, "/washes", [&](const std::string& wash, const std::string& id) {
     build.of(entryName(tr("%1 wash"), id), id);
     material(build, tr("colour"), wash + "/colour", Material::Wash);
@@ -143,15 +152,6 @@ void theWash(Builder& build) {
     build.choice(tr("order"), wash + "/order", named("order", {"linesFirst", "washFirst"}), "linesFirst");
   });
   build.of({});
-  Value wash = entryOf(freeName(build, {"panel", "outer-panel", "further-panel"}));
-  wash.set("colour", Value::text("indigo"))
-      .set("along", Value::text("window"))
-      .set("width", Value::text(build.usual(Usual::WashWidth)));
-  std::vector<Value> ways;
-  for (const std::string& gap : ladder(Usual::WashGround, Usual::StepOfLines, build.units())) {
-    ways.push_back(appended(build, "/washes", Value(wash).set("gap", Value::text(gap))));
-  }
-  build.act(tr("Add a wash panel"), ways);
   leaveOut(build, tr("Leave the last wash out"), "/washes");
 }
 

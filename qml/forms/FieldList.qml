@@ -89,7 +89,7 @@ Item {
             parent: paged.list.contentItem
             visible: root.visible && paged.row !== null && root.form.entering !== FormViewModel.Nothing
             x: Metrics.mm(1)
-            y: paged.row !== null ? paged.row.y + paged.row.editorAt + Metrics.mm(1) : 0
+            y: paged.row !== null ? paged.row.y + paged.row.editorAt + Metrics.mm(1.6) : 0
             width: root.width
             height: visible ? implicitHeight : 0
             form: root.form

@@ -45,7 +45,7 @@ Column {
     TouchKey {
         id: key
         width: root.width
-        height: root.act ? Math.max(Metrics.deskKey, does.implicitHeight + Metrics.mm(2)) : root.writing ? name.height : Math.max(box.y + box.height, name.height)
+        height: root.act ? Math.max(Metrics.deskKey, does.implicitHeight + Metrics.mm(2)) : root.writing ? Metrics.deskKey : Math.max(box.y + box.height, name.height)
         legend: ""
         // A value lies sunk in the card; what is done at once is raised.
         framed: root.act
@@ -82,7 +82,7 @@ Column {
             id: name
             readonly property double from: mark.visible ? Metrics.mm(4) : 0
             x: from
-            y: box.stacked || root.writing ? 0 : (key.height - height) / 2
+            y: box.stacked ? 0 : root.writing ? key.height - height : (key.height - height) / 2
             width: box.stacked ? parent.width - x : Math.max(0, box.x - x - Metrics.mm(1.5))
             visible: !root.act
             text: root.title
@@ -116,7 +116,7 @@ Column {
     Item {
         id: gap
         width: root.width
-        height: root.chosen && root.editorRoom > 0 ? root.editorRoom + Metrics.mm(2) : 0
+        height: root.chosen && root.editorRoom > 0 ? root.editorRoom + Metrics.mm(3) : 0
     }
     Words {
         width: root.width

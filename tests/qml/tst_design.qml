@@ -133,13 +133,23 @@ Item {
             demo.design.leaveField();
             demo.design.undo();
         }
-        function test_uprightThePieceLiesBeneath() {
+        function test_uprightTheCardLiesBeneathThePieceWithRoomForThePad() {
             root.width = 800;
             root.height = 1280;
             const piece = findChild(screen, "piece");
             const rail = findChild(screen, "rail");
-            verify(piece.mapToItem(root, 0, 0).y >= rail.mapToItem(root, 0, rail.height).y);
-            verify(piece.width > 700);
+            verify(piece.mapToItem(root, 0, 0).x >= rail.mapToItem(root, rail.width, 0).x);
+            verify(piece.width > 450 && piece.height > 380);
+            demo.design.chooseField(1);
+            wait(200);
+            for (const name of ["digit7", "digit0", "keepField"]) {
+                const key = findChild(screen, name);
+                verify(key.visible);
+                const place = key.mapToItem(root, 0, 0);
+                verify(place.y > piece.mapToItem(root, 0, piece.height).y);
+                verify(place.y + key.height < findChild(screen, "toBench").mapToItem(root, 0, 0).y);
+            }
+            demo.design.leaveField();
         }
     }
 }

@@ -152,7 +152,8 @@ Item {
                 if (demo.design.sectionName === "Bands")
                     break;
             }
-            demo.design.chooseField(0);
+            // The first row adds a band.
+            demo.design.chooseField(1);
             compare(demo.design.entering, FormViewModel.Text);
             verify(demo.design.options.count > 5);
             let answer = null;
@@ -160,7 +161,7 @@ Item {
             const name = answer.title;
             verify(answer.sample.drawn);
             press(answer);
-            demo.design.chooseField(0);
+            demo.design.chooseField(1);
             compare(demo.design.fieldValue, name);
             demo.design.leaveField();
             demo.design.undo();

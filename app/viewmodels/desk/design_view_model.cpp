@@ -190,14 +190,16 @@ void DesignViewModel::refresh() {
   m_held.reset();
   m_dragged.clear();
   m_read = designing::readForNow(drafted()->document);
-  m_ways.emplace(drafted()->document, m_workbench.library().catalogue, units());
+  // Measures are told in the design's own units, whatever they are keyed in.
+  const UnitSystem told = designing::unitsOf(drafted()->document).value_or(units());
+  m_ways.emplace(drafted()->document, m_workbench.library().catalogue, told);
   reckon();
   auto sections = designing::sectionsOf(drafted()->document, m_read, m_workbench.settings().units,
                                         atHandIn(m_workbench.shop().stock));
   sections.push_back(designing::techniqueSection(drafted()->document, m_workbench.library().catalogue,
                                                  m_composed ? &*m_composed : nullptr));
-  for (const auto& told : m_against) {
-    designing::place(sections, told.problem, designing::reasonText(told, units()));
+  for (const auto& against : m_against) {
+    designing::place(sections, against.problem, designing::reasonText(against, told));
   }
   tellNotices(sections);
   show(std::move(sections));

@@ -8,7 +8,7 @@ import Mountwright.Theme
 import Mountwright.ViewModels
 
 // A design at the desk, with clean hands: the schedule of decisions, the fields of the one in hand on their card, and the
-// piece to scale beside them. On a tablet that stands upright the piece lies beneath.
+// piece to scale beside them. On a tablet that stands upright the card lies beneath the piece.
 ScreenBase {
     id: root
 
@@ -17,7 +17,7 @@ ScreenBase {
     readonly property double margin: Metrics.deskMargin
     readonly property double distance: Metrics.deskDistance
     readonly property bool upright: height > width
-    readonly property double under: head.y + head.height + Metrics.mm(1.2)
+    readonly property double under: head.y + head.height + Metrics.mm(1.5)
 
     doneAction.enabled: root.design.entering !== FormViewModel.Nothing
     actions: [
@@ -60,9 +60,9 @@ ScreenBase {
     }
     Row {
         id: views
-        x: root.upright ? root.margin : root.width - root.margin - width
-        y: root.upright ? drawn.y - height - Metrics.mm(2) : head.y
-        spacing: Metrics.deskGap
+        x: root.upright ? card.x + Metrics.mm(1) : root.width - root.margin - width
+        y: root.upright ? root.under : head.y
+        spacing: root.upright ? Metrics.mm(1.5) : Metrics.deskGap
 
         Repeater {
             model: [
@@ -93,7 +93,7 @@ ScreenBase {
 
                 required property var modelData
 
-                width: letters.advanceWidth(viewKey.modelData.called) + Metrics.mm(5)
+                width: letters.advanceWidth(viewKey.modelData.called) + Metrics.mm(root.upright ? 3.4 : 5)
                 height: Metrics.deskKey
                 margin: 0
                 legendSize: Metrics.deskText
@@ -118,16 +118,16 @@ ScreenBase {
         x: Metrics.mm(2)
         y: root.under
         width: Metrics.mm(48)
-        height: root.upright ? Math.min(root.height * 0.56, sections.count * tallest) : root.height - y - Metrics.mm(1)
+        height: root.upright ? foot.y - Metrics.mm(2) - y : root.height - y - Metrics.mm(1)
         sections: root.design.sections
         onAsked: section => root.design.chooseSection(section)
     }
     Rectangle {
         id: card
         x: rail.x + rail.width + Metrics.mm(1)
-        y: root.under
+        y: root.upright ? drawn.y + drawn.height : root.under
         width: root.upright ? root.width - x : Metrics.mm(54)
-        height: (root.upright ? rail.height : foot.y - Metrics.mm(2) - y) - conflict.height
+        height: foot.y - Metrics.mm(2) - y - conflict.height
         color: Theme.card
 
         FieldList {
@@ -157,10 +157,10 @@ ScreenBase {
     }
     DesignDrawing {
         id: drawn
-        x: root.upright ? 0 : card.x + card.width
-        y: root.upright ? rail.y + rail.height + Metrics.deskKey + Metrics.mm(4) : root.under
+        x: root.upright ? card.x : card.x + card.width
+        y: root.upright ? root.under + Metrics.deskKey + Metrics.mm(2) : root.under
         width: root.width - x
-        height: foot.y - Metrics.mm(2) - y
+        height: root.upright ? root.height * 0.36 : foot.y - Metrics.mm(2) - y
         design: root.design
     }
     DesignFoot {

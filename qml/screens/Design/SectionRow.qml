@@ -31,12 +31,12 @@ TouchKey {
     Words {
         id: name
         x: Metrics.mm(2.6)
-        y: root.stacked ? Metrics.mm(0.4) : (parent.height - height) / 2
+        y: root.stacked ? Metrics.mm(0.2) : (parent.height - height) / 2
         text: root.title
         font.bold: true
         font.pixelSize: Metrics.deskText
         wrapMode: Text.NoWrap
-        lineHeight: 1
+        lineHeight: root.stacked ? 0.85 : 1
     }
     Rectangle {
         x: name.x + name.width + Metrics.mm(2)
@@ -53,7 +53,7 @@ TouchKey {
         id: figures
         anchors.right: parent.right
         anchors.rightMargin: Metrics.mm(2.4)
-        y: root.stacked ? parent.height - height - Metrics.mm(0.3) : name.y + name.baselineOffset - baselineOffset
+        y: root.stacked ? parent.height - height + Metrics.mm(0.2) : name.y + name.baselineOffset - baselineOffset
         width: Math.min(implicitWidth, root.width - Metrics.mm(4.6))
         text: root.value
         color: Theme.quiet
@@ -61,6 +61,6 @@ TouchKey {
         maximumLineCount: 1
         elide: Text.ElideRight
         wrapMode: Text.NoWrap
-        lineHeight: 1
+        lineHeight: root.stacked ? 0.85 : 1
     }
 }

@@ -159,6 +159,7 @@ TEST_CASE("a border is drawn by hand, taken back and brought again", "[touch]") 
   const double perMm = of("perMm");
   const double x = of("left");
   const double y = of("top") + high / 2 * perMm;
+  INFO(x << ", " << y << ", " << perMm << " px a mm");
   bench.drag(x, y, x + 10 * perMm, y);
   const std::string sides = at(bench, "/mount/borders/sides");
   INFO(sides);

@@ -583,7 +583,7 @@ const std::vector<State>& states() {
          return design.fields()->count() > 5;
        }},
       {"design-bands", "design", {}, kDesign(5, -1, DesignViewModel::View::Back)},
-      {"design-corners", "design", {}, kDesign(5, 5)},
+      {"design-corners", "design", {}, kDesign(5, 6)},
       {"design-conflict",
        "design",
        {},
@@ -591,7 +591,7 @@ const std::vector<State>& states() {
          if (!s.beginDesign("pilots-chart")) return false;
          auto& design = s.desk().design();
          design.chooseSection(5);
-         design.chooseField(1);
+         design.chooseField(2);
          for (const int digit : {8, 0}) design.digit(digit);
          if (!design.keep()) return false;
          design.leaveField();
@@ -602,11 +602,11 @@ const std::vector<State>& states() {
          return !design.complete() && !design.mendLabel().isEmpty();
        }},
       {"design-lacks", "design", {}, [](Stage& s) { return kStocked(s) && kDesign(3)(s); }},
-      {"design-papers", "design", {}, kDesign(5, 0)},
+      {"design-papers", "design", {}, kDesign(5, 1)},
       {"design-colours", "design", {}, kDesign(4, 1)},
       {"design-reveal", "design", {}, kDesign(1, 4)},
       {"design-reveal-section", "design", {}, kDesign(1, 4, DesignViewModel::View::Section)},
-      {"design-band-width", "design", {}, kDesign(5, 2)},
+      {"design-band-width", "design", {}, kDesign(5, 3)},
       {"design-measures", "design", {}, kDesign(3, -1, DesignViewModel::View::Measures)},
       {"design-rise",
        "design",
