@@ -116,11 +116,24 @@ class Printer {
       besideCut = cut;
     }
   }
-  void printAlong(const QRectF& stripe) { m_cut.push_back(m_place.map(rectangular(stripe))); }
+  // Along the strip, `clear` of every motif.
+  void printAlong(const QRectF& stripe, bool clear) {
+    m_cut.push_back(m_place.map(rectangular(stripe)));
+    m_clear = m_clear && clear;
+  }
   void finish() {
     m_painter.save();
     m_painter.setClipPath(m_paper, Qt::IntersectClip);
-    for (const QPainterPath& one : m_cut) m_painter.fillPath(one, m_ink);
+    if (!m_clear) {
+      // Where they touch, shapes filled one after the other would show their seam.
+      QPainterPath all;
+      for (const QPainterPath& one : m_cut) all.addPath(one);
+      m_cut = {all};
+    }
+    for (QPainterPath& one : m_cut) {
+      one.setFillRule(Qt::WindingFill);
+      m_painter.fillPath(one, m_ink);
+    }
     m_painter.restore();
   }
 
@@ -145,6 +158,7 @@ class Printer {
   // Neighbours are one shape, what lies apart is not: the painter goes through all rows from the first to the last of
   // one.
   std::vector<QPainterPath> m_cut;
+  bool m_clear = true;
 };
 
 }  // namespace
@@ -178,8 +192,13 @@ void paintPaper(QPainter& painter, const QPainterPath& shape, const core::sheets
   for (double row = 0; row < rows; ++row)
     printer.print(cell, seen, repeat, std::fmod(row, 2) * repeat / 2, row * run.width);
   if (strip && isEdged(paper.pattern)) {
+    // By more than a pixel, so that none holds ink of both.
+    constexpr double kClear = 2;
+    const QRectF box = cell.boundingRect();
+    const double least = kEdgeTo * run.width + kClear / scale;
+    const bool clear = box.top() >= least && box.bottom() <= run.width - least;
     for (const double from : {kEdgeFrom, 1 - kEdgeTo})
-      printer.printAlong({seen.left(), from * run.width, seen.width(), (kEdgeTo - kEdgeFrom) * run.width});
+      printer.printAlong({seen.left(), from * run.width, seen.width(), (kEdgeTo - kEdgeFrom) * run.width}, clear);
   }
   printer.finish();
 }
