@@ -34,6 +34,7 @@ QtObject {
             file: "Bench/MorePage"
             given: ({
                 "bench": root.desk.bench,
+                "settings": root.desk.settings,
                 "shelf": root.desk.shelf
             })
         },
@@ -66,15 +67,6 @@ QtObject {
             file: "Number/NumberScreen"
             given: ({
                 "figure": root.desk.bench.figure
-            })
-        },
-        Row {
-            name: "card"
-            file: "Card/CardScreen"
-            given: ({
-                "bench": root.desk.bench,
-                "settings": root.desk.settings,
-                "shelf": root.desk.shelf
             })
         },
         Row {

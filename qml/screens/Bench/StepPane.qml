@@ -6,24 +6,42 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// Beside the drawing: the number in hand with how many and what it is, or how the act is done, numbered in order; what is
-// checked before it is done; and the next act below. What has no room is one page away.
+// Beside the drawing: the list of the card; the number in hand with how many and what it is, or how the act is done,
+// numbered in order; what is checked before it is done; and the next act below. What has no room is one page away. Where
+// one cut needs two numbers, both stand in a row.
 Item {
     id: root
 
     required property BenchViewModel bench
-    readonly property bool fits: pane.fits
+    readonly property bool carded: worked && bench.figure.hasCard
+    readonly property bool sized: worked && bench.figure.hasSizes
     readonly property bool worked: bench.kind === BenchViewModel.Step
     readonly property bool hasChecks: worked && bench.checks.length > 0
     readonly property double besideWidth: pane.width - number.width - Metrics.mm(4) - (bench.figure.count !== "" ? Metrics.mm(26) : 0)
-    // The card's title names its board, and its key the place among the numbers.
-    readonly property string labelled: bench.figure.hasCard ? bench.figure.what : bench.figure.total > 1 ? bench.figure.label + ", " + bench.figure.place : bench.figure.label
+    readonly property string labelled: bench.figure.total > 1 ? bench.figure.label + ", " + bench.figure.place : bench.figure.label
     // An act of several kinds of steps names them in order; one of a single kind says how it is done.
     readonly property var told: !worked || bench.figure.present ? [] : bench.parts.length > 0 ? bench.parts : bench.sentences
 
+    CardList {
+        objectName: "cardList"
+        anchors.fill: parent
+        visible: root.carded
+        figure: root.bench.figure
+        refusal: root.bench.refusal
+        below: root.bench.checksText
+    }
+    SizeRows {
+        objectName: "sizeRows"
+        anchors.fill: parent
+        visible: root.sized
+        figure: root.bench.figure
+        refusal: root.bench.refusal
+        below: root.bench.checksText
+    }
     FitPane {
         id: pane
         anchors.fill: parent
+        visible: !root.carded && !root.sized
         spacing: level < 2 ? Metrics.mm(1.5) : 0
         key: root.bench.stepId + root.bench.title + root.bench.detail + root.bench.figure.index + root.bench.refusal
         tightest: 4

@@ -79,54 +79,65 @@ TEST_CASE("each step begins at its own first number, whichever was looked at las
   }
 }
 
-TEST_CASE("the cutter's card turns its numbers by touch and by pedal, and the way of marking", "[touch]") {
+TEST_CASE("setting out turns its numbers on the bench, by touch and by pedal, and the way of marking under More",
+          "[touch]") {
   DrivenBench bench(QString::fromLatin1(kJob));
   workUntil(bench, "mark-window@");
   const std::string step = textOf(bench.state(), "step");
-  bench.letGuardPass();
-  bench.press("Card");
-  REQUIRE(textOf(bench.state(), "screen") == "card");
   const int numbers = numberOf(bench.state(), "numbers");
+  REQUIRE(numbers == 4);
   bench.letGuardPass();
   bench.press("Next");
   CHECK(numberOf(bench.state(), "number") == 1);
-  bench.letGuardPass();
-  bench.press("Earlier");
-  CHECK(numberOf(bench.state(), "number") == 0);
-  SECTION("by pedal, past the last one") {
-    for (int i = 1; i < numbers; ++i) {
+  CHECK(textOf(bench.state(), "screen") == "bench");
+  SECTION("after the last one from the first") {
+    for (int i = 2; i < numbers; ++i) {
+      QThread::msleep(400);
+      bench.press("Next");
+    }
+    CHECK(numberOf(bench.state(), "number") == numbers - 1);
+    QThread::msleep(400);
+    bench.press("First");
+    CHECK(numberOf(bench.state(), "number") == 0);
+    CHECK(textOf(bench.state(), "step") == step);
+  }
+  SECTION("by pedal, past the last one: done") {
+    for (int i = 2; i < numbers; ++i) {
       bench.key("Page_Down");
       QThread::msleep(300);  // the same pedal again so soon would be the same press
       CHECK(numberOf(bench.state(), "number") == i);
+      CHECK(textOf(bench.state(), "step") == step);
     }
-    bench.key("Page_Down");
-    CHECK(textOf(bench.state(), "screen") == "bench");
-    CHECK(textOf(bench.state(), "step") == step);
+    for (int i = 0; i < 6 && textOf(bench.state(), "step") == step; ++i) {
+      bench.key("Page_Down");
+      QThread::msleep(300);
+    }
+    CHECK(textOf(bench.state(), "step") != step);
     CHECK(numberOf(bench.state(), "number") == 0);
   }
-  SECTION("by pedal, before the first one") {
+  SECTION("by pedal, before the first one: the last act taken back") {
     bench.key("Page_Up");
-    CHECK(textOf(bench.state(), "screen") == "bench");
+    QThread::msleep(300);
+    CHECK(numberOf(bench.state(), "number") == 0);
     CHECK(textOf(bench.state(), "step") == step);
-  }
-  SECTION("to the number alone, and on with the same one") {
-    bench.letGuardPass();
-    bench.press("Next");
-    bench.letGuardPass();
-    bench.press("Number");
-    CHECK(textOf(bench.state(), "screen") == "number");
-    CHECK(numberOf(bench.state(), "number") == 1);
+    bench.key("Page_Up");
+    CHECK(textOf(bench.state(), "step") != step);
   }
   SECTION("by borders, which the record then holds") {
     bench.letGuardPass();
+    bench.press("More");
+    bench.letGuardPass();
     bench.press("By borders");
-    CHECK(textOf(bench.state(), "screen") == "card");
+    CHECK(textOf(bench.state(), "screen") == "bench");
     CHECK(numberOf(bench.state(), "numbers") == numbers);
+    CHECK(numberOf(bench.state(), "number") == 0);
+    bench.letGuardPass();
+    bench.press("More");
     bench.letGuardPass();
     bench.press("By marks");
-    CHECK(textOf(bench.state(), "screen") == "card");
+    CHECK(textOf(bench.state(), "screen") == "bench");
   }
-  SECTION("done from the card") {
+  SECTION("done before the last number") {
     for (int i = 0; i < 6 && textOf(bench.state(), "step") == step; ++i) {
       bench.letGuardPass();
       bench.press("Done");

@@ -170,6 +170,17 @@ const std::vector<State>& states() {
     }
     return true;
   };
+  // In an act that holds such a step, at a number.
+  static const auto kAtNumber = [](const QString& step, const std::string& number) {
+    return [step, number](Stage& stage) {
+      if (!kAct(step)(stage)) return false;
+      auto* figure = stage.desk().bench().figure();
+      while (!core::base::endsWith(figure->currentId(), number)) {
+        if (!figure->forward()) return false;
+      }
+      return true;
+    };
+  };
   // The four borders in place of the marks.
   static const auto kBorders = [](Stage& stage) {
     stage.desk().settings().turnMarking();
@@ -351,14 +362,20 @@ const std::vector<State>& states() {
       {"more-act", "more", kChart, kAct("/mitre@")},
       {"more-act-long", "more", kChart, kAct("/gum-cloth")},
       {"bench-act", "bench", kChart, kAct("/tear-hinges")},
-      {"bench-arch", "bench", kTide, kRadius},
+      {"bench-arch", "bench", kTide, kAct("/set-out@top")},
       {"number-arch", "number", kTide, kRadius},
       {"bench-card", "bench", kChart, kAct("/mark-window@top")},
-      {"card-marks", "card", kChart, kShort("/mark-window@under")},
-      {"card-borders", "card", kChart, kBorders},
-      {"card-inches", "card", kHeron, kShort("/mark-window@")},
-      {"card-arch", "card", kTide, kRadius},
-      {"card-depth", "card", kChart, kDepth},
+      {"card-marks", "bench", kChart, kShort("/mark-window@under")},
+      {"card-borders", "bench", kChart, kBorders},
+      {"card-inches", "bench", kHeron, kShort("/mark-window@")},
+      {"card-arch", "bench", kTide, kRadius},
+      {"card-depth", "bench", kChart, kDepth},
+      {"card-sill", "bench", kTide, kAtNumber("/set-out@top", "mark.bottom")},
+      {"card-lines", "bench", kChart, kAtNumber("/mark-window@top", "mark.top")},
+      {"card-measured", "bench", kChart, kAtNumber("/measure-window@", "sight.height")},
+      {"sizes-one", "bench", kChart, kAct("/cut-back")},
+      {"sizes-three", "bench", kTide, kShort("/cut-blank@")},
+      {"sizes-inches", "bench", kHeron, kShort("/cut-blank@")},
       {"bench-spandrel", "bench", kTide, kAct("/cut@crown")},
       {"bench-wash", "bench", kTide, kAct("/wash@shallows")},
       {"short-boards", "bench", kChart, kShort("/cut-blank@")},
@@ -560,8 +577,8 @@ const std::vector<State>& states() {
 }
 
 bool isOfBench(const State& state) {
-  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend", "card", "number",
-                                                    "far",   "made", "room", "off",    "jobs", "job",  "alert"};
+  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend", "number", "far",
+                                                    "made",  "room", "off",  "jobs",   "job",  "alert"};
   return std::count(kScreens.begin(), kScreens.end(), state.screen) > 0;
 }
 
