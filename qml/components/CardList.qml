@@ -60,11 +60,14 @@ Item {
             from -= 1;
         while (to < all.length && takes(from, to + 1))
             to += 1;
+        const lines = above(from);
         const more = all.length - to;
+        // With no line left for it, what has no room is counted beside the name, or beside the heading where there is none.
+        if (more > 0 && opened.ofCutter && !takes(from, to))
+            lines[lines.length - 1].value = qsTr("%1 more").arg(more);
         return {
-            "above": above(from),
+            "above": lines,
             "under": under(to),
-            // With no line left for it, what has no room is counted beside the name.
             "more": takes(from, to) ? more : 0,
             "beside": takes(from, to) ? 0 : more
         };

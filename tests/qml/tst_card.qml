@@ -152,6 +152,18 @@ Item {
             compare(textsNamed(list, "cardRow").length, 0);
             compare(textsNamed(list, "more").concat(textsNamed(list, "moreBeside")).map(one => one.text), ["3 more"]);
         }
+        function test_allThatTheCutterIsSetToIsOpenedAsOne() {
+            demo.settings.turnWay();
+            verify(demo.bench.figure.stops < demo.bench.figure.settings.length);
+            while (!textsNamed(list, "ofCutter").length)
+                verify(demo.bench.figure.onward());
+            compare(textsNamed(list, "ofCutter").length, 4);
+            verify(!findChild(list, "what").visible);
+            list.height = 240;
+            tryVerify(() => list.fits);
+            verify(textsNamed(list, "cardHeading").length > 0);
+            demo.settings.turnWay();
+        }
         function test_aRefusalStandsAboveTheListAndTakesItsRoom() {
             list.refusal = "First finish the corner.";
             verify(findChild(list, "refusal").visible);
