@@ -35,6 +35,7 @@ QtObject {
             given: ({
                 "bench": root.desk.bench,
                 "watch": root.desk.watch,
+                "settings": root.desk.settings,
                 "shelf": root.desk.shelf
             })
         },
@@ -62,22 +63,6 @@ QtObject {
             given: ({
                 "bench": root.desk.bench,
                 "watch": root.desk.watch,
-                "shelf": root.desk.shelf
-            })
-        },
-        Row {
-            name: "number"
-            file: "Number/NumberScreen"
-            given: ({
-                "figure": root.desk.bench.figure
-            })
-        },
-        Row {
-            name: "card"
-            file: "Card/CardScreen"
-            given: ({
-                "bench": root.desk.bench,
-                "settings": root.desk.settings,
                 "shelf": root.desk.shelf
             })
         },

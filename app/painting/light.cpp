@@ -35,6 +35,14 @@ QColor Light::on(const QColor& material, Breadth breadth) const {
   return mixed(colour, m_cloth, breadth == Breadth::Fine ? fine : broad);
 }
 
+QColor inkOn(const QColor& material) {
+  return QColor(material.lightnessF() < 0.5F ? QStringLiteral("#F6F2EA") : QStringLiteral("#181C20"));
+}
+
+QColor workedOn(const QColor& material) {
+  return QColor(material.lightnessF() < 0.5F ? QStringLiteral("#FFC798") : QStringLiteral("#712808"));
+}
+
 QColor sloped(const QColor& material, const core::sheets::Point& outwards) {
   const double towards = core::geometry::dot(outwards, kAwayFromLight);
   return towards < 0 ? mixed(material, Qt::black, -towards * kDarkest)

@@ -50,11 +50,7 @@ QPen dotted(const Inks& inks) {
   return pen;
 }
 
-// A mark on a board is dark on a light one, by lamp too, and light on a dark one.
-QColor inkOn(const Primitive& mark) {
-  const bool dark = mark.matter && colourOf(*mark.matter).lightnessF() < 0.5F;
-  return QColor(dark ? QStringLiteral("#F6F2EA") : QStringLiteral("#181C20"));
-}
+QColor inkOf(const Primitive& mark) { return inkOn(mark.matter ? colourOf(*mark.matter) : QColor(Qt::white)); }
 
 QPen hidden(const Inks& inks) {
   QPen pen(inks.pencil, inks.hairline, Qt::CustomDashLine, Qt::FlatCap);
@@ -190,7 +186,7 @@ void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& 
     if (toCome) {
       painter.strokePath(path, dotted(view.inks));
     } else {
-      painter.fillPath(path, inkOn(primitive));
+      painter.fillPath(path, inkOf(primitive));
     }
     return;
   }
@@ -239,7 +235,7 @@ void paintWorked(QPainter& painter, const Primitive& primitive, const PieceView&
     case Role::Artwork: painter.strokePath(path, pen(width)); return;
     case Role::BoardFace:
     case Role::Bevel: return;
-    case Role::Mark: painter.fillPath(path, inkOn(primitive)); return;
+    case Role::Mark: painter.fillPath(path, inkOf(primitive)); return;
     default: break;
   }
   if (!primitive.matter || primitive.matter->substance == Substance::Flake) {

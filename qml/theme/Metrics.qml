@@ -72,6 +72,8 @@ QtObject {
     readonly property int figure: letters(62, distance)
     readonly property int figureLeast: letters(46.5, distance)
     readonly property int figureLarge: letters(82, distance)
+    // Of several rows of them at once.
+    readonly property int figureRow: letters(50, distance)
     readonly property int farLabel: letters(16.2, farDistance)
     readonly property int farText: letters(22.2, farDistance)
     readonly property int farFigure: letters(45.5, farDistance)

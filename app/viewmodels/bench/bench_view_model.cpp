@@ -4,6 +4,7 @@
 #include <set>
 
 #include "app/convert/text.h"
+#include "app/viewmodels/bench/sizes_of_act.h"
 #include "app/viewmodels/names.h"
 #include "app/viewmodels/times.h"
 #include "app/viewmodels/told_wait.h"
@@ -236,7 +237,8 @@ void BenchViewModel::showFigures(const core::jobs::JobState* state) {
   if (state == nullptr) {
     m_figure.show(act, nullptr, nullptr, {}, backUp);
   } else {
-    m_figure.show(act, state->design, m_drawn.growth(*state), std::move(figures), backUp);
+    m_figure.show(act, state->design, m_drawn.growth(*state), std::move(figures), backUp,
+                  sizesOfAct(m_steps, m_workbench.settings().marking));
   }
 }
 

@@ -19,7 +19,7 @@ CornerFrame {
     // The off time is asked for; or it was answered and can be corrected where there is a place for the key.
     readonly property bool timeOff: isWaiting && (off.asked || (off.offered && !bench.look.present)) && !bench.canPutBack
     // A single number, or one after another, each in its dimension.
-    readonly property bool numbered: isStep && bench.figure.present && !bench.figure.hasCard
+    readonly property bool numbered: isStep && bench.figure.present && !bench.figure.hasCard && !bench.figure.hasSizes
     // The plate under the drawing, from below the head to above the caution.
     readonly property double plateTop: head.height + Metrics.mm(1.4)
     readonly property double plateEnd: caution.visible && !cautionLow ? caution.y - Metrics.mm(1.6) : shelfTop
@@ -29,12 +29,17 @@ CornerFrame {
     readonly property bool cautionLow: caution.shown && !upright && shelf.count === 0 && !shelf.silent && shelf.unknown === "" && caution.fitsIn(3, shelfWidth)
     // A single key beside the plate leaves the caution the whole width.
     readonly property bool cautionWide: caution.shown && !upright && !cautionLow && keysHeight <= Metrics.benchKey + 1
+    // Numbers that are gone through one by one in their place: of a card, or in rows. The pedal goes on to the next one,
+    // and only after the last means Done.
+    readonly property bool carded: isStep && bench.figure.hasCard
+    readonly property bool sized: isStep && bench.figure.hasSizes
+    readonly property bool atLast: bench.figure.stop + 1 >= bench.figure.stops
     // A key that goes before those of the number.
     readonly property bool before: bench.canPutBack || bench.canBegin || bench.look.present && !bench.look.doubted
 
     idle: true
     shelfShown: !upright || !isWaiting
-    doneAction.filled: isStep
+    doneAction.filled: isStep && (!(carded || sized) || bench.figure.lastReached)
     keysEnd: cautionWide ? caution.y + Metrics.edge - Metrics.gap : keysFoot
 
     function done() {
@@ -111,23 +116,33 @@ CornerFrame {
             onTriggered: root.asked("far")
         },
         ScreenAction {
-            name: "nextNumber"
-            text: qsTr("Next")
-            sign: "next"
-            enabled: root.isStep && root.bench.figure.total > 1 && !root.bench.figure.hasCard && !root.bench.canPutBack
+            name: "earlier"
+            text: qsTr("Earlier")
+            sign: "earlier"
+            // Where another key goes before it there is room for Next alone, which begins anew after the last.
+            enabled: root.carded && root.bench.figure.stop > 0 && !root.before
             place: ScreenAction.AboveDone
-            onTriggered: {
-                if (!root.bench.figure.forward())
-                    root.bench.figure.begin();
-            }
+            onTriggered: root.bench.figure.earlier()
         },
         ScreenAction {
-            name: "card"
-            text: qsTr("Card")
-            hint: root.bench.figure.place
-            enabled: root.bench.figure.present && root.bench.figure.hasCard
+            name: "pedalEarlier"
+            text: qsTr("The number before")
+            enabled: (root.carded || root.sized) && root.bench.figure.stop > 0 && !root.bench.canPutBack
+            place: ScreenAction.NoKey
+            by: ScreenAction.Back
+            onTriggered: root.bench.figure.earlier()
+        },
+        ScreenAction {
+            name: "nextNumber"
+            text: (root.carded || root.sized) && root.atLast ? qsTr("First") : qsTr("Next")
+            sign: (root.carded || root.sized) && root.atLast ? "" : "next"
+            enabled: root.isStep && root.bench.figure.stops > 1 && !root.bench.canPutBack
             place: ScreenAction.AboveDone
-            onTriggered: root.asked("card")
+            by: (root.carded || root.sized) && !root.atLast && (!root.bench.canBegin || root.bench.refusal !== "") ? ScreenAction.Forward : ScreenAction.Nobody
+            onTriggered: {
+                if (!root.bench.figure.onward())
+                    root.bench.figure.begin();
+            }
         },
         ScreenAction {
             name: "room"
@@ -177,7 +192,8 @@ CornerFrame {
         objectName: "plate"
         x: -parent.x
         y: root.plateTop
-        width: parent.x + parent.width + Metrics.mm(2)
+        // The list beside a card lies on the ground.
+        width: root.carded && !root.upright ? piece.width : parent.x + parent.width + Metrics.mm(2)
         height: root.plateEnd - y
         visible: !root.isEmpty
         color: Theme.cloth
@@ -206,20 +222,21 @@ CornerFrame {
     }
     PiecePane {
         id: piece
+        readonly property bool whole: acted || root.carded
         told: root.bench.parts.length > 0 ? 0 : step.toldHere
-        visible: !root.isEmpty && !root.isWaiting && !root.numbered
-        x: acted && !root.upright ? -parent.x : 0
-        y: root.plateTop + (acted ? 0 : Metrics.mm(1.5))
+        visible: !root.isEmpty && !root.isWaiting && !root.sized && !root.numbered
+        x: whole && !root.upright ? -parent.x : 0
+        y: root.plateTop + (whole ? 0 : Metrics.mm(1.5))
         bench: root.bench
-        width: root.upright ? parent.width : (carded ? 0.52 : acted ? 0.46 : dimensioned ? 0.42 : 0.34) * parent.width
+        width: root.upright ? parent.width : (root.carded ? 0.56 : acted ? 0.46 : dimensioned ? 0.42 : 0.34) * parent.width
         // On an upright tablet the words are below it and get their room first.
-        height: (root.upright ? Math.max(0, Math.min((root.plateEnd - root.plateTop) * 0.36, root.plateEnd - root.plateTop - Metrics.mm(44))) : root.plateEnd - root.plateTop) - (acted ? 0 : Metrics.mm(3))
+        height: (root.upright ? Math.max(0, Math.min((root.plateEnd - root.plateTop) * (root.carded ? 0.55 : 0.36), root.plateEnd - root.plateTop - Metrics.mm(root.carded ? 38 : 44))) : root.plateEnd - root.plateTop) - (whole ? 0 : Metrics.mm(3))
     }
     StepPane {
         id: step
         visible: !root.isWaiting && !root.numbered
         bench: root.bench
-        x: piece.visible && !root.upright ? piece.x + piece.width + Metrics.mm(5) : 0
+        x: piece.visible && !root.upright ? piece.x + piece.width + Metrics.mm(root.carded ? 3 : 5) : 0
         y: root.upright && piece.visible ? piece.y + piece.height + Metrics.mm(2) : root.plateTop + Metrics.mm(1)
         width: parent.width - x
         height: root.plateEnd - y - Metrics.mm(1)

@@ -10,6 +10,7 @@ CornerFrame {
 
     required property BenchViewModel bench
     required property WatchViewModel watch
+    required property SettingsViewModel settings
 
     function done() {
         stepDone();
@@ -91,9 +92,10 @@ CornerFrame {
         anchors.top: heading.bottom
         anchors.topMargin: Metrics.mm(2) + (act.above ? act.height + Metrics.mm(2) : 0)
         anchors.bottom: parent.bottom
+        anchors.bottomMargin: marking.visible && !root.bench.hasAct ? marking.height + Metrics.mm(2) : 0
         width: parent.width
         beside: root.bench.hasAct && !act.above ? act.width + Metrics.mm(5) : 0
-        besideHeight: beside > 0 ? act.height : 0
+        besideHeight: beside > 0 ? (root.bench.figure.byMarking ? height : act.height) : 0
         paragraphs: root.paragraphs()
         numbered: root.bench.parts.length > 0 ? 0 : root.bench.sentences.length
     }
@@ -106,10 +108,27 @@ CornerFrame {
         visible: root.bench.hasAct && (above || pages.page === 0)
         anchors.top: heading.bottom
         anchors.topMargin: Metrics.mm(2)
-        anchors.right: parent.right
-        width: Metrics.mm(76)
-        height: Metrics.mm(51)
+        x: above && root.bench.figure.byMarking ? 0 : parent.width - width
+        // It leaves room for the words where a key stands below it, and for the key where that stands beside it.
+        width: Metrics.mm(root.bench.figure.byMarking ? 54 : 76)
+        height: width * 51 / 76
         drawing: root.bench.act
         numbered: root.bench.parts.length > 0 ? 0 : root.bench.sentences.length
+    }
+    // Another way of marking a window has other numbers, so that the bench is where it is to be seen.
+    BenchKey {
+        id: marking
+        x: parent.width - width
+        y: (act.above ? act.y + act.height : parent.height) - height
+        visible: root.bench.figure.byMarking && (act.above || pages.page === 0)
+        offers: ScreenAction {
+            name: "turnMarking"
+            text: root.settings.byBorders ? qsTr("By marks") : qsTr("By borders")
+            enabled: root.bench.figure.byMarking
+            onTriggered: {
+                root.settings.turnMarking();
+                root.over();
+            }
+        }
     }
 }

@@ -3,7 +3,7 @@ import Mountwright.Components
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The drawing on the plate: the card of an act with several numbers, the piece with the number in its dimension, what the
+// The drawing on the plate: the card of an act that sets out or measures a board's back, the piece with the number in its dimension, what the
 // hand does, or the piece as it stands.
 Item {
     id: root
@@ -21,8 +21,6 @@ Item {
         anchors.fill: parent
         visible: shown
         figure: root.bench.figure
-        // Beside the title it is read at a glance, or left to its own screen.
-        shortest: Metrics.mm(20)
     }
     PieceView {
         objectName: "plateDrawing"

@@ -174,6 +174,17 @@ const std::vector<State>& states() {
     }
     return true;
   };
+  // In an act that holds such a step, at a number.
+  static const auto kAtNumber = [](const QString& step, const std::string& number) {
+    return [step, number](Stage& stage) {
+      if (!kAct(step)(stage)) return false;
+      auto* figure = stage.desk().bench().figure();
+      while (!core::base::endsWith(figure->currentId(), number)) {
+        if (!figure->forward()) return false;
+      }
+      return true;
+    };
+  };
   // The four borders in place of the marks.
   static const auto kBorders = [](Stage& stage) {
     stage.desk().settings().turnMarking();
@@ -355,20 +366,24 @@ const std::vector<State>& states() {
       {"more-act", "more", kChart, kAct("/mitre@")},
       {"more-act-long", "more", kChart, kAct("/gum-cloth")},
       {"bench-act", "bench", kChart, kAct("/tear-hinges")},
-      {"bench-strips", "bench", kChart, kAct("/cut-strips@inner")},
-      {"bench-arch", "bench", kTide, kRadius},
-      {"number-arch", "number", kTide, kRadius},
-      {"bench-card", "bench", kChart, kAct("/mark-window@top")},
-      {"card-marks", "card", kChart, kShort("/mark-window@under")},
-      {"card-borders", "card", kChart, kBorders},
-      {"card-inches", "card", kHeron, kShort("/mark-window@")},
-      {"card-arch", "card", kTide, kRadius},
-      {"card-depth", "card", kChart, kDepth},
       {"bench-strips", "bench", kChart, kAct("/cut-strips@")},
       {"bench-strips-second", "bench", kChart,
        [](Stage& s) { return kAct("/cut-strips@")(s) && s.desk().bench().figure()->forward(); }},
       {"bench-blank", "bench", kChart, kAct("/cut-blank@top")},
       {"bench-line", "bench", kHeron, kAct("/rule@")},
+      {"bench-arch", "bench", kTide, kAct("/set-out@top")},
+      {"bench-card", "bench", kChart, kAct("/mark-window@top")},
+      {"card-marks", "bench", kChart, kShort("/mark-window@under")},
+      {"card-borders", "bench", kChart, kBorders},
+      {"card-inches", "bench", kHeron, kShort("/mark-window@")},
+      {"card-arch", "bench", kTide, kRadius},
+      {"card-depth", "bench", kChart, kDepth},
+      {"card-sill", "bench", kTide, kAtNumber("/set-out@top", "mark.bottom")},
+      {"card-lines", "bench", kChart, kAtNumber("/mark-window@top", "mark.top")},
+      {"card-measured", "bench", kChart, kAtNumber("/measure-window@", "sight.height")},
+      {"sizes-one", "bench", kChart, kAct("/cut-back")},
+      {"sizes-three", "bench", kTide, kShort("/cut-blank@")},
+      {"sizes-inches", "bench", kHeron, kShort("/cut-blank@")},
       {"bench-spandrel", "bench", kTide, kAct("/cut@crown")},
       {"bench-wash", "bench", kTide, kAct("/wash@shallows")},
       {"short-boards", "bench", kChart, kShort("/cut-blank@")},
@@ -405,8 +420,6 @@ const std::vector<State>& states() {
          return bench.wayKeys().size() == 2;
        }},
       {"bench-trials", "bench", kChart, kTwoTrials},
-      {"number", "number", kChart, kCaution},
-      {"number-inches", "number", kHeron, kFraction},
       {"far", "far", kChart, kCaution},
       {"far-inches", "far", kHeron, kFraction},
       {"far-strips", "far", kChart, kAct("/cut-strips@")},
@@ -634,8 +647,8 @@ const std::vector<State>& states() {
 }
 
 bool isOfBench(const State& state) {
-  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend", "card",  "number", "far",
-                                                    "made",  "room", "off",  "jobs",   "job",  "alert", "cutting"};
+  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend",  "far",    "made",
+                                                    "room",  "off",  "jobs", "job",    "alert", "cutting"};
   return std::count(kScreens.begin(), kScreens.end(), state.screen) > 0;
 }
 

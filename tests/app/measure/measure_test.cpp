@@ -345,7 +345,7 @@ TEST_CASE("the figure being worked subtends 45 minutes of arc as it is really dr
   int figures = 0;
   for (const Visit& visit : visits()) {
     const std::string& screen = visit.state->screen;
-    const bool shows = screen == "bench" || screen == "card" || screen == "number" || screen == "far";
+    const bool shows = screen == "bench" || screen == "far";
     if (!shows || visit.whole.isEmpty()) continue;
     // On the card it stands at its place among the others as well, as large as a label.
     double largest = 0;
