@@ -8,6 +8,7 @@
 #include <QStringList>
 
 #include "app/viewmodels/names.h"
+#include "app/viewmodels/wet_piece.h"
 #include "app/workbench/workbench.h"
 #include "core/waits/telling.h"
 
@@ -20,9 +21,16 @@ class AlertViewModel : public QObject {
   Q_PROPERTY(bool up READ up NOTIFY changed FINAL)
   Q_PROPERTY(QString identity READ identity NOTIFY changed FINAL)  // changes when another alert takes the screen
   Q_PROPERTY(bool high READ high NOTIFY changed FINAL)
-  Q_PROPERTY(QString piece READ piece NOTIFY changed FINAL)  // which piece and which wait
+  Q_PROPERTY(QString piece READ piece NOTIFY changed FINAL)  // the artwork's name
+  // Which of its waits: with the board or strip, and without.
+  Q_PROPERTY(QStringList whats READ whats NOTIFY changed FINAL)
+  // The word to be read first: "Test now", the act to be done, "Likely closed". And what goes with it: the touch test
+  // as a question, or the remedy.
   Q_PROPERTY(QString act READ act NOTIFY changed FINAL)
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
+  // The piece in its materials, and where what is wet lies on it.
+  Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
+  Q_PROPERTY(QRectF wet READ wet NOTIFY changed FINAL)
   Q_PROPERTY(QString now READ now NOTIFY changed FINAL)      // "11:18"
   Q_PROPERTY(QString times READ times NOTIFY changed FINAL)  // "" where the times are known; the bar says them
   // A window that may close: "may close 11:25", "likely gone 11:37"; the first is "" from then on, both without a
@@ -56,8 +64,11 @@ class AlertViewModel : public QObject {
   QString identity() const { return m_identity; }
   bool high() const { return m_alert.high(); }
   QString piece() const { return m_piece; }
+  QStringList whats() const { return m_whats; }
   QString act() const { return m_act; }
   QString test() const { return m_test; }
+  PieceDrawing drawing() const { return m_wet.drawing; }
+  QRectF wet() const { return m_wet.wet; }
   QString now() const { return m_now; }
   QString times() const { return m_times; }
   QString mayClose() const { return m_mayClose; }
@@ -101,6 +112,10 @@ class AlertViewModel : public QObject {
   bool m_released = false;
   QString m_identity;
   QString m_piece;
+  QStringList m_whats;
+  WetPiece m_wet;
+  std::string m_drawnJob;
+  DrawnOnce m_drawn;
   QString m_act;
   QString m_test;
   QString m_now;

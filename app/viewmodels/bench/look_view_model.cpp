@@ -1,5 +1,7 @@
 #include "app/viewmodels/bench/look_view_model.h"
 
+#include <algorithm>
+
 #include "app/convert/text.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
@@ -7,18 +9,21 @@
 
 namespace app::viewmodels {
 
-void LookViewModel::show(const core::jobs::JobAt* job, const std::string& zone) {
+void LookViewModel::show(const core::jobs::JobAt* job, const std::string& zone, const std::string& wait) {
   m_wait.clear();
   m_answers = {};
   m_doubt.reset();
   m_test.clear();
+  m_piece = job == nullptr ? QString() : pieceName(job->state().plan->design.job.title);
   if (job != nullptr && showDoubt(*job, zone)) {
     emit changed();
     return;
   }
   const auto tests = job == nullptr ? std::vector<core::jobs::TouchTest>() : core::jobs::touchTests(*job);
   if (!tests.empty()) {
-    const core::jobs::RunningWait& run = job->state().waits.at(tests.front().wait);
+    const auto asked =
+        std::find_if(tests.begin(), tests.end(), [&](const core::jobs::TouchTest& test) { return test.wait == wait; });
+    const core::jobs::RunningWait& run = job->state().waits.at((asked == tests.end() ? tests.front() : *asked).wait);
     m_wait = run.id;
     m_title = waitName(run);
     m_test = convert::toQt(run.wait->test);

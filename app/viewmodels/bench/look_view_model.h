@@ -18,6 +18,7 @@ class LookViewModel : public QObject {
   QML_ELEMENT
   QML_UNCREATABLE("handed down by the program")
   Q_PROPERTY(bool present READ present NOTIFY changed FINAL)
+  Q_PROPERTY(QString piece READ piece NOTIFY changed FINAL)  // the artwork's name
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
   // This is true while the maker is asked to confirm a result far from the expected one, which goes before any test.
@@ -31,10 +32,12 @@ class LookViewModel : public QObject {
   using Ask = std::function<void(const core::intents::Intent&)>;
   explicit LookViewModel(Ask ask, QObject* parent = nullptr) : QObject(parent), m_ask(std::move(ask)) {}
 
-  // Shows the wait whose touch test is due first, which the bench names while no step can be started.
-  void show(const core::jobs::JobAt* job, const std::string& zone);
+  // Shows a test that was asked for, where that wait still has one; else the one that is due first, which the bench
+  // names while no step can be started.
+  void show(const core::jobs::JobAt* job, const std::string& zone, const std::string& wait = {});
 
   bool present() const { return !m_wait.empty(); }
+  QString piece() const { return m_piece; }
   QString title() const { return m_title; }
   QString test() const { return m_test; }
   bool doubted() const { return m_doubt.has_value(); }
@@ -61,6 +64,7 @@ class LookViewModel : public QObject {
 
   Ask m_ask;
   std::string m_wait;
+  QString m_piece;
   QString m_title;
   QString m_test;
   TestAnswers m_answers;
