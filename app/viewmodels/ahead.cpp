@@ -39,10 +39,12 @@ Ahead aheadOf(const core::workflow::Agenda& agenda, std::int64_t nowUtcMilliseco
       if (left != agenda.steps().end()) hands += left->work.likely.inMinutes();
     }
   }
-  if (acts > 0)
+  if (acts == 1) {
+    ahead.today = QCoreApplication::translate("ahead", "today one act, %1 by hand, without a break").arg(said(hands));
+  } else if (acts > 1) {
     ahead.today =
-        QCoreApplication::translate("ahead", "today %n act(s), %1 by hand, worked without a break", nullptr, acts)
-            .arg(said(hands));
+        QCoreApplication::translate("ahead", "today %1 acts, %2 by hand, without a break").arg(acts).arg(said(hands));
+  }
   return ahead;
 }
 

@@ -22,4 +22,10 @@ double PieceItem::mmPerPixel() const {
   return m_drawing.piece ? 1 / painting::fitted(m_drawing, size(), m_hairline).m11() : 0;
 }
 
+QRectF PieceItem::placed(const QRectF& part) const {
+  if (!m_drawing.piece) return {};
+  const QRectF whole(0, 0, m_drawing.piece->width, m_drawing.piece->height);
+  return painting::fitted(m_drawing, size(), m_hairline).mapRect(part.isNull() ? whole : part);
+}
+
 }  // namespace app::viewmodels

@@ -28,6 +28,8 @@ class PieceItem : public QQuickPaintedItem {
   // These return the place on the piece under a place of the item, in mm, and the size of a pixel in mm.
   Q_INVOKABLE QPointF onPiece(double x, double y) const;
   Q_INVOKABLE double mmPerPixel() const;
+  // Returns where a part of the piece, in mm, lies in the item; the whole of it for a null one.
+  Q_INVOKABLE QRectF placed(const QRectF& part) const;
 
  signals:
   void changed();

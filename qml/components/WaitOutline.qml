@@ -52,7 +52,8 @@ Item {
         }
     }
     Shape {
-        visible: root.area.length > 0 && !root.closed
+        // An outline wholly out of the room would be drawn past it: an empty clip clips nothing.
+        visible: root.area.length > 0 && !root.closed && root.edge[0].x < root.width
         width: root.width
         height: root.height
 

@@ -4,6 +4,7 @@
 
 #include "app/convert/text.h"
 #include "app/viewmodels/names.h"
+#include "app/viewmodels/standing.h"
 #include "app/viewmodels/times.h"
 #include "app/viewmodels/told_wait.h"
 #include "app/words/words.h"
@@ -68,15 +69,16 @@ void AlertViewModel::show(const core::jobs::JobAt& job) {
     return;
   }
   const core::jobs::RunningWait& run = found->second;
-  const core::waits::WaitState state = job.waitState(run);
   const auto& workflow = job.state().plan->workflow;
   m_identity = toQt(m_alert.job + '|' + m_alert.wait + '|' + std::string(core::intents::name(m_alert.alert)));
   m_piece = pieceName(job.state().plan->design.job.title);
+  m_shortPiece = shortNames(m_workbench.jobs())[m_alert.job];
   m_whats = {waitName(run), toQt(run.wait->title)};
   m_whats.removeDuplicates();
   if (m_drawnJob != m_alert.job) m_drawn = {};
   m_drawnJob = m_alert.job;
   m_wet = wetPiece(m_drawn, job.state(), run);
+  m_state = words::waitUntil(run.wait->kind);
   m_now = clockTime(job.now().utcMilliseconds, job.now().utcMilliseconds, m_clock.zone());
   m_shortly = core::alerts::mayBePutOff(job, m_alert, Duration::minutes(core::alerts::kSnoozeMinutes[0]));
   m_later = core::alerts::mayBePutOff(job, m_alert, Duration::minutes(core::alerts::kSnoozeMinutes[1]));
@@ -101,7 +103,6 @@ void AlertViewModel::show(const core::jobs::JobAt& job) {
   m_mayClose = told.mayClose;
   m_gone = told.gone;
   showBar(told.told);
-  m_why = whyText(state);
 }
 
 // Over the minutes until the window is likely gone; without a window there is no bar.

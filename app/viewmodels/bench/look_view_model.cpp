@@ -4,6 +4,7 @@
 
 #include "app/convert/text.h"
 #include "app/viewmodels/times.h"
+#include "app/viewmodels/told_wait.h"
 #include "app/words/words.h"
 #include "core/jobs/touch_tests.h"
 
@@ -14,6 +15,9 @@ void LookViewModel::show(const core::jobs::JobAt* job, const std::string& zone, 
   m_answers = {};
   m_doubt.reset();
   m_test.clear();
+  m_wet = {};
+  m_state.clear();
+  m_times.clear();
   m_piece = job == nullptr ? QString() : pieceName(job->state().plan->design.job.title);
   if (job != nullptr && showDoubt(*job, zone)) {
     emit changed();
@@ -28,8 +32,15 @@ void LookViewModel::show(const core::jobs::JobAt* job, const std::string& zone, 
     m_title = waitName(run);
     m_test = convert::toQt(run.wait->test);
     m_answers = answersTo(*run.wait);
+    m_times = toldWait(*job, run, zone).sentence;
+    draw(*job, run);
   }
   emit changed();
+}
+
+void LookViewModel::draw(const core::jobs::JobAt& job, const core::jobs::RunningWait& run) {
+  m_wet = wetPiece(m_drawn, job.state(), run);
+  m_state = words::waitUntil(run.wait->kind);
 }
 
 bool LookViewModel::showDoubt(const core::jobs::JobAt& job, const std::string& zone) {
@@ -45,6 +56,7 @@ bool LookViewModel::showDoubt(const core::jobs::JobAt& job, const std::string& z
     }
     m_wait = run.id;
     m_title = waitName(run);
+    draw(job, run);
     const core::waits::ClockReading& looked = run.looks.back().first;
     const auto passed = core::waits::elapsedBetween(run.started, looked, job.shop().clockLog).time;
     const core::units::Span expected = job.expectedOpening(run);

@@ -8,6 +8,7 @@
 #include <set>
 
 #include "app/viewmodels/names.h"
+#include "app/viewmodels/wet_piece.h"
 #include "core/intents/intent.h"
 #include "core/jobs/job_state.h"
 
@@ -21,6 +22,11 @@ class LookViewModel : public QObject {
   Q_PROPERTY(QString piece READ piece NOTIFY changed FINAL)  // the artwork's name
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
+  // The piece in its materials, and where on it lies what is tested; what is told of the wait.
+  Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
+  Q_PROPERTY(QRectF wet READ wet NOTIFY changed FINAL)
+  Q_PROPERTY(QString state READ state NOTIFY changed FINAL)
+  Q_PROPERTY(QString times READ times NOTIFY changed FINAL)
   // This is true while the maker is asked to confirm a result far from the expected one, which goes before any test.
   Q_PROPERTY(bool doubted READ doubted NOTIFY changed FINAL)
   // The answers are in the technique's words; one is "" where a touch test of the wait cannot have it.
@@ -40,6 +46,10 @@ class LookViewModel : public QObject {
   QString piece() const { return m_piece; }
   QString title() const { return m_title; }
   QString test() const { return m_test; }
+  PieceDrawing drawing() const { return m_wet.drawing; }
+  QRectF wet() const { return m_wet.wet; }
+  QString state() const { return m_state; }
+  QString times() const { return m_times; }
   bool doubted() const { return m_doubt.has_value(); }
   QString notYetWord() const { return m_answers.notYet; }
   QString foundWord() const { return m_answers.found; }
@@ -60,6 +70,7 @@ class LookViewModel : public QObject {
 
  private:
   bool showDoubt(const core::jobs::JobAt& job, const std::string& zone);
+  void draw(const core::jobs::JobAt& job, const core::jobs::RunningWait& run);
   void answer(core::intents::Verdict verdict);
 
   Ask m_ask;
@@ -67,6 +78,10 @@ class LookViewModel : public QObject {
   QString m_piece;
   QString m_title;
   QString m_test;
+  WetPiece m_wet;
+  DrawnOnce m_drawn;
+  QString m_state;
+  QString m_times;
   TestAnswers m_answers;
   std::optional<core::intents::LookAt> m_doubt;
   std::string m_looked;  // id of the act that recorded that touch test

@@ -19,38 +19,8 @@ using core::units::Duration;
 // As far as any screen shows outlines.
 constexpr double kHoursShown = 12;
 
-// The word of a title that tells jobs apart on a shelf: the first that is no article.
-QString wordOf(const workbench::JobEntry& job) {
-  static const QStringList kArticles = {QStringLiteral("a"), QStringLiteral("an"), QStringLiteral("the")};
-  const QStringList words = pieceName(job.title).split(QLatin1Char(' '), Qt::SkipEmptyParts);
-  for (const QString& word : words) {
-    if (!kArticles.contains(word.toLower())) return capitalised(word);
-  }
-  return words.isEmpty() ? convert::toQt(job.reference) : words.front();
-}
-
 bool isTestNow(core::waits::Telling telling) {
   return telling == core::waits::Telling::TestNow || telling == core::waits::Telling::TackNow;
-}
-
-QString titleOf(const workbench::JobEntry& job) { return pieceName(job.title); }
-
-// By job; pieces of one word, or of one title, are told apart by their references, or by their places among the jobs.
-std::map<std::string, QString> toldApart(const std::vector<workbench::JobEntry>& jobs,
-                                         QString (*name)(const workbench::JobEntry&)) {
-  std::map<QString, int> uses;
-  for (const auto& job : jobs) ++uses[name(job)];
-  std::map<std::string, QString> tags;
-  std::map<QString, int> met;
-  for (const auto& job : jobs) {
-    QString tag = name(job);
-    if (uses[tag] > 1) {
-      const int number = ++met[tag];
-      tag += QLatin1Char(' ') + (job.reference.empty() ? QString::number(number) : convert::toQt(job.reference));
-    }
-    tags[job.id] = tag;
-  }
-  return tags;
 }
 
 }  // namespace
@@ -60,8 +30,8 @@ ShelfModel::ShelfModel(workbench::Workbench& workbench, const clocks::Clock& clo
 
 void ShelfModel::refresh() {
   std::vector<std::pair<core::jobs::TouchTest, Row>> found;
-  const auto tags = toldApart(m_workbench.jobs(), wordOf);
-  const auto titles = toldApart(m_workbench.jobs(), titleOf);
+  const auto tags = shortNames(m_workbench.jobs());
+  const auto titles = titlesApart(m_workbench.jobs());
   for (const workbench::JobEntry& entry : m_workbench.jobs()) {
     if (entry.rests || m_workbench.job(entry.id) == nullptr) continue;
     const core::jobs::JobAt job = m_workbench.at(entry.id);

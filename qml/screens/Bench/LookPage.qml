@@ -19,8 +19,10 @@ CornerFrame {
         look.leave();
         over();
     }
+    // To where it was asked for.
     function back() {
-        done();
+        look.leave();
+        leave();
     }
 
     doneAction.filled: false
@@ -38,6 +40,7 @@ CornerFrame {
         ScreenAction {
             name: "pastIt"
             text: root.look.pastItWord
+            sign: "past"
             enabled: text !== "" && !root.look.doubted
             place: ScreenAction.AboveDone
             onTriggered: {
@@ -48,6 +51,7 @@ CornerFrame {
         ScreenAction {
             name: "affirm"
             text: root.look.doubted ? qsTr("It was so") : root.look.foundWord
+            sign: root.look.doubted ? "" : "within"
             place: ScreenAction.AboveDone
             onTriggered: {
                 if (root.look.doubted)
@@ -60,6 +64,7 @@ CornerFrame {
         ScreenAction {
             name: "notYet"
             text: root.look.notYetWord
+            sign: "before"
             enabled: text !== "" && !root.look.doubted
             place: ScreenAction.AboveDone
             onTriggered: {
@@ -70,9 +75,15 @@ CornerFrame {
     ]
 
     Column {
+        id: said
         width: parent.width
-        spacing: Metrics.mm(5)
+        spacing: Metrics.mm(3)
 
+        ArtworkName {
+            width: parent.width
+            visible: text !== ""
+            text: root.look.piece
+        }
         Words {
             width: parent.width
             text: root.look.title
@@ -84,10 +95,28 @@ CornerFrame {
             text: root.look.test === "" ? qsTr("Touch it at the edge, out of sight.") : root.look.test
         }
         Words {
+            objectName: "times"
+            width: parent.width
+            visible: text !== ""
+            text: root.look.times
+            color: Theme.quiet
+            font.pixelSize: Metrics.label
+        }
+        Words {
             width: parent.width
             text: root.look.doubted ? qsTr("It counts as found until you say that it was a slip. Times are learned from it once you say that it was so. Done and Back leave it open.") : qsTr("Go by touch; times are estimates.")
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }
+    }
+    WetPiece {
+        objectName: "tested"
+        visible: height >= Metrics.mm(24)
+        y: said.height + Metrics.mm(4)
+        width: Math.min(parent.width, height * 1.4)
+        height: root.shelfTop - y
+        drawing: root.look.drawing
+        wet: root.look.wet
+        says: root.look.state
     }
 }
