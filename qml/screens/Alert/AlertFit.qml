@@ -23,7 +23,7 @@ QtObject {
 
     readonly property double pitch: 0.88
     // What hangs below the line needs air before the sentence; capitals and short letters need less.
-    readonly property double below: /[gjpqy,;]/.test(word) ? 0.1 : -0.05
+    readonly property double below: /[gjpqy,;]/.test(word) ? 0.2 : -0.05
     readonly property double gap: Metrics.mm(3.4)
     readonly property list<int> wordSizes: [Metrics.farFigure, Metrics.figureLarge, Metrics.farText]
     readonly property list<int> sentenceSizes: [Metrics.farText, Metrics.farLabel]

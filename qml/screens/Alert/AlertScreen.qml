@@ -16,8 +16,8 @@ ScreenBase {
     readonly property double wordsRight: width - margin
     // Beside the keys that put it off.
     readonly property double narrowRight: later.visible || shortly.visible ? later.x - Metrics.gap : wordsRight
-    readonly property double pictureWidth: upright ? Metrics.mm(44) : Metrics.mm(51)
-    readonly property double wordsLeft: alert.pictured ? margin + pictureWidth + (upright ? Metrics.mm(4) : Metrics.gap) : margin
+    readonly property double pictureWidth: upright ? Metrics.mm(44) : Metrics.mm(48)
+    readonly property double wordsLeft: alert.pictured ? margin + pictureWidth + Metrics.mm(4) : margin
     // The head: which piece, and which of its waits. On a tablet that stands upright it stands beside the drawing.
     readonly property double headLeft: upright ? wordsLeft : Math.max(wordsLeft, now.x + now.implicitWidth + Metrics.mm(4))
     readonly property double headRoom: wordsRight - headLeft

@@ -45,7 +45,7 @@ TouchKey {
 
     WetPiece {
         id: picture
-        x: Metrics.mm(2)
+        x: Metrics.mm(2.6)
         y: root.inset
         width: Metrics.mm(24)
         height: root.height - 2 * root.inset
