@@ -28,6 +28,13 @@ ScreenBase {
     // From the upper edge to where words of the content end, and the plate under a drawing.
     readonly property double wordsRight: width - Metrics.corner - Metrics.edge - Metrics.gap
 
+    // What is printed on a key is its own.
+    function shelfParent(raised: bool): Item {
+        if (raised)
+            return waits;
+        return place;
+    }
+
     doneAction.place: ScreenAction.Corner
     doneAction.filled: true
     doneAction.sign: "done"
@@ -70,7 +77,7 @@ ScreenBase {
         }
     }
     ShelfView {
-        parent: waits.visible ? waits : place
+        parent: root.shelfParent(waits.visible)
         anchors.fill: parent
         visible: root.shelfShown && !root.shelfCovered
         shelf: root.shelf

@@ -118,8 +118,8 @@ Item {
             const done = findChild(bench, "done");
             verify(done.visible && !done.enabled);
             verify(shownKeys(bench).length <= 6);
-            compare(findChild(key, "act").text, demo.meanwhile.act);
-            verify(/: done by \d{1,2}:\d\d$/.test(findChild(key, "terms").text), findChild(key, "terms").text);
+            compare(findChild(key, "meanwhileAct").text, demo.meanwhile.act);
+            verify(/: done by \d{1,2}:\d\d$/.test(findChild(key, "meanwhileTerms").text), findChild(key, "meanwhileTerms").text);
             const piece = demo.bench.shortPiece;
             press(key, 300, 90);
             verify(demo.bench.shortPiece !== piece);

@@ -25,11 +25,20 @@ ScreenBase {
     readonly property var head: headed()
     readonly property double wordsBottom: (bar.visible ? bar.y : heard.above) - Metrics.mm(2)
 
+    // Those that say anything.
+    function lines(first: string, second: string): var {
+        const said = [];
+        for (const one of [first, second]) {
+            if (one !== "")
+                said.push(one);
+        }
+        return said;
+    }
     // As much of both as has room behind each other; else one below the other. The short name is that of the shelf.
     function headed(): var {
         const names = [alert.piece, alert.shortPiece];
-        const nameWidth = name => serif.advanceWidth(name) / 100 * Metrics.farName;
-        const whatWidth = what => fit.plain.advanceWidth(what) / 100 * Metrics.farLabel;
+        const nameWidth = name => fit.widthOf(name, serif) / 100 * Metrics.farName;
+        const whatWidth = what => fit.widthOf(what, fit.plain) / 100 * Metrics.farLabel;
         const whats = alert.whats;
         if (!upright) {
             for (const name of names) {
@@ -99,8 +108,8 @@ ScreenBase {
         id: fit
         word: root.alert.act
         sentence: root.alert.test
-        more: [root.alert.times, others.text].filter(one => one !== "")
-        shortly: [root.alert.times, others.count].filter(one => one !== "")
+        more: root.lines(root.alert.times, others.text)
+        shortly: root.lines(root.alert.times, others.count)
         left: root.upright ? root.margin : root.wordsLeft
         top: (root.upright && root.alert.pictured ? Math.max(root.headBottom, picture.y + picture.height) : root.headBottom) + Metrics.mm(1.6)
         bottom: root.wordsBottom
@@ -170,7 +179,7 @@ ScreenBase {
     QtObject {
         id: others
         readonly property string count: names.length === 0 ? "" : qsTr("and %1 more").arg(names.length)
-        readonly property list<string> names: root.alert.others
+        readonly property var names: root.alert.others
         readonly property int rest: names.length - 2
         readonly property string text: names.length === 0 ? "" : names.length === 1 ? qsTr("Also: %1").arg(names[0]) : rest === 0 ? qsTr("Also: %1; %2").arg(names[0]).arg(names[1]) : qsTr("Also: %1; %2; and %3 more").arg(names[0]).arg(names[1]).arg(rest)
     }

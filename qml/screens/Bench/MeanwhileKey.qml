@@ -60,14 +60,14 @@ TouchKey {
             }
         }
         Words {
-            objectName: "act"
+            objectName: "meanwhileAct"
             width: parent.width
             text: root.meanwhile.act
             font.bold: true
             font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
         }
         Words {
-            objectName: "terms"
+            objectName: "meanwhileTerms"
             width: parent.width
             text: root.meanwhile.terms
             font.pixelSize: Metrics.label

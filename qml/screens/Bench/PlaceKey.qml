@@ -30,6 +30,7 @@ TouchKey {
     property double axisLeft: 0
     property double hour: 1
     property int foldHours: 3
+    readonly property string what: rests.length > 0 ? rests[0] : ""
     readonly property bool drawn: axisLeft > 0 && isWait
     readonly property double inset: Metrics.mm(1.4)
 
@@ -39,7 +40,7 @@ TouchKey {
     height: Metrics.benchKey
     offers: ScreenAction {
         name: "place" + root.index
-        text: [root.title, root.brief, root.rests.length > 0 ? root.rests[0] : ""].filter(part => part !== "").join(", ")
+        text: root.isReturn ? qsTr("Back to %1").arg(root.title) : (root.title === "" ? "" : root.title + ", ") + root.brief + (root.what === "" ? "" : ", " + root.what)
         onTriggered: root.taken()
     }
 
@@ -58,7 +59,7 @@ TouchKey {
         y: root.inset
         width: (root.drawn ? root.axisLeft : root.width) - Metrics.mm(2) - x
         height: root.height - 2 * root.inset
-        key: root.title + root.brief + root.rests.join() + root.isWait
+        key: root.title + root.brief + root.what + root.isWait
         tightest: 3
 
         Row {
@@ -97,7 +98,7 @@ TouchKey {
             objectName: "rest"
             width: parent.width
             visible: root.isWait && text !== ""
-            text: root.rests.length > 0 ? root.rests[pane.level < 2 ? 0 : Math.max(0, root.rests.length - 2)] : ""
+            text: pane.level < 2 || root.rests.length < 2 ? root.what : root.rests[root.rests.length - 2]
             font.pixelSize: Metrics.label
             lineHeight: 0.9
         }

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Mountwright.Components
 import Mountwright.Controls
@@ -60,14 +62,13 @@ CornerFrame {
         id: heading
         anchors.baseline: time.baseline
         x: time.width + Metrics.mm(3)
-        width: (root.outlined ? root.axisLeft - Metrics.mm(9) : root.rowsWidth) - x
+        width: (root.outlined && root.shelf.count > 0 ? root.axisLeft - Metrics.mm(9) : root.rowsWidth) - x
         text: root.places.count === 0 ? qsTr("Nothing is drying, and there is no other piece.") : qsTr("Go to")
         color: Theme.quiet
         font.pixelSize: Metrics.label
     }
     HourAxis {
         visible: root.outlined && root.shelf.count > 0
-        y: Metrics.mm(1)
         width: root.rowsWidth
         height: implicitHeight
         shelf: root.shelf
@@ -77,7 +78,8 @@ CornerFrame {
         folded: true
     }
     Column {
-        y: Metrics.mm(9.5)
+        // As high as leaves the last row its distance from the corners.
+        y: root.upright ? Metrics.mm(9) : root.shelfPlace.y - parent.y - 3 * (Metrics.benchKey + Metrics.gap)
         width: root.rowsWidth
         spacing: Metrics.gap
 
