@@ -13,7 +13,7 @@ namespace {
 using core::jobs::BenchPlace;
 
 // A job at rest is folded to be asked for its act: no more of them than are worth it, those that are due first.
-constexpr std::size_t kMostAtRest = 6;
+constexpr std::size_t kMostAtRest = 4;
 
 }  // namespace
 

@@ -24,7 +24,8 @@ void PlacesModel::refresh(const std::string& jobId) {
   std::vector<Row> rows;
   std::vector<Row> pieces;
   for (const workbench::JobEntry& entry : m_workbench.jobs()) {
-    if (entry.id == m_job || entry.archived || !entry.trouble.id.empty()) continue;
+    const bool isDone = entry.place == core::jobs::BenchPlace::Kind::Finished;
+    if (entry.id == m_job || entry.archived || isDone || !entry.trouble.id.empty()) continue;
     const bool waits = std::any_of(m_shelf.rows().begin(), m_shelf.rows().end(), [&](const ShelfModel::Row& row) {
       return row.job == entry.id && !row.piece.isEmpty();
     });
@@ -59,8 +60,9 @@ PlacesModel::Row PlacesModel::pieceRow(const workbench::JobEntry& entry) {
   row.shown.job = entry.id;
   row.shown.title = row.shown.piece = pieceName(nameOf(entry).toStdString());
   row.act = standingOf(m_workbench, entry, m_clock.zone()).where.section(QStringLiteral(" · "), 1);
-  // One at rest is not folded for its picture's sake.
-  if (entry.rests && m_workbench.jobs().size() > kPageSize * 2) return row;
+  // One at rest is folded for its picture only where it is looked at, and where there are few.
+  constexpr std::size_t kFew = 12;
+  if (!m_lookedAt || (entry.rests && m_workbench.jobs().size() > kFew)) return row;
   if (const auto* state = m_workbench.job(entry.id)) row.shown.wet.drawing = pieceOf(m_drawn[entry.id], *state);
   return row;
 }
@@ -158,8 +160,7 @@ void PlacesModel::enter() {
     m_page = 0;
     endResetModel();
   }
-  showAhead();
-  emit changed();
+  refresh(m_job);
 }
 
 void PlacesModel::leave() { m_lookedAt = false; }

@@ -43,7 +43,7 @@ ScreenBase {
         if (!upright) {
             for (const name of names) {
                 for (const what of whats) {
-                    if (nameWidth(name) + Metrics.mm(5) + whatWidth(what) <= headRoom)
+                    if (nameWidth(name) + Metrics.mm(4) + whatWidth(what) <= headRoom)
                         return {
                             "name": name,
                             "what": what,
@@ -98,7 +98,7 @@ ScreenBase {
     FarWords {
         id: what
         objectName: "what"
-        x: root.head.behind ? named.x + named.implicitWidth + Metrics.mm(5) : root.headLeft
+        x: root.head.behind ? named.x + named.implicitWidth + Metrics.mm(4) : root.headLeft
         y: root.head.behind ? named.y : named.y + named.height + Metrics.mm(1.4)
         width: root.wordsRight - x
         text: root.head.what

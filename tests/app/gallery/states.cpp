@@ -333,6 +333,16 @@ const std::vector<State>& states() {
       {"bench-inches", "bench", kHeron, kFraction},
       {"bench-waiting", "bench", kChart, [](Stage& s) { return kindIs(s, Kind::Waiting); }},
       {"bench-meanwhile", "bench", kBoth, kMeanwhile},
+      // A tack that is still to come, among the waits.
+      {"bench-tack", "bench", kTide,
+       [](Stage& s) {
+         return s.workUntil([&] {
+           const auto& rows = s.desk().shelf().rows();
+           const bool tack =
+               std::any_of(rows.begin(), rows.end(), [](const auto& row) { return row.told.isWindow && row.lead > 0; });
+           return tack && s.desk().bench().kind() == Kind::Waiting;
+         });
+       }},
       {"bench-undo", "bench", kChart,
        [](Stage& s) {
          return s.workUntil([&] {

@@ -60,8 +60,9 @@ ShownText textOf(const QQuickItem* item, double away, bool inKey) {
   const bool isClose = item->property("lineHeightMode").toInt() == kFixedHeight;
   const double pitch = isClose ? item->property("lineHeight").toDouble() : 0;
   const double lift = isClose ? metrics.ascent() - metrics.capHeight() : 0;
-  const double height = isClose ? (lines - 1) * pitch + metrics.capHeight() + metrics.descent()
-                                : item->property("contentHeight").toDouble();
+  const double hangs = isClose ? std::max(0.0, metrics.tightBoundingRect(shown.text).bottom()) : 0;
+  const double height =
+      isClose ? (lines - 1) * pitch + metrics.capHeight() + hangs : item->property("contentHeight").toDouble();
   // Of a single line only the letters need the room: its leading may reach beyond. Sizes are rounded up to pixels.
   const double needed = lines == 1 ? shown.capPixels : isClose ? lines * pitch : height;
   shown.fits = width <= item->width() + 1.5 && needed <= item->height() + 1.5 && !item->property("truncated").toBool();
