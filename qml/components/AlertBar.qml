@@ -2,7 +2,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import QtQuick.Shapes
-import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 

@@ -1,5 +1,4 @@
 import QtQuick
-import Mountwright.Controls
 import Mountwright.Theme
 
 // How large the words of an alert can stand: the word to be read first as large as it has room on two lines, then the
@@ -40,8 +39,8 @@ QtObject {
     }
 
     // Of a hundred pixels' letters, set as close as FarWords sets them. They stand on whole pixels: a hair more than they
-    // measure.
-    function widthOf(text: string, letters: FontMetrics): double {
+    // measure. `letters` are FontMetrics; the linter of Qt 6.4 does not live through a second function that says so.
+    function widthOf(text: string, letters: var): double {
         return 1.004 * letters.advanceWidth(text) - 1.2 * text.length;
     }
     // The lines a text takes; nought for none, and more than any screen has where a word of it is too wide.
