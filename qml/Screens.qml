@@ -26,7 +26,8 @@ QtObject {
                 "bench": root.desk.bench,
                 "shelf": root.desk.shelf,
                 "watch": root.desk.watch,
-                "off": root.desk.off
+                "off": root.desk.off,
+                "meanwhile": root.desk.meanwhile
             })
         },
         Row {
@@ -45,6 +46,24 @@ QtObject {
             given: ({
                 "look": root.desk.bench.look,
                 "watch": root.desk.watch,
+                "shelf": root.desk.shelf
+            })
+        },
+        Row {
+            name: "waits"
+            file: "Bench/WaitsPage"
+            given: ({
+                "places": root.desk.places,
+                "watch": root.desk.watch,
+                "shelf": root.desk.shelf
+            })
+        },
+        Row {
+            name: "test"
+            file: "Bench/LookPage"
+            on: "waits"
+            given: ({
+                "look": root.desk.places.look,
                 "shelf": root.desk.shelf
             })
         },

@@ -1,8 +1,10 @@
 #include "app/viewmodels/standing.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 #include "app/convert/text.h"
+#include "app/viewmodels/names.h"
 #include "app/viewmodels/told_wait.h"
 #include "app/words/words.h"
 #include "core/jobs/touch_tests.h"
@@ -16,7 +18,45 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("standing", text); }
 
+// The word of a title that tells jobs apart on a shelf: the first that is no article.
+QString wordOf(const workbench::JobEntry& job) {
+  static const QStringList kArticles = {QStringLiteral("a"), QStringLiteral("an"), QStringLiteral("the")};
+  const QStringList words = pieceName(job.title).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  for (const QString& word : words) {
+    if (!kArticles.contains(word.toLower())) return capitalised(word);
+  }
+  return words.isEmpty() ? toQt(job.reference) : words.front();
+}
+
+QString titleOf(const workbench::JobEntry& job) { return pieceName(job.title); }
+
+// By job; pieces of one word, or of one title, are told apart by their references, or by their places among the jobs.
+std::map<std::string, QString> toldApart(const std::vector<workbench::JobEntry>& jobs,
+                                         QString (*name)(const workbench::JobEntry&)) {
+  std::map<QString, int> uses;
+  for (const auto& job : jobs) ++uses[name(job)];
+  std::map<std::string, QString> tags;
+  std::map<QString, int> met;
+  for (const auto& job : jobs) {
+    QString tag = name(job);
+    if (uses[tag] > 1) {
+      const int number = ++met[tag];
+      tag += QLatin1Char(' ') + (job.reference.empty() ? QString::number(number) : toQt(job.reference));
+    }
+    tags[job.id] = tag;
+  }
+  return tags;
+}
+
 }  // namespace
+
+std::map<std::string, QString> shortNames(const std::vector<workbench::JobEntry>& jobs) {
+  return toldApart(jobs, wordOf);
+}
+
+std::map<std::string, QString> titlesApart(const std::vector<workbench::JobEntry>& jobs) {
+  return toldApart(jobs, titleOf);
+}
 
 QString nameOf(const workbench::JobEntry& entry) {
   const std::string& name = entry.title.empty() ? entry.reference : entry.title;

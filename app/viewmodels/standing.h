@@ -1,6 +1,9 @@
 #pragma once
 // The state of a job in words: its progress, what comes next, and the running wait that is tested first.
 #include <QString>
+#include <map>
+#include <string>
+#include <vector>
 
 #include "app/workbench/workbench.h"
 
@@ -19,6 +22,11 @@ struct Standing {
 
 // Returns its title, or its reference where it has none; a substitute where neither can be read.
 QString nameOf(const workbench::JobEntry& entry);
+
+// Returns a name for each job by which it is known among these: a word of its title, as for the shelf, or the title up
+// to its first comma. Jobs of one name are told apart by their references, or by their places.
+std::map<std::string, QString> shortNames(const std::vector<workbench::JobEntry>& jobs);
+std::map<std::string, QString> titlesApart(const std::vector<workbench::JobEntry>& jobs);
 
 Standing standingOf(const workbench::Workbench& workbench, const workbench::JobEntry& entry, const std::string& zone);
 

@@ -30,19 +30,29 @@ BenchViewModel::BenchViewModel(workbench::Workbench& workbench, const clocks::Cl
     : QObject(parent),
       m_workbench(workbench),
       m_clock(clock),
-      m_look([this](const core::intents::Intent& intent) { ask(intent); }) {}
+      m_look([this](const core::intents::Intent& intent) { ask(intent); }) {
+  m_later.setSingleShot(true);
+  connect(&m_later, &QTimer::timeout, this, &BenchViewModel::refresh);
+}
 
 void BenchViewModel::selectJob(const std::string& jobId) {
+  const std::string before = m_jobId;
   if (m_jobId != jobId) {
     m_refusal.clear();
     m_considered = {};
   }
   m_jobId = jobId;
   refresh();
+  if (before != jobId && !before.empty()) emit left(before);
 }
 
 void BenchViewModel::setTrouble(const QString& trouble) {
   m_trouble = trouble;
+  refresh();
+}
+
+void BenchViewModel::tellRefusal(const QString& refusal) {
+  m_refusal = refusal;
   refresh();
 }
 
@@ -67,7 +77,7 @@ void BenchViewModel::refresh() {
   m_redo.clear();
   m_faults.clear();
   m_offers.clear();
-  m_canBegin = m_begun = false;
+  m_canBegin = m_begun = m_justDone = false;
   m_drawing = {};
   m_act = {};
   m_title = tr("No job on the bench");
@@ -110,6 +120,7 @@ void BenchViewModel::showPlace(const JobAt& job) {
   showSteps(job, place);
   m_next = nextText(job, place);
   showAbove(job, place);
+  showJustDone(job, place);
   switch (place.kind) {
     case BenchPlace::Kind::Step:
       m_kind = Kind::Step;
@@ -290,6 +301,18 @@ void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
   m_above = QStringLiteral("✓ ") +
             tr("%1 %2").arg(actName(workflow, job.way(), core::jobs::doneTogether(job, place)),
                             clockTime(place.lastDoneAt.utcMilliseconds, job.now().utcMilliseconds, m_clock.zone()));
+}
+
+void BenchViewModel::showJustDone(const JobAt& job, const BenchPlace& place) {
+  using core::units::Duration;
+  const auto& state = job.state();
+  if (!place.lastDone || !state.lastUndo.empty()) return;
+  if (state.lastIntent != state.steps[*place.lastDone].intentId) return;
+  const auto since = core::waits::elapsedBetween(place.lastDoneAt, job.now(), job.shop().clockLog);
+  const Duration left = kJustDone - since.time;
+  const bool handsBusy = m_begun || (place.kind == BenchPlace::Kind::Step && m_hands == core::craft::Hands::Blade);
+  m_justDone = since.known() && left > Duration() && !handsBusy;
+  if (m_justDone) m_later.start(static_cast<int>(left.inMilliseconds()));
 }
 
 void BenchViewModel::showOffers(const JobAt& job) {

@@ -11,6 +11,7 @@ CornerFrame {
     required property BenchViewModel bench
     required property WatchViewModel watch
     required property OffTimeViewModel off
+    required property MeanwhileViewModel meanwhile
 
     readonly property bool isStep: bench.kind === BenchViewModel.Step
     readonly property bool isWaiting: bench.kind === BenchViewModel.Waiting
@@ -38,7 +39,14 @@ CornerFrame {
     readonly property bool before: bench.canPutBack || bench.canBegin || bench.look.present && !bench.look.doubted
 
     idle: true
-    shelfShown: !upright || !isWaiting
+    readonly property bool meanwhileShown: isWaiting && meanwhile.present
+
+    shelfShown: !upright || !isWaiting || meanwhileShown
+    shelfCovered: meanwhileShown
+    // Six targets are the most: while the head takes presses and two keys stand beside the plate, the shelf takes none.
+    shelfOpens: !isEmpty && !(undo.visible && keysHeight > Metrics.benchKey + 1)
+    // Nothing can be done while everything waits.
+    doneAction.enabled: !isWaiting
     doneAction.filled: isStep && (!(carded || sized) || bench.figure.lastReached)
     keysEnd: cautionWide ? caution.y + Metrics.edge - Metrics.gap : keysFoot
 
@@ -144,12 +152,13 @@ CornerFrame {
                     root.bench.figure.begin();
             }
         },
+        // Where the shelf itself cannot be pressed.
         ScreenAction {
-            name: "room"
-            text: qsTr("Room")
-            enabled: root.isWaiting && !root.bench.canPutBack && !root.timeOff
+            name: "allWaits"
+            text: qsTr("Waits")
+            enabled: root.isWaiting && (root.meanwhileShown || !root.shelfShown) && !root.timeOff
             place: ScreenAction.AboveDone
-            onTriggered: root.asked("room")
+            onTriggered: root.asked("waits")
         },
         ScreenAction {
             name: "offTime"
@@ -182,8 +191,33 @@ CornerFrame {
         }
     ]
 
+    // The last act done is undone by a press anywhere in the head, for as long as its line there is raised.
+    TouchKey {
+        id: undo
+        width: parent.width
+        height: head.height
+        legend: ""
+        framed: false
+        offers: ScreenAction {
+            name: "undo"
+            text: qsTr("Undo")
+            enabled: root.bench.justDone && root.watch.troubles === ""
+            onTriggered: {
+                if (!rising.running)
+                    root.bench.takeBack();
+            }
+        }
+        onVisibleChanged: rising.restart()
+    }
+    // A press that was on its way when the line rose was meant for something else.
+    Timer {
+        id: rising
+        interval: Touch.screenGuard
+    }
     BenchHead {
         id: head
+        // In the key it is print on the key.
+        parent: undo.visible ? undo : undo.parent
         width: parent.width
         bench: root.bench
         watch: root.watch
@@ -219,6 +253,15 @@ CornerFrame {
         checks: root.bench.checksText
         checksInShort: root.bench.checks.length > 0 ? qsTr("%1 to check: More").arg(root.bench.checks.length) : ""
         next: root.bench.afterwards
+    }
+    MeanwhileKey {
+        visible: root.meanwhileShown
+        x: root.shelfPlace.x - parent.x
+        y: root.shelfPlace.y - parent.y
+        width: root.shelfPlace.width
+        height: root.shelfPlace.height
+        meanwhile: root.meanwhile
+        onTaken: root.meanwhile.take()
     }
     PiecePane {
         id: piece

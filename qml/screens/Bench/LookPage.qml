@@ -25,8 +25,10 @@ CornerFrame {
         look.leave();
         over();
     }
+    // To where it was asked for.
     function back() {
-        done();
+        look.leave();
+        leave();
     }
 
     doneAction.filled: false
@@ -94,18 +96,21 @@ CornerFrame {
         height: root.shelfTop - y
         color: Theme.cloth
 
-        KeySign {
-            id: finger
+        // Where on the piece it is tested.
+        WetPiece {
+            id: tested
+            objectName: "tested"
             visible: !root.look.doubted && !root.upright
-            sign: "test"
-            ink: Theme.ink
-            x: Metrics.mm(6)
-            y: Metrics.mm(6)
-            width: Metrics.mm(28)
-            height: Metrics.mm(28)
+            x: Metrics.mm(4)
+            y: Metrics.mm(3)
+            width: Metrics.mm(62)
+            height: parent.height - 2 * y
+            drawing: root.look.drawing
+            wet: root.look.wet
+            says: root.look.state
         }
         Column {
-            x: finger.visible ? finger.x + finger.width + Metrics.mm(6) : Metrics.mm(4)
+            x: tested.visible ? tested.x + tested.width + Metrics.mm(5) : Metrics.mm(4)
             y: Metrics.mm(4)
             width: parent.width - x - Metrics.mm(3)
             spacing: Metrics.mm(4)

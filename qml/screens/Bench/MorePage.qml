@@ -54,6 +54,13 @@ CornerFrame {
             }
         },
         ScreenAction {
+            name: "room"
+            text: qsTr("Room")
+            enabled: root.bench.kind === BenchViewModel.Waiting
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("room")
+        },
+        ScreenAction {
             name: "jobs"
             text: qsTr("Jobs")
             // Four keys have room above Done.

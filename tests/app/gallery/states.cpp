@@ -5,6 +5,7 @@
 #include <QTemporaryDir>
 #include <QTimer>
 #include <algorithm>
+#include <set>
 
 #include "app/convert/content_hash.h"
 #include "app/workbench/library_loader.h"
@@ -234,6 +235,22 @@ const std::vector<State>& states() {
       return trials > 0;
     });
   };
+  // The piece on the bench waits, and another has an act that ends in time.
+  static const auto kMeanwhile = [](Stage& stage) {
+    return stage.workUntil([&] { return stage.desk().meanwhile().present(); });
+  };
+  // Two pieces at which something dries, the one left last first.
+  static const auto kPlaces = [](Stage& stage) {
+    if (!kMeanwhile(stage)) return false;
+    stage.desk().meanwhile().take();
+    stage.desk().refresh();
+    const auto ofBoth = [&] {
+      std::set<std::string> jobs;
+      for (const auto& row : stage.desk().shelf().rows()) jobs.insert(row.job);
+      return jobs.size() > 1;
+    };
+    return stage.workUntil(ofBoth);
+  };
   static const auto kLookDue = [](Stage& stage) {
     return stage.workUntil([&] {
       const auto& shelf = stage.desk().shelf();
@@ -330,6 +347,38 @@ const std::vector<State>& states() {
       {"bench-caution", "bench", kChart, kCaution},
       {"bench-inches", "bench", kHeron, kFraction},
       {"bench-waiting", "bench", kChart, [](Stage& s) { return kindIs(s, Kind::Waiting); }},
+      {"bench-meanwhile", "bench", kBoth, kMeanwhile},
+      // A tack that is still to come, among the waits.
+      {"bench-tack", "bench", kTide,
+       [](Stage& s) {
+         return s.workUntil([&] {
+           const auto& rows = s.desk().shelf().rows();
+           const bool tack =
+               std::any_of(rows.begin(), rows.end(), [](const auto& row) { return row.told.isWindow && row.lead > 0; });
+           return tack && s.desk().bench().kind() == Kind::Waiting;
+         });
+       }},
+      {"bench-undo", "bench", kChart,
+       [](Stage& s) {
+         return s.workUntil([&] {
+           if (s.desk().bench().steps().empty() || !s.desk().bench().finish()) return false;
+           s.desk().refresh();
+           return s.desk().bench().justDone();
+         });
+       }},
+      {"waits", "waits", kBoth, kPlaces},
+      {"waits-many", "waits", kAll,
+       [](Stage& s) { return kPlaces(s) && s.workUntil([&] { return s.desk().places().pages() > 1; }); }},
+      {"waits-none", "waits", kChart, kFirst},
+      {"test", "test", kBoth,
+       [](Stage& s) {
+         if (!kPlaces(s)) return false;
+         s.desk().places().enter();
+         for (int row = 0; row < s.desk().places().count(); ++row) {
+           if (s.desk().places().choose(row)) return true;
+         }
+         return false;
+       }},
       {"bench-missed", "bench", kHeron,
        [](Stage& s) {
          return s.workUntil([&] {
@@ -647,7 +696,7 @@ const std::vector<State>& states() {
 }
 
 bool isOfBench(const State& state) {
-  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend",  "far",    "made",
+  static const std::vector<std::string> kScreens = {"bench", "waits", "test", "more", "look", "faults", "mend",  "far",    "made",
                                                     "room",  "off",  "jobs", "job",    "alert", "cutting"};
   return std::count(kScreens.begin(), kScreens.end(), state.screen) > 0;
 }

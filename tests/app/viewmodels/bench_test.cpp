@@ -125,7 +125,7 @@ TEST_CASE("a touch test is answered in the words of its technique, on the look p
       auto& alert = stage.desk().alert();
       if (alert.up() && alert.canLook()) {
         CHECK_FALSE(alert.foundWord().isEmpty());
-        answers[alert.piece().section(QStringLiteral(" · "), 1).section(QStringLiteral(": "), -1)] = alert.foundWord();
+        answers[alert.whats().last()] = alert.foundWord();
         alert.hear();
       }
       const auto* look = stage.desk().bench().look();
