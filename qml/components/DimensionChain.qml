@@ -40,6 +40,17 @@ Item {
     readonly property double arrow: Metrics.mm(2)
     readonly property double lineHeight: Metrics.deskText * 1.15
     readonly property var measures: laid()
+    readonly property var none: ({
+            "from": 0,
+            "to": 0,
+            "text": "",
+            "held": false,
+            "wide": 0,
+            "inside": true,
+            "short": false,
+            "centre": 0,
+            "middle": 0
+        })
 
     FontMetrics {
         id: letters
@@ -130,12 +141,14 @@ Item {
         }
     }
     Repeater {
-        model: root.measures
+        // By their number, so that a figure that changes stays the same item.
+        model: root.shown.length
 
         Item {
             id: one
 
-            required property var modelData
+            required property int index
+            readonly property var modelData: index < root.measures.length ? root.measures[index] : root.none
             readonly property color ink: modelData.held ? Theme.worked : Theme.ink
             // Beside the line, on the side away from the drawing.
             readonly property double beside: (root.first ? -1 : 1) * (root.level ? root.lineHeight * 0.5 + Metrics.mm(2.2) : modelData.wide / 2 + Metrics.mm(3))

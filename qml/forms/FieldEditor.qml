@@ -79,7 +79,8 @@ Item {
                 legendSize: Metrics.deskText
                 offers: ScreenAction {
                     name: "leaveField"
-                    text: qsTr("Back")
+                    // A piece has a back of its own.
+                    text: qsTr("Close")
                     enabled: root.visible && !root.chooses
                     onTriggered: root.form.leaveField()
                 }

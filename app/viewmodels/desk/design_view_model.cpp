@@ -246,10 +246,13 @@ void DesignViewModel::draw(const core::design::ReadDesign& read) {
   using core::sheets::Drawing;
   using core::sheets::Side;
   const auto& design = *read.design;
-  const std::string hand = m_held ? m_held->handle.pointer : placeInHand();
+  const std::string hand = placeInHand();
   const Side side = m_view == View::Back ? Side::Back : Side::Face;
-  m_chains.show(m_view == View::Section ? core::sheets::sectionChainsOf(design, hand)
-                                        : core::sheets::chainsOf(design, side, hand));
+  // Under a finger the drawing has to follow at once: only the measure that is dragged is told then.
+  if (!m_held) {
+    m_chains.show(m_view == View::Section ? core::sheets::sectionChainsOf(design, hand)
+                                          : core::sheets::chainsOf(design, side, hand));
+  }
   Drawing drawing = m_view == View::Section ? core::sheets::drawSection(design) : core::sheets::drawPiece(design, side);
   m_drawing.seen = QRectF(0, 0, drawing.width, drawing.height);
   if (m_held) {

@@ -54,7 +54,7 @@ Rectangle {
 
         DimensionChain {
             anchors.fill: piece
-            visible: !root.listed && root.design.drawn && root.design.holds
+            visible: !root.listed && root.design.drawn && root.design.holds && root.design.dragged === ""
             origin: piece.origin
             scaling: piece.pixelsPerMm
             drawn: piece.drawing.extent

@@ -53,7 +53,7 @@ TouchKey {
         id: figures
         anchors.right: parent.right
         anchors.rightMargin: Metrics.mm(2.4)
-        y: root.stacked ? parent.height - height + Metrics.mm(0.2) : name.y + name.baselineOffset - baselineOffset
+        y: root.stacked ? parent.height - height - Metrics.mm(0.4) : name.y + name.baselineOffset - baselineOffset
         width: Math.min(implicitWidth, root.width - Metrics.mm(4.6))
         text: root.value
         color: Theme.quiet
