@@ -4,6 +4,7 @@
 
 #include "app/painting/light.h"
 #include "app/painting/materials.h"
+#include "app/painting/measure_painter.h"
 #include "app/painting/paths.h"
 
 namespace app::painting {
@@ -16,11 +17,7 @@ using core::sheets::Role;
 
 // Widths in hairlines.
 constexpr double kThin = 1;
-constexpr double kWitness = 2;
 constexpr double kMade = 2.5;
-constexpr double kDimensionLine = 4;
-constexpr double kDatum = 5;
-constexpr double kGiven = 5;
 constexpr double kHalo = 13;
 constexpr double kTick = 3.4;
 // Between the hatching lines of what falls out, and how far they stand out from it.
@@ -29,13 +26,6 @@ constexpr double kHatchShare = 0.2;
 // What falls out is a little lighter than the board it is still a part of.
 constexpr double kWasteShare = 0.45;
 constexpr double kFar = 10'000;
-
-bool isHead(const Primitive& primitive) {
-  const auto* stroke = std::get_if<core::sheets::Stroke>(&primitive.shape);
-  return stroke != nullptr && stroke->closed;
-}
-
-QPen flat(const QColor& colour, double width) { return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin}; }
 
 QPen dashed(const QColor& colour, double width, const QList<qreal>& pattern) {
   QPen pen = flat(colour, width);
@@ -138,27 +128,13 @@ class CardPainter {
     const bool hatched =
         std::any_of(ink.begin(), ink.end(), [](const Primitive& primitive) { return primitive.role == Role::Waste; });
     for (const Primitive& primitive : ink) {
-      if (hatched && primitive.role == Role::BoardEdge) draw(primitive, flat(m_inks.ink, kDatum * m_hair));
+      if (hatched && primitive.role == Role::BoardEdge) draw(primitive, flat(m_inks.ink, kDatumWidth * m_hair));
     }
   }
 
   void paintInk(const Primitive& primitive, bool onBoard) {
     const QColor ink = onBoard ? m_colours.ink : m_inks.ink;
-    switch (primitive.role) {
-      case Role::Setting: draw(primitive, flat(ink, kWitness * m_hair)); return;
-      case Role::Waste: draw(primitive, flat(ink, 1.7 * m_hair)); return;
-      case Role::BoardEdge: draw(primitive, flat(ink, kDatum * m_hair)); return;
-      case Role::Line: draw(primitive, flat(m_colours.worked, kGiven * m_hair)); return;
-      default: break;
-    }
-    // A ring shows the ground, an arrow's head is solid.
-    const bool ring = std::holds_alternative<core::sheets::Path>(primitive.shape);
-    if (isHead(primitive)) {
-      draw(primitive, Qt::NoPen, ink);
-    } else {
-      draw(primitive, flat(ink, (ring ? 3 : kDimensionLine) * m_hair),
-           ring ? QBrush(onBoard ? m_colours.board : m_inks.ground) : QBrush(Qt::NoBrush));
-    }
+    paintMeasured(m_painter, primitive, m_hair, {ink, m_colours.worked, onBoard ? m_colours.board : m_inks.ground});
   }
 
   // A line ends where a word stands on it.
@@ -193,15 +169,6 @@ CardColours coloursOf(const Card& card, const Inks& inks) {
 void paintCard(QPainter& painter, const Card& card, const CardTurn& turn, const Inks& inks) {
   painter.setRenderHint(QPainter::Antialiasing);
   CardPainter(painter, card, inks).paint(turn);
-}
-
-void paintMeasure(QPainter& painter, const std::vector<Primitive>& lines, const Inks& inks) {
-  painter.setRenderHint(QPainter::Antialiasing);
-  for (const Primitive& primitive : lines) {
-    if (primitive.role != Role::Setting) continue;
-    draw(painter, primitive, flat(inks.cloth, kHalo / 2 * inks.hairline));
-  }
-  for (const Primitive& primitive : lines) paintInk(painter, primitive, inks);
 }
 
 }  // namespace app::painting

@@ -5,7 +5,6 @@
 
 #include "app/painting/drawing_painter.h"
 #include "core/sheets/card.h"
-#include "core/sheets/measure.h"
 
 namespace app::painting {
 
@@ -26,9 +25,5 @@ CardColours coloursOf(const core::sheets::Card& card, const Inks& inks);
 
 // Paints the lines of a card laid out in pixels. Numbers and words are texts of the screen.
 void paintCard(QPainter& painter, const core::sheets::Card& card, const CardTurn& turn, const Inks& inks);
-
-// Paints the lines of a measure (core::sheets::measureLines) laid out in pixels. Witness lines and the dimension have a
-// halo where they run over materials.
-void paintMeasure(QPainter& painter, const std::vector<core::sheets::Primitive>& lines, const Inks& inks);
 
 }  // namespace app::painting

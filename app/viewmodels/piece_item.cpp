@@ -20,9 +20,7 @@ PieceDrawing PieceItem::shown() const {
   return drawing;
 }
 
-QSizeF PieceItem::room() const {
-  return {width() - m_leftRoom - m_rightRoom, height() - m_topRoom - m_bottomRoom};
-}
+QSizeF PieceItem::room() const { return {width() - m_leftRoom - m_rightRoom, height() - m_topRoom - m_bottomRoom}; }
 
 QTransform PieceItem::fit() const {
   return painting::fitted(shown(), room(), m_hairline) * QTransform::fromTranslate(m_leftRoom, m_topRoom);

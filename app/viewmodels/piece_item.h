@@ -3,8 +3,8 @@
 #include <QtQml/qqmlregistration.h>
 #include <QColor>
 #include <QQuickPaintedItem>
-#include <QVariantList>
 #include <QTransform>
+#include <QVariantList>
 
 #include "app/viewmodels/piece_drawing.h"
 

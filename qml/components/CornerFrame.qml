@@ -120,8 +120,6 @@ ScreenBase {
         y: root.height - height - Metrics.edge
         width: Metrics.corner
         height: Metrics.corner
-        // What cannot be done now keeps its place.
-        stays: true
         offers: root.doneAction
     }
 }

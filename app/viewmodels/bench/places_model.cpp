@@ -59,7 +59,7 @@ PlacesModel::Row PlacesModel::pieceRow(const workbench::JobEntry& entry) {
   Row row;
   row.shown.job = entry.id;
   row.shown.title = row.shown.piece = pieceName(nameOf(entry).toStdString());
-  row.act = standingOf(m_workbench, entry, m_clock.zone()).where.section(QStringLiteral(" · "), 1);
+  row.act = standingOf(m_workbench, entry, m_clock.zone()).act;
   // One at rest is folded for its picture only where it is looked at, and where there are few.
   constexpr std::size_t kFew = 12;
   if (!m_lookedAt || (entry.rests && m_workbench.jobs().size() > kFew)) return row;
