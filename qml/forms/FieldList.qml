@@ -12,7 +12,6 @@ Item {
 
     required property FormViewModel form
     property bool headed: true
-    property color ground: Theme.ground
     readonly property alias overflows: paged.overflows
     readonly property alias editor: editor
 
@@ -59,7 +58,6 @@ Item {
         x: -Metrics.mm(1)
         width: parent.width + Metrics.mm(2)
         name: "fields"
-        ground: root.ground
         model: root.form.fields
         delegate: FieldRow {
             id: one

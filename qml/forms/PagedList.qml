@@ -8,8 +8,6 @@ Item {
 
     // Its keys are called after it.
     required property string name
-    // What it lies on.
-    property color ground: Theme.ground
     property alias model: list.model
     property alias delegate: list.delegate
     property alias spacing: list.spacing
@@ -21,15 +19,6 @@ Item {
         id: room
         anchors.fill: parent
         anchors.bottomMargin: root.overflows ? Metrics.deskKey + Metrics.mm(1.5) : 0
-        // Qt's software renderer draws a shape that lies wholly beyond the edge of a clip as if there were none; in a layer,
-        // which has a ground of its own, it cannot.
-        layer.enabled: GraphicsInfo.api === GraphicsInfo.Software
-
-        Rectangle {
-            anchors.fill: parent
-            visible: room.layer.enabled
-            color: root.ground
-        }
         ListView {
             id: list
             anchors.fill: parent

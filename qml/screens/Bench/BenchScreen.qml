@@ -44,7 +44,7 @@ CornerFrame {
     shelfShown: !upright || !isWaiting || meanwhileShown
     shelfCovered: meanwhileShown
     // Six targets are the most: while the head takes presses and two keys stand beside the plate, the shelf takes none.
-    shelfOpens: !isEmpty && !(undo.visible && keysHeight > Metrics.benchKey + 1)
+    shelfOpens: !isEmpty && !cautionLow && !(undo.visible && keysHeight > Metrics.benchKey + 1)
     // Nothing can be done while everything waits.
     doneAction.enabled: !isWaiting
     doneAction.filled: isStep && (!(carded || sized) || bench.figure.lastReached)
@@ -117,7 +117,7 @@ CornerFrame {
         // Strip lengths are read from the board at the other end of the bench.
         ScreenAction {
             name: "far"
-            text: qsTr("From afar")
+            text: qsTr("Afar")
             sign: "afar"
             enabled: root.numbered && !root.before
             place: ScreenAction.AboveDone

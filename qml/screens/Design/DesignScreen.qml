@@ -138,7 +138,6 @@ ScreenBase {
             anchors.topMargin: Metrics.mm(2.4)
             anchors.bottomMargin: Metrics.mm(1.4)
             headed: false
-            ground: card.color
             form: root.design
         }
     }

@@ -13,7 +13,6 @@ Item {
     required property RowsModel rows
     required property string name
     property string above: ""
-    property color ground: Theme.cloth
     property color noteInk: Theme.quiet
 
     Words {
@@ -30,7 +29,6 @@ Item {
         anchors.bottom: parent.bottom
         width: parent.width
         name: root.name
-        ground: root.ground
         model: root.rows
         spacing: Metrics.mm(1.8)
         delegate: Column {

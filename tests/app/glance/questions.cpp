@@ -75,7 +75,7 @@ bool isCalled(const QQuickItem* item, const std::vector<const char*>& names) {
 std::vector<ShownText> textsCalled(const std::vector<ShownText>& texts, const std::vector<const char*>& names) {
   std::vector<ShownText> found;
   for (const ShownText& text : texts) {
-    if (text.item != nullptr && !text.inKey && isCalled(text.item, names)) found.push_back(text);
+    if (text.item != nullptr && isCalled(text.item, names)) found.push_back(text);
   }
   return found;
 }

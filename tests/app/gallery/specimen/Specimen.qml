@@ -271,8 +271,10 @@ Rectangle {
                             model: root.desk.pieces
 
                             PieceCard {
-                                width: Metrics.mm(110)
-                                height: Metrics.mm(29)
+                                width: Metrics.mm(50)
+                                height: Metrics.mm(100)
+                                pictureHeight: Metrics.mm(56)
+                                pixels: pictureHeight / Math.max(1, pieceHeight)
                             }
                         }
                     }
