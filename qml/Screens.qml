@@ -63,6 +63,7 @@ QtObject {
             file: "Bench/LookPage"
             on: "waits"
             given: ({
+                "watch": root.desk.watch,
                 "look": root.desk.places.look,
                 "shelf": root.desk.shelf
             })

@@ -35,7 +35,8 @@ CardItem {
             width: modelData.width
             height: modelData.height
             text: modelData.text
-            color: modelData.onBoard ? (modelData.worked ? root.workedOnBoard : root.inkOnBoard) : modelData.worked ? Theme.worked : Theme.quiet
+            // On a light board by lamp the ink alone stands out enough to be read.
+            color: modelData.onBoard ? (modelData.worked && !Theme.lamp ? root.workedOnBoard : root.inkOnBoard) : modelData.worked ? Theme.worked : Theme.quiet
             font.bold: modelData.worked
             font.pixelSize: modelData.worked ? root.textSize : root.wordSize
             horizontalAlignment: Text.AlignHCenter

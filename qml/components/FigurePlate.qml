@@ -41,7 +41,8 @@ Item {
         figure: root.figure
         visible: root.drawn
         width: root.inLine ? root.width - root.aside - (root.aside > 0 ? root.gap : 0) : root.tall ? root.width : root.width * 0.5
-        widest: root.inLine || root.tall ? width : root.width * 0.46
+        // Beside it the number has its least room.
+        widest: root.inLine || root.tall ? width : Math.min(root.width * 0.46, root.width - least.implicitWidth - root.gap - Metrics.mm(2))
         height: !visible ? 0 : root.inLine ? Math.min(root.tall ? root.height * 0.55 : root.height, Metrics.figureLarge * 0.96 + Metrics.mm(18)) : root.tall ? root.height * 0.45 : root.height
         room: root.inLine ? number.high + Metrics.mm(3) : Metrics.mm(7)
         line: root.inLine ? number.high * 0.5 : room * 0.5
@@ -73,12 +74,20 @@ Item {
         x: root.inLine ? root.between ? (drawing.from.x + drawing.to.x - width) / 2 : Math.min(drawing.to.x + Metrics.mm(4), drawing.width - width) : words.start
         y: (root.inLine ? 0 : words.y) - (height - high) / 2
     }
+    StepNumber {
+        id: least
+        visible: false
+        figure: root.figure
+        wholeSize: Metrics.figureLeast
+    }
     // How wide it would be at the largest.
     StepNumber {
         id: widest
         visible: false
         figure: root.figure
         wholeSize: number.most
+        // A smaller one has its tenths as large as the rest.
+        tenthsLeast: wholeSize
     }
     FontMetrics {
         id: bold

@@ -91,7 +91,7 @@ Item {
                     const stack = fraction ? Math.max(numerator.length, denominator.length) * 0.36 + 0.12 : 0;
                     return letters.advanceWidth(digits) * size / Metrics.figureLarge + (stack + 0.12) * size + names.advanceWidth(unit);
                 }
-                objectName: "number"
+                objectName: "figure"
                 y: -root.air * Metrics.text
                 figure: root.figure
                 wholeSize: {

@@ -133,7 +133,7 @@ Item {
         function test_whatIsDoneIsTickedAndTheOneInHandIsLargest() {
             toTheLast();
             compare(textsNamed(list, "cardRow").map(one => one.text), ["right side", "left side", "top side"].slice(-textsNamed(list, "cardRow").length));
-            const number = findChild(list, "number");
+            const number = findChild(list, "figure");
             verify(number.wholeSize >= Metrics.figureLeast);
             compare(findChild(list, "what").text, "bottom side");
             compare(number.whole, demo.bench.figure.whole);

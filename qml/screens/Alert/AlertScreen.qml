@@ -85,7 +85,7 @@ ScreenBase {
     }
     FarWords {
         id: named
-        objectName: "pieceName"
+        objectName: "artwork"
         x: root.headLeft
         y: root.upright ? now.y + now.height + Metrics.mm(1) : now.y
         width: Math.min(implicitWidth, root.headRoom)

@@ -29,7 +29,7 @@ CornerFrame {
     readonly property double shelfWidth: width - 2 * shelfX
     readonly property bool cautionLow: caution.shown && !upright && shelf.count === 0 && !shelf.silent && shelf.unknown === "" && caution.fitsIn(3, shelfWidth)
     // A single key beside the plate leaves the caution the whole width.
-    readonly property bool cautionWide: caution.shown && !upright && !cautionLow && keysHeight <= Metrics.benchKey + 1
+    readonly property bool cautionWide: caution.shown && !cautionLow && (upright || keysHeight <= Metrics.benchKey + 1)
     // Numbers that are gone through one by one in their place: of a card, or in rows. The pedal goes on to the next one,
     // and only after the last means Done.
     readonly property bool carded: isStep && bench.figure.hasCard

@@ -73,9 +73,10 @@ CornerFrame {
                 required property int index
 
                 width: root.wayWidth
-                height: Metrics.mm(46)
-                legendSize: Metrics.title
-                hintSize: Metrics.text
+                // On a small tablet they end above the corners.
+                height: Math.min(Metrics.mm(46), Math.max(Metrics.key, root.shelfTop - plate.y - Metrics.mm(4)))
+                legendSize: height < Metrics.mm(40) ? Metrics.text : Metrics.title
+                hintSize: height < Metrics.mm(40) ? Metrics.label : Metrics.text
                 margin: Metrics.mm(3)
                 offers: ScreenAction {
                     name: "way" + way.index

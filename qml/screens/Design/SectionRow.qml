@@ -19,7 +19,7 @@ TouchKey {
 
     readonly property bool marked: problem !== "" || missing
     // Name and value stand beneath each other where they do not fit beside.
-    readonly property bool stacked: name.implicitWidth + figures.implicitWidth + (marked ? Metrics.mm(4) : 0) + Metrics.mm(6.2) > width
+    readonly property bool stacked: letters.advanceWidth(title) + figures.implicitWidth + (marked ? Metrics.mm(4) : 0) + Metrics.mm(6.2) > width
     legend: ""
     offers: ScreenAction {
         name: "section" + root.index
@@ -28,13 +28,19 @@ TouchKey {
         onTriggered: root.asked(root.index)
     }
 
+    FontMetrics {
+        id: letters
+        font.family: Metrics.family
+        font.bold: true
+        font.pixelSize: Metrics.deskText
+    }
     Words {
         id: name
         x: Metrics.mm(2.6)
         y: root.stacked ? Metrics.mm(0.2) : (parent.height - height) / 2
         text: root.title
         font.bold: true
-        font.pixelSize: Metrics.deskText
+        font.pixelSize: root.stacked ? Metrics.deskLabel : Metrics.deskText
         wrapMode: Text.NoWrap
         lineHeight: root.stacked ? 0.85 : 1
     }

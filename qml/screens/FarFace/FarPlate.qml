@@ -32,7 +32,8 @@ Item {
         visible: root.numbered
         x: root.level ? Metrics.mm(3) : root.drawn && !root.upright ? drawing.x + drawing.width + Metrics.mm(5) : 0
         figure: root.figure
-        y: (number.high - height) / 2
+        // Of a fraction alone the upper digits reach higher than those of a number.
+        y: (number.high - height) / 2 + (fraction && alone ? Metrics.mm(3) : 0)
         wholeSize: {
             for (const size of [Metrics.farFigureLarge, (Metrics.farFigureLarge + Metrics.farFigure) / 2]) {
                 if (widest.implicitWidth * size <= room * Metrics.farFigure && size * (fraction && alone ? 1.66 : fraction ? 1.22 : 0.96) + 2 * root.line + Metrics.mm(4) <= root.height)
@@ -80,7 +81,7 @@ Item {
         // Beside a fraction, which is as high as two lines.
         readonly property bool beside: number.fraction && number.alone && !root.level && !root.upright
         x: inLine ? drawing.from.x + Metrics.mm(8) : number.x + (beside ? number.width + Metrics.mm(6) : 0)
-        y: beside ? Metrics.mm(4) : number.high + (root.upright ? root.line + Metrics.mm(number.fraction ? 3 : 0) : 0)
+        y: beside ? Metrics.mm(4) : number.high + (root.upright ? root.line + Metrics.mm(number.fraction ? number.alone ? 10 : 3 : 0) : 0)
         width: inLine ? Math.ceil(toBeIn.advanceWidth(root.inLine)) + 1 : root.width - x
         // From where is said before what it is called: the act has named that.
         readonly property int lines: Math.floor((root.height - y + Metrics.mm(1.5)) / (Metrics.farLabel * 1.08))
@@ -89,7 +90,7 @@ Item {
             if (inLine)
                 return root.inLine;
             for (const said of [root.told, first, first.split(",")[0]]) {
-                if (toBeIn.advanceWidth(said) <= (lines > 1 ? lines - 0.35 : lines) * width || root.upright)
+                if (toBeIn.advanceWidth(said) <= (lines > 1 ? lines - 0.35 : lines) * width)
                     return said;
             }
             return root.label;
@@ -108,7 +109,7 @@ Item {
     Words {
         objectName: "figure"
         visible: root.numbered && root.upright
-        y: number.high + Metrics.mm(number.fraction ? 2 : 0)
+        y: number.high + Metrics.mm(number.fraction ? number.alone ? 9 : 2 : 0)
         text: root.figure.unit
         color: Theme.worked
         font.pixelSize: Metrics.farLabel

@@ -44,6 +44,9 @@ CornerFrame {
         }
     ]
 
+    // On a tablet of seven inches pad and values stand closer.
+    readonly property bool small: !upright && height < Metrics.mm(100)
+
     Item {
         id: left
         width: root.upright ? root.width - 2 * parent.x : pad.x - Metrics.gap
@@ -56,15 +59,18 @@ CornerFrame {
             title: qsTr("The room")
             note: root.room.basis
         }
-        Row {
+        Grid {
             id: values
             y: head.height + Metrics.mm(2)
             width: parent.width
-            spacing: Metrics.gap
+            columns: root.small ? 1 : 2
+            spacing: root.small ? Metrics.mm(2) : Metrics.gap
 
             RoomValue {
                 objectName: "warmth"
-                width: (parent.width - Metrics.gap) / 2
+                width: root.small ? parent.width : (parent.width - Metrics.gap) / 2
+                height: root.small ? Metrics.mm(10) : Metrics.benchKey
+                legendSize: root.small ? Metrics.text : Metrics.title
                 caption: qsTr("warmth")
                 value: root.room.temperature
                 chosen: !root.room.onHumidity
@@ -72,7 +78,9 @@ CornerFrame {
             }
             RoomValue {
                 objectName: "humidity"
-                width: (parent.width - Metrics.gap) / 2
+                width: root.small ? parent.width : (parent.width - Metrics.gap) / 2
+                height: root.small ? Metrics.mm(10) : Metrics.benchKey
+                legendSize: root.small ? Metrics.text : Metrics.title
                 caption: qsTr("humidity")
                 value: root.room.humidity
                 chosen: root.room.onHumidity
@@ -120,6 +128,7 @@ CornerFrame {
     }
     NumberPad {
         id: pad
+        keyHeight: root.small ? Metrics.mm(13) : keySize
         x: root.upright ? 0 : parent.width - width - Metrics.mm(2)
         y: root.upright ? root.height - Metrics.edge - Metrics.corner - Metrics.gap - height - parent.y : 0
         onDigit: number => root.room.digit(number)

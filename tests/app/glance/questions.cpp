@@ -33,10 +33,10 @@ struct Answers {
 
 const std::vector<Answers>& answers() {
   static const std::vector<Answers> kAll = {
-      {Question::Now, "what now", kAct, kWords, {"title", "cardTitle", "act"}, {}},
-      {Question::Number, "which number", kFigure, kFigure, {"figure", "count"}, {}},
+      {Question::Now, "what now", kAct, kWords, {"title", "word"}, {}},
+      {Question::Number, "which number", kFigure, kFigure, {"figure", "count", "ofCutter"}, {}},
       {Question::Edge, "from which edge", kWords, kWords, {"where", "from", "label"}, {}},
-      {Question::SideUp, "which side is up", kWords, kWords, {"side", "cardLies", "pieceName"}, {}},
+      {Question::SideUp, "which side is up", kWords, kWords, {"side"}, {}},
       {Question::HowMany, "how many", kWords, kWords, {"count"}, {}},
       {Question::Runs, "what runs", kWords, kWords, {"artwork", "rest", "next"}, {}},
       {Question::When, "when does it need me", kWords, kWords, {"brief", "next", "now", "times", "gone"}, {}},
@@ -194,9 +194,11 @@ std::vector<Asked> askedIn(app::viewmodels::Desk& desk, Glance glance) {
     const auto& alert = desk.alert();
     const QStringList parts = alert.piece().split(QStringLiteral(" · "));
     ask(Question::Now, {alert.act()});
-    ask(Question::Runs, {parts.front()});
+    // Of a long name its first word is enough.
+    const QString called = parts.front().section(QLatin1Char(' '), 0, 0);
+    ask(Question::Runs, {}, {parts.front(), called});
     ask(Question::When, {alert.gone().isEmpty() ? alert.now() : alert.gone()});
-    ask(Question::Wet, {}, parts);
+    ask(Question::Wet, {}, parts + QStringList{called});
     return asked;
   }
   ask(Question::Now, {bench.title()});
@@ -205,6 +207,12 @@ std::vector<Asked> askedIn(app::viewmodels::Desk& desk, Glance glance) {
   if (worked && figure->present()) {
     ask(Question::Number, {figure->whole(), figure->numerator(), figure->denominator(), figure->unit()});
     if (figure->whole().isEmpty()) asked.back().share = readFromAfar(glance) ? kFarFraction : kFraction;
+    // All that a cutter is set to stands in one list, and none of it larger than the rest.
+    for (const QVariant& one : figure->settings()) {
+      const QVariantMap setting = one.toMap();
+      if (setting[QStringLiteral("now")].toBool() && setting[QStringLiteral("ofCutter")].toBool())
+        asked.back().share = kWords / kFigure;
+    }
     // Of "from the marked edge, now on your right" the edge is enough.
     if (!figure->datum().isEmpty())
       ask(Question::Edge, {}, {figure->datum(), figure->datum().section(QLatin1Char(','), 0, 0)});

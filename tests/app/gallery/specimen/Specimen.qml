@@ -274,7 +274,7 @@ Rectangle {
                                 width: Metrics.mm(50)
                                 height: Metrics.mm(100)
                                 pictureHeight: Metrics.mm(56)
-                                pixels: pictureHeight / Math.max(1, pieceHeight)
+                                pixels: (pictureHeight - Metrics.mm(9)) / Math.max(1, pieceHeight)
                             }
                         }
                     }
