@@ -189,6 +189,15 @@ QtObject {
             })
         },
         Row {
+            name: "appearance"
+            file: "Appearance/AppearanceScreen"
+            on: "stock"
+            given: ({
+                "appearance": root.desk.appearance,
+                "camera": root.desk.camera
+            })
+        },
+        Row {
             name: "settings"
             file: "Settings/SettingsScreen"
             given: ({

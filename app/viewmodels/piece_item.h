@@ -4,6 +4,7 @@
 #include <QColor>
 #include <QQuickPaintedItem>
 
+#include "app/viewmodels/piece_appearances.h"
 #include "app/viewmodels/piece_drawing.h"
 
 namespace app::viewmodels {
@@ -12,6 +13,8 @@ class PieceItem : public QQuickPaintedItem {
   Q_OBJECT
   QML_ELEMENT
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing MEMBER m_drawing NOTIFY changed FINAL)
+  // How materials look that have a look of their own, where the drawing itself does not say.
+  Q_PROPERTY(app::viewmodels::PieceAppearances appearances MEMBER m_appearances NOTIFY changed FINAL)
   Q_PROPERTY(QColor ink MEMBER m_ink NOTIFY changed FINAL)
   Q_PROPERTY(QColor pencil MEMBER m_pencil NOTIFY changed FINAL)
   Q_PROPERTY(QColor worked MEMBER m_worked NOTIFY changed FINAL)
@@ -40,6 +43,7 @@ class PieceItem : public QQuickPaintedItem {
   PieceDrawing shown() const;
 
   PieceDrawing m_drawing;
+  PieceAppearances m_appearances;
   QRectF m_seen;
   QColor m_ink;
   QColor m_pencil;

@@ -3,6 +3,7 @@ import Mountwright.Theme
 import Mountwright.ViewModels
 
 PieceItem {
+    appearances: Shop.appearances
     ink: Theme.ink
     pencil: Theme.pencil
     worked: Theme.worked
