@@ -244,8 +244,8 @@ void AppearanceViewModel::keepPhotograph(const QString& path) {
     return [this, kept = std::move(kept), of] {
       --m_copying;
       if (kept && of == m_item) {
-        const auto& file = kept.value();
-        m_chosen = core::intents::SheetPicture{file.hash, file.bytes, file.type, file.width, file.height, Length()};
+        const auto& one = kept.value();
+        m_chosen = core::intents::SheetPicture{one.hash, one.bytes, one.type, one.width, one.height, Length()};
       }
       refuse(kept ? Message() : kept.error());
     };
