@@ -26,7 +26,7 @@ Flow {
             required property bool chosen
 
             width: (root.width - 5 * root.spacing) / 6
-            height: Metrics.mm(15)
+            height: Metrics.mm(16)
             legend: ""
             offers: ScreenAction {
                 name: "swatch" + key.index
@@ -42,7 +42,7 @@ Flow {
                 x: Metrics.mm(1.5)
                 y: Metrics.mm(1.5)
                 width: parent.width - 2 * x
-                height: parent.height - name.height - 3 * y / 2
+                height: parent.height - name.height - y - Metrics.mm(1.5)
                 color: key.value
                 border.color: Theme.keyLine
                 border.width: Metrics.hairline
@@ -50,7 +50,7 @@ Flow {
             Words {
                 id: name
                 anchors.bottom: parent.bottom
-                anchors.bottomMargin: Metrics.mm(0.5)
+                anchors.bottomMargin: Metrics.mm(1.2)
                 width: parent.width
                 horizontalAlignment: Text.AlignHCenter
                 text: key.title

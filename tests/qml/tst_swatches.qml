@@ -63,7 +63,9 @@ Item {
         function test_theKeyboardChoosesToo() {
             const key = keyOf(0);
             key.forceActiveFocus(Qt.TabFocusReason);
-            keyClick(Qt.Key_Space);
+            keyPress(Qt.Key_Space);
+            wait(Touch.shortestContact + 30);
+            keyRelease(Qt.Key_Space);
             compare(grid.rows, [0]);
         }
         function test_theChosenOneIsSunk() {

@@ -88,7 +88,7 @@ DeskFrame {
         anchors.top: title.bottom
         anchors.topMargin: Metrics.mm(3)
         anchors.bottom: parent.bottom
-        width: parent.width * 0.5
+        width: parent.width * 0.53
 
         SwatchGrid {
             id: grid
@@ -97,6 +97,7 @@ DeskFrame {
             onAsked: row => root.appearance.chooseColour(row)
         }
         Row {
+            id: told
             anchors.top: grid.bottom
             anchors.topMargin: Metrics.mm(4)
             spacing: Metrics.deskGap
@@ -130,6 +131,15 @@ DeskFrame {
                 }
             }
         }
+        Words {
+            anchors.top: told.bottom
+            anchors.topMargin: Metrics.mm(3)
+            width: parent.width
+            text: root.appearance.refusal
+            color: Theme.worked
+            font.bold: true
+            font.pixelSize: Metrics.deskText
+        }
         Row {
             anchors.bottom: parent.bottom
             spacing: Metrics.deskGap
@@ -152,7 +162,7 @@ DeskFrame {
         anchors.top: left.top
         anchors.bottom: parent.bottom
         anchors.left: left.right
-        anchors.leftMargin: Metrics.mm(6)
+        anchors.leftMargin: Metrics.mm(5)
         anchors.right: parent.right
 
         Column {
@@ -172,14 +182,6 @@ DeskFrame {
                     anchors.margins: Metrics.mm(2)
                     drawing: root.appearance.sample
                 }
-            }
-            Words {
-                width: parent.width
-                visible: text !== ""
-                text: root.appearance.refusal
-                color: Theme.worked
-                font.bold: true
-                font.pixelSize: Metrics.deskText
             }
             Words {
                 width: parent.width
