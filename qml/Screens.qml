@@ -26,7 +26,8 @@ QtObject {
                 "bench": root.desk.bench,
                 "shelf": root.desk.shelf,
                 "watch": root.desk.watch,
-                "off": root.desk.off
+                "off": root.desk.off,
+                "meanwhile": root.desk.meanwhile
             })
         },
         Row {
@@ -34,6 +35,8 @@ QtObject {
             file: "Bench/MorePage"
             given: ({
                 "bench": root.desk.bench,
+                "watch": root.desk.watch,
+                "settings": root.desk.settings,
                 "shelf": root.desk.shelf
             })
         },
@@ -42,6 +45,25 @@ QtObject {
             file: "Bench/LookPage"
             given: ({
                 "look": root.desk.bench.look,
+                "watch": root.desk.watch,
+                "shelf": root.desk.shelf
+            })
+        },
+        Row {
+            name: "waits"
+            file: "Bench/WaitsPage"
+            given: ({
+                "places": root.desk.places,
+                "watch": root.desk.watch,
+                "shelf": root.desk.shelf
+            })
+        },
+        Row {
+            name: "test"
+            file: "Bench/LookPage"
+            on: "waits"
+            given: ({
+                "look": root.desk.places.look,
                 "shelf": root.desk.shelf
             })
         },
@@ -50,6 +72,7 @@ QtObject {
             file: "Bench/FaultsPage"
             given: ({
                 "bench": root.desk.bench,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },
@@ -58,22 +81,7 @@ QtObject {
             file: "Bench/MendPage"
             given: ({
                 "bench": root.desk.bench,
-                "shelf": root.desk.shelf
-            })
-        },
-        Row {
-            name: "number"
-            file: "Number/NumberScreen"
-            given: ({
-                "figure": root.desk.bench.figure
-            })
-        },
-        Row {
-            name: "card"
-            file: "Card/CardScreen"
-            given: ({
-                "bench": root.desk.bench,
-                "settings": root.desk.settings,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },
@@ -91,6 +99,8 @@ QtObject {
             file: "Made/MadeArea"
             given: ({
                 "made": root.desk.made,
+                "bench": root.desk.bench,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },
@@ -100,6 +110,7 @@ QtObject {
             on: ""
             given: ({
                 "room": root.desk.room,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },
@@ -108,6 +119,7 @@ QtObject {
             file: "OffTime/OffTimeScreen"
             given: ({
                 "off": root.desk.off,
+                "watch": root.desk.watch,
                 "shelf": root.desk.shelf
             })
         },
@@ -115,6 +127,7 @@ QtObject {
             name: "jobs"
             file: "Jobs/JobsScreen"
             given: ({
+                "watch": root.desk.watch,
                 "jobs": root.desk.jobs,
                 "settings": root.desk.settings
             })
@@ -124,6 +137,7 @@ QtObject {
             file: "Jobs/JobPage"
             on: "jobs"
             given: ({
+                "watch": root.desk.watch,
                 "jobs": root.desk.jobs,
                 "settings": root.desk.settings,
                 "shelf": root.desk.shelf
@@ -134,6 +148,7 @@ QtObject {
             file: "Cutting/CuttingScreen"
             on: ""
             given: ({
+                "watch": root.desk.watch,
                 "cutting": root.desk.cutting,
                 "shelf": root.desk.shelf
             })
@@ -142,6 +157,7 @@ QtObject {
             name: "pieces"
             file: "Pieces/PiecesScreen"
             given: ({
+                "watch": root.desk.watch,
                 "pieces": root.desk.pieces,
                 "design": root.desk.design
             })
@@ -151,6 +167,7 @@ QtObject {
             file: "Pieces/PiecePage"
             on: "pieces"
             given: ({
+                "watch": root.desk.watch,
                 "pieces": root.desk.pieces,
                 "renewal": root.desk.renewal,
                 "design": root.desk.design
@@ -161,6 +178,7 @@ QtObject {
             file: "Pieces/RenewalPage"
             on: "piece"
             given: ({
+                "watch": root.desk.watch,
                 "renewal": root.desk.renewal
             })
         },
@@ -169,6 +187,7 @@ QtObject {
             file: "Record/RecordScreen"
             on: "piece"
             given: ({
+                "watch": root.desk.watch,
                 "record": root.desk.record,
                 "camera": root.desk.camera
             })
@@ -178,13 +197,15 @@ QtObject {
             file: "Design/DesignScreen"
             on: "pieces"
             given: ({
-                "design": root.desk.design
+                "design": root.desk.design,
+                "watch": root.desk.watch
             })
         },
         Row {
             name: "stock"
             file: "Stock/StockScreen"
             given: ({
+                "watch": root.desk.watch,
                 "stock": root.desk.stock
             })
         },
@@ -193,6 +214,7 @@ QtObject {
             file: "Appearance/AppearanceScreen"
             on: "stock"
             given: ({
+                "watch": root.desk.watch,
                 "appearance": root.desk.appearance,
                 "camera": root.desk.camera
             })
@@ -201,6 +223,7 @@ QtObject {
             name: "settings"
             file: "Settings/SettingsScreen"
             given: ({
+                "watch": root.desk.watch,
                 "settings": root.desk.settings,
                 "room": root.desk.room
             })

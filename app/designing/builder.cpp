@@ -56,13 +56,26 @@ std::string placeOf(const core::base::Problem& problem) {
   return name == nullptr ? problem.pointer : core::base::pointerTo(problem.pointer, *name);
 }
 
-bool Section::hasProblems() const {
-  return !problems.isEmpty() ||
-         std::any_of(fields.begin(), fields.end(), [](const Field& field) { return !field.problems.isEmpty(); });
+QStringList Section::allProblems() const {
+  QStringList all = problems;
+  for (const Field& field : fields) all += field.problems;
+  return all;
 }
 
-bool Section::hasMissing() const {
-  return std::any_of(fields.begin(), fields.end(), [](const Field& field) { return field.missing; });
+QStringList Section::missing() const {
+  QStringList names;
+  for (const Field& field : fields) {
+    if (field.missing && !names.contains(field.label)) names << field.label;
+  }
+  return names;
+}
+
+QStringList Section::notices() const {
+  QStringList all;
+  for (const Field& field : fields) {
+    if (field.look) all += field.notices;
+  }
+  return all;
 }
 
 bool Section::hasToLook() const {
@@ -78,7 +91,16 @@ QString sizeText(const QString& width, const QString& height) {
   return tr("%1 × %2").arg(same ? width.left(space) : width, height);
 }
 
-QString counted(std::size_t count) { return count == 0 ? QString::fromUtf8("–") : QString::number(count); }
+QString lengthShown(const Builder& build, double millimetres) {
+  return toQt(core::units::lengthText(millimetres, build.units(), core::units::Rounding::Nearest));
+}
+
+QString bare(const QString& length) {
+  const QLatin1String unit(" mm");
+  return length.endsWith(unit) ? length.chopped(unit.size()) : length;
+}
+
+QString counted(std::size_t count) { return count == 0 ? tr("none") : QString::number(count); }
 
 Value addTo(const std::string& pointer, Value value) {
   return operation("add", pointer).set("value", std::move(value));
@@ -263,7 +285,10 @@ bool note(std::vector<Section>& sections, const core::base::Problem& notice, con
       const QString sentence = words::capitalised(said);
       field.note = field.note.isEmpty() ? sentence : field.note + QLatin1Char('\n') + sentence;
       // No spacer, entered, is a decision.
-      if (!(field.entered && notice.message.id == "design.face-touches-glazing")) field.look = true;
+      if (!(field.entered && notice.message.id == "design.face-touches-glazing")) {
+        field.look = true;
+        field.notices << sentence;
+      }
       return true;
     }
   }

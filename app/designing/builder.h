@@ -16,8 +16,8 @@ class Builder {
  public:
   // `units`: where the document does not say itself what it is measured in.
   Builder(const core::base::Value& document, const core::design::ReadDesign& read,
-          UnitSystem units = UnitSystem::Millimetres)
-      : m_document(document), m_read(read), m_units(unitsOf(document).value_or(units)) {}
+          UnitSystem units = UnitSystem::Millimetres, AtHand atHand = {})
+      : m_document(document), m_read(read), m_units(unitsOf(document).value_or(units)), m_atHand(std::move(atHand)) {}
 
   void section(const QString& name, const QString& summary = {});
   // Fields that follow belong to it.
@@ -37,6 +37,9 @@ class Builder {
   // Several ways to do the same, the likeliest first.
   Field& act(const QString& label, const std::vector<core::base::Value>& patches);
 
+  // The field added last.
+  Field& last() { return m_sections.back().fields.back(); }
+
   std::vector<Section> finish();
 
   const core::base::Value& document() const { return m_document; }
@@ -50,6 +53,7 @@ class Builder {
   // Returns the same for use in a document, on the steps of the display; `otherwise` where there is none.
   std::string written(const std::string& id, Usual otherwise) const;
   UnitSystem units() const { return m_units; }
+  const AtHand& atHand() const { return m_atHand; }
   // What the desk enters of its own accord.
   std::string usual(Usual what) const { return designing::usual(what, m_units); }
 
@@ -59,6 +63,7 @@ class Builder {
   const core::base::Value& m_document;
   const core::design::ReadDesign& m_read;
   UnitSystem m_units;
+  AtHand m_atHand;
   std::vector<Section> m_sections;
   QString m_of;
   std::string m_element;
@@ -66,6 +71,10 @@ class Builder {
 
 // "420 mm × 350 mm"; "" where either is not known yet.
 QString sizeText(const QString& width, const QString& height);
+// Returns a length computed for the design as it is shown.
+QString lengthShown(const Builder& build, double millimetres);
+// Returns it without its millimetres, as a row of the schedule has it; inches keep their unit.
+QString bare(const QString& length);
 // Returns a count as text, for a section's summary.
 QString counted(std::size_t count);
 

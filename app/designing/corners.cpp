@@ -55,6 +55,8 @@ void theCorners(Builder& build, std::size_t band) {
                        convert::toQt(core::units::enteredText(*design->job.bands[band].repeat, design->job.units)));
   field.look = !meets;
   if (meets) return;
+  field.notices << tr("The pattern's corners %1.").arg(field.value);
+  field.mend = tr("Make them meet");
   field.note = tr("Open it for the least changes that make them meet.");
   const Value* document = &build.document();
   field.offers = [document, design, band] { return offersFor(*document, *design, band); };

@@ -1,8 +1,10 @@
 #include "app/designing/entries.h"
 
+#include <algorithm>
 #include <set>
 
 #include "app/convert/text.h"
+#include "app/designing/samples.h"
 #include "app/designing/tr.h"
 #include "app/words/words.h"
 #include "core/workflow/fill.h"
@@ -65,6 +67,70 @@ void leaveOut(Builder& build, const QString& label, const std::string& list) {
 }
 
 Value entryOf(const std::string& id) { return Value::object().set("id", Value::text(id)); }
+
+namespace {
+
+// Names whose words tell what it looks like.
+const std::vector<std::string>& usualNames(Material of) {
+  static const std::vector<std::string> kBoards = {"white board",      "cream board", "pale stone board",
+                                                   "pale slate board", "sand board",  "black board"};
+  static const std::vector<std::string> kPapers = {"plain paper",  "wave paper",   "reed paper", "scale paper",
+                                                   "rope paper",   "key paper",    "comb paper", "laid paper",
+                                                   "ripple paper", "lozenge paper"};
+  static const std::vector<std::string> kWashes = {"indigo",    "sea green", "ochre", "sienna",
+                                                   "verdigris", "madder",    "slate", "sepia"};
+  switch (of) {
+    case Material::Board: return kBoards;
+    case Material::Paper: return kPapers;
+    case Material::Wash: return kWashes;
+  }
+  return kBoards;
+}
+
+Sample looks(Material of, const std::string& name, bool repeats) {
+  switch (of) {
+    case Material::Board: return sampleOf(core::sheets::Substance::Board, name);
+    case Material::Paper: return paperSample(name, repeats);
+    case Material::Wash: return sampleOf(core::sheets::Substance::Wash, name);
+  }
+  return nullptr;
+}
+
+}  // namespace
+
+Field& material(Builder& build, const QString& label, const std::string& pointer, Material of) {
+  Field& field = build.text(label, pointer);
+  const std::string now = build.textAt(pointer);
+  const bool repeats = build.at(pointer.substr(0, pointer.rfind('/')) + "/repeat") != nullptr;
+  field.sample = looks(of, now, repeats);
+  std::vector<std::string> names = of == Material::Board   ? build.atHand().boards
+                                   : of == Material::Paper ? build.atHand().papers
+                                                           : std::vector<std::string>();
+  for (const std::string& usual : usualNames(of)) {
+    if (std::find(names.begin(), names.end(), usual) == names.end()) names.push_back(usual);
+  }
+  for (const std::string& name : names) {
+    field.options.push_back({toQt(name),
+                             {},
+                             putAt(build.document(), pointer, Value::text(name)),
+                             name == now,
+                             looks(of, name, repeats && name == now)});
+  }
+  return field;
+}
+
+Field& colour(Builder& build, const QString& label, const std::string& pointer) {
+  std::vector<Named> names = colours();
+  const std::string now = build.textAt(pointer);
+  const bool known = std::any_of(names.begin(), names.end(), [&](const Named& one) { return now == one.first; });
+  if (!now.empty() && !known) names.emplace_back(now.c_str(), toQt(now));
+  Field& field = build.choice(label, pointer, names);
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    field.options[i].sample = sampleOf(core::sheets::Substance::Pigment, names[i].first);
+  }
+  field.sample = sampleOf(core::sheets::Substance::Pigment, now);
+  return field;
+}
 
 std::vector<Named> colours() {
   return {{"copper", tr("copper")}, {"bronze", tr("bronze")},        {"gold", tr("gold")},

@@ -12,6 +12,12 @@ namespace app::designing {
 std::vector<Named> named(const char* property, std::initializer_list<const char*> values);
 std::vector<Named> colours();
 
+// What is entered by its name and shown as it looks: a line of text, with the names at hand as proposals.
+enum class Material { Board, Paper, Wash };
+Field& material(Builder& build, const QString& label, const std::string& pointer, Material of);
+// A choice of colours, each as it looks; one that is entered and not among them is one more.
+Field& colour(Builder& build, const QString& label, const std::string& pointer);
+
 // Calls `use` for each entry of a list, with its pointer and id.
 template <typename Use>
 void eachOf(const Builder& build, const std::string& list, Use use) {

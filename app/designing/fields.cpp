@@ -1,8 +1,11 @@
-// The piece from the work outwards: what it is, what shows, boards, window, borders, frame.
+// The piece in the order in which a maker decides: the artwork, boards, window, borders, ornament, frame.
 #include "app/designing/fields.h"
+
+#include <set>
 
 #include "app/convert/text.h"
 #include "app/designing/builder.h"
+#include "app/designing/entries.h"
 #include "app/designing/ornament.h"
 #include "app/designing/tr.h"
 #include "app/words/words.h"
@@ -16,12 +19,8 @@ namespace {
 
 QString proposed(const char* value) { return QString::fromUtf8(value); }
 
-void theWork(Builder& build) {
-  build.section(tr("The artwork"), sizeText(QString::fromStdString(build.textAt("/artwork/width")),
-                                            QString::fromStdString(build.textAt("/artwork/height"))));
-  build.length(tr("width"), "/artwork/width");
-  build.length(tr("height"), "/artwork/height");
-  build.length(tr("thickness"), "/artwork/thickness", proposed("0.3 mm"));
+// A sheet that is larger than what shows of it.
+void theSheet(Builder& build) {
   if (build.at("/artwork/sheet") == nullptr) {
     Value sheet = Value::object();
     for (const char* side : {"width", "height"}) {
@@ -30,51 +29,43 @@ void theWork(Builder& build) {
     }
     for (const char* side : {"left", "top"}) sheet.set(side, Value::text(build.usual(Usual::Nothing)));
     build.act(tr("The sheet is larger than what shows"), patchOf({addTo("/artwork/sheet", sheet)}));
-  } else {
-    build.of(tr("whole sheet"));
-    build.length(tr("width"), "/artwork/sheet/width");
-    build.length(tr("height"), "/artwork/sheet/height");
-    build.length(tr("what shows, from its left"), "/artwork/sheet/left");
-    build.length(tr("what shows, from its top"), "/artwork/sheet/top");
-    build.of({});
-    build.act(tr("The sheet is what shows"), patchOf({removeFrom("/artwork/sheet")}));
+    return;
   }
+  build.of(tr("whole sheet"));
+  build.length(tr("width"), "/artwork/sheet/width");
+  build.length(tr("height"), "/artwork/sheet/height");
+  build.length(tr("what shows, from its left"), "/artwork/sheet/left");
+  build.length(tr("what shows, from its top"), "/artwork/sheet/top");
+  build.of({});
+  build.act(tr("The sheet is what shows"), patchOf({removeFrom("/artwork/sheet")}));
 }
 
-void thePiece(Builder& build) {
-  build.section(tr("The piece"), QString::fromStdString(build.textAt("/reference")));
+void theWork(Builder& build) {
+  build.section(tr("The artwork"), bare(sizeText(QString::fromStdString(build.textAt("/artwork/width")),
+                                                 QString::fromStdString(build.textAt("/artwork/height")))));
+  build.length(tr("width"), "/artwork/width");
+  build.length(tr("height"), "/artwork/height");
   build.text(tr("title"), "/title");
   build.text(tr("reference"), "/reference");
   build.text(tr("for whom"), "/client");
   build.date(tr("due"), "/due");
+  build.length(tr("thickness"), "/artwork/thickness", proposed("0.3 mm"));
+  theSheet(build);
 }
 
-void whatShows(Builder& build) {
-  const bool floats = build.at("/mount/window/margin") != nullptr;
-  build.section(tr("What shows"), floats ? tr("floats") : tr("covered"));
-  Field& way = build.choice(tr("edge of the artwork"), "/mount/window/overlap", {});
-  way.pointer.clear();
-  way.value = floats ? tr("shows, with air round it") : tr("is covered by the mount");
-  const std::string now = build.textAt(floats ? "/mount/window/margin" : "/mount/window/overlap");
-  const auto other = [&](const char* from, const char* to, Usual usual) {
-    return floats == (std::string(to) == "margin")
-               ? patchOf({})
-               : patchOf({removeFrom(std::string("/mount/window/") + from),
-                          addTo(std::string("/mount/window/") + to, Value::text(build.usual(usual)))});
-  };
-  way.options = {{tr("is covered by the mount"), {}, other("margin", "overlap", Usual::Overlap), !floats},
-                 {tr("shows, with air round it"), {}, other("overlap", "margin", Usual::Air), floats}};
-  build
-      .length(floats ? tr("air round the sheet") : tr("covered on every side"),
-              floats ? "/mount/window/margin" : "/mount/window/overlap")
-      .note = build.figure("visible.width").isEmpty()
-                  ? QString()
-                  : tr("shows %1").arg(sizeText(build.figure("visible.width"), build.figure("visible.height")));
+// How many, and how thick where all are alike.
+QString boardsText(const Builder& build, std::size_t count) {
+  std::set<std::string> thick;
+  for (std::size_t i = 0; i < count; ++i) {
+    thick.insert(build.textAt(core::base::pointerTo("/mount/boards", i) + "/thickness"));
+  }
+  if (thick.size() != 1 || thick.begin()->empty()) return counted(count);
+  return tr("%1 × %2").arg(QString::number(count), bare(convert::toQt(*thick.begin())));
 }
 
 void theBoards(Builder& build) {
   const std::size_t count = build.countAt("/mount/boards");
-  build.section(tr("Boards"), counted(count));
+  build.section(tr("Boards"), boardsText(build, count));
   // First, where it is seen however many there are; leaving one out stands far from it.
   constexpr std::size_t kMostBoards = 3;
   if (count < kMostBoards) {
@@ -89,15 +80,13 @@ void theBoards(Builder& build) {
     const std::string board = core::base::pointerTo("/mount/boards", i);
     const std::string id = build.textAt(board + "/id");
     build.of(tr("%1 board").arg(QString::fromStdString(id)), id);
-    build.text(tr("what board"), board + "/material");
+    material(build, tr("board"), board + "/material", Material::Board);
     build.length(tr("thickness"), board + "/thickness");
     if (i > 0) {
       const QString flat = build.figure("board." + id + ".reveal.flat");
-      build.length(tr("reveal"), board + "/reveal").note = flat.isEmpty() ? QString() : tr("flat part %1").arg(flat);
+      build.length(tr("reveal"), board + "/reveal").note =
+          flat.isEmpty() ? QString() : tr("follows: flat %1").arg(flat);
     }
-    const QString plan = build.figure("board." + id + ".bevel.plan");
-    build.number(tr("bevel angle, degrees"), board + "/bevel/angle", proposed("45")).note =
-        plan.isEmpty() ? QString() : tr("seen as %1 from the front").arg(plan);
   }
   build.of({});
   if (count > 1) {
@@ -106,8 +95,24 @@ void theBoards(Builder& build) {
   }
 }
 
+// Sides, and how much more the bottom has; or what differs from side to side.
+QString bordersText(const Builder& build) {
+  const auto* design = build.design();
+  if (design == nullptr) return bare(convert::toQt(build.textAt("/mount/borders/sides")));
+  const auto& board = design->layout.boards.front();
+  const auto shown = [&](double length) { return bare(lengthShown(build, length)); };
+  const QString left = shown(board.borderLeft);
+  const QString top = shown(board.borderTop);
+  const QString bottom = shown(board.borderBottom);
+  if (left != shown(board.borderRight)) return tr("sides %1, %2").arg(left, shown(board.borderRight));
+  if (top != left) return tr("%1, top %2").arg(left, top);
+  // Inches have no room for both.
+  if (bottom == top || build.units() == UnitSystem::Inches) return left;
+  return tr("%1 +%2").arg(left, shown(board.borderBottom - board.borderTop));
+}
+
 void theBorders(Builder& build) {
-  build.section(tr("Borders"), sizeText(build.figure("outer.width"), build.figure("outer.height")));
+  build.section(tr("Borders"), bordersText(build));
   const bool outer = build.at("/mount/borders/outer") != nullptr;
   const bool four = build.at("/mount/borders/top") != nullptr;
   // The weighting comes along, and what is shown becomes what is entered.
@@ -156,10 +161,7 @@ void theBorders(Builder& build) {
 // What comes with a spacer, and with a float that one holds the glazing off from.
 void theSpacerAndSupport(Builder& build) {
   const auto* design = build.design();
-  const auto shown = [&](core::units::Length length) {
-    return convert::toQt(
-        core::units::lengthText(length.inMillimetres(), build.units(), core::units::Rounding::Nearest));
-  };
+  const auto shown = [&](core::units::Length length) { return lengthShown(build, length.inMillimetres()); };
   const auto strips = design == nullptr ? std::nullopt : core::design::spacerOf(design->job, design->layout);
   if (strips || build.at("/package/spacerWidth") != nullptr) {
     build.length(tr("width of the spacer"), "/package/spacerWidth", strips ? shown(strips->width) : QString());
@@ -172,7 +174,7 @@ void theSpacerAndSupport(Builder& build) {
 }
 
 void theFrame(Builder& build) {
-  build.section(tr("Frame"), sizeText(build.figure("rebate.width"), build.figure("rebate.height")));
+  build.section(tr("Frame"), bare(sizeText(build.figure("rebate.width"), build.figure("rebate.height"))));
   theFrameAtHand(build);
   build.length(tr("play in the rebate, both sides"), "/mount/rebate/allowanceTotal", proposed("3 mm"));
   build.length(tr("hidden by the lip"), "/mount/rebate/cover", proposed("6 mm"));
@@ -181,10 +183,33 @@ void theFrame(Builder& build) {
   theSpacerAndSupport(build);
   build.length(tr("back mount"), "/package/backMount", proposed("1.5 mm"));
   build.length(tr("backing"), "/package/backing", proposed("3 mm")).note =
-      build.figure("rebate.depth").isEmpty() ? QString() : tr("rebate %1 deep").arg(build.figure("rebate.depth"));
+      build.figure("rebate.depth").isEmpty() ? QString()
+                                             : tr("follows: rebate %1 deep").arg(build.figure("rebate.depth"));
 }
 
 }  // namespace
+
+void theCover(Builder& build) {
+  const bool floats = build.at("/mount/window/margin") != nullptr;
+  Field& way = build.choice(tr("edge of the artwork"), "/mount/window/overlap", {});
+  way.pointer.clear();
+  way.value = floats ? tr("shows") : tr("covered");
+  const auto other = [&](const char* from, const char* to, Usual usual) {
+    return floats == (std::string(to) == "margin")
+               ? patchOf({})
+               : patchOf({removeFrom(std::string("/mount/window/") + from),
+                          addTo(std::string("/mount/window/") + to, Value::text(build.usual(usual)))});
+  };
+  way.options = {{tr("is covered by the mount"), {}, other("margin", "overlap", Usual::Overlap), !floats},
+                 {tr("shows, with air round it"), {}, other("overlap", "margin", Usual::Air), floats}};
+  build
+      .length(floats ? tr("air round it") : tr("overlap, each side"),
+              floats ? "/mount/window/margin" : "/mount/window/overlap")
+      .note =
+      build.figure("visible.width").isEmpty()
+          ? QString()
+          : tr("follows: shows %1").arg(sizeText(build.figure("visible.width"), build.figure("visible.height")));
+}
 
 Value freshDesign(UnitSystem units) {
   Value top = Value::object();
@@ -200,21 +225,20 @@ Value freshDesign(UnitSystem units) {
   return withUsual(std::move(design), units);
 }
 
-std::vector<Section> sectionsOf(const Value& document, const core::design::ReadDesign& read, UnitSystem units) {
-  Builder build(document, read, units);
+std::vector<Section> sectionsOf(const Value& document, const core::design::ReadDesign& read, UnitSystem units,
+                                const AtHand& atHand) {
+  Builder build(document, read, units, atHand);
   theWork(build);
-  thePiece(build);
-  whatShows(build);
   theBoards(build);
   theWindow(build);
   theBorders(build);
-  theFrame(build);
+  theBevelColours(build);
   theBands(build);
   theLines(build);
   theWash(build);
-  theSpandrel(build);
   theLeaf(build);
-  theBevelColours(build);
+  theFrame(build);
+  theSpandrel(build);
   return build.finish();
 }
 

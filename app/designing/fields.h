@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "app/designing/samples.h"
 #include "core/base/json.h"
 #include "core/design/design.h"
 #include "core/units/length.h"
@@ -20,6 +21,7 @@ struct Option {
   QString why;  // of a proposal; "" for none
   core::base::Value patch;
   bool chosen = false;
+  Sample sample = {};  // what it looks like; null where there is nothing to see
 };
 
 struct Field {
@@ -40,7 +42,10 @@ struct Field {
   bool missing = false;  // has to be entered and is not
   QString note;          // what is computed from it
   QStringList problems;  // of its place
+  // Of a text they are proposals beside what is written.
   std::vector<Option> options;
+  Sample sample;       // what the value looks like
+  bool plain = false;  // the samples of its options tell all: they stand without words
   // Finds answers that take time, when the field is opened. It uses the document and design the field was made from,
   // which must still exist.
   std::function<std::vector<Option>()> offers;
@@ -54,6 +59,8 @@ struct Field {
   std::function<Keyed(core::units::Length)> keyed;
   // Nothing is wrong there, but the maker should look.
   bool look = false;
+  QStringList notices;  // what there is to look at
+  QString mend;         // what the first of its offers does about them; "" for none
   double per = 1;       // of a number: keyed in as so many times its value; 100 for a share shown in per cent
   bool past = false;    // of a day: it is in the past, not to come
   std::string element;  // of the drawing that it shapes; "" for none
@@ -65,18 +72,25 @@ struct Section {
   std::vector<Field> fields;
   QStringList problems;  // of places of the section that are no field's
 
-  bool hasProblems() const;
-  bool hasMissing() const;
-  bool hasToLook() const;  // nothing is wrong, but the maker should look
+  bool hasToLook() const;           // nothing is wrong, but the maker should look
+  QStringList allProblems() const;  // with those of its fields
+  QStringList missing() const;      // the names of what has to be entered and is not
+  QStringList notices() const;      // why the maker should look
 };
 
 // Returns a document to begin from: it is empty for the work, and usual for the rest (common practice, no source), in
 // round measures of these units.
 core::base::Value freshDesign(core::units::UnitSystem units = core::units::UnitSystem::Millimetres);
 
+// The names of boards and papers that the shop has.
+struct AtHand {
+  std::vector<std::string> boards, papers;
+};
+
 // `document` in any state; `read` is what the core makes of it. `units`: of a document without the size of the work.
 std::vector<Section> sectionsOf(const core::base::Value& document, const core::design::ReadDesign& read,
-                                core::units::UnitSystem units = core::units::UnitSystem::Millimetres);
+                                core::units::UnitSystem units = core::units::UnitSystem::Millimetres,
+                                const AtHand& atHand = {});
 
 // A problem goes to the field of its place, or to the section nearest to it. A value that is only not entered yet makes
 // its field a missing one. Requires a section.

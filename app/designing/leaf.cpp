@@ -26,10 +26,41 @@ void theMetal(Builder& build, const std::string& leaf) {
                        {called, {}, unknown ? patchOf({}) : patchOf({removeFrom(pointer)}), unknown});
 }
 
+// How each field is laid, and how much of it where it is scattered.
+QString leafText(const Builder& build) {
+  QStringList fields;
+  eachOf(build, "/leaf", [&](const std::string& leaf, const std::string&) {
+    const std::string way = build.textAt(leaf + "/method");
+    QString one = words::property(QStringLiteral("method"), toQt(way));
+    if (const Value* share = build.at(leaf + "/coverage"); share != nullptr && share->kind() == Value::Kind::Number) {
+      one = tr("%1 %2 %").arg(one).arg(qRound(share->asNumber() * 100));
+    }
+    if (!fields.contains(one)) fields << one;
+  });
+  return fields.isEmpty() ? tr("none") : fields.join(tr(", "));
+}
+
 }  // namespace
 
 void theLeaf(Builder& build) {
-  build.section(tr("Leaf"), counted(build.countAt("/leaf")));
+  build.section(tr("Leaf"), leafText(build));
+  Value added = entryOf(freeName(build, {"one", "two", "three", "four", "five", "six", "seven", "eight"}));
+  added.set("method", Value::text("laid")).set("size", Value::text("water"));
+  // The ground outside the bands first, then whatever carries nothing yet.
+  std::vector<std::string> regions;
+  std::vector<std::string> bands = idsOf(build, "/bands");
+  std::reverse(bands.begin(), bands.end());
+  for (const char* side : {"outside:", "inside:", "on:"}) {
+    for (const std::string& band : bands) regions.push_back(side + band);
+  }
+  regions.insert(bands.empty() ? regions.begin() : regions.end(), "face");
+  for (const std::string& one : idsOf(build, "/spandrels")) regions.push_back("spandrel:" + one);
+  for (const std::string& board : idsOf(build, "/mount/boards")) regions.push_back("bevel:" + board);
+  std::vector<Value> ways;
+  for (const std::string& region : regions) {
+    ways.push_back(appended(build, "/leaf", Value(added).set("region", Value::text(region))));
+  }
+  build.act(tr("Add leaf"), ways);
   eachOf(build, "/leaf", [&](const std::string& leaf, const std::string& id) {
     build.of(entryName(tr("leaf field %1"), id), id);
     Field& where = build.choice(tr("where"), leaf + "/region", {});
@@ -63,7 +94,7 @@ void theLeaf(Builder& build) {
       method.options.push_back({called, {}, become(way), chosen});
       if (chosen) method.value = called;
     }
-    if (scattered) build.share(tr("covered"), leaf + "/coverage");
+    if (scattered) build.share(tr("coverage"), leaf + "/coverage");
     build.choice(tr("size"), leaf + "/size", named("size", {"methylCellulose", "starch", "water", "oil"}));
     theMetal(build, leaf);
     build.length(tr("kept off the edge"), leaf + "/keepOff/edge", toQt(build.usual(Usual::Nothing)));
@@ -71,36 +102,23 @@ void theLeaf(Builder& build) {
         noted(build.figure("leaf." + id + ".sheets"), QT_TRANSLATE_NOOP("design", "takes %1 leaves"));
   });
   build.of({});
-  Value leaf = entryOf(freeName(build, {"one", "two", "three", "four", "five", "six", "seven", "eight"}));
-  leaf.set("method", Value::text("laid")).set("size", Value::text("water"));
-  // The ground outside the bands first, then whatever carries nothing yet.
-  std::vector<std::string> regions;
-  std::vector<std::string> bands = idsOf(build, "/bands");
-  std::reverse(bands.begin(), bands.end());
-  for (const char* side : {"outside:", "inside:", "on:"}) {
-    for (const std::string& band : bands) regions.push_back(side + band);
-  }
-  regions.insert(bands.empty() ? regions.begin() : regions.end(), "face");
-  for (const std::string& one : idsOf(build, "/spandrels")) regions.push_back("spandrel:" + one);
-  for (const std::string& board : idsOf(build, "/mount/boards")) regions.push_back("bevel:" + board);
-  std::vector<Value> ways;
-  for (const std::string& region : regions) {
-    ways.push_back(appended(build, "/leaf", Value(leaf).set("region", Value::text(region))));
-  }
-  build.act(tr("Add leaf"), ways);
   leaveOut(build, tr("Leave the last leaf out"), "/leaf");
 }
 
 void theBevelColours(Builder& build) {
-  std::size_t coloured = 0;
+  QStringList bevels;
   eachOf(build, "/mount/boards", [&](const std::string& board, const std::string&) {
-    if (build.at(board + "/bevel/colour") != nullptr) ++coloured;
+    const std::string now = build.textAt(board + "/bevel/colour");
+    bevels << (now.empty() ? tr("core") : toQt(now));
   });
-  build.section(tr("Bevel colours"), counted(coloured));
+  build.section(tr("Bevels"), bevels.join(tr(", ")));
   eachOf(build, "/mount/boards", [&](const std::string& board, const std::string& id) {
     build.of(entryName(tr("%1 board"), id), id);
     const std::string pointer = board + "/bevel/colour";
-    Field& field = build.choice(tr("bevel"), pointer, colours());
+    const QString plan = build.figure("board." + id + ".bevel.plan");
+    build.number(tr("angle, degrees"), board + "/bevel/angle", QStringLiteral("45")).note =
+        plan.isEmpty() ? QString() : tr("follows: %1 wide, seen from the front").arg(plan);
+    Field& field = colour(build, tr("colour"), pointer);
     const bool bare = build.at(pointer) == nullptr;
     if (bare) field.value = tr("as cut");
     field.options.insert(field.options.begin(),

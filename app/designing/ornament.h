@@ -11,6 +11,8 @@ void theWholeSizes(Builder& build);
 // Adds fields for the opening of a frame's rebate, which the mount and its borders then follow.
 void theFrameAtHand(Builder& build);
 void theWindow(Builder& build);
+// Adds the fields for how far the mount covers the artwork, or leaves air round it.
+void theCover(Builder& build);
 void theBands(Builder& build);
 // Adds a field for the corners of one band, where its pattern has to meet, with the ways to make it meet.
 void theCorners(Builder& build, std::size_t band);

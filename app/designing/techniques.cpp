@@ -69,7 +69,7 @@ Section techniqueSection(const Value& document, const core::craft::Catalogue& ca
       field.options.push_back({tr("as the trade does"), {}, patchOf({removeFrom(field.pointer)}), false});
     section.fields.push_back(std::move(field));
   }
-  section.summary = section.fields.empty() ? tr("no choice") : QString::number(section.fields.size());
+  section.summary = section.fields.empty() ? tr("no choice") : tr("%1 choices").arg(section.fields.size());
   return section;
 }
 

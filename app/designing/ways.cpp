@@ -14,19 +14,6 @@ using core::base::Value;
 
 namespace {
 
-// Returns the document with an invented size where none is entered yet: the relative places of things do not depend on
-// it.
-Value sized(const Value& document) {
-  Value some = document;
-  for (const auto& [place, size] : {std::pair{"/artwork/width", "300 mm"}, std::pair{"/artwork/height", "240 mm"}}) {
-    if (core::base::at(some, place) != nullptr) continue;
-    if (auto patched = core::base::patched(some, putAt(some, place, Value::text(size)))) {
-      some = std::move(patched).value();
-    }
-  }
-  return some;
-}
-
 // Returns a key of a reason from its place and message without its measures, which change with everything else.
 std::string keyOf(const Problem& problem) {
   std::string key = problem.pointer + ' ' + problem.message.id;
@@ -51,6 +38,17 @@ QString sentence(QString text) {
 
 }  // namespace
 
+Value sized(const Value& document) {
+  Value some = document;
+  for (const auto& [place, size] : {std::pair{"/artwork/width", "300 mm"}, std::pair{"/artwork/height", "240 mm"}}) {
+    if (core::base::at(some, place) != nullptr) continue;
+    if (auto patched = core::base::patched(some, putAt(some, place, Value::text(size)))) {
+      some = std::move(patched).value();
+    }
+  }
+  return some;
+}
+
 QString reasonText(const core::workflow::ComposeProblem& problem, core::units::UnitSystem units) {
   return sentence(words::text(problem.problem.message, units));
 }
@@ -63,6 +61,7 @@ Ways::Standing Ways::standing(const Value& document, bool measures) const {
       if (problem.severity != Severity::Error || standsAside(placeOf(problem))) continue;
       found.problems.add(problem);
       found.reasons.insert(keyOf(problem));
+      found.said.emplace(words::text(problem.message, m_units), keyOf(problem));
     }
   }
   if (!read.design) return found;
@@ -72,7 +71,10 @@ Ways::Standing Ways::standing(const Value& document, bool measures) const {
     return found;
   }
   found.against = std::move(composed).error();
-  for (const auto& told : found.against) found.reasons.insert(keyOf(told.problem));
+  for (const auto& told : found.against) {
+    found.reasons.insert(keyOf(told.problem));
+    found.said.emplace(reasonText(told, m_units), keyOf(told.problem));
+  }
   return found;
 }
 

@@ -1,9 +1,12 @@
 #pragma once
 // Finds the answers that can be worked. Composition alone decides it, for the document as it would be; nothing here
 // depends on a particular technique or material.
+#include <functional>
+#include <map>
 #include <optional>
 #include <set>
 #include <string>
+#include <vector>
 
 #include "app/designing/fields.h"
 #include "core/craft/catalogue.h"
@@ -26,6 +29,13 @@ struct Way {
   QString wanting;
 };
 
+// One change that settles what is wrong.
+struct Mend {
+  QString label;
+  core::base::Value patch;
+  QString says = {};  // what changes, where the label does not say it
+};
+
 class Ways {
  public:
   // Document and catalogue have to outlive it.
@@ -40,12 +50,16 @@ class Ways {
   // An act: where it has several ways, the first that brings nothing wrong with it at all, its measures too, as if the
   // size of the work were known.
   Way ofAct(const Field& act);
+  // Returns the least change of one of these fields, the likeliest first, that settles the problem said in these words
+  // and brings no other. Lengths are sought on the steps of a rule.
+  std::optional<Mend> mend(const QString& said, const std::vector<const Field*>& fields);
 
  private:
   // The reasons against a document, as text, with those of `measures` on request. `against` holds composition's
   // problems.
   struct Standing {
     std::set<std::string> reasons;
+    std::map<QString, std::string> said;  // the reasons by their words
     core::workflow::ComposeProblems against;
     core::base::Problems problems;
     std::optional<Way::Comes> comes;
@@ -53,6 +67,8 @@ class Ways {
   Standing standing(const core::base::Value& document, bool measures) const;
   const Standing& before(bool measures);
   Way taken(const core::base::Value& document, const core::base::Value& patch, bool measures);
+  std::optional<Mend> shorterOrLonger(const Field& field,
+                                      const std::function<bool(const core::base::Value&)>& settles) const;
 
   const core::base::Value& m_document;
   const core::craft::Catalogue& m_catalogue;
@@ -60,6 +76,10 @@ class Ways {
   std::optional<Standing> m_before;
   std::optional<Standing> m_beforeMeasured;
 };
+
+// Returns the document with an invented size where none is entered yet: the relative places of things do not depend on
+// it.
+core::base::Value sized(const core::base::Value& document);
 
 // Returns why a design cannot be worked, as a sentence.
 QString reasonText(const core::workflow::ComposeProblem& problem, core::units::UnitSystem units);

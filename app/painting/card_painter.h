@@ -1,20 +1,29 @@
 #pragma once
-// The cutter's card on the glass: one number's lines in ink, the others in pencil.
+// The cutter's card on the glass: the board in its material, what is made on it in ink, what is to come in dots, and
+// the number in hand with its datum and its dimension.
 #include <optional>
 
 #include "app/painting/drawing_painter.h"
 #include "core/sheets/card.h"
-#include "core/sheets/measure.h"
 
 namespace app::painting {
 
-// Paints the lines of a card laid out in pixels; `opening` is the colour seen through the window, `current` the place
-// of the number that is inked. The numbers themselves are texts of the screen.
-void paintCard(QPainter& painter, const core::sheets::Card& card, std::optional<std::size_t> current, const Inks& inks,
-               const QColor& opening);
+// How far the hand is in a card's numbers.
+struct CardTurn {
+  std::optional<std::size_t> current;  // in hand; nothing: none with a place on the board
+  std::size_t made = 0;                // so many from the first are made, but for the one in hand
+  friend bool operator==(const CardTurn&, const CardTurn&) = default;
+};
 
-// Paints the lines of a measure (core::sheets::measureLines) laid out in pixels. Witness lines and the dimension have a
-// halo where they run over materials.
-void paintMeasure(QPainter& painter, const std::vector<core::sheets::Primitive>& lines, const Inks& inks);
+// What marks and words on the board are made in.
+struct CardColours {
+  QColor board;  // its surface in this light
+  QColor ink;
+  QColor worked;
+};
+CardColours coloursOf(const core::sheets::Card& card, const Inks& inks);
+
+// Paints the lines of a card laid out in pixels. Numbers and words are texts of the screen.
+void paintCard(QPainter& painter, const core::sheets::Card& card, const CardTurn& turn, const Inks& inks);
 
 }  // namespace app::painting

@@ -50,6 +50,14 @@ void Light::fallOn(QImage& picture, Breadth breadth) const {
   if (m_toCome) veil(m_cloth, sunk(breadth, m_lamp));
 }
 
+QColor inkOn(const QColor& material) {
+  return QColor(material.lightnessF() < 0.5F ? QStringLiteral("#F6F2EA") : QStringLiteral("#181C20"));
+}
+
+QColor workedOn(const QColor& material) {
+  return QColor(material.lightnessF() < 0.5F ? QStringLiteral("#FFC798") : QStringLiteral("#712808"));
+}
+
 QColor sloped(const QColor& material, const core::sheets::Point& outwards) {
   const double towards = core::geometry::dot(outwards, kAwayFromLight);
   return towards < 0 ? mixed(material, Qt::black, -towards * kDarkest)

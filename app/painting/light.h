@@ -30,6 +30,11 @@ class Light {
   bool m_toCome;
 };
 
+// Returns what a mark is made in: on a light material by day's ink, by lamp too, on a dark one by the lamp's; and the
+// same of the line to be made.
+QColor inkOn(const QColor& material);
+QColor workedOn(const QColor& material);
+
 // Returns the colour on a slope that falls away from the light or towards it; the light comes from the top left. A
 // slope faces the opening it leads down to, so that it is dark above and left of it.
 QColor sloped(const QColor& material, const core::sheets::Point& outwards);

@@ -13,6 +13,7 @@ using core::sheets::Role;
 // On each side of a dimension's line, in hairlines.
 constexpr double kHaloBeside = 4;
 constexpr double kDimension = 3;
+constexpr double kActOutline = 1.5;
 
 struct Style {
   QPen pen;
@@ -34,7 +35,8 @@ Style styleOfAct(Role role, bool closed, const Inks& inks) {
   const auto filled = [closed](const QColor& colour) { return closed ? QBrush(colour) : QBrush(Qt::NoBrush); };
   switch (role) {
     case Role::Section: return {rounded(inks.ink, 1.5 * inks.hairline), filled(mixed(inks.ground, inks.pencil, 0.32))};
-    case Role::Sheet: return {rounded(inks.ink, 1.5 * inks.hairline), filled(mixed(inks.ground, inks.pencil, 0.05))};
+    case Role::Sheet:
+      return {rounded(inks.ink, kActOutline * inks.hairline), filled(mixed(inks.ground, inks.pencil, 0.05))};
     case Role::Tool: return {rounded(inks.ink, 2 * inks.hairline), filled(inks.ground)};
     case Role::Blade: return {rounded(inks.ink, 1.5 * inks.hairline), filled(inks.ink)};
     case Role::Film: return {rounded(inks.worked, 1.5 * inks.hairline), filled(film)};
@@ -71,6 +73,10 @@ void paintLined(QPainter& painter, const Primitive& primitive, Emphasis emphasis
   painter.setPen(style.pen);
   painter.setBrush(style.fill);
   painter.drawPath(pathOf(primitive, scale));
+}
+
+void paintActOutline(QPainter& painter, const QPainterPath& path, const Inks& inks) {
+  painter.strokePath(path, rounded(inks.ink, kActOutline * inks.hairline));
 }
 
 void paintHalo(QPainter& painter, const Primitive& primitive, double scale, const Inks& inks) {

@@ -14,6 +14,9 @@ enum class Emphasis { None, Worked, Wrong };
 void paintLined(QPainter& painter, const core::sheets::Primitive& primitive, Emphasis emphasis, double scale,
                 const Inks& inks);
 
+// Outlines a board or a paper of an act that was painted in its material.
+void paintActOutline(QPainter& painter, const QPainterPath& path, const Inks& inks);
+
 // Clears the way for a dimension across materials.
 void paintHalo(QPainter& painter, const core::sheets::Primitive& primitive, double scale, const Inks& inks);
 

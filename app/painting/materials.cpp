@@ -37,7 +37,7 @@ constexpr std::array kPatterns = {
     Worded{"rope", Pattern::Rope, "#8E3B34"},     Worded{"twist", Pattern::Rope, "#8E3B34"},
     Worded{"key", Pattern::Key, "#3B3A44"},       Worded{"fret", Pattern::Key, "#3B3A44"},
     Worded{"comb", Pattern::Comb, "#7D8A74"},     Worded{"paste", Pattern::Comb, "#7D8A74"},
-    Worded{"laid", Pattern::Laid, "#D9CDB0"}};
+    Worded{"laid", Pattern::Laid, "#D9CDB0"},     Worded{"lozenge", Pattern::Lozenge, "#B9A184"}};
 
 // What the maker gave it, or what its name tells.
 QColor toldColour(const std::string& name, const QColor& own) { return own.isValid() ? own : colourIn(name); }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <vector>
 
 #include "app/painting/materials.h"
 #include "app/painting/motif.h"
@@ -104,21 +105,35 @@ class Printer {
     const QRectF box = placed.boundingRect();
     const double first = std::floor((seen.left() - shift) / repeat - 0.5);
     const double last = std::ceil((seen.right() - shift) / repeat + 0.5);
+    bool besideCut = false;
     for (double k = first; k <= last; ++k) {
       const QPointF by = m_place.map(QPointF(shift + k * repeat, up)) - m_place.map(QPointF());
-      if (isWhole(box.translated(by))) {
-        m_painter.fillPath(placed.translated(by), m_ink);
-      } else if (m_paper.intersects(box.translated(by))) {
-        m_cut.addPath(placed.translated(by));
-      }
+      const bool whole = isWhole(box.translated(by));
+      const bool cut = !whole && m_paper.intersects(box.translated(by));
+      if (whole) m_painter.fillPath(placed.translated(by), m_ink);
+      if (cut && besideCut) m_cut.back().addPath(placed.translated(by));
+      if (cut && !besideCut) m_cut.push_back(placed.translated(by));
+      besideCut = cut;
     }
   }
-  void printAlong(const QRectF& stripe) { m_cut.addPath(m_place.map(rectangular(stripe))); }
+  // Along the strip, `clear` of every motif.
+  void printAlong(const QRectF& stripe, bool clear) {
+    m_cut.push_back(m_place.map(rectangular(stripe)));
+    m_clear = m_clear && clear;
+  }
   void finish() {
     m_painter.save();
     m_painter.setClipPath(m_paper, Qt::IntersectClip);
-    m_cut.setFillRule(Qt::WindingFill);
-    m_painter.fillPath(m_cut, m_ink);
+    if (!m_clear) {
+      // Where they touch, shapes filled one after the other would show their seam.
+      QPainterPath all;
+      for (const QPainterPath& one : m_cut) all.addPath(one);
+      m_cut = {all};
+    }
+    for (QPainterPath& one : m_cut) {
+      one.setFillRule(Qt::WindingFill);
+      m_painter.fillPath(one, m_ink);
+    }
     m_painter.restore();
   }
 
@@ -140,7 +155,10 @@ class Printer {
   QTransform m_place;
   QColor m_ink;
   QPolygonF m_strip;
-  QPainterPath m_cut;
+  // Neighbours are one shape, what lies apart is not: the painter goes through all rows from the first to the last of
+  // one.
+  std::vector<QPainterPath> m_cut;
+  bool m_clear = true;
 };
 
 // Lies on the sheet from its lower left corner, in rows.
@@ -216,8 +234,13 @@ void paintPaper(QPainter& painter, const QPainterPath& shape, const core::sheets
   for (double row = 0; row < rows; ++row)
     printer.print(cell, seen, repeat, std::fmod(row, 2) * repeat / 2, row * run.width);
   if (strip && isEdged(paper.pattern)) {
+    // By more than a pixel, so that none holds ink of both.
+    constexpr double kClear = 2;
+    const QRectF box = cell.boundingRect();
+    const double least = kEdgeTo * run.width + kClear / scale;
+    const bool clear = box.top() >= least && box.bottom() <= run.width - least;
     for (const double from : {kEdgeFrom, 1 - kEdgeTo})
-      printer.printAlong({seen.left(), from * run.width, seen.width(), (kEdgeTo - kEdgeFrom) * run.width});
+      printer.printAlong({seen.left(), from * run.width, seen.width(), (kEdgeTo - kEdgeFrom) * run.width}, clear);
   }
   printer.finish();
 }

@@ -54,4 +54,13 @@ QPainterPath pathOf(const core::sheets::Primitive& primitive, double scale) {
   return path;
 }
 
+QRectF extentOf(const core::sheets::Drawing& drawing,
+                const std::function<bool(const core::sheets::Primitive&)>& chosen) {
+  QRectF extent;
+  for (const core::sheets::Primitive& primitive : drawing.primitives) {
+    if (chosen(primitive)) extent = extent.united(pathOf(primitive, 1).boundingRect());
+  }
+  return extent;
+}
+
 }  // namespace app::painting

@@ -50,10 +50,8 @@ QPen dotted(const Inks& inks) {
   return pen;
 }
 
-// A mark on a board is dark on a light one, by lamp too, and light on a dark one.
-QColor inkOn(const Primitive& mark, const PieceView& view) {
-  const bool dark = mark.matter && colourOf(*mark.matter, view.own(*mark.matter).colour).lightnessF() < 0.5F;
-  return QColor(dark ? QStringLiteral("#F6F2EA") : QStringLiteral("#181C20"));
+QColor inkOf(const Primitive& mark, const PieceView& view) {
+  return inkOn(mark.matter ? colourOf(*mark.matter, view.own(*mark.matter).colour) : QColor(Qt::white));
 }
 
 QPen hidden(const Inks& inks) {
@@ -191,12 +189,13 @@ void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& 
     if (toCome) {
       painter.strokePath(path, dotted(view.inks));
     } else {
-      painter.fillPath(path, inkOn(primitive, view));
+      painter.fillPath(path, inkOf(primitive, view));
     }
     return;
   }
   if (primitive.matter) {
     paintMatter(painter, path, primitive, view);
+    if (primitive.role == Role::Sheet) paintActOutline(painter, path, view.inks);
     if (toCome && hasOutline(primitive, view)) painter.strokePath(path, dotted(view.inks));
     if (primitive.role == Role::Artwork && !toCome) strokeHair(painter, path, view);
     return;
@@ -239,7 +238,7 @@ void paintWorked(QPainter& painter, const Primitive& primitive, const PieceView&
     case Role::Artwork: painter.strokePath(path, pen(width)); return;
     case Role::BoardFace:
     case Role::Bevel: return;
-    case Role::Mark: painter.fillPath(path, inkOn(primitive, view)); return;
+    case Role::Mark: painter.fillPath(path, inkOf(primitive, view)); return;
     default: break;
   }
   if (!primitive.matter || primitive.matter->substance == Substance::Flake) {

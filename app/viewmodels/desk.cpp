@@ -7,6 +7,8 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
       m_workbench(workbench),
       m_bench(workbench, clock),
       m_shelf(workbench, clock),
+      m_meanwhile(workbench, clock),
+      m_places(workbench, clock, m_shelf),
       m_alert(workbench, clock),
       m_jobs(workbench, clock),
       m_watch(clock),
@@ -47,6 +49,13 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
   connect(&m_stock, &StockViewModel::appearanceAsked, &m_appearance, &AppearanceViewModel::open);
   connect(&m_settings, &SettingsViewModel::onBench, &m_bench, &BenchViewModel::selectJob);
   connect(&m_alert, &AlertViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
+  connect(&m_meanwhile, &MeanwhileViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
+  connect(&m_places, &PlacesModel::goTo, &m_bench, &BenchViewModel::selectJob);
+  connect(&m_places, &PlacesModel::refused, &m_bench, &BenchViewModel::tellRefusal);
+  connect(&m_bench, &BenchViewModel::left, this, [this](const std::string& jobId) {
+    m_places.setLeft(jobId);
+    showElsewhere();
+  });
   connect(&m_watch, &WatchViewModel::changed, &m_shelf, [this] {
     using Trouble = WatchViewModel::Trouble;
     m_shelf.setSilent(m_watch.has(Trouble::Sound) || m_watch.has(Trouble::Alerts));
@@ -62,12 +71,19 @@ void Desk::setTrouble(const QString& trouble) {
   refresh();
 }
 
+void Desk::showElsewhere() {
+  m_meanwhile.refresh(m_bench.jobId());
+  m_places.refresh(m_bench.jobId());
+}
+
 void Desk::refresh() {
   m_bench.refresh();
   m_shelf.refresh();
+  showElsewhere();
   m_watch.set(WatchViewModel::Trouble::Unknown, m_shelf.unknown());
   m_alert.refresh();
   m_jobs.refresh();
+  m_pieces.setOnBench(m_bench.jobId());
   m_pieces.refresh();
   m_appearances.refresh();
   m_stock.refresh();

@@ -9,7 +9,9 @@
 #include "app/viewmodels/bench/cutting_view_model.h"
 #include "app/viewmodels/bench/jobs_model.h"
 #include "app/viewmodels/bench/made_view_model.h"
+#include "app/viewmodels/bench/meanwhile_view_model.h"
 #include "app/viewmodels/bench/off_time_view_model.h"
+#include "app/viewmodels/bench/places_model.h"
 #include "app/viewmodels/bench/room_view_model.h"
 #include "app/viewmodels/bench/shelf_model.h"
 #include "app/viewmodels/bench/watch_view_model.h"
@@ -31,6 +33,8 @@ class Desk : public QObject {
   QML_UNCREATABLE("handed down by the program")
   Q_PROPERTY(app::viewmodels::BenchViewModel* bench READ benchPointer CONSTANT)
   Q_PROPERTY(app::viewmodels::ShelfModel* shelf READ shelfPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::MeanwhileViewModel* meanwhile READ meanwhilePointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::PlacesModel* places READ placesPointer CONSTANT)
   Q_PROPERTY(app::viewmodels::AlertViewModel* alert READ alertPointer CONSTANT)
   Q_PROPERTY(app::viewmodels::JobsModel* jobs READ jobsPointer CONSTANT)
   Q_PROPERTY(app::viewmodels::WatchViewModel* watch READ watchPointer CONSTANT)
@@ -53,6 +57,8 @@ class Desk : public QObject {
 
   BenchViewModel& bench() { return m_bench; }
   ShelfModel& shelf() { return m_shelf; }
+  MeanwhileViewModel& meanwhile() { return m_meanwhile; }
+  PlacesModel& places() { return m_places; }
   AlertViewModel& alert() { return m_alert; }
   JobsModel& jobs() { return m_jobs; }
   WatchViewModel& watch() { return m_watch; }
@@ -78,6 +84,8 @@ class Desk : public QObject {
   void keepFresh(int milliseconds) { m_timer.start(milliseconds); }
   BenchViewModel* benchPointer() { return &m_bench; }
   ShelfModel* shelfPointer() { return &m_shelf; }
+  MeanwhileViewModel* meanwhilePointer() { return &m_meanwhile; }
+  PlacesModel* placesPointer() { return &m_places; }
   AlertViewModel* alertPointer() { return &m_alert; }
   JobsModel* jobsPointer() { return &m_jobs; }
   WatchViewModel* watchPointer() { return &m_watch; }
@@ -96,10 +104,15 @@ class Desk : public QObject {
   CameraViewModel* cameraPointer() { return &m_camera; }
 
  private:
+  // What can be gone to from the piece on the bench.
+  void showElsewhere();
+
   workbench::Workbench& m_workbench;
   QTimer m_timer;
   BenchViewModel m_bench;
   ShelfModel m_shelf;
+  MeanwhileViewModel m_meanwhile;
+  PlacesModel m_places;
   AlertViewModel m_alert;
   JobsModel m_jobs;
   WatchViewModel m_watch;

@@ -1,6 +1,6 @@
 #include "app/viewmodels/measure_item.h"
 
-#include "app/painting/card_painter.h"
+#include "app/painting/measure_painter.h"
 #include "core/sheets/measure.h"
 
 namespace app::viewmodels {

@@ -3,6 +3,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QMetaType>
 #include <QObject>
+#include <QSizeF>
 
 #include "app/painting/painted.h"
 
@@ -11,8 +12,13 @@ namespace app::viewmodels {
 struct PieceDrawing : painting::Painted {
   Q_GADGET
   QML_VALUE_TYPE(pieceDrawing)
+  Q_PROPERTY(bool drawn READ drawn CONSTANT FINAL)
+  Q_PROPERTY(QSizeF extent READ extent CONSTANT FINAL)  // in mm; none while nothing is drawn
 
  public:
+  bool drawn() const { return piece != nullptr; }
+  QSizeF extent() const { return piece == nullptr ? QSizeF(0, 0) : QSizeF(piece->width, piece->height); }
+
   friend bool operator==(const PieceDrawing&, const PieceDrawing&) = default;
 };
 

@@ -28,13 +28,16 @@ QVariant RowsModel::data(const QModelIndex& index, int role) const {
     case Act: return row.act;
     case Picture: return row.picture;
     case Missing: return row.missing;
+    case Notice: return row.notice;
+    case Sample: return QVariant::fromValue(row.sample);
     default: return {};
   }
 }
 
 QHash<int, QByteArray> RowsModel::roleNames() const {
-  return {{Title, "title"},   {Of, "of"},   {Value, "value"},     {Note, "note"},      {Problem, "problem"},
-          {Chosen, "chosen"}, {Act, "act"}, {Picture, "picture"}, {Missing, "missing"}};
+  return {{Title, "title"},     {Of, "of"},         {Value, "value"},  {Note, "note"},
+          {Problem, "problem"}, {Chosen, "chosen"}, {Act, "act"},      {Picture, "picture"},
+          {Missing, "missing"}, {Notice, "notice"}, {Sample, "sample"}};
 }
 
 }  // namespace app::viewmodels

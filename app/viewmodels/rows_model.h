@@ -5,6 +5,8 @@
 #include <QString>
 #include <vector>
 
+#include "app/viewmodels/piece_drawing.h"
+
 namespace app::viewmodels {
 
 class RowsModel : public QAbstractListModel {
@@ -21,12 +23,14 @@ class RowsModel : public QAbstractListModel {
     QString note;
     QString problem;  // "" for none
     bool chosen = false;
-    bool act = false;      // starts an act; it has no value to edit
-    QString picture = {};  // hash of a photograph; "" for none
-    bool missing = false;  // has to be entered and is not
+    bool act = false;          // starts an act; it has no value to edit
+    QString picture = {};      // hash of a photograph; "" for none
+    bool missing = false;      // has to be entered and is not
+    bool notice = false;       // the problem is only something to look at
+    PieceDrawing sample = {};  // what the value looks like; without a drawing where there is nothing to see
     friend bool operator==(const Row&, const Row&) = default;
   };
-  enum Role { Title = Qt::UserRole + 1, Of, Value, Note, Problem, Chosen, Act, Picture, Missing };
+  enum Role { Title = Qt::UserRole + 1, Of, Value, Note, Problem, Chosen, Act, Picture, Missing, Notice, Sample };
 
   using QAbstractListModel::QAbstractListModel;
 

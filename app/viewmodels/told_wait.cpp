@@ -45,16 +45,16 @@ class Arguments {
                          .with("found", m_run.wait->answers.found)
                          .with("past", m_run.wait->answers.pastIt)
                          .with("remedy", m_run.wait->missedSay);
-    if (m_told.lookedAt) filled = Message(std::move(filled).with("looked", clock(instantOf(*m_told.lookedAt), day)));
+    if (m_told.lookedAt) filled = std::move(filled).with("looked", clock(instantOf(*m_told.lookedAt), day));
     if (m_told.closes) {
       const std::int64_t left = (m_told.closes->early - m_told.passed).inMilliseconds() / kMinute;
-      filled = Message(std::move(filled).with("closes", closing(m_told.closes->early)));
-      filled = Message(std::move(filled).with("gone", closing(m_told.closes->late)));
-      filled = Message(std::move(filled).with("minutes", left));
+      filled = std::move(filled).with("closes", closing(m_told.closes->early));
+      filled = std::move(filled).with("gone", closing(m_told.closes->late));
+      filled = std::move(filled).with("minutes", left);
     }
     if (const auto gated = m_job.gatedStep(m_run)) {
       const auto& step = m_job.state().plan->workflow.steps[*gated];
-      filled = Message(std::move(filled).with("act", uncapitalised(step.title)));
+      filled = std::move(filled).with("act", uncapitalised(step.title));
     }
     return words::text(filled, core::units::UnitSystem::Millimetres);
   }

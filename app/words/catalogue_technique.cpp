@@ -74,6 +74,8 @@ const std::vector<Entry>& techniqueEntries() {
        QT_TRANSLATE_NOOP("words", "a tolerance is a length more than zero, or \"as computed\"")},
       {"technique.malformed-sign", QT_TRANSLATE_NOOP("words", "\"{sign}\" is no sign of ISO 7010 such as \"W022\"")},
       {"technique.sign-on-notice", QT_TRANSLATE_NOOP("words", "a NOTICE bears no sign")},
+      {"technique.place-twice",
+       QT_TRANSLATE_NOOP("words", "Two sentences cannot both stand at \"{word}\" in the drawing of the act.")},
       {"technique.unknown-act",
        QT_TRANSLATE_NOOP("words",
                          "no act is called \"{word}\"; the page of the technique format tells which are drawn")},

@@ -33,6 +33,20 @@ QString waitTrue(core::craft::WaitKind kind) {
   return {};
 }
 
+QString waitUntil(core::craft::WaitKind kind) {
+  using core::craft::WaitKind;
+  switch (kind) {
+    case WaitKind::Dry:
+    case WaitKind::Tack:
+    case WaitKind::Open:
+    case WaitKind::Soak: return translated(QT_TRANSLATE_NOOP("words", "wet"));
+    case WaitKind::Cure: return translated(QT_TRANSLATE_NOOP("words", "soft"));
+    case WaitKind::Press: return translated(QT_TRANSLATE_NOOP("words", "pressed"));
+    case WaitKind::Rest: return translated(QT_TRANSLATE_NOOP("words", "rests"));
+  }
+  return {};
+}
+
 QString hands(core::craft::Hands hands) {
   using core::craft::Hands;
   switch (hands) {

@@ -31,6 +31,8 @@ QString figureDatum(const core::design::Figure& figure);
 QString waitKind(core::craft::WaitKind kind);  // "dries", "comes to tack", "open time"
 // What it may be once it is over, in "May be dry from 10:22".
 QString waitTrue(core::craft::WaitKind kind);
+// What something is until then: "wet", "soft".
+QString waitUntil(core::craft::WaitKind kind);
 QString hands(core::craft::Hands hands);  // "clean hands", "paste on the hands"
 // The name of a stage on the strip; "" for none.
 QString stage(core::craft::Stage stage);

@@ -15,7 +15,8 @@ struct JobEntry {
   std::string title;
   std::string reference;
   std::string client;
-  std::string due;  // "2026-12-11"; "" for none
+  std::string due;               // "2026-12-11"; "" for none
+  double width = 0, height = 0;  // mm, of the finished piece; 0 where it cannot be read
   std::string jobHash;
   // Holds the reason where the job cannot be opened, because its texts are missing or can no longer be read; the
   // members below have no meaning then.

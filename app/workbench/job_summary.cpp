@@ -16,7 +16,10 @@ using core::jobs::Lesson;
 using Lessons = std::map<core::waits::Kind, std::vector<Lesson>>;
 
 // Raise this number whenever folding, composing or the summary gives a different result.
-constexpr const char* kForm = "4";
+constexpr const char* kForm = "5";
+
+// No piece is larger, in mm.
+constexpr double kLargest = 1e6;
 
 constexpr BenchPlace::Kind kPlaces[] = {BenchPlace::Kind::Step, BenchPlace::Kind::Waiting, BenchPlace::Kind::Missed,
                                         BenchPlace::Kind::Finished, BenchPlace::Kind::Stuck};
@@ -107,7 +110,8 @@ class Fields {
   template <typename Number>
   Number number(Number least, Number most) {
     const auto value = number<Number>();
-    m_failed = m_failed || value < least || value > most;
+    // What is no number is neither less nor more.
+    m_failed = m_failed || !(value >= least && value <= most);
     return value;
   }
 
@@ -145,6 +149,8 @@ std::string summaryText(const JobSummary& summary) {
        {&entry.title, &entry.reference, &entry.client, &entry.due, &entry.jobHash, &entry.step}) {
     put(text, *one);
   }
+  putNumber(text, entry.width);
+  putNumber(text, entry.height);
   putNumber(text, entry.archived ? 1 : 0);
   putNumber(text, entry.changedUtc);
   putNumber(text, static_cast<int>(entry.place));
@@ -166,6 +172,8 @@ std::optional<JobSummary> readSummary(const std::string& jobId, const std::strin
   for (std::string* one : {&entry.title, &entry.reference, &entry.client, &entry.due, &entry.jobHash, &entry.step}) {
     *one = fields.text();
   }
+  entry.width = fields.number<double>(0, kLargest);
+  entry.height = fields.number<double>(0, kLargest);
   entry.archived = fields.number<int>(0, 1) == 1;
   entry.changedUtc = fields.number<std::int64_t>();
   const auto place = fields.number<std::size_t>(0, kPlaceCount - 1);

@@ -175,6 +175,8 @@ void KeptJobs::open(const std::string& jobId, Job& job, std::vector<Event> event
   entry.reference = job.plan->design.job.reference;
   entry.client = job.plan->design.job.client;
   entry.due = job.plan->design.job.due;
+  entry.width = job.plan->design.layout.outerWidth;
+  entry.height = job.plan->design.layout.outerHeight;
   job.summary.sharedSteps = core::jobs::shopSteps(*job.plan);
   refold(job, shop);
 }

@@ -4,7 +4,7 @@
 
 namespace core::base {
 
-Message&& Message::with(std::string_view name, Argument value) && {
+Message Message::with(std::string_view name, Argument value) && {
   arguments.emplace_back(std::string(name), std::move(value));
   return std::move(*this);
 }

@@ -31,7 +31,8 @@ struct Message {
   Message() = default;
   explicit Message(std::string_view messageId) : id(messageId) {}
 
-  Message&& with(std::string_view name, Argument value) &&;
+  // By value: a reference to the message itself, moved into the same message, would empty it.
+  [[nodiscard]] Message with(std::string_view name, Argument value) &&;
   // Returns the argument of that name, or null.
   const Argument* argument(std::string_view name) const;
 

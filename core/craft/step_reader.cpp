@@ -75,6 +75,32 @@ std::optional<Act> readAct(const Node& node, const Scope&, Problems& problems) {
   return known;
 }
 
+// As many as the drawing has numbers for.
+constexpr std::size_t kMostPlaces = 3;
+
+std::vector<std::optional<ActPlace>> readPlaces(const Node& node, const Scope&, Problems& problems) {
+  // "" for a sentence that speaks of nothing drawn.
+  static const std::vector<std::string> kWords = [] {
+    std::vector<std::string> words = {""};
+    for (const ActPlace place : kActPlaces) words.emplace_back(name(place));
+    return words;
+  }();
+  std::vector<std::optional<ActPlace>> places;
+  if (!node) return places;
+  const auto items = base::readItems(node, problems, kMostPlaces);
+  if (!items) return places;
+  for (const Node& item : *items) {
+    const auto index = base::readChoice(item, kWords, problems);
+    if (!index) continue;
+    const std::optional<ActPlace> place = actPlace(kWords[*index]);
+    if (place && std::count(places.begin(), places.end(), place) > 0) {
+      report(problems, item, Message("technique.place-twice").with("word", kWords[*index]));
+    }
+    places.push_back(place);
+  }
+  return places;
+}
+
 std::vector<std::string> readSentences(const Node& node, const Scope& scope, Problems& problems) {
   if (node && node.value->kind() == base::Value::Kind::Array && node.value->items().empty()) {
     report(problems, node, Message("technique.empty-list"));
@@ -123,6 +149,7 @@ constexpr StepField kStepFields[] = {
     {"hands", kRequired, &into<&Step::hands, readHands>, &sameMember<&S::hands, S>, nullptr, "renewal.how"},
     {"up", kOptional, &into<&Step::up, readWayUp>, &sameMember<&S::up, S>, nullptr, "renewal.how"},
     {"act", kOptional, &into<&Step::act, readAct>, &sameMember<&S::act, S>, nullptr, "renewal.how"},
+    {"places", kOptional, &into<&Step::places, readPlaces>, &sameMember<&S::places, S>, nullptr, "renewal.how"},
     // One object in the file.
     {"work", kRequired, &readWork, &sameMember<&S::work, S>, nullptr, "renewal.time"},
     {"work", kRequired, nullptr, &sameMember<&S::workSource, S>, nullptr, "renewal.source"},
@@ -142,10 +169,10 @@ constexpr StepField kStepFields[] = {
 
 // Will not compile where a member comes or goes.
 [[maybe_unused]] constexpr std::size_t membersOf(const StepDetail& whole) {
-  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15] = whole;
-  return 15;
+  [[maybe_unused]] const auto& [a1, a2, a3, a4, a5, a6, a7, a8, a9, a10, a11, a12, a13, a14, a15, a16] = whole;
+  return 16;
 }
-static_assert(ownFields(kStepFields) == 15, "every member of a step has its row");
+static_assert(ownFields(kStepFields) == 16, "every member of a step has its row");
 
 Step readStep(const Node& node, const Scope& technique, std::set<std::string>& ids, Problems& problems) {
   Step step;

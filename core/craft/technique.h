@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "core/craft/act.h"
+#include "core/craft/act_place.h"
 #include "core/craft/circumstance.h"
 #include "core/craft/room_bounds.h"
 #include "core/craft/stage.h"
@@ -224,6 +225,8 @@ struct StepDetail {
   Hands hands = Hands::Clean;
   WayUp up = WayUp::None;
   std::optional<Act> act;  // nothing: no drawing
+  // Which part of that drawing each of the first sentences speaks of; nothing: of none.
+  std::vector<std::optional<ActPlace>> places;
   Span work;
   std::string workSource;
   bool uninterruptible = false;

@@ -48,6 +48,17 @@ bool isCut(const jobs::JobState& state, const std::string& board) {
   return false;
 }
 
+std::optional<Message> refusalOf(const jobs::JobState& state, const std::string& figure, units::Length value,
+                                 const std::string& overrules) {
+  // Against what would be there without it, so that measuring again is held to the same as measuring first.
+  const design::ReadDesign without = designWithout(state, figure);
+  const design::Design& planned = without.design ? *without.design : state.plan->design;
+  if (const design::Figure* computed = planned.figures.find(figure)) {
+    if (auto slip = design::implausible(figure, value, computed->value)) return slip;
+  }
+  return firstError(designWith(state, figure, value, overrules).problems);
+}
+
 MadeDecision decideMeasure(const jobs::JobAt& job, const intents::EnterAsMade& intent) {
   const jobs::JobState& state = job.state();
   const workflow::Workflow& workflow = state.plan->workflow;
@@ -62,15 +73,9 @@ MadeDecision decideMeasure(const jobs::JobAt& job, const intents::EnterAsMade& i
   if (!intent.overrules.empty() && !state.measures.contains(intent.overrules)) {
     return Message("record.not-measured").with("figure", intent.overrules);
   }
-  // Against what would be there without it, so that measuring again is held to the same as measuring first.
-  const design::ReadDesign without = designWithout(state, intent.figure);
-  const design::Design& planned = without.design ? *without.design : state.plan->design;
-  const design::Figure* computed = planned.figures.find(intent.figure);
-  if (computed == nullptr)
+  if (state.design->figures.find(intent.figure) == nullptr)
     return Message("record.not-measured-here").with("step", step.title).with("figure", intent.figure);
-  if (auto slip = design::implausible(intent.figure, intent.value, computed->value)) return *slip;
-  const design::ReadDesign with = designWith(state, intent.figure, intent.value, intent.overrules);
-  if (const auto error = firstError(with.problems)) return *error;
+  if (const auto refused = refusalOf(state, intent.figure, intent.value, intent.overrules)) return *refused;
   return std::vector{draftOf(Measured{intent.step, intent.figure, intent.value.inNanometres(), intent.overrules})};
 }
 

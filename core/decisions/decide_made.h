@@ -1,5 +1,7 @@
 #pragma once
 // Decisions about measures of finished work. Only decide.cpp and its neighbours call these.
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "core/base/result.h"
@@ -9,6 +11,11 @@
 namespace core::decisions {
 
 using MadeDecision = base::Result<std::vector<record::EventDraft>, base::Message>;
+
+// Returns why a figure cannot have this measure, whichever step measures it: it is implausible, or the first conflict
+// that layOut reports for it. Returns nothing where it can.
+std::optional<base::Message> refusalOf(const jobs::JobState& state, const std::string& figure, units::Length value,
+                                       const std::string& overrules = "");
 
 // Refusals: record.no-such-step; record.not-measured-here; made.no-size, made.too-far; the first conflict that layOut
 // reports for the measure.

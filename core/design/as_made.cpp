@@ -86,15 +86,27 @@ std::string acrossTheBevel(const std::string& figureId) {
 
 Tolerance toleranceOf(std::string_view figureId) {
   const Kind* kind = kindOf(figureId);
-  return kind == nullptr ? Tolerance{micrometres(500), kRule} : Tolerance{kind->within, kind->source};
+  if (kind == nullptr) return {micrometres(500), kRule, Gauge::Rule};
+  return {kind->within, kind->source, kind->source == kMicrometer ? Gauge::Micrometer : Gauge::Rule};
 }
+
+Length readingOf(Gauge gauge, units::UnitSystem units) {
+  const bool inches = units == units::UnitSystem::Inches;
+  switch (gauge) {
+    case Gauge::Rule: return inches ? Length::nanometres(units::kNanometresPerInch / 32) : micrometres(500);
+    case Gauge::Micrometer: return inches ? Length::nanometres(units::kNanometresPerInch / 64) : micrometres(50);
+  }
+  return micrometres(500);
+}
+
+double plausibleWithin(double computed) { return std::min(kFarOff, kPartOff * std::fabs(computed)); }
 
 std::optional<Message> implausible(const std::string& figureId, Length measured, double computed) {
   if (measured <= Length() || measured > units::kLongestLength) {
     return Message("made.no-size").with("figure", figureId).with("value", Millimetres{measured.inMillimetres()});
   }
   const double off = std::fabs(measured.inMillimetres() - computed);
-  if (off <= std::min(kFarOff, kPartOff * std::fabs(computed))) return std::nullopt;
+  if (off <= plausibleWithin(computed)) return std::nullopt;
   return Message("made.too-far")
       .with("figure", figureId)
       .with("value", Millimetres{measured.inMillimetres()})

@@ -12,6 +12,7 @@
 
 #include "core/base/message.h"
 #include "core/design/job.h"
+#include "core/units/length_display.h"
 
 namespace core::design {
 
@@ -39,12 +40,23 @@ bool isPinnable(std::string_view figureId);
 // and sight of face. "" where there is none.
 std::string acrossTheBevel(const std::string& figureId);
 
+// What a measure is read from.
+enum class Gauge { Rule, Micrometer };
+
 // How far a measure may differ from the computed one before the bench reports it, by kind of figure.
 struct Tolerance {
   Length within;
   std::string_view source;  // the source of the tolerance; a message id
+  Gauge gauge = Gauge::Rule;
 };
 Tolerance toleranceOf(std::string_view figureId);
+
+// Returns the least step that a gauge tells apart in a unit: a steel rule half a millimetre or a 32nd, a micrometer a
+// twentieth of a millimetre or a 64th.
+Length readingOf(Gauge gauge, units::UnitSystem units);
+
+// Returns how far from the computed one a measure may lie at the most (see implausible), in mm.
+double plausibleWithin(double computed);
 
 // Sight and face of one opening, with the bevel between them, agree within this (common practice: what shows).
 inline constexpr Length kFaceAgrees = Length::nanometres(300'000);

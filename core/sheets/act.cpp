@@ -75,13 +75,47 @@ bool usuallyBackUp(Act act) {
 
 }  // namespace
 
-Drawing drawAct(Act act, WayUp up) {
+ActPapers papersOf(const design::Job& job, const std::string& thing) {
+  const std::string whole = thing.substr(0, thing.find('.'));
+  ActPapers papers;
+  for (const design::Board& board : job.boards) {
+    if (papers.board.empty() || board.id == whole) papers.board = board.material;
+  }
+  for (const design::Spandrel& spandrel : job.spandrels) {
+    if (spandrel.id == whole) {
+      papers.paper = spandrel.paper;
+      return papers;
+    }
+  }
+  for (const design::Band& band : job.bands) {
+    if (!papers.paper.empty() && band.id != whole) continue;
+    papers.paper = band.paper;
+    const double width = band.width.inMillimetres();
+    papers.repeat = band.repeat && width > 0 ? band.repeat->inMillimetres() / width : 0;
+  }
+  return papers;
+}
+
+Drawing drawAct(Act act, WayUp up, const ActPapers& papers) {
   const bool back = up == WayUp::Back || (up == WayUp::None && usuallyBackUp(act));
-  detail::ActPainter painter;
+  detail::ActPainter painter(papers);
   painterOf(act)(painter, back);
   Drawing drawing = painter.take();
   drawing.side = back ? Side::Back : Side::Face;
   return drawing;
+}
+
+std::vector<Numeral> numerals(const Drawing& act, const std::vector<std::optional<craft::ActPlace>>& places) {
+  std::vector<Numeral> found;
+  int number = 0;
+  for (const auto& place : places) {
+    ++number;
+    if (!place) continue;
+    for (const DrawnPlace& drawn : act.places) {
+      if (drawn.place == *place) found.push_back({number, drawn.at});
+    }
+  }
+  return found;
 }
 
 }  // namespace core::sheets

@@ -10,6 +10,9 @@ void setOut(ActPainter& p, bool) {
   p.brush({66, 60}, 78, false);
   p.area(Role::Sheet, turned({{84, 24}, {106, 24}, {106, 54}, {84, 54}}, {95, 39}, 8));
   p.area(Role::Film, turned({{87, 28}, {103, 28}, {103, 50}, {87, 50}}, {95, 39}, 8));
+  p.place(ActPlace::Work, {95, 62});
+  p.place(ActPlace::Tool, {60, 14});
+  p.place(ActPlace::Aside, {30, 60});
 }
 
 void clean(ActPainter& p, bool) {
@@ -22,6 +25,10 @@ void clean(ActPainter& p, bool) {
   p.area(Role::Film, {{54, 52}, {66, 50}, {82, 53}, {84, 64}, {76, 72}, {60, 71}, {53, 66}});
   p.finger({60, 61}, 8);
   p.finger({64, 54}, 16);
+  p.place(ActPlace::Tool, {60, 70});
+  p.place(ActPlace::Way, {104, 31});
+  p.place(ActPlace::End, {12, 44});
+  p.place(ActPlace::Aside, {108, 60});
 }
 
 void tryPatch(ActPainter& p, bool) {
@@ -31,6 +38,10 @@ void tryPatch(ActPainter& p, bool) {
   p.area(Role::Film, {{72, 44}, {100, 42}, {101, 50}, {99, 64}, {73, 65}, {71, 56}});
   p.brush({96, 48}, 112);
   p.arrow({{78, 56}, {96, 56}});
+  p.place(ActPlace::Piece, {12, 40});
+  p.place(ActPlace::Aside, {108, 66});
+  p.place(ActPlace::Work, {84, 66});
+  p.place(ActPlace::Tool, {78, 26});
 }
 
 void look(ActPainter& p, bool) {
@@ -46,6 +57,10 @@ void look(ActPainter& p, bool) {
   p.area(Role::Tool, joined(upper, lower));
   p.disc(Role::Blade, {92, 23}, 5.2);
   p.arrow({{84, 33}, {74, 50}});
+  p.place(ActPlace::Tool, {34, 32});
+  p.place(ActPlace::Way, {72, 12});
+  p.place(ActPlace::Work, {54, 52});
+  p.place(ActPlace::Piece, {20, 68});
 }
 
 }  // namespace core::sheets::detail

@@ -11,6 +11,9 @@ void refit(ActPainter& p, bool back) {
   p.box(Role::Film, {30, 35}, {48, 45});
   p.box(Role::Film, {72, 35}, {90, 45});
   p.finger({60, 48}, 285);
+  p.place(ActPlace::Work, {60, 32});
+  p.place(ActPlace::Aside, {98, 40});
+  p.place(ActPlace::Piece, {22, 66});
 }
 
 void registerBlank(ActPainter& p, bool back) {
@@ -28,6 +31,8 @@ void registerBlank(ActPainter& p, bool back) {
   box(Role::Film, at(105, 34), at(114, 46));
   p.line(Role::Guide, {at(44, 22), at(82, 22), at(82, 52), at(44, 52), at(44, 22)});
   p.arrow({at(5, 76), at(5, 76) + Point{back ? 16.0 : -16.0, -13}});
+  p.place(ActPlace::End, at(98, 26));
+  p.place(ActPlace::Aside, at(65, 9));
 }
 
 void joinBoards(ActPainter& p, bool) {
@@ -46,6 +51,10 @@ void joinBoards(ActPainter& p, bool) {
   p.arrow(arc(hinge, 98, 13, 4));
   p.area(Role::Mark, {{6, 70}, {6, 62}, {11, 70}});
   p.area(Role::Mark, turned({{6, 57.4}, {6, 49.4}, {11, 57.4}}, hinge, lift));
+  p.place(ActPlace::Work, {90, 50});
+  p.place(ActPlace::End, {11, 40});
+  p.place(ActPlace::Way, {106, 14});
+  p.place(ActPlace::Piece, {26, 66});
 }
 
 void press(ActPainter& p, bool) {
@@ -59,6 +68,9 @@ void press(ActPainter& p, bool) {
   p.weight({36, 53}, 30, 17);
   p.weight({84, 53}, 30, 17);
   for (const double x : {36.0, 84.0}) p.arrow({{x, 8}, {x, 28}});
+  p.place(ActPlace::Under, {10, 54});
+  p.place(ActPlace::Tool, {60, 42});
+  p.place(ActPlace::Piece, {60, 57});
 }
 
 }  // namespace core::sheets::detail

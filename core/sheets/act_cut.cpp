@@ -36,6 +36,10 @@ void cutSquare(ActPainter& p, bool) {
   p.knife({cut, 64}, 90, false);
   p.line(Role::Motion, {{cut - 7, 62}, {cut - 7, 55}, {cut, 55}});
   p.arrow({board.onTop(76, 0.95), board.onTop(76, 0.2)});
+  p.place(ActPlace::Work, {84, 28});
+  p.place(ActPlace::Piece, {22, 54});
+  p.place(ActPlace::Aside, {78, 56});
+  p.place(ActPlace::Tool, {30, 38});
 }
 
 void cutBevel(ActPainter& p, bool back) {
@@ -53,12 +57,17 @@ void cutBevel(ActPainter& p, bool back) {
   p.line(Role::Motion, {{cut, 46}, low});
   p.knife(low + Point{lean * 2.6, 2.6}, back ? 45 : 135, !back);
   p.arrow({board.onTop(cut - 14, 0.95), board.onTop(cut - 14, 0.15)});
+  p.place(ActPlace::Under, {16, 64});
+  p.place(ActPlace::Tool, back ? Point{101, 43} : Point{30, 36});
+  p.place(ActPlace::Way, board.onTop(cut - 22, 0.5));
+  p.place(ActPlace::End, board.onTop(cut, 1) + Point{2, -3});
+  p.place(ActPlace::Aside, board.onTop(84, 0.4));
 }
 
 void cutCurve(ActPainter& p, bool back) {
   const Point centre{60, 42};
   const double radius = 27;
-  p.box(Role::Sheet, {10, 4}, {110, 76});
+  p.board({10, 4}, {110, 76});
   p.markedCorner(back ? Point{110, 4} : Point{10, 4}, back ? -8 : 8, 8);
   Points arch = arc(centre, radius, 180, 0);
   Points opening = joined(arch, {{87, 70}, {33, 70}});
@@ -74,6 +83,11 @@ void cutCurve(ActPainter& p, bool back) {
   p.disc(Role::Tool, centre, 2.2);
   p.knife(tip, 345, false);
   p.arrow(arc(centre, radius + 6, 150, 92));
+  p.place(ActPlace::Work, {42, 10});
+  p.place(ActPlace::Tool, {98, 32});
+  p.place(ActPlace::Aside, {60, 58});
+  p.place(ActPlace::End, {22, 52});
+  p.place(ActPlace::Way, {76, 8});
 }
 
 void cutStrips(ActPainter& p, bool) {
@@ -83,13 +97,16 @@ void cutStrips(ActPainter& p, bool) {
   p.line(Role::Guide, {{106, 71}, {113, 64}});
   // Two strips are off, the third lies under the rule.
   for (const double y : {8.0, 20.0}) p.paper({10, y}, {102, y + 9});
-  p.box(Role::Sheet, {10, 34}, {102, 68});
+  p.strip({10, 34}, {102, 68});
   p.hatch({{10, 46}, {102, 46}, {102, 68}, {10, 68}});
   p.rule({5, 33}, {115, 46});
   p.dashes(Role::Motion, {46, 46}, {102, 46});
   p.line(Role::Motion, {{10, 46}, {44, 46}});
   p.knife({44, 46.5}, 325, false);
   p.arrow({{76, 56}, {98, 56}});
+  p.place(ActPlace::Tool, {78, 60});
+  p.place(ActPlace::Work, {22, 56});
+  p.place(ActPlace::Aside, {110, 19});
 }
 
 }  // namespace core::sheets::detail

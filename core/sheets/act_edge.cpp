@@ -24,6 +24,9 @@ void tapeEdge(ActPainter& p, bool back) {
   p.line(Role::Motion, {board.onTop(board.right, 0), board.onTop(board.right, 1)});
   p.bone(board.onTop(board.right - 3, 0.42), 40);
   p.arrow({board.onTop(board.right - 29, 0.95), board.onTop(board.right - 29, 0.2)});
+  p.place(ActPlace::Work, board.onTop(board.right - 10, 0.16));
+  p.place(ActPlace::End, board.onTop(board.right - 10, 0.9));
+  p.place(ActPlace::Tool, board.onTop(board.right - 3, 0.42) + Point{22, -10});
 }
 
 void fluidEdge(ActPainter& p, bool back) {
@@ -40,6 +43,8 @@ void fluidEdge(ActPainter& p, bool back) {
   p.line(Role::Motion, {board.onTop(board.right, 0.38), board.onTop(board.right, 1)});
   p.brush(board.onTop(board.right - 4, 0.36), 50);
   p.arrow({board.onTop(board.right - 20, 0.95), board.onTop(board.right - 20, 0.25)});
+  p.place(ActPlace::Tool, board.onTop(board.right - 4, 0.36) + Point{22, -12});
+  p.place(ActPlace::End, board.onTop(board.right - 5, 0.94));
 }
 
 void brushBevel(ActPainter& p, bool) {
@@ -50,6 +55,8 @@ void brushBevel(ActPainter& p, bool) {
   p.area(Role::Film, board.bevelPatch(0.36, 1));
   p.brush(board.onBevel(0.55, 0.33), 28);
   p.arrow({board.onBevel(0.5, 0.96), board.onBevel(0.5, 0.58)});
+  p.place(ActPlace::Work, board.onBevel(0.5, 0.86));
+  p.place(ActPlace::Under, board.onTop(board.right - 9, 0.3));
 }
 
 void peel(ActPainter& p, bool) {
@@ -71,6 +78,9 @@ void peel(ActPainter& p, bool) {
   const Point held = (near + far) * 0.5 + lifted;
   p.finger(held + Point{5, 3}, 160);
   p.arrow(curve({108, 32}, {96, 10}, {62, 14}));
+  p.place(ActPlace::Way, {98, 24});
+  p.place(ActPlace::Piece, {66, 69});
+  p.place(ActPlace::Under, board.onTop(20, 0.5));
 }
 
 void rubOff(ActPainter& p, bool back) {
@@ -83,6 +93,9 @@ void rubOff(ActPainter& p, bool back) {
   for (const auto& crumb : crumbs) p.disc(Role::Film, board.onTop(board.right - crumb[0], crumb[1]), 1.3);
   p.finger(board.onTop(board.right - 8, 0.36), 30);
   p.arrow({board.onTop(board.right - 12, 0.62), board.onTop(board.right - 40, 0.62)});
+  p.place(ActPlace::Tool, board.onTop(board.right - 8, 0.36) + Point{20, -4});
+  p.place(ActPlace::Work, board.onTop(board.right - 5, 0.92));
+  p.place(ActPlace::Aside, board.onTop(board.right - 44, 0.24));
 }
 
 }  // namespace core::sheets::detail

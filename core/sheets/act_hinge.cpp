@@ -10,6 +10,7 @@ void putAway(ActPainter& p, bool) {
   p.area(Role::Section, turned({{12, 57}, {112, 57}, {112, 63}, {12, 63}}, {12, 63}, 24));
   p.line(Role::Tool, joined(Points{{12, 71}}, curve({12, 71}, {7, 66}, {10.6, 60})));
   p.arrow(arc({12, 63}, 93, 20, 5));
+  p.place(ActPlace::Work, {80, 56});
 }
 
 void gumCloth(ActPainter& p, bool back) {
@@ -23,6 +24,8 @@ void gumCloth(ActPainter& p, bool back) {
   p.finger({56, 37}, 60);
   p.arrow({{44, 36}, {18, 36}});
   p.arrow({{76, 36}, {102, 36}});
+  p.place(ActPlace::Piece, {96, 14});
+  p.place(ActPlace::Work, {20, 45});
 }
 
 void placeWork(ActPainter& p, bool) {
@@ -38,6 +41,10 @@ void placeWork(ActPainter& p, bool) {
   p.finger({72, 46}, 300);
   p.arrow({{62, 40}, {43, 40}});
   p.arrow({{66, 44}, {66, 27}});
+  p.place(ActPlace::Work, {58, 50});
+  p.place(ActPlace::Way, {55, 28});
+  p.place(ActPlace::End, {26, 12});
+  p.place(ActPlace::Piece, {98, 66});
 }
 
 void tearHinge(ActPainter& p, bool) {
@@ -56,6 +63,8 @@ void tearHinge(ActPainter& p, bool) {
   p.area(Role::Film, joined(right, {{71, 70}, {71, 10}}));
   p.arrow({{44, 40}, {18, 40}});
   p.arrow({{76, 40}, {102, 40}});
+  p.place(ActPlace::Work, {46, 62});
+  p.place(ActPlace::End, {76, 18});
 }
 
 void hinge(ActPainter& p, bool) {
@@ -68,6 +77,10 @@ void hinge(ActPainter& p, bool) {
     p.box(Role::Film, {x - 8, 21}, {x + 20, 33});
   }
   p.finger({88, 28}, 345);
+  p.place(ActPlace::Work, {54, 42});
+  p.place(ActPlace::Piece, {60, 62});
+  p.place(ActPlace::End, {52, 18});
+  p.place(ActPlace::Aside, {60, 27});
 }
 
 void rest(ActPainter& p, bool) {
@@ -84,6 +97,7 @@ void rest(ActPainter& p, bool) {
     const Points wave = joined(curve({x, 58}, {x + 6, 51}, {x, 44}), curve({x, 44}, {x - 6, 37}, {x, 30}));
     p.arrow(joined(wave, {{x + 1.5, 21}}));
   }
+  p.place(ActPlace::Piece, {94, 58});
 }
 
 }  // namespace core::sheets::detail

@@ -32,16 +32,24 @@ void frameField(ActPainter& p, bool) {
       p.disc(Role::Section, {x, y}, 3.4);
     }
   }
+  p.place(ActPlace::Under, {22, 40});
+  p.place(ActPlace::Tool, {82, 14});
+  p.place(ActPlace::Work, {60, 40});
 }
 
 void sizeField(ActPainter& p, bool) {
-  p.box(Role::Sheet, {4, 3}, {116, 77});
+  p.board({4, 3}, {116, 77});
   p.box(Role::Guide, {18, 12}, {102, 68});
   p.area(Role::Film, {{18, 12}, {102, 12}, {102, 45}, {99, 48}, {80, 47}, {62, 49}, {60, 38}, {40, 37}, {18, 38}});
   p.arrow({{26, 21}, {92, 21}});
   p.arrow({{94, 31}, {28, 31}});
   p.line(Role::Motion, {{26, 42}, {46, 42}});
   p.brush({61, 44}, 325);
+  p.place(ActPlace::Tool, {92, 58});
+  p.place(ActPlace::Work, {40, 26});
+  p.place(ActPlace::End, {106, 40});
+  p.place(ActPlace::Piece, {10, 70});
+  p.place(ActPlace::Way, {60, 26});
 }
 
 void scatterLeaf(ActPainter& p, bool) {
@@ -56,10 +64,12 @@ void scatterLeaf(ActPainter& p, bool) {
                             {72, 61.5, 1.6, 62}, {84, 62, 1.9, 88},  {34, 62, 1.5, 20}};
   for (const auto& one : fall) flake(p, {one[0], one[1]}, one[2], one[3]);
   p.arrow({{104, 18}, {104, 58}});
+  p.place(ActPlace::Tool, {80, 12});
+  p.place(ActPlace::Work, {14, 60});
 }
 
 void layLeaf(ActPainter& p, bool) {
-  p.box(Role::Sheet, {3, 4}, {117, 76});
+  p.board({3, 4}, {117, 76});
   p.box(Role::Guide, {10, 20}, {110, 60});
   // Each laps the one before: the laps show double.
   for (const double x : {12.0, 34.0}) p.box(Role::Film, {x, 22}, {x + 28, 58});
@@ -68,6 +78,8 @@ void layLeaf(ActPainter& p, bool) {
   p.area(Role::Film, next);
   p.finger({88, 34}, 8);
   p.arrow({{68, 30}, {58, 46}});
+  p.place(ActPlace::Work, {37, 40});
+  p.place(ActPlace::Tool, {104, 46});
 }
 
 void burnish(ActPainter& p, bool) {
@@ -79,10 +91,12 @@ void burnish(ActPainter& p, bool) {
   p.area(Role::Sheet, paper);
   p.arrow(arc(board.onTop(40, 0.5), 16, 9, 210, -100));
   p.bone(board.onTop(58, 0.42), 35);
+  p.place(ActPlace::Tool, {88, 16});
+  p.place(ActPlace::Under, {34, 54});
 }
 
 void sweepLeaf(ActPainter& p, bool) {
-  p.box(Role::Sheet, {3, 6}, {72, 74});
+  p.board({3, 6}, {72, 74});
   p.box(Role::Guide, {12, 15}, {63, 65});
   p.area(Role::Film, {{12, 15}, {36, 15}, {38, 40}, {36, 65}, {12, 65}});
   p.area(Role::Sheet, {{76, 12}, {117, 9}, {117, 72}, {78, 70}});
@@ -92,6 +106,9 @@ void sweepLeaf(ActPainter& p, bool) {
   for (const auto& one : loose) flake(p, {one[0], one[1]}, one[2], one[3]);
   p.brush({46, 38}, 56, false);
   p.arrow({{50, 46}, {78, 46}});
+  p.place(ActPlace::Tool, {66, 12});
+  p.place(ActPlace::Aside, {100, 24});
+  p.place(ActPlace::Work, {24, 40});
 }
 
 void rubOver(ActPainter& p, bool) {
@@ -105,6 +122,10 @@ void rubOver(ActPainter& p, bool) {
   const Point pad = board.onTop(34, 0.5);
   p.area(Role::Tool, joined(arc(pad + Point{0, -3}, 9, 6, 0, 180), arc(pad + Point{0, -3}, 9, 8, 180, 360)));
   p.finger(pad + Point{-2, -4}, 118);
+  p.place(ActPlace::Tool, {26, 28});
+  p.place(ActPlace::Way, {96, 24});
+  p.place(ActPlace::End, {92, 50});
+  p.place(ActPlace::Work, {58, 54});
 }
 
 void rags(ActPainter& p, bool) {
@@ -118,6 +139,8 @@ void rags(ActPainter& p, bool) {
   p.area(Role::Tool, turned({{32, 16}, {88, 16}, {88, 21}, {32, 21}}, {60, 18}, 8));
   p.arrow({{100, 14}, {100, 36}});
   p.arrow({{20, 18}, {20, 40}});
+  p.place(ActPlace::Work, {46, 12});
+  p.place(ActPlace::Under, {100, 68});
 }
 
 }  // namespace core::sheets::detail

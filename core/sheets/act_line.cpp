@@ -27,10 +27,13 @@ void ruleLine(ActPainter& p, bool) {
   p.dashes(Role::Guide, board.onTop(at, 0), board.onTop(at, reached));
   p.pen(board.onTop(at, reached), 78);
   p.arrow({board.onTop(at + 16, 0.9), board.onTop(at + 16, 0.2)});
+  p.place(ActPlace::Tool, {88, 18});
+  p.place(ActPlace::Under, {36, 40});
+  p.place(ActPlace::End, {100, 56});
 }
 
 void floodWash(ActPainter& p, bool) {
-  p.box(Role::Sheet, {4, 3}, {116, 77});
+  p.board({4, 3}, {116, 77});
   p.ring(Role::Sheet, {16, 11}, {104, 69}, {36, 29}, {84, 51});
   // Both wet ends are carried on; they meet at the side across from the start.
   p.area(Role::Film, {{16, 50},
@@ -48,6 +51,9 @@ void floodWash(ActPainter& p, bool) {
   p.brush({70, 60}, 48);
   p.arrow({{58, 60}, {42, 60}});
   p.arrow({{26, 40}, {26, 60}});
+  p.place(ActPlace::Work, {60, 20});
+  p.place(ActPlace::Tool, {96, 46});
+  p.place(ActPlace::Way, {50, 70});
 }
 
 }  // namespace core::sheets::detail

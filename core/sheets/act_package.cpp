@@ -27,6 +27,9 @@ void stack(ActPainter& p, bool) {
   p.box(Role::Section, {10, 52}, {94, 58});
   p.box(Role::Section, {10, 67}, {94, 76});
   p.arrow({{106, 10}, {106, 72}});
+  p.place(ActPlace::Tool, {42, 10});
+  p.place(ActPlace::Work, {52, 36});
+  p.place(ActPlace::Piece, {22, 55});
 }
 
 void sealEdge(ActPainter& p, bool) {
@@ -40,6 +43,8 @@ void sealEdge(ActPainter& p, bool) {
   p.dashes(Role::Guide, {8, 3}, {46, 3});
   p.arrow(joined(joined(Points{{40, 8}, {20, 8}}, arc({20, 13}, 5, 90, 180)),
                  joined(joined(Points{{15, 13}, {15, 63}}, arc({20, 63}, 5, 180, 270)), {{52, 68}})));
+  p.place(ActPlace::Work, {7, 42});
+  p.place(ActPlace::End, {58, 8});
 }
 
 void fitFrame(ActPainter& p, bool) {
@@ -52,6 +57,8 @@ void fitFrame(ActPainter& p, bool) {
   p.area(Role::Section, turned({{20.5, 42}, {104, 42}, {104, 49}, {20.5, 49}}, low, 18));
   p.arrow({{20.5, 8}, {20.5, 34}});
   p.arrow(curve({99, 2}, {112, 12}, {111, 32}));
+  p.place(ActPlace::Way, {32, 20});
+  p.place(ActPlace::End, {12, 28});
 }
 
 }  // namespace core::sheets::detail

@@ -59,7 +59,7 @@ Points moved(Points points, const Point& by) {
   return points;
 }
 
-ActPainter::ActPainter() {
+ActPainter::ActPainter(ActPapers papers) : m_papers(std::move(papers)) {
   m_drawing.width = kActWidth;
   m_drawing.height = kActHeight;
 }
@@ -74,8 +74,47 @@ void ActPainter::line(Role role, Points points) { add(role, Stroke{std::move(poi
 void ActPainter::box(Role role, const Point& from, const Point& to) { add(role, Frame{from, to, {}, {}}); }
 void ActPainter::ring(Role role, const Point& outerFrom, const Point& outerTo, const Point& innerFrom,
                       const Point& innerTo) {
+  if (role == Role::Sheet) {
+    Matter matter;
+    matter.name = m_papers.board;
+    m_drawing.primitives.push_back({"act", role, Frame{outerFrom, outerTo, innerFrom, innerTo}, std::move(matter)});
+    return;
+  }
   add(role, Frame{outerFrom, outerTo, innerFrom, innerTo});
 }
+void ActPainter::addOf(Matter matter, Points points) {
+  m_drawing.primitives.push_back({"act", Role::Sheet, Stroke{std::move(points), true}, std::move(matter)});
+}
+
+void ActPainter::board(Points points) {
+  Matter matter;
+  matter.name = m_papers.board;
+  addOf(std::move(matter), std::move(points));
+}
+
+void ActPainter::board(const Point& from, const Point& to) { board({from, {to.x, from.y}, to, {from.x, to.y}}); }
+
+void ActPainter::strip(Points points, const Point& from, const Point& along, double width) {
+  Matter matter;
+  matter.substance = Substance::Paper;
+  matter.name = m_papers.paper;
+  Run run;
+  run.from = from;
+  run.along = along;
+  run.outwards = {along.y, -along.x};
+  run.width = width;
+  run.repeat = m_papers.repeat * width;
+  matter.run = run;
+  addOf(std::move(matter), std::move(points));
+}
+
+void ActPainter::strip(const Point& from, const Point& to) {
+  const bool lying = to.x - from.x > to.y - from.y;
+  strip({from, {to.x, from.y}, to, {from.x, to.y}},
+        lying ? Point{(from.x + to.x) / 2, to.y} : Point{from.x, (from.y + to.y) / 2},
+        lying ? Point{1, 0} : Point{0, 1}, lying ? to.y - from.y : to.x - from.x);
+}
+
 void ActPainter::disc(Role role, const Point& centre, double radius) { area(role, arc(centre, radius, 0, 352.5)); }
 
 void ActPainter::hatch(const Points& convex) {
@@ -190,7 +229,9 @@ void ActPainter::rule(const Point& from, const Point& to) {
 }
 
 void ActPainter::paper(const Point& from, const Point& to) {
-  box(Role::Sheet, from, to);
+  strip(from, to);
+  // Its own pattern tells which way it runs.
+  if (!m_papers.paper.empty()) return;
   const bool lying = to.x - from.x > to.y - from.y;
   const double length = (lying ? to.x - from.x : to.y - from.y) - 4;
   const double middle = lying ? (from.y + to.y) / 2 : (from.x + to.x) / 2;
@@ -219,7 +260,7 @@ Points Slab::bevelPatch(double fromDepth, double toDepth) const {
 
 void paint(ActPainter& painter, const Slab& slab) {
   if (slab.slope >= 0) painter.area(Role::Sheet, slab.bevelPatch());
-  painter.area(Role::Sheet, slab.patch(slab.left, slab.right));
+  painter.board(slab.patch(slab.left, slab.right));
   painter.area(Role::Section, {{slab.left, slab.top},
                                {slab.right, slab.top},
                                {slab.right + slab.slope, slab.top + slab.thickness},

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/sheets/act.h"
 #include "core/sheets/drawing.h"
 
 namespace core::sheets::detail {
@@ -12,6 +13,7 @@ namespace core::sheets::detail {
 inline constexpr double kActWidth = 120;
 inline constexpr double kActHeight = 80;
 
+using craft::ActPlace;
 using Points = std::vector<Point>;
 
 // From `from` degrees to `to`, both ends included.
@@ -26,13 +28,22 @@ Points moved(Points points, const Point& by);
 
 class ActPainter {
  public:
-  ActPainter();
+  explicit ActPainter(ActPapers papers);
   Drawing take() { return std::move(m_drawing); }
+
+  // Where a sentence that speaks of that part points to: a number stands there, a hand's breadth from the next.
+  void place(craft::ActPlace place, const Point& at) { m_drawing.places.push_back({place, at}); }
 
   void area(Role role, Points points);  // closed
   void line(Role role, Points points);
   void box(Role role, const Point& from, const Point& to);
   void ring(Role role, const Point& outerFrom, const Point& outerTo, const Point& innerFrom, const Point& innerTo);
+  // A board of the piece, seen from its face or its back; a strip of its paper, whose pattern runs along it.
+  void board(Points points);
+  void board(const Point& from, const Point& to);
+  void strip(const Point& from, const Point& to);
+  // The same cut to another form: its pattern runs from a point on its inner edge that way.
+  void strip(Points points, const Point& from, const Point& along, double width);
   void disc(Role role, const Point& centre, double radius);
   // 45 degree hatching of a convex shape.
   void hatch(const Points& convex);
@@ -51,7 +62,7 @@ class ActPainter {
   void bone(const Point& tip, double angle);
   void finger(const Point& tip, double angle);
   void weight(const Point& bottomMiddle, double width, double height);
-  void paper(const Point& from, const Point& to);  // with a pattern that runs along it
+  void paper(const Point& from, const Point& to);  // a strip with a pattern, whatever the piece's own is
   void rule(const Point& from, const Point& to);   // lying level, its edges divided
 
  private:
@@ -60,6 +71,9 @@ class ActPainter {
   // A shape given along the tool: x from the tip along the handle, y to its left.
   void along(Role role, const Point& tip, double angle, const Points& shape);
 
+  void addOf(Matter matter, Points points);
+
+  ActPapers m_papers;
   Drawing m_drawing;
 };
 

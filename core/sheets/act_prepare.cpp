@@ -35,6 +35,7 @@ void weigh(ActPainter& p, bool) {
   p.area(Role::Film, joined(curve({42, 50}, {52, 40}, {60, 36}), curve({60, 36}, {68, 40}, {78, 50})));
   p.area(Role::Tool, turned({{64, 16}, {74, 15}, {110, 15}, {110, 18}, {74, 19}, {70, 21}, {66, 20}}, {66, 18}, 14));
   grains(p, {{64, 22}, {62, 27}, {65, 30}, {60, 33}});
+  p.place(ActPlace::Work, {88, 42});
 }
 
 void stir(ActPainter& p, bool) {
@@ -42,6 +43,8 @@ void stir(ActPainter& p, bool) {
   vessel(p, 34, 86, 30, 42);
   stirrer(p, {56, 70}, -16, 62);
   p.arrow(arc({60, 57}, 19, 6.5, 200, 520));
+  p.place(ActPlace::Tool, {86, 16});
+  p.place(ActPlace::Work, {76, 68});
 }
 
 void cook(ActPainter& p, bool) {
@@ -55,6 +58,9 @@ void cook(ActPainter& p, bool) {
   p.area(Role::Tool, {{86, 30}, {114, 26}, {114, 30}, {86, 34}});
   stirrer(p, {54, 55}, -14, 50);
   p.arrow(arc({60, 47}, 18, 5, 200, 520));
+  p.place(ActPlace::Tool, {82, 12});
+  p.place(ActPlace::Work, {26, 48});
+  p.place(ActPlace::Under, {106, 72});
 }
 
 void strain(ActPainter& p, bool) {
@@ -71,6 +77,8 @@ void strain(ActPainter& p, bool) {
   for (const double x : {48.0, 60.0, 72.0}) p.area(Role::Film, {{x, 46}, {x + 1.6, 50}, {x, 52}, {x - 1.6, 50}});
   p.area(Role::Tool, turned({{58, 38}, {50, 26}, {57, 26}, {57, 0}, {59, 0}, {59, 26}, {66, 26}}, {58, 38}, -22));
   p.arrow({{40, 6}, {40, 22}});
+  p.place(ActPlace::Tool, {88, 12});
+  p.place(ActPlace::Work, {60, 68});
 }
 
 }  // namespace core::sheets::detail

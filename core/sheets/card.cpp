@@ -1,11 +1,11 @@
 #include "core/sheets/card.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 #include "core/sheets/card_lines.h"
-#include "core/sheets/card_spread.h"
+#include "core/sheets/card_room.h"
+#include "core/sheets/places.h"
 
 namespace core::sheets {
 namespace {
@@ -13,34 +13,28 @@ namespace {
 using geometry::Rectangle;
 
 // Shares of the numbers' cap height.
-constexpr double kLine = 1.5;    // a line of text
-constexpr double kBeside = 0.7;  // the least gap between texts side by side
-constexpr double kOff = 0.9;     // from the board's edge to the nearest dimension line
-constexpr double kLane = 0.85;   // from one dimension line to the next
-constexpr double kLeader = 0.9;  // from the last dimension line to the numbers
+constexpr double kAir = 0.2;     // above the highest number
+constexpr double kLine = 1.3;    // a line of text
+constexpr double kToLane = 0.5;  // from the number to its dimension line
+constexpr double kOff = 1.0;     // from the dimension line to the board
+constexpr double kGoesOn = 1.0;  // of the board below its lowest line
+constexpr double kAside = 1.25;  // the same beside the board
+constexpr double kMargin = 0.4;  // between a word and what is beside it
+constexpr double kPast = 0.45;   // a witness line goes on past its dimension line
 constexpr double kHair = 1e-6;   // mm
 
-// The edge of the board beside which a number stands.
-enum class Beside { Top, Right, Bottom, Left, Nothing };
-constexpr std::array kEdges = {Beside::Top, Beside::Right, Beside::Bottom, Beside::Left};
-
-bool isLevel(Beside edge) { return edge == Beside::Top || edge == Beside::Bottom; }
+// The edge of the board beside which a dimension lies.
+enum class Beside { Top, Right, Nothing };
 
 Beside besideOf(const CardMeasure& measure) {
   if (measure.gives == Gives::Curve) return Beside::Nothing;
-  if (std::fabs(measure.from.y - measure.to.y) < kHair) return measure.fromEdge ? Beside::Top : Beside::Bottom;
-  if (std::fabs(measure.from.x - measure.to.x) < kHair) return measure.fromEdge ? Beside::Right : Beside::Left;
+  if (std::fabs(measure.from.y - measure.to.y) < kHair) return Beside::Top;
+  if (std::fabs(measure.from.x - measure.to.x) < kHair) return Beside::Right;
   return Beside::Nothing;
 }
 
 std::string textOf(const design::Figure& figure) {
-  std::string text = figure.kind == "board.arc.radius" ? "R " : "";
-  if (figure.shown.approximate) text += "\u2248";
-  if (figure.shown.negative) text += "\u2212";
-  text += figure.shown.whole;
-  if (figure.shown.denominator == 0) return text;
-  if (!figure.shown.whole.empty()) text += ' ';
-  return text + std::to_string(figure.shown.numerator) + "/" + std::to_string(figure.shown.denominator);
+  return (figure.kind == "board.arc.radius" ? "R " : "") + figure.display;
 }
 
 struct Placed {
@@ -48,9 +42,6 @@ struct Placed {
   std::string text;
   double width = 0;
   Beside edge = Beside::Nothing;
-  std::size_t lane = 0;
-  bool running = false;  // others start at its datum on its line: its number stands where it ends
-  double along(Point point) const { return isLevel(edge) ? point.x : point.y; }
 };
 
 class Layouter {
@@ -61,241 +52,154 @@ class Layouter {
     for (const std::string& id : ids) {
       const auto measure = cardMeasure(design, id);
       if (!measure || (!m_placed.empty() && m_placed.front().measure.element != measure->element)) continue;
-      Placed placed{*measure, textOf(*design.figures.find(id)), 0, besideOf(*measure), 0, false};
+      Placed placed{*measure, textOf(*design.figures.find(id)), 0, besideOf(*measure)};
       placed.width = room.widthOf(placed.text);
       m_placed.push_back(std::move(placed));
     }
   }
 
   Card layOut() {
-    for (const Beside edge : kEdges) lanes(edge);
     if (m_placed.empty() || !place()) return {};
-    m_card.board = detail::boardLines(m_place, m_design, m_placed.front().measure.element);
-    for (const Placed& placed : m_placed)
-      m_card.numbers.push_back({placed.measure.figure, placed.text, {}, false, {}, {}});
-    for (const Beside edge : kEdges) {
-      if (!beside(edge)) return {};
-    }
-    for (std::size_t i = 0; i < m_placed.size(); ++i) {
-      if (m_placed[i].edge == Beside::Nothing) inPlace(i);
+    const std::string& board = m_placed.front().measure.element;
+    m_card.board = detail::boardLines(m_place, m_design, board);
+    m_opening = detail::openingOf(m_place, m_design, board);
+    words();
+    for (const Placed& placed : m_placed) {
+      CardNumber number{placed.measure.figure, placed.text, {}, false, {}, std::nullopt, {}};
+      number.made = detail::madeLines(m_place, m_design, placed.measure, m_opening);
+      number.tick = detail::tickOf(m_place, placed.measure, number.made, m_opening);
+      if (placed.edge == Beside::Nothing) {
+        inPlace(number, placed);
+      } else {
+        beside(number, placed);
+      }
+      m_card.numbers.push_back(std::move(number));
     }
     m_card.fits = true;
     return std::move(m_card);
   }
 
  private:
-  // What stands beside one edge of the board.
-  struct Rim {
-    std::size_t lanes = 0;     // of dimension lines
-    std::size_t rows = 0;      // of numbers
-    double needed = 0;         // by the numbers, along the edge
-    double low = 0, high = 0;  // between which they stand
-    double widest = 0;         // of them
-    double row = 0;            // how far a row of them reaches
-    double start = 0;          // from the edge to the first row
-    double thickness() const { return start + row * static_cast<double>(rows); }
-  };
-  Rim& side(Beside edge) { return m_sides[static_cast<std::size_t>(edge)]; }
-
-  std::vector<std::size_t> at(Beside edge) const {
-    std::vector<std::size_t> found;
-    for (std::size_t i = 0; i < m_placed.size(); ++i) {
-      if (m_placed[i].edge == edge) found.push_back(i);
-    }
-    return found;
+  bool any(Datum datum) const {
+    return std::any_of(m_placed.begin(), m_placed.end(), [&](const Placed& one) { return one.measure.datum == datum; });
   }
 
-  // Dimensions share a line where they start at one datum, or do not reach each other.
-  void lanes(Beside edge) {
-    std::vector<std::vector<std::size_t>> lanes;
-    for (const std::size_t i : at(edge)) {
-      Placed& one = m_placed[i];
-      const auto room = std::find_if(lanes.begin(), lanes.end(), [&](const auto& lane) {
-        return std::all_of(lane.begin(), lane.end(),
-                           [&](std::size_t other) { return shareLine(one, m_placed[other]); });
-      });
-      one.lane = static_cast<std::size_t>(room - lanes.begin());
-      if (room == lanes.end()) lanes.emplace_back();
-      lanes[one.lane].push_back(i);
-    }
-    for (const auto& lane : lanes) {
-      for (const std::size_t i : lane) {
-        m_placed[i].running = std::any_of(lane.begin(), lane.end(), [&](std::size_t other) {
-          return other != i && sameDatum(m_placed[i], m_placed[other]);
-        });
-      }
-    }
-    side(edge).lanes = lanes.size();
+  // The lowest of what is measured and of the opening, mm from the board's upper edge.
+  double lowest() const {
+    double lowest = detail::sightOf(*m_design.layout.board(m_placed.front().measure.element)).bottom;
+    for (const Placed& one : m_placed) lowest = std::max({lowest, one.measure.from.y, one.measure.to.y});
+    return lowest;
   }
 
-  static bool sameDatum(const Placed& a, const Placed& b) {
-    return std::fabs(a.along(a.measure.from) - b.along(b.measure.from)) < kHair;
-  }
-  static bool shareLine(const Placed& a, const Placed& b) {
-    if (sameDatum(a, b)) return true;
-    const auto span = [](const Placed& one) {
-      return std::minmax({one.along(one.measure.from), one.along(one.measure.to)});
-    };
-    const std::pair<double, double> first = span(a);
-    const std::pair<double, double> second = span(b);
-    return first.second <= second.first + kHair || second.second <= first.first + kHair;
-  }
-
-  double sizeAlong(const Placed& placed) const {
-    return isLevel(placed.edge) ? placed.width + kBeside * m_cap : kLine * m_cap;
-  }
-
-  // Finds how many rows the numbers beside an edge need where they have so much of it, and how far they reach.
-  void measure(Beside edge, double extent) {
-    Rim& one = side(edge);
-    one.start = (detail::kHatchShare + 0.1) * m_cap;
-    for (const std::size_t i : at(edge)) {
-      one.needed += sizeAlong(m_placed[i]);
-      one.widest = std::max(one.widest, m_placed[i].width);
-    }
-    if (one.needed == 0) return;
-    one.rows = one.needed <= extent ? 1 : 2;
-    one.row = isLevel(edge) ? kLine * m_cap : one.widest + kBeside * m_cap;
-    one.start = (kOff + kLane * (static_cast<double>(one.lanes) - 1) + kLeader) * m_cap;
-  }
-
-  // Finds the board's scale and place: what the numbers leave of the room. Returns whether that can be read.
+  // Finds the board's scale and place: what words and dimensions leave of the room. Returns whether that can be read.
   bool place() {
-    // The corners belong to the numbers above and below, whose rows are the longer ones.
-    Rim &above = side(Beside::Top), &below = side(Beside::Bottom);
-    Rim &left = side(Beside::Left), &right = side(Beside::Right);
-    measure(Beside::Top, m_room.width);
-    measure(Beside::Bottom, m_room.width);
-    measure(Beside::Left, m_room.height - above.thickness() - below.thickness());
-    measure(Beside::Right, m_room.height - above.thickness() - below.thickness());
+    const double hatch = (detail::kHatchShare + 0.1) * m_cap;
+    double above = hatch, beside = kMargin * 1.3 * m_cap + m_room.side;
+    for (const Placed& one : m_placed) {
+      if (one.edge == Beside::Top) above = std::max(above, (kAir + kLine + kToLane + kOff) * m_cap);
+      if (one.edge == Beside::Right) beside = std::max(beside, (kAside + kToLane) * m_cap + one.width);
+    }
+    const double below = any(Datum::BottomEdge) ? hatch : 0.2 * m_cap;
+    const double before = m_room.side + kMargin * m_cap + (any(Datum::LeftEdge) ? hatch : 0);
     const double wide = m_design.layout.outerWidth, high = m_design.layout.outerHeight;
-    const double across = m_room.width - left.thickness() - right.thickness();
-    const double down = m_room.height - above.thickness() - below.thickness();
-    m_place.scale = m_card.scale = std::min(across / wide, down / high);
-    const double slack = (down - high * m_place.scale) / 2;
-    m_place.origin =
-        m_card.origin = {left.thickness() + (across - wide * m_place.scale) / 2, above.thickness() + slack};
+    const double across = m_room.width - before - beside;
+    const double down = m_room.height - above - below;
+    // What lies below the lowest line is of no use: the board goes on out of the room, and is the larger for it.
+    const double whole = down / high;
+    const double used = (m_room.height - above - kGoesOn * m_cap) / lowest();
+    const double scale = std::min(across / wide, any(Datum::BottomEdge) ? whole : std::max(whole, used));
+    if (scale * std::min(wide, high) < std::max(m_room.shortest, m_cap)) return false;
+    m_place.scale = m_card.scale = scale;
+    // A board with air round it stands in the middle of what words and numbers leave.
+    m_place.origin = {before + (across - wide * scale) / 2, above + std::max(0.0, down - high * scale) / 2};
     const Point end = m_place.on(Point{wide, high});
-    m_place.edges = {m_place.origin.x, m_place.origin.y, end.x, end.y};
-    // Many numbers beside a low board need the height that is left; those above and below then stand further off.
-    const double beside = high * m_place.scale + above.start + below.start;
-    for (const Rim* one : {&left, &right}) {
-      if (one->rows == 0 || one->needed / static_cast<double>(one->rows) + kLine * m_cap <= beside) continue;
-      above.start = m_place.origin.y - static_cast<double>(above.rows) * above.row;
-      below.start = m_room.height - m_place.edges.bottom - static_cast<double>(below.rows) * below.row;
-      break;
-    }
-    for (Rim* one : {&above, &below}) one->high = m_room.width;
-    for (Rim* one : {&left, &right}) {
-      one->low = m_place.edges.top - above.start;
-      one->high = m_place.edges.bottom + below.start;
-    }
-    return m_place.scale * std::min(wide, high) >= std::max(m_room.shortest, m_cap);
-  }
-
-  // From a place along an edge and a distance off it.
-  Point off(Beside edge, double along, double distance) const {
-    switch (edge) {
-      case Beside::Top: return {along, m_place.edges.top - distance};
-      case Beside::Bottom: return {along, m_place.edges.bottom + distance};
-      case Beside::Left: return {m_place.edges.left - distance, along};
-      case Beside::Right: return {m_place.edges.right + distance, along};
-      case Beside::Nothing: break;
-    }
-    return {};
-  }
-
-  // Numbers beside one edge. Returns whether all have room.
-  bool beside(Beside edge) {
-    std::vector<std::size_t> numbers = at(edge);
-    if (numbers.empty()) return true;
-    const bool level = isLevel(edge);
-    const auto wanted = [&](std::size_t i) {
-      const Placed& one = m_placed[i];
-      const Point from = m_place.on(one.measure.from), to = m_place.on(one.measure.to);
-      return one.running ? one.along(to) : (one.along(from) + one.along(to)) / 2;
-    };
-    std::stable_sort(numbers.begin(), numbers.end(),
-                     [&](std::size_t a, std::size_t b) { return wanted(a) < wanted(b); });
-    std::vector<Label> labels;
-    for (const std::size_t i : numbers) labels.push_back({wanted(i), sizeAlong(m_placed[i]), 0, 0, 0});
-    if (!spread(labels, side(edge).low, side(edge).high, side(edge).rows)) return false;
-    const double first = (kOff + kLane * (static_cast<double>(side(edge).lanes) - 1)) * m_cap;
-    const double start = side(edge).start;
-    for (std::size_t k = 0; k < numbers.size(); ++k) {
-      const Placed& one = m_placed[numbers[k]];
-      CardNumber& number = m_card.numbers[numbers[k]];
-      const Label& label = labels[k];
-      const double near = start + side(edge).row * static_cast<double>(label.row);
-      const double lane = (kOff + kLane * static_cast<double>(one.lane)) * m_cap;
-      const Point textAt = off(edge, label.at, near + (level ? kLine * m_cap / 2 : one.width / 2 + 0.2 * m_cap));
-      number.box = {textAt.x - one.width / 2, textAt.y - kLine * m_cap / 2, textAt.x + one.width / 2,
-                    textAt.y + kLine * m_cap / 2};
-      lines(number, one, edge, lane, [&](std::vector<Primitive>& list) {
-        // Its own line to the number, past the numbers nearer to the board.
-        Stroke leader{{off(edge, label.wanted, lane), off(edge, label.wanted, first)}, false};
-        if (label.row > 0) {
-          leader.points.push_back(off(edge, label.through, start));
-          leader.points.push_back(off(edge, label.through, near));
-        }
-        leader.points.push_back(off(edge, label.at, near));
-        list.push_back({one.measure.element, Role::Setting, leader});
-      });
-    }
+    m_place.edges = m_card.edges = {m_place.origin.x, m_place.origin.y, end.x, end.y};
     return true;
   }
 
-  template <typename Leader>
-  void lines(CardNumber& number, const Placed& one, Beside edge, double lane, const Leader& leader) {
+  Rectangle boxAt(Point middle, double width) const {
+    const double x = std::clamp(middle.x, width / 2, std::max(width / 2, m_room.width - width / 2));
+    const double half = kLine * m_cap / 2;
+    const double y = std::clamp(middle.y, half, std::max(half, m_room.height - half));
+    return {x - width / 2, y - half, x + width / 2, y + half};
+  }
+
+  void words() {
+    const Rectangle& edges = m_place.edges;
+    const double gap = kMargin * m_cap + (any(Datum::LeftEdge) ? (detail::kHatchShare + 0.1) * m_cap : 0);
+    const double before = edges.left - gap - m_room.side / 2;
+    // The words for top and right stand beside the corner, where neither a dimension nor its number ever lies.
+    const double above = edges.top - kLine * m_cap / 2;
+    m_card.top = boxAt({before, above}, m_room.side);
+    m_card.left = boxAt({before, (edges.top + std::min(edges.bottom, m_room.height)) / 2}, m_room.side);
+    const bool lane =
+        std::any_of(m_placed.begin(), m_placed.end(), [](const Placed& one) { return one.edge == Beside::Right; });
+    const double after = ((lane ? kAside : 0) + kMargin * 1.3) * m_cap;
+    m_card.right = boxAt({edges.right + after + m_room.side / 2, above}, m_room.side);
+    const double wide = m_room.window + m_cap;
+    if (m_room.window <= 0 || m_opening.right - m_opening.left < wide) return;
+    if (m_opening.bottom - m_opening.top < 3 * kLine * m_cap) return;
+    const double low = m_opening.bottom - 1.2 * kLine * m_cap;
+    m_card.window = boxAt({(m_opening.left + m_opening.right) / 2, low}, m_room.window);
+  }
+
+  // From a place on the board to the dimension line beside it.
+  Point off(Beside edge, Point point, double further = 0) const {
+    if (edge == Beside::Top) return {point.x, m_place.edges.top - kOff * m_cap - further};
+    return {m_place.edges.right + kAside * m_cap + further, point.y};
+  }
+
+  void beside(CardNumber& number, const Placed& one) {
     const std::string& element = one.measure.element;
     const Point from = m_place.on(one.measure.from), to = m_place.on(one.measure.to);
-    const Point lineFrom = off(edge, one.along(from), lane), lineTo = off(edge, one.along(to), lane);
-    for (std::vector<Primitive>* list : {&number.pencil, &number.ink}) {
-      list->push_back({element, Role::Setting, Stroke{{to, lineTo}, false}});
-      if (!one.measure.fromEdge) list->push_back({element, Role::Setting, Stroke{{from, lineFrom}, false}});
-      leader(*list);
-    }
-    detail::addDimension(number.pencil, m_place, one.measure, lineFrom, lineTo, false);
+    const Point lineFrom = off(one.edge, from), lineTo = off(one.edge, to);
+    const bool level = one.edge == Beside::Top;
+    const Point middle = 0.5 * (lineFrom + lineTo);
+    const double away = kToLane * m_cap + (level ? kLine * m_cap / 2 : one.width / 2);
+    number.box = boxAt(level ? Point{middle.x, middle.y - away} : Point{middle.x + away, middle.y}, one.width);
     detail::addDatum(number.ink, m_place, one.measure);
     detail::addGiven(number.ink, m_place, one.measure);
-    detail::addDimension(number.ink, m_place, one.measure, lineFrom, lineTo, true);
+    // A line right across the board carries its witness line itself.
+    const auto witness = [&](Point at, bool right) {
+      const Point edge = level ? Point{at.x, m_place.edges.top} : Point{m_place.edges.right, at.y};
+      number.ink.push_back(
+          {element, Role::Setting, Stroke{{right ? edge : at, off(one.edge, at, kPast * m_cap)}, false}});
+    };
+    witness(to, one.measure.gives == Gives::Line);
+    witness(from, one.measure.fromEdge);
+    detail::addDimension(number.ink, m_place, one.measure, lineFrom, lineTo);
   }
 
   // A radius or a diagonal lies where it is; its number is as near as there is room for it.
-  void inPlace(std::size_t index) {
-    const Placed& one = m_placed[index];
-    CardNumber& number = m_card.numbers[index];
+  void inPlace(CardNumber& number, const Placed& one) {
     const Point from = m_place.on(one.measure.from), to = m_place.on(one.measure.to);
-    std::vector<Rectangle> taken;
     std::vector<Stroke> lines = detail::chordsOf(m_card.board);
-    for (const CardNumber& other : m_card.numbers) {
-      if (!other.box.empty()) taken.push_back(other.box);
-      for (Stroke& line : detail::chordsOf(other.pencil)) lines.push_back(std::move(line));
+    lines.push_back({{from, to}, false});
+    // It stands on the board, where its line is; where that is too small, beside it.
+    const Stroke own{{from, to}, false};
+    const double wide = one.width + 0.3 * m_cap;
+    Rectangle seen = m_place.edges;
+    seen.bottom = std::min(seen.bottom, m_room.height);
+    number.box = nearestRoom(own, wide, kLine * m_cap, seen, {m_card.window}, lines);
+    number.inside = !number.box.empty();
+    if (!number.inside) {
+      number.box = nearestRoom(own, wide, kLine * m_cap, {0, 0, m_room.width, m_room.height},
+                               {m_place.edges, m_card.top, m_card.left, m_card.right}, lines);
     }
-    for (const Placed& other : m_placed) {
-      if (other.edge == Beside::Nothing)
-        lines.push_back({{m_place.on(other.measure.from), m_place.on(other.measure.to)}, false});
-    }
-    const Rectangle whole{0, 0, m_room.width, m_room.height};
-    number.box = nearestRoom(Stroke{{from, to}, false}, one.width + 0.3 * m_cap, kLine * m_cap, whole, taken, lines);
-    number.inside = true;
     const Point middle = 0.5 * (from + to);
     const Point nearest = nearestOn(number.box, middle);
     // What does not stand at its line has a line to it.
-    for (std::vector<Primitive>* list : {&number.pencil, &number.ink}) {
-      if (geometry::distance(middle, nearest) < 0.8 * m_cap) continue;
-      list->push_back({one.measure.element, Role::Setting, Stroke{{middle, nearest}, false}});
-    }
-    detail::addDimension(number.pencil, m_place, one.measure, from, to, false);
+    if (!number.box.empty() && geometry::distance(middle, nearest) >= 1.2 * m_cap)
+      number.ink.push_back({one.measure.element, Role::Setting, Stroke{{middle, nearest}, false}});
     detail::addGiven(number.ink, m_place, one.measure);
-    detail::addDimension(number.ink, m_place, one.measure, from, to, true);
+    detail::addDimension(number.ink, m_place, one.measure, from, to);
   }
 
   const design::Design& m_design;
   const CardRoom& m_room;
   double m_cap;
   std::vector<Placed> m_placed;
-  std::array<Rim, 4> m_sides;
+  Rectangle m_opening;
   detail::CardPlace m_place;
   Card m_card;
 };

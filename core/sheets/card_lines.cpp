@@ -4,15 +4,22 @@
 #include <cmath>
 
 #include "core/sheets/piece.h"
+#include "core/sheets/piece_matter.h"
+#include "core/sheets/places.h"
 
 namespace core::sheets::detail {
 namespace {
 
 // Shares of the numbers' cap height.
-constexpr double kHead = 0.65;   // length of an arrow's head
-constexpr double kRing = 0.22;   // radius of a datum's ring
-constexpr double kCorner = 1.3;  // leg of the marked corner's triangle
-constexpr double kArm = 0.5;     // of the cross at a place
+constexpr double kHead = 0.8;         // length of an arrow's head
+constexpr double kRing = 0.34;        // radius of a datum's ring
+constexpr double kCorner = 1.3;       // leg of the marked corner's triangle
+constexpr double kArm = 0.5;          // of the cross at a place
+constexpr double kOutside = 1.3;      // of a dimension line that comes from outside
+constexpr double kPastCorner = 1.4;   // a side of the window goes on past its corners
+constexpr double kRoomForTick = 1.7;  // between edge and opening
+constexpr double kTickBeside = 0.75;  // the middle of a tick, off its line
+constexpr double kTickBefore = 0.5;   // and before the end of it
 
 bool runsAcross(const CardMeasure& measure) { return std::fabs(measure.from.y - measure.to.y) < 1e-6; }
 
@@ -64,34 +71,105 @@ geometry::Segment CardPlace::on(const geometry::Segment& segment) const {
 
 std::vector<Primitive> boardLines(const CardPlace& place, const design::Design& design, const std::string& board) {
   std::vector<Primitive> lines;
+  const auto& entered = design.job.boards;
+  const auto own = std::find_if(entered.begin(), entered.end(), [&](const auto& one) { return one.id == board; });
+  // Surface and waste lie under the lines of their own outlines.
+  std::vector<Primitive> outlines;
   for (const Primitive& primitive : drawPiece(design, Side::Back).primitives) {
-    // Lines alone: numbers stand on the board too, and want no ground of their own.
-    if (primitive.role == Role::Mark || primitive.matter || primitive.element != board) continue;
-    lines.push_back({board, primitive.role, onBoard(place, primitive.shape)});
+    if (primitive.element != board || primitive.matter) continue;
+    outlines.push_back({board, primitive.role, onBoard(place, primitive.shape)});
   }
+  for (Primitive ground : outlines) {
+    ground.role = ground.role == Role::BoardEdge ? Role::BoardFace : Role::Waste;
+    ground.matter = matterOf(*own);
+    lines.push_back(std::move(ground));
+  }
+  lines.insert(lines.end(), outlines.begin(), outlines.end());
   // The triangle keeps its size on the glass: it is to be seen on the smallest board.
   const double leg = kCorner * place.cap;
   const Point corner{place.edges.right, place.edges.top};
   lines.push_back({board, Role::Mark, Stroke{{corner, {corner.x - leg, corner.y}, {corner.x, corner.y + leg}}, true}});
-  if (!design.layout.shaped) return lines;
-  const design::BoardLayout& layout = *design.layout.board(board);
-  const Point crossing = place.on(Point{design.layout.outerWidth - layout.axis, layout.springing});
-  for (const bool upright : {true, false})
-    lines.push_back({board, Role::Guide, throughBoard(place, crossing, upright)});
   return lines;
 }
 
-void addDimension(std::vector<Primitive>& list, const CardPlace& place, const CardMeasure& measure, Point from,
-                  Point to, bool inked) {
-  const std::string& element = measure.element;
-  list.push_back({element, Role::Dimension, Stroke{{from, to}, false}});
-  addHead(list, place, element, from, to);
-  if (measure.gives == Gives::Distance) {
-    addHead(list, place, element, to, from);
-  } else if (inked) {
-    const Point start{from.x + kRing * place.cap, from.y};
-    list.push_back({element, Role::Dimension, Path{{geometry::arcAbout(from, start, start, true)}, true}});
+geometry::Rectangle openingOf(const CardPlace& place, const design::Design& design, const std::string& board) {
+  const Rectangle sight = sightOf(*design.layout.board(board));
+  const double width = design.layout.outerWidth;
+  const Point from = place.on(Point{width - sight.right, sight.top});
+  const Point to = place.on(Point{width - sight.left, sight.bottom});
+  return {from.x, from.y, to.x, to.y};
+}
+
+std::vector<Primitive> madeLines(const CardPlace& place, const design::Design& design, const CardMeasure& measure,
+                                 const geometry::Rectangle& opening) {
+  std::vector<Primitive> made;
+  const Point to = place.on(measure.to);
+  const bool upright = runsAcross(measure);
+  if (measure.gives == Gives::Line && !measure.ofWindow) {
+    made.push_back({measure.element, Role::Guide, throughBoard(place, to, upright)});
+  } else if (measure.gives == Gives::Line) {
+    const double past = kPastCorner * place.cap;
+    const Rectangle& edges = place.edges;
+    if (upright) {
+      made.push_back({measure.element, Role::Line,
+                      Stroke{{{to.x, std::max(edges.top, opening.top - past)},
+                              {to.x, std::min(edges.bottom, opening.bottom + past)}},
+                             false}});
+    } else {
+      made.push_back({measure.element, Role::Line,
+                      Stroke{{{std::max(edges.left, opening.left - past), to.y},
+                              {std::min(edges.right, opening.right + past), to.y}},
+                             false}});
+    }
+  } else {
+    addGiven(made, place, measure);
+    std::vector<Primitive> mirrored = made;
+    const double axis = place.on(Point{design.layout.outerWidth - design.layout.board(measure.element)->axis, 0}).x;
+    turn(mirrored, 2 * axis);
+    if (measure.datum == Datum::CentreLine || measure.gives == Gives::Curve)
+      made.insert(made.end(), mirrored.begin(), mirrored.end());
   }
+  return made;
+}
+
+std::optional<Point> tickOf(const CardPlace& place, const CardMeasure& measure, const std::vector<Primitive>& made,
+                            const geometry::Rectangle& opening) {
+  if (measure.gives != Gives::Line || made.empty()) return std::nullopt;
+  const Point end = std::get<Stroke>(made.front().shape).points.front();
+  const double beside = kTickBeside * place.cap, before = kTickBefore * place.cap;
+  const double needed = kRoomForTick * place.cap;
+  if (runsAcross(measure)) {
+    // The triangle has the corner.
+    const bool room = opening.top - place.edges.top >= needed && end.x + 2 * beside < place.edges.right - place.cap / 2;
+    return room ? std::optional(Point{end.x + beside, end.y + before}) : std::nullopt;
+  }
+  const bool room = opening.left - place.edges.left >= needed && end.y - 2 * beside > place.edges.top;
+  return room ? std::optional(Point{end.x + before, end.y - beside}) : std::nullopt;
+}
+
+void addDimension(std::vector<Primitive>& list, const CardPlace& place, const CardMeasure& measure, Point from,
+                  Point to) {
+  const std::string& element = measure.element;
+  const bool bothEnds = measure.gives == Gives::Distance;
+  const double length = geometry::distance(from, to);
+  const double head = kHead * place.cap;
+  const Point unit = (1 / length) * (to - from);
+  list.push_back({element, Role::Dimension, Stroke{{from, to}, false}});
+  if (length < (bothEnds ? 2.6 : 1.6) * head + (bothEnds ? 0 : kRing * place.cap)) {
+    const Point reach = kOutside * place.cap * unit;
+    list.push_back({element, Role::Dimension, Stroke{{to + reach, to}, false}});
+    addHead(list, place, element, to + reach, to);
+    if (bothEnds) {
+      list.push_back({element, Role::Dimension, Stroke{{from - reach, from}, false}});
+      addHead(list, place, element, from - reach, from);
+    }
+  } else {
+    addHead(list, place, element, from, to);
+    if (bothEnds) addHead(list, place, element, to, from);
+  }
+  if (bothEnds) return;
+  const Point start{from.x + kRing * place.cap, from.y};
+  list.push_back({element, Role::Dimension, Path{{geometry::arcAbout(from, start, start, true)}, true}});
 }
 
 void addDatum(std::vector<Primitive>& list, const CardPlace& place, const CardMeasure& measure) {

@@ -20,13 +20,26 @@ struct CardPlace {
   geometry::Segment on(const geometry::Segment& segment) const;
 };
 
-// The board as it lies: edge, opening, marked corner; of a shaped window both centre lines.
+// The board as it lies: its surface, what falls out, edge, opening, marked corner.
 std::vector<Primitive> boardLines(const CardPlace& place, const design::Design& design, const std::string& board);
 
-// A dimension line from its datum, which has a ring where it is inked, to the arrow's head. What is there already has a
-// head at both ends.
+// Returns the box of a board's opening.
+geometry::Rectangle openingOf(const CardPlace& place, const design::Design& design, const std::string& board);
+
+// Returns what the hand makes of a measure, on both halves of the window where it is taken from the centre line: a
+// centre line right across the board, a side of the window that goes on past its corners, a cross at a place, a curve.
+std::vector<Primitive> madeLines(const CardPlace& place, const design::Design& design, const CardMeasure& measure,
+                                 const geometry::Rectangle& opening);
+
+// Returns where a tick stands by a line that was made: near its upper or left end, beside it, between the edge of the
+// board and the opening. Nothing where there is no room for it.
+std::optional<Point> tickOf(const CardPlace& place, const CardMeasure& measure, const std::vector<Primitive>& made,
+                            const geometry::Rectangle& opening);
+
+// A dimension line with a ring at its datum and an arrow's head at its end. What is there already has a head at both
+// ends. Where they have no room between the ends the heads point at them from outside.
 void addDimension(std::vector<Primitive>& list, const CardPlace& place, const CardMeasure& measure, Point from,
-                  Point to, bool inked);
+                  Point to);
 
 // The edge or the line that the measure is taken from; an edge is hatched outside the board.
 void addDatum(std::vector<Primitive>& list, const CardPlace& place, const CardMeasure& measure);

@@ -7,6 +7,7 @@
 #include "core/design/setting_out.h"
 #include "core/sheets/card.h"
 #include "core/sheets/piece.h"
+#include "core/sheets/places.h"
 
 namespace core::sheets {
 namespace {
@@ -16,8 +17,9 @@ using workflow::WorkflowFigure;
 
 constexpr double kSame = 1e-6;  // mm
 
-// What a figure is to the hand that sets out a window; the order is the hand's.
-enum class Turn { CentreLine, Springing, Side, Level, Centre, Radius, Point, Check, None };
+// What a figure is to the hand that sets out a window; the order is the hand's. What is taken from the side edge comes
+// first, so that the rule changes its edge once.
+enum class Turn { CentreLine, Side, Springing, Level, Centre, Radius, Point, Check, None };
 
 struct KindOfTurn {
   const char* begins;
@@ -111,6 +113,27 @@ class Drawn {
   std::vector<double> m_upright, m_level;
 };
 
+Datum datumOf(const design::Design& design, const CardMeasure& measure, bool across) {
+  if (measure.gives == Gives::Curve) return Datum::Centre;
+  if (measure.fromEdge && across)
+    return measure.from.x > design.layout.outerWidth / 2 ? Datum::RightEdge : Datum::LeftEdge;
+  if (measure.fromEdge) return measure.from.y < design.layout.outerHeight / 2 ? Datum::TopEdge : Datum::BottomEdge;
+  if (measure.gives == Gives::Distance) return Datum::Opening;
+  return across ? Datum::CentreLine : Datum::SpringingLine;
+}
+
+Half halfOf(const design::Design& design, const CardMeasure& measure, bool across) {
+  if (measure.gives != Gives::Line && measure.gives != Gives::Place) return Half::Neither;
+  const design::BoardLayout& board = *design.layout.board(measure.element);
+  const detail::Rectangle sight = detail::sightOf(board);
+  const double aside =
+      across ? measure.to.x - (design.layout.outerWidth - board.axis) : measure.to.y - (sight.top + sight.bottom) / 2;
+  // An axis of the window, or a place on one, is of no half.
+  if (!measure.ofWindow && (measure.gives == Gives::Line || std::fabs(aside) < kSame)) return Half::Neither;
+  if (across) return aside > 0 ? Half::Right : Half::Left;
+  return aside < 0 ? Half::Upper : Half::Lower;
+}
+
 }  // namespace
 
 std::optional<CardMeasure> cardMeasure(const design::Design& design, const std::string& figureId) {
@@ -137,15 +160,17 @@ std::optional<CardMeasure> cardMeasure(const design::Design& design, const std::
   if (!placed) return std::nullopt;
   const bool across = std::fabs(measure.from.y - measure.to.y) < kSame;
   const bool down = std::fabs(measure.from.x - measure.to.x) < kSame;
-  const auto onEdge = [&](Point point) {
-    const auto ends = [](double value, double length) {
-      return std::fabs(value) < kSame || std::fabs(value - length) < kSame;
-    };
-    return (across && ends(point.x, width)) || (down && ends(point.y, design.layout.outerHeight));
+  const double height = design.layout.outerHeight;
+  const auto ends = [](double value, double length) {
+    return std::fabs(value) < kSame || std::fabs(value - length) < kSame;
   };
+  const auto onEdge = [&](Point point) { return (across && ends(point.x, width)) || (down && ends(point.y, height)); };
   // A border is taken from its edge, whichever end it was drawn from.
   if (onEdge(measure.to) && !onEdge(measure.from)) std::swap(measure.from, measure.to);
   measure.fromEdge = onEdge(measure.from);
+  measure.ofWindow = turnOf(*figure) == Turn::Side || turnOf(*figure) == Turn::Level;
+  measure.datum = datumOf(design, measure, across);
+  measure.half = halfOf(design, measure, across);
   return measure;
 }
 

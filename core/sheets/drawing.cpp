@@ -140,6 +140,9 @@ std::string dump(const Drawing& drawing) {
   std::string text = "drawing " + number(drawing.width) + " x " + number(drawing.height);
   text += drawing.side == Side::Face ? " face\n" : " back\n";
   for (const Primitive& primitive : drawing.primitives) text += dump(primitive) + '\n';
+  for (const DrawnPlace& drawn : drawing.places) {
+    text += "place " + std::string(name(drawn.place)) + ' ' + number(drawn.at.x) + ' ' + number(drawn.at.y) + '\n';
+  }
   return text;
 }
 

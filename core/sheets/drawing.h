@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/craft/act_place.h"
 #include "core/geometry/region.h"
 #include "core/sheets/matter.h"
 
@@ -72,11 +73,18 @@ struct Primitive {
 
 enum class Side { Face, Back };
 
+// A part of the drawing of an act that sentences speak of.
+struct DrawnPlace {
+  craft::ActPlace place = craft::ActPlace::Tool;
+  Point at;
+};
+
 struct Drawing {
   double width = 0;
   double height = 0;
   Side side = Side::Face;
   std::vector<Primitive> primitives;  // painted in this order
+  std::vector<DrawnPlace> places;     // of an act
 };
 
 // Returns one primitive a line, numbers to 0.001 mm, for golden files.

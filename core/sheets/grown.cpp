@@ -1,5 +1,10 @@
 #include "core/sheets/grown.h"
 
+#include <algorithm>
+#include <array>
+
+#include "core/sheets/piece.h"
+
 namespace core::sheets {
 namespace {
 
@@ -34,6 +39,18 @@ Acts makersOf(Role role) {
     case Role::Guide: break;
   }
   return {};
+}
+
+// Whether an act works shapes of a role: it makes them, or brushes the colour on a bevel.
+bool works(Act act, Role role) {
+  const Acts makers = makersOf(role);
+  return std::count(makers.begin(), makers.end(), act) > 0 || (act == Act::BrushBevel && role == Role::Bevel);
+}
+
+bool worksAnyShape(Act act) {
+  constexpr std::array kRoles = {Role::BoardEdge, Role::BoardFace, Role::BoardSight, Role::Bevel, Role::Band,
+                                 Role::Line,      Role::Spandrel,  Role::Wash,       Role::Leaf,  Role::Artwork};
+  return std::any_of(kRoles.begin(), kRoles.end(), [&](Role role) { return works(act, role); });
 }
 
 // The artwork and the marked corner are worked for the whole piece.
@@ -82,6 +99,11 @@ bool Grown::isMade(const std::string& element, Role role) const {
 }
 
 bool Grown::isColoured(const std::string& board) const { return isDone(board, {Act::BrushBevel}, false); }
+
+bool isWorkedBy(const Primitive& primitive, const workflow::WorkflowStep& step) {
+  if (!belongsTo(primitive.element, step.thing) || makersOf(primitive.role).empty()) return false;
+  return !step.act || !worksAnyShape(*step.act) || works(*step.act, primitive.role);
+}
 
 void stand(Drawing& piece, const Grown& grown) {
   for (Primitive& primitive : piece.primitives) {

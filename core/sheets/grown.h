@@ -34,6 +34,10 @@ class Grown {
   std::map<craft::Act, Progress> m_ofPiece;  // whatever it was done to
 };
 
+// Returns whether a shape is what the step works: it is of the step's thing, and where the step's act makes or colours
+// such shapes, one of these. Of a step for the whole piece every shape is that is made of anything.
+bool isWorkedBy(const Primitive& primitive, const workflow::WorkflowStep& step);
+
 // Gives every shape of a piece its standing. A bevel that is cut and not yet coloured is bare core.
 void stand(Drawing& piece, const Grown& grown);
 

@@ -98,7 +98,7 @@ std::vector<Primitive> measureLines(const Measure& measure, const geometry::Rect
   }
   detail::addDatum(list, place, lines);
   detail::addGiven(list, place, lines);
-  detail::addDimension(list, place, lines, aside(measure.from), aside(measure.to), true);
+  detail::addDimension(list, place, lines, aside(measure.from), aside(measure.to));
   return list;
 }
 

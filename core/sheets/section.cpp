@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/sheets/piece_matter.h"
+#include "core/sheets/section_places.h"
 
 namespace core::sheets {
 namespace {
@@ -15,7 +16,9 @@ constexpr double kAir = 1;
 
 }  // namespace
 
-Drawing drawSection(const design::Design& design) {
+namespace detail {
+
+SectionPlaces sectionPlaces(const design::Design& design) {
   const auto& boards = design.layout.boards;
   double outermost = boards.front().faceAt.left;
   double innermost = outermost;
@@ -23,23 +26,36 @@ Drawing drawSection(const design::Design& design) {
     outermost = std::min(outermost, board.faceAt.left);
     innermost = std::max(innermost, board.sightAt.left);
   }
-  const double from = outermost - kSolid;
+  SectionPlaces places;
+  places.from = outermost - kSolid;
+  places.width = innermost + kBeyond - places.from;
+  places.levels = {kAir};
+  for (const design::BoardLayout& board : boards) places.levels.push_back(places.levels.back() + board.thickness);
+  return places;
+}
+
+}  // namespace detail
+
+Drawing drawSection(const design::Design& design) {
+  const auto& boards = design.layout.boards;
+  const detail::SectionPlaces places = detail::sectionPlaces(design);
+  const double from = places.from;
   Drawing drawing;
-  drawing.width = innermost + kBeyond - from;
-  double y = kAir;
+  drawing.width = places.width;
   for (std::size_t i = 0; i < boards.size(); ++i) {
     const design::BoardLayout& board = boards[i];
     const design::Board& entered = design.job.boards[i];
     const double face = board.faceAt.left - from;
     const double sight = board.sightAt.left - from;
-    const double below = y + board.thickness;
+    const double y = places.levels[i];
+    const double below = places.levels[i + 1];
     drawing.primitives.push_back({board.id, Role::Section,
                                   Stroke{{{0, y}, {face, y}, {sight, below}, {0, below}}, true},
                                   detail::coreOf(entered)});
     drawing.primitives.push_back(
         {board.id, Role::Bevel, Stroke{{{face, y}, {sight, below}}, false}, detail::bevelOf(entered)});
-    y = below;
   }
+  double y = places.levels.back();
   const double work = design.job.artwork.thickness.inMillimetres();
   const double edge = std::max(0.0, design.layout.artLeft - from);
   drawing.primitives.push_back(

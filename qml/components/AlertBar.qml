@@ -2,7 +2,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import QtQuick.Shapes
-import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
@@ -18,7 +17,7 @@ Item {
     readonly property double closeX: alert.closeMinutes * minute
 
     visible: alert.gone !== ""
-    implicitHeight: bar.height + Metrics.mm(1) + gone.implicitHeight * (stacked && closes.visible ? 2 : 1)
+    implicitHeight: gone.y + gone.height
     // On a narrow screen the two words stand one under the other.
     readonly property bool stacked: closes.implicitWidth + gone.implicitWidth + Metrics.mm(2) > width
 
@@ -69,30 +68,24 @@ Item {
             }
         }
     }
-    Words {
+    FarWords {
         id: closes
         objectName: "closes"
         visible: root.alert.mayClose !== ""
-        y: bar.height + Metrics.mm(1)
+        y: bar.height + Metrics.mm(1.4)
         text: root.alert.mayClose
         color: Theme.onAlert
         font.bold: true
-        font.pixelSize: Metrics.farLabel
-        font.letterSpacing: -0.012 * Metrics.farLabel
         wrapMode: Text.NoWrap
-        lineHeight: 0.9
     }
-    Words {
+    FarWords {
         id: gone
         objectName: "gone"
         x: root.stacked ? 0 : root.width - width
-        y: closes.y + (root.stacked && closes.visible ? closes.height : 0)
+        y: closes.y + (root.stacked && closes.visible ? closes.height + Metrics.mm(1) : 0)
         text: root.alert.gone
         color: Theme.onAlert
         font.bold: true
-        font.pixelSize: Metrics.farLabel
-        font.letterSpacing: -0.012 * Metrics.farLabel
         wrapMode: Text.NoWrap
-        lineHeight: 0.9
     }
 }

@@ -5,7 +5,8 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The back of a board with all the numbers of the act at their places: the one in hand in ink, the others in pencil.
+// The back of a board with what the act makes on it: the number in hand in its dimension, lines that are made in ink,
+// those to come in dots.
 CardItem {
     id: root
 
@@ -13,28 +14,30 @@ CardItem {
     pencil: Theme.pencil
     worked: Theme.worked
     ground: Theme.ground
-    opening: Theme.card
+    cloth: Theme.cloth
     hairline: Metrics.hairline
+    // The number stands large in the list; here the board has the room.
     textSize: Metrics.label
+    wordSize: Metrics.label
     family: Metrics.family
-    // Smaller than the triangle at its corner and the numbers round it, a board says nothing.
+    // Smaller than the triangle at its corner and the words round it, a board says nothing.
     shortest: Metrics.mm(14)
 
     Repeater {
-        model: root.numbers
+        model: root.texts
 
         Words {
             required property var modelData
 
-            objectName: modelData.current ? "currentNumber" : "cardNumber"
+            objectName: modelData.worked ? "cardNumber" : "cardWord"
             x: modelData.x
             y: modelData.y
             width: modelData.width
             height: modelData.height
             text: modelData.text
-            color: modelData.current ? Theme.worked : Theme.quiet
-            font.bold: modelData.current
-            font.pixelSize: root.textSize
+            color: modelData.onBoard ? (modelData.worked ? root.workedOnBoard : root.inkOnBoard) : modelData.worked ? Theme.worked : Theme.quiet
+            font.bold: modelData.worked
+            font.pixelSize: modelData.worked ? root.textSize : root.wordSize
             horizontalAlignment: Text.AlignHCenter
             verticalAlignment: Text.AlignVCenter
             wrapMode: Text.NoWrap

@@ -14,15 +14,26 @@ ScreenBase {
     default property alias content: room.data
     // The shelf is hidden on an upright tablet while an act needs its room.
     property bool shelfShown: true
+    // The shelf is a key that opens all waits. Something else may stand in its place.
+    property bool shelfOpens: false
+    property bool shelfCovered: false
+    readonly property alias shelfPlace: place
     readonly property bool upright: height > width
     // Where the column of keys ends above what stands at its foot.
-    readonly property double keysFoot: upright ? shelfView.y - Metrics.gap : done.y - Metrics.gap
+    readonly property double keysFoot: upright ? place.y - Metrics.gap : done.y - Metrics.gap
     property double keysEnd: keysFoot
     // The end of the content's room, in its own coordinates.
     readonly property double shelfTop: room.height
     readonly property double keysHeight: column.height
     // From the upper edge to where words of the content end, and the plate under a drawing.
     readonly property double wordsRight: width - Metrics.corner - Metrics.edge - Metrics.gap
+
+    // What is printed on a key is its own.
+    function shelfParent(raised: bool): Item {
+        if (raised)
+            return waits;
+        return place;
+    }
 
     doneAction.place: ScreenAction.Corner
     doneAction.filled: true
@@ -35,7 +46,7 @@ ScreenBase {
         x: Metrics.mm(4)
         y: Metrics.edge
         width: root.wordsRight - x
-        height: shelfView.y - y - Metrics.mm(3)
+        height: place.y - y - Metrics.mm(3)
     }
     TouchKey {
         x: Metrics.edge
@@ -44,14 +55,32 @@ ScreenBase {
         height: Metrics.corner
         offers: root.backAction
     }
-    ShelfView {
-        id: shelfView
-        visible: root.shelfShown
-        shelf: root.shelf
+    Item {
+        id: place
         x: Metrics.edge + (root.upright ? 0 : Metrics.corner + Metrics.gap)
         y: (root.upright ? done.y - Metrics.gap : root.height - Metrics.edge) - height
         width: root.width - 2 * x
         height: root.shelfShown ? Metrics.corner : 0
+    }
+    TouchKey {
+        id: waits
+        x: place.x
+        y: place.y
+        width: place.width
+        height: place.height
+        legend: ""
+        offers: ScreenAction {
+            name: "waits"
+            text: qsTr("Waits")
+            enabled: root.shelfOpens && root.shelfShown && !root.shelfCovered
+            onTriggered: root.asked("waits")
+        }
+    }
+    ShelfView {
+        parent: root.shelfParent(waits.visible)
+        anchors.fill: parent
+        visible: root.shelfShown && !root.shelfCovered
+        shelf: root.shelf
     }
     ActionKeys {
         area: root
@@ -83,8 +112,10 @@ ScreenBase {
             }
         }
     }
+    // Its corner stays its own while nothing can be done yet.
     TouchKey {
         id: done
+        stays: true
         x: root.width - width - Metrics.edge
         y: root.height - height - Metrics.edge
         width: Metrics.corner

@@ -1,16 +1,15 @@
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
+import Mountwright.ViewModels
 
-// The desk's fixed frame, for clean hands: the present place and the others along the top, the content beneath.
+// The desk's fixed frame, for clean hands: the head with the present place, the content beneath.
 ScreenBase {
     id: root
 
     required property string place  // "pieces", "stock", "settings"
+    required property WatchViewModel watch
     default property alias content: room.data
-    readonly property double margin: Metrics.mm(3)
     readonly property double distance: Metrics.deskDistance
 
     doneAction.enabled: false
@@ -19,7 +18,7 @@ ScreenBase {
             name: "to-bench"
             text: qsTr("To the bench")
             filled: true
-            place: ScreenAction.Head
+            place: ScreenAction.TopCorner
             onTriggered: root.asked("bench")
         },
         ScreenAction {
@@ -45,33 +44,21 @@ ScreenBase {
         }
     ]
 
-    Row {
+    DeskHead {
         id: head
-        x: root.margin
-        y: root.margin
-        spacing: Metrics.deskGap
-
-        ActionKeys {
-            area: root
-            place: ScreenAction.Head
-
-            TouchKey {
-                required property ScreenAction modelData
-
-                offers: modelData
-                width: Metrics.mm(34)
-                height: Metrics.mm(11)
-                legendSize: Metrics.deskText
-            }
-        }
+        x: Metrics.deskMargin
+        y: Metrics.mm(2.4)
+        width: root.width - 2 * x
+        area: root
+        time: root.watch.time
     }
     Item {
         id: room
         anchors.top: head.bottom
-        anchors.topMargin: Metrics.mm(3)
+        anchors.topMargin: Metrics.mm(2.6)
         anchors.bottom: parent.bottom
-        anchors.bottomMargin: root.margin
-        x: root.margin
-        width: root.width - 2 * x
+        anchors.bottomMargin: Metrics.mm(2.4)
+        x: head.x
+        width: head.width
     }
 }

@@ -9,6 +9,7 @@ Grid {
 
     property bool inches: false
     property double keySize: Metrics.key
+    property double keyHeight: keySize
     property int legendSize: Metrics.title
     readonly property var rows: [7, 8, 9, 4, 5, 6, 1, 2, 3]
 
@@ -34,7 +35,7 @@ Grid {
                 onTriggered: root.digit(digitKey.modelData)
             }
             width: root.keySize
-            height: root.keySize
+            height: root.keyHeight
             legendSize: root.legendSize
             lockout: Touch.padLockout
 
@@ -56,7 +57,7 @@ Grid {
             onTriggered: root.part()
         }
         width: root.keySize
-        height: root.keySize
+        height: root.keyHeight
         legendSize: root.legendSize
         lockout: Touch.padLockout
 
@@ -75,7 +76,7 @@ Grid {
             onTriggered: root.digit(0)
         }
         width: root.keySize
-        height: root.keySize
+        height: root.keyHeight
         legendSize: root.legendSize
         lockout: Touch.padLockout
 
@@ -94,7 +95,7 @@ Grid {
             onTriggered: root.erased()
         }
         width: root.keySize
-        height: root.keySize
+        height: root.keyHeight
         legendSize: root.legendSize
         lockout: Touch.padLockout
     }

@@ -13,25 +13,10 @@ Item {
     implicitHeight: Math.max(disc.height, said.implicitHeight)
     height: implicitHeight
 
-    Rectangle {
+    NumberDisc {
         id: disc
         y: Metrics.mm(0.6)
-        width: Math.ceil(Metrics.label * 1.28)
-        height: width
-        radius: width / 2
-        color: Theme.ink
-
-        Words {
-            anchors.fill: parent
-            text: root.number
-            color: Theme.ground
-            font.bold: true
-            font.pixelSize: Metrics.label
-            horizontalAlignment: Text.AlignHCenter
-            verticalAlignment: Text.AlignVCenter
-            wrapMode: Text.NoWrap
-            lineHeight: 1
-        }
+        number: root.number
     }
     Words {
         id: said

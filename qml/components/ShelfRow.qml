@@ -125,10 +125,7 @@ Item {
         y: Metrics.mm(1)
         width: root.width - x
         height: parent.height - Metrics.mm(1.6)
-        // A sign of what comes, without an hour to measure it by.
-        points: [Qt.point(0.4, 0), Qt.point(0.4, 0.2), Qt.point(0.6, 0.5), Qt.point(0.75, 0.8), Qt.point(1.2, 0.8)]
-        lead: 0.4
-        hour: width
+        beyond: true
         window: root.window
     }
 }

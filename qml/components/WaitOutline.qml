@@ -15,13 +15,18 @@ Item {
     property bool solid: false
     property bool closed: false
     property bool guessed: false
+    // A sign of what begins later than the hours reach: it has no hour to be measured by.
+    property bool beyond: false
     readonly property color ink: window ? Theme.worked : Theme.calm
     readonly property double line: 2.5 * Metrics.hairline
+    readonly property double unit: beyond ? width : hour
+    readonly property double begins: beyond ? 0.4 : lead
+    readonly property var outline: beyond ? [Qt.point(0.4, 0), Qt.point(0.4, 0.2), Qt.point(0.6, 0.5), Qt.point(0.75, 0.8), Qt.point(1.2, 0.8)] : points
     // Half a line of room above and below, so that no edge is cut off.
     function placed(point: point): point {
-        return Qt.point(point.x * hour, height - line / 2 - point.y * (height - line));
+        return Qt.point(point.x * unit, height - line / 2 - point.y * (height - line));
     }
-    readonly property var edge: points.map(point => placed(point))
+    readonly property var edge: outline.map(point => placed(point))
     readonly property var area: {
         if (edge.length < 2)
             return [];
@@ -32,7 +37,7 @@ Item {
     clip: true
 
     Shape {
-        visible: root.lead > 0
+        visible: root.begins > 0
         width: root.width
         height: root.height
 
@@ -46,13 +51,14 @@ Item {
             startY: root.height - root.line / 2
 
             PathLine {
-                x: Math.min(root.lead * root.hour, root.width)
+                x: Math.min(root.begins * root.unit, root.width)
                 y: root.height - root.line / 2
             }
         }
     }
     Shape {
-        visible: root.area.length > 0 && !root.closed
+        // An outline wholly out of the room would be drawn past it: an empty clip clips nothing.
+        visible: root.area.length > 0 && !root.closed && root.edge[0].x < root.width
         width: root.width
         height: root.height
 

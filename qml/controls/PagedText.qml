@@ -9,9 +9,12 @@ Item {
     id: root
 
     required property var paragraphs
+    // So many of the first carry their number.
+    property int numbered: 0
     property int page: 0
     property int pages: 1
     property double spacing: Metrics.mm(3)
+    property int textSize: Metrics.text
     property double beside: 0
     property double besideHeight: 0
     // Widths set here change heights, which must not start the layout again.
@@ -59,15 +62,33 @@ Item {
         id: rows
         model: root.paragraphs
 
-        Words {
+        Item {
+            id: row
+
             required property string modelData
+            required property int index
+            readonly property bool counted: index < root.numbered
             property int onPage: -1
 
             visible: onPage === root.page
-            text: modelData
+            height: said.implicitHeight
             onHeightChanged: {
                 if (!root.settling)
                     Later.call(root.settle);
+            }
+
+            NumberDisc {
+                id: disc
+                visible: row.counted
+                y: Metrics.mm(0.6)
+                number: row.index + 1
+            }
+            Words {
+                id: said
+                x: row.counted ? disc.width + Metrics.mm(2.4) : 0
+                width: row.width - x
+                text: row.modelData
+                font.pixelSize: root.textSize
             }
         }
     }

@@ -4,7 +4,8 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// One field being entered: a length on the pad, a choice among answers, or a line of text.
+// How the field in hand is entered, right beneath it: on a pad, as a choice among answers, or as a line of text with what
+// is at hand beneath it.
 Item {
     id: root
 
@@ -12,6 +13,8 @@ Item {
     readonly property bool onPad: form.entering === FormViewModel.Length || form.entering === FormViewModel.Number
     readonly property bool writes: form.entering === FormViewModel.Text
     readonly property bool chooses: form.entering === FormViewModel.Choice
+
+    implicitHeight: column.implicitHeight
 
     function keepAndGoOn() {
         if (writes ? form.keepText(line.text) : form.keep())
@@ -39,34 +42,10 @@ Item {
     }
 
     Column {
-        id: said
+        id: column
         width: parent.width
-        spacing: Metrics.mm(1)
+        spacing: Metrics.deskGap
 
-        Words {
-            width: parent.width
-            text: root.form.fieldLabel
-            font.bold: true
-            font.pixelSize: Metrics.deskTitle
-        }
-        Words {
-            width: parent.width
-            visible: root.onPad && root.form.fieldValue !== ""
-            text: qsTr("now %1").arg(root.form.fieldValue)
-            color: Theme.quiet
-            font.pixelSize: Metrics.deskText
-        }
-        StackedNumber {
-            visible: root.onPad
-            wholeSize: Metrics.deskTitle * 1.6
-            unitSize: Metrics.deskText
-            whole: root.form.keyed ? root.form.whole : "…"
-            fraction: root.form.fraction
-            numerator: root.form.numerator
-            denominator: root.form.denominator
-            unit: root.form.unit
-            ink: root.form.keyed ? Theme.worked : Theme.quiet
-        }
         TextEntry {
             id: line
             objectName: "line"
@@ -74,80 +53,77 @@ Item {
             width: parent.width
             onAccepted: root.keepAndGoOn()
         }
+        NumberPad {
+            id: pad
+            visible: root.onPad
+            spacing: Metrics.deskGap
+            keySize: Math.min((root.width - 2 * spacing) / 3, Metrics.mm(20))
+            keyHeight: Metrics.deskKey
+            legendSize: Metrics.deskTitle
+            inches: root.form.inches
+            onDigit: number => root.form.digit(number)
+            onPart: root.form.part()
+            onErased: root.form.erase()
+        }
+        // Each key has a fixed place, whichever others are shown.
+        Item {
+            id: keys
+            visible: !root.chooses
+            width: 3 * keyWidth + 2 * Metrics.deskGap
+            height: Metrics.deskKey
+            readonly property double keyWidth: pad.keySize
+
+            TouchKey {
+                width: keys.keyWidth
+                height: Metrics.deskKey
+                legendSize: Metrics.deskText
+                offers: ScreenAction {
+                    name: "leaveField"
+                    // A piece has a back of its own.
+                    text: qsTr("Close")
+                    enabled: root.visible && !root.chooses
+                    onTriggered: root.form.leaveField()
+                }
+            }
+            TouchKey {
+                x: keys.keyWidth + Metrics.deskGap
+                width: keys.keyWidth
+                height: Metrics.deskKey
+                legendSize: Metrics.deskText
+                offers: ScreenAction {
+                    name: "units"
+                    text: root.form.inches ? "mm" : "in"
+                    called: root.form.inches ? qsTr("In mm") : qsTr("In inches")
+                    enabled: root.visible && root.form.entering === FormViewModel.Length
+                    onTriggered: root.form.turnUnits()
+                }
+            }
+            TouchKey {
+                x: 2 * (keys.keyWidth + Metrics.deskGap)
+                width: keys.keyWidth
+                height: Metrics.deskKey
+                legendSize: Metrics.deskText
+                offers: ScreenAction {
+                    name: "keepField"
+                    text: qsTr("Enter")
+                    filled: true
+                    enabled: root.visible && !root.chooses
+                    onTriggered: root.keepAndGoOn()
+                }
+            }
+        }
         Words {
             width: parent.width
             visible: text !== ""
             text: root.form.refusal !== "" ? root.form.refusal : root.form.fieldProblem !== "" ? root.form.fieldProblem : root.form.fieldNote
-            color: root.form.refusal + root.form.fieldProblem !== "" ? Theme.worked : Theme.quiet
-            font.bold: color === Theme.worked
+            color: root.form.refusal + root.form.fieldProblem !== "" ? Theme.ink : Theme.quiet
+            font.bold: root.form.refusal + root.form.fieldProblem !== ""
             font.pixelSize: Metrics.deskLabel
         }
-    }
-    OptionList {
-        visible: root.chooses
-        anchors.top: said.bottom
-        anchors.topMargin: Metrics.mm(2)
-        anchors.bottom: keys.top
-        anchors.bottomMargin: Metrics.mm(2)
-        width: parent.width
-        form: root.form
-    }
-    NumberPad {
-        visible: root.onPad
-        anchors.bottom: keys.top
-        anchors.bottomMargin: Metrics.mm(3)
-        anchors.horizontalCenter: parent.horizontalCenter
-        spacing: Metrics.mm(2.5)
-        keySize: Metrics.mm(14)
-        legendSize: Metrics.deskTitle
-        inches: root.form.inches
-        onDigit: number => root.form.digit(number)
-        onPart: root.form.part()
-        onErased: root.form.erase()
-    }
-    // Each key has a fixed place, whichever others are shown.
-    Item {
-        id: keys
-        anchors.bottom: parent.bottom
-        width: parent.width
-        height: Metrics.mm(12)
-        readonly property double keyWidth: (root.width - 2 * Metrics.deskGap) / 3
-
-        TouchKey {
-            width: keys.keyWidth
-            height: Metrics.mm(12)
-            legendSize: Metrics.deskText
-            offers: ScreenAction {
-                name: "leaveField"
-                text: qsTr("Back")
-                enabled: root.visible
-                onTriggered: root.form.leaveField()
-            }
-        }
-        TouchKey {
-            x: keys.keyWidth + Metrics.deskGap
-            width: keys.keyWidth
-            height: Metrics.mm(12)
-            legendSize: Metrics.deskText
-            offers: ScreenAction {
-                name: "units"
-                text: root.form.inches ? qsTr("In mm") : qsTr("In inches")
-                enabled: root.visible && root.form.entering === FormViewModel.Length
-                onTriggered: root.form.turnUnits()
-            }
-        }
-        TouchKey {
-            x: 2 * (keys.keyWidth + Metrics.deskGap)
-            width: keys.keyWidth
-            height: Metrics.mm(12)
-            legendSize: Metrics.deskText
-            offers: ScreenAction {
-                name: "keepField"
-                text: qsTr("Enter")
-                filled: true
-                enabled: root.visible && !root.chooses
-                onTriggered: root.keepAndGoOn()
-            }
+        OptionList {
+            visible: root.form.options.count > 0
+            width: parent.width
+            form: root.form
         }
     }
 }

@@ -5,98 +5,82 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The answers to a choice: many short ones in two columns, proposals beneath each other with their result and reason.
-Item {
+// The answers to a choice: forms as their outlines, materials as they look with their names, other short ones as words,
+// and proposals beneath each other with their result and reason.
+Grid {
     id: root
 
     required property FormViewModel form
     readonly property bool reasons: form.optionsHaveReasons
+    readonly property bool plain: form.optionsPlain && !reasons
+    // As many as are wide enough for a finger; words need half a hand.
+    readonly property int across: reasons ? 1 : Math.max(1, Math.floor((width + spacing) / ((plain ? Metrics.mm(12) : Metrics.mm(21)) + spacing)))
+    readonly property double cellWidth: (width - (across - 1) * spacing) / across
 
-    GridView {
-        id: grid
-        readonly property int columns: count > 6 ? 2 : 1
+    columns: across
+    spacing: Metrics.deskGap
 
-        anchors.fill: parent
-        visible: !root.reasons
-        clip: true
-        model: root.reasons ? null : root.form.options
-        cellWidth: width / columns
-        cellHeight: Metrics.mm(11)
-        boundsBehavior: Flickable.StopAtBounds
+    Repeater {
+        model: root.form.options
 
-        delegate: Item {
-            id: cell
-
-            required property int index
-            required property string title
-            required property bool chosen
-
-            width: grid.cellWidth
-            height: grid.cellHeight
-
-            TouchKey {
-                width: cell.width - (grid.columns > 1 && cell.index % 2 === 0 ? Metrics.deskGap : 0)
-                height: cell.height - Metrics.mm(1.5)
-                legendSize: Metrics.deskText
-                offers: ScreenAction {
-                    name: "option" + cell.index
-                    text: cell.title
-                    chosen: cell.chosen
-                    enabled: root.visible
-                    onTriggered: root.form.chooseOption(cell.index)
-                }
-            }
-        }
-    }
-    ListView {
-        id: list
-        anchors.fill: parent
-        visible: root.reasons
-        clip: true
-        model: root.reasons ? root.form.options : null
-        spacing: Metrics.mm(1.5)
-        boundsBehavior: Flickable.StopAtBounds
-
-        delegate: TouchKey {
-            id: proposal
+        TouchKey {
+            id: answer
 
             required property int index
             required property string title
             required property string note
             required property string problem
             required property bool chosen
+            required property pieceDrawing sample
+            readonly property bool sampled: sample.drawn
 
-            width: list.width
-            height: said.height + Metrics.mm(3)
+            width: root.cellWidth
+            height: root.plain ? Metrics.mm(10.5) : Math.max(Metrics.deskKey, said.implicitHeight + Metrics.mm(root.reasons ? 4 : 2.5))
             legend: ""
             // An answer that cannot be worked shows the reason and cannot be chosen.
             stays: true
-            opacity: enabled ? 1 : 0.6
             offers: ScreenAction {
-                name: "option" + proposal.index
-                text: proposal.title
-                chosen: proposal.chosen
-                enabled: root.visible && proposal.problem === ""
-                onTriggered: root.form.chooseOption(proposal.index)
+                name: "option" + answer.index
+                text: answer.title
+                chosen: answer.chosen
+                enabled: root.visible && answer.problem === ""
+                onTriggered: root.form.chooseOption(answer.index)
             }
 
+            Sample {
+                anchors.centerIn: parent
+                visible: root.plain && answer.sampled
+                width: Metrics.mm(8)
+                height: Metrics.mm(8)
+                edged: false
+                shown: answer.sample
+            }
             Column {
                 id: said
-                x: Metrics.mm(2.5)
+                x: Metrics.mm(root.reasons ? 2.4 : 1.5)
                 width: parent.width - 2 * x
                 anchors.verticalCenter: parent.verticalCenter
+                visible: !root.plain
+                spacing: Metrics.mm(0.6)
 
-                Words {
-                    width: said.width
-                    text: proposal.title
-                    color: proposal.hintInk
-                    font.bold: true
-                    font.pixelSize: Metrics.deskText
+                Sample {
+                    visible: answer.sampled
+                    width: parent.width
+                    height: Metrics.mm(6)
+                    shown: answer.sample
                 }
                 Words {
                     width: said.width
-                    text: proposal.note
-                    color: proposal.hintInk
+                    text: answer.title
+                    color: answer.words
+                    font.bold: !answer.sampled
+                    font.pixelSize: root.reasons ? Metrics.deskText : Metrics.deskLabel
+                }
+                Words {
+                    width: said.width
+                    visible: answer.note !== ""
+                    text: answer.note
+                    color: answer.words
                     font.pixelSize: Metrics.deskLabel
                 }
             }

@@ -72,16 +72,22 @@ QtObject {
     readonly property int figure: letters(62, distance)
     readonly property int figureLeast: letters(46.5, distance)
     readonly property int figureLarge: letters(82, distance)
+    // Of several rows of them at once.
+    readonly property int figureRow: letters(50, distance)
     readonly property int farLabel: letters(16.2, farDistance)
     readonly property int farText: letters(22.2, farDistance)
     readonly property int farFigure: letters(45.5, farDistance)
     readonly property int farFigureLarge: letters(70, farDistance)
 
-    readonly property int deskLabel: letters(16.2, deskDistance)
-    readonly property int deskText: letters(20, deskDistance)
-    readonly property int deskTitle: letters(27, deskDistance)
+    // At the desk: the least, what is read and entered, and titles.
+    readonly property int deskLabel: letters(20.5, deskDistance)
+    readonly property int deskText: letters(24, deskDistance)
+    readonly property int deskTitle: letters(33, deskDistance)
+    readonly property int deskName: Math.ceil(letters(27, deskDistance) * serif)
 
     readonly property double deskKey: mm(10)
+    readonly property double deskMargin: mm(4)
+    readonly property double ledge: mm(1)
     readonly property double deskGap: mm(2)
     readonly property double corner: mm(30)
     readonly property double benchKey: mm(25)

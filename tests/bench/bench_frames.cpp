@@ -100,7 +100,7 @@ int main(int argc, char* argv[]) {
   window.resize(1280, 800);
   changeOf(window, [&] { window.show(); });
 
-  const std::vector<const char*> screens = {"more",   "faults", "number", "far",      "made",
+  const std::vector<const char*> screens = {"more",   "faults", "far",      "made",
                                             "room",   "jobs",   "job",    "pieces",   "piece",
                                             "record", "design", "stock",  "settings", "cutting"};
   std::map<std::string, Told> told;

@@ -36,6 +36,21 @@ class Setup : public QObject {
     m_stage->desk().refresh();
     return dries;
   }
+  // Works until another piece has an act that ends before the next test.
+  Q_INVOKABLE bool workUntilMeanwhile() {
+    return m_stage->workUntil([this] { return m_stage->desk().meanwhile().present(); });
+  }
+  // Works until an act was done just now and can be undone from its line.
+  Q_INVOKABLE bool workUntilJustDone() {
+    return m_stage->workUntil([this] {
+      auto& bench = m_stage->desk().bench();
+      return !bench.steps().empty() && bench.finish() && bench.justDone();
+    });
+  }
+  Q_INVOKABLE void advance(int seconds) {
+    m_stage->clock().advance(seconds * std::int64_t{1000});
+    m_stage->desk().refresh();
+  }
   // Works until an alert of a window that can still be caught takes the screen.
   Q_INVOKABLE bool workUntilAWindowCalls() {
     return m_stage->workUntil([this] {

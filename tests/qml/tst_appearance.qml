@@ -15,6 +15,7 @@ Item {
         anchors.fill: parent
         active: false
         sourceComponent: AppearanceScreen {
+            watch: demo.watch
             appearance: demo.appearance
             camera: demo.camera
         }

@@ -33,6 +33,7 @@ Item {
 
         DeskFrame {
             place: "stock"
+            watch: demo.watch
             function closed() {
                 root.told.push("closed");
             }
@@ -152,6 +153,25 @@ Item {
             compare([0, 1, 2, 3].map(i => asked.signalArguments[i][0]), ["bench", "pieces", "stock", "settings"]);
             verify(findChild(stack.current, "to-stock").sunk);
             verify(!findChild(stack.current, "to-pieces").sunk);
+        }
+        function test_theDesksHeadHoldsNowAndTheWayToTheBenchAtItsEnds() {
+            stack.open("pieces");
+            const now = findChild(stack.current, "now");
+            compare(now.text, demo.watch.time);
+            verify(now.text !== "");
+            compare(now.mapToItem(root, 0, 0).x, Metrics.deskMargin);
+            const out = findChild(stack.current, "to-bench");
+            // A row is laid out with the next frame.
+            tryVerify(() => out.mapToItem(root, out.width, 0).x === root.width - Metrics.deskMargin);
+            verify(out.filled);
+            // Each key is as wide as its words need, and none lies on another.
+            let edge = now.mapToItem(root, now.width, 0).x;
+            for (const name of ["to-pieces", "to-stock", "to-settings", "to-bench"]) {
+                const key = findChild(stack.current, name);
+                const left = key.mapToItem(root, 0, 0).x;
+                verify(left >= edge);
+                edge = left + key.width;
+            }
         }
     }
 }

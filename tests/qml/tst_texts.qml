@@ -82,10 +82,10 @@ Item {
             for (pages.page = 0; pages.page < pages.pages; ++pages.page) {
                 for (let i = 0; i < pages.children.length; ++i) {
                     const one = pages.children[i];
-                    if (!one.visible || one.text === undefined)
+                    if (!one.visible || one.modelData === undefined)
                         continue;
-                    met.push(one.text);
-                    verify(one.y + one.height <= pages.height, one.text);
+                    met.push(one.modelData);
+                    verify(one.y + one.height <= pages.height, one.modelData);
                 }
             }
             compare(met, all);

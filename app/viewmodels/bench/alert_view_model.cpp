@@ -4,6 +4,7 @@
 
 #include "app/convert/text.h"
 #include "app/viewmodels/names.h"
+#include "app/viewmodels/standing.h"
 #include "app/viewmodels/times.h"
 #include "app/viewmodels/told_wait.h"
 #include "app/words/words.h"
@@ -68,10 +69,16 @@ void AlertViewModel::show(const core::jobs::JobAt& job) {
     return;
   }
   const core::jobs::RunningWait& run = found->second;
-  const core::waits::WaitState state = job.waitState(run);
   const auto& workflow = job.state().plan->workflow;
   m_identity = toQt(m_alert.job + '|' + m_alert.wait + '|' + std::string(core::intents::name(m_alert.alert)));
-  m_piece = nameOf(m_alert);
+  m_piece = pieceName(job.state().plan->design.job.title);
+  m_shortPiece = shortNames(m_workbench.jobs())[m_alert.job];
+  m_whats = {waitName(run), toQt(run.wait->title)};
+  m_whats.removeDuplicates();
+  if (m_drawnJob != m_alert.job) m_drawn = {};
+  m_drawnJob = m_alert.job;
+  m_wet = wetPiece(m_drawn, job.state(), run);
+  m_state = words::waitUntil(run.wait->kind);
   m_now = clockTime(job.now().utcMilliseconds, job.now().utcMilliseconds, m_clock.zone());
   m_shortly = core::alerts::mayBePutOff(job, m_alert, Duration::minutes(core::alerts::kSnoozeMinutes[0]));
   m_later = core::alerts::mayBePutOff(job, m_alert, Duration::minutes(core::alerts::kSnoozeMinutes[1]));
@@ -84,12 +91,11 @@ void AlertViewModel::show(const core::jobs::JobAt& job) {
     m_act = tr("Likely closed");
     m_test = toQt(run.wait->missedSay);
   } else if (m_alert.high() && gated) {
-    // The line above names the thing where the wait is for the same one.
+    // The drawing and the line above name the thing where the wait is for the same one.
     const auto& step = workflow.steps[*gated];
-    const bool named = step.thingName == run.step->thingName;
-    m_act = tr("Now: %1").arg(named ? toQt(step.title) : actName(step));
+    m_act = step.thingName == run.step->thingName ? toQt(step.title) : actName(step);
   } else {
-    m_act = tr("Test: %1?").arg(m_answers.found.toLower());
+    m_act = tr("Test now");
   }
   const ToldWait told = toldWait(job, run, m_clock.zone());
   m_times = m_alert.certain ? QString() : tr("May be due: the tablet was off, and nobody knows how long.");
@@ -97,7 +103,6 @@ void AlertViewModel::show(const core::jobs::JobAt& job) {
   m_mayClose = told.mayClose;
   m_gone = told.gone;
   showBar(told.told);
-  m_why = whyText(state);
 }
 
 // Over the minutes until the window is likely gone; without a window there is no bar.

@@ -8,6 +8,7 @@
 #include <QStringList>
 
 #include "app/viewmodels/names.h"
+#include "app/viewmodels/wet_piece.h"
 #include "app/workbench/workbench.h"
 #include "core/waits/telling.h"
 
@@ -20,9 +21,20 @@ class AlertViewModel : public QObject {
   Q_PROPERTY(bool up READ up NOTIFY changed FINAL)
   Q_PROPERTY(QString identity READ identity NOTIFY changed FINAL)  // changes when another alert takes the screen
   Q_PROPERTY(bool high READ high NOTIFY changed FINAL)
-  Q_PROPERTY(QString piece READ piece NOTIFY changed FINAL)  // which piece and which wait
+  // The artwork's name, and the word that stands for it on the shelf.
+  Q_PROPERTY(QString piece READ piece NOTIFY changed FINAL)
+  Q_PROPERTY(QString shortPiece READ shortPiece NOTIFY changed FINAL)
+  // Which of its waits: with the board or strip, and without.
+  Q_PROPERTY(QStringList whats READ whats NOTIFY changed FINAL)
+  // The word to be read first: "Test now", the act to be done, "Likely closed". And what goes with it: the touch test
+  // as a question, or the remedy.
   Q_PROPERTY(QString act READ act NOTIFY changed FINAL)
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
+  // The piece in its materials, and where what is wet lies on it.
+  Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
+  Q_PROPERTY(bool pictured READ pictured NOTIFY changed FINAL)
+  Q_PROPERTY(QRectF wet READ wet NOTIFY changed FINAL)
+  Q_PROPERTY(QString state READ state NOTIFY changed FINAL)  // "wet": what it is until it is found otherwise
   Q_PROPERTY(QString now READ now NOTIFY changed FINAL)      // "11:18"
   Q_PROPERTY(QString times READ times NOTIFY changed FINAL)  // "" where the times are known; the bar says them
   // A window that may close: "may close 11:25", "likely gone 11:37"; the first is "" from then on, both without a
@@ -34,7 +46,6 @@ class AlertViewModel : public QObject {
   Q_PROPERTY(QList<QPointF> bar READ bar NOTIFY changed FINAL)
   Q_PROPERTY(double barMinutes READ barMinutes NOTIFY changed FINAL)
   Q_PROPERTY(double closeMinutes READ closeMinutes NOTIFY changed FINAL)
-  Q_PROPERTY(QString why READ why NOTIFY changed FINAL)  // where the times come from, in one line
   Q_PROPERTY(bool canLook READ canLook NOTIFY changed FINAL)
   // The answers are in the technique's words; one is "" where a touch test of the wait cannot have it.
   Q_PROPERTY(QString notYetWord READ notYetWord NOTIFY changed FINAL)
@@ -56,8 +67,14 @@ class AlertViewModel : public QObject {
   QString identity() const { return m_identity; }
   bool high() const { return m_alert.high(); }
   QString piece() const { return m_piece; }
+  QString shortPiece() const { return m_shortPiece; }
+  QStringList whats() const { return m_whats; }
   QString act() const { return m_act; }
   QString test() const { return m_test; }
+  PieceDrawing drawing() const { return m_wet.drawing; }
+  bool pictured() const { return m_wet.drawing.piece != nullptr; }
+  QRectF wet() const { return m_wet.wet; }
+  QString state() const { return m_state; }
   QString now() const { return m_now; }
   QString times() const { return m_times; }
   QString mayClose() const { return m_mayClose; }
@@ -65,7 +82,6 @@ class AlertViewModel : public QObject {
   QList<QPointF> bar() const { return m_bar; }
   double barMinutes() const { return m_barMinutes; }
   double closeMinutes() const { return m_closeMinutes; }
-  QString why() const { return m_why; }
   bool canLook() const { return m_canLook; }
   QString notYetWord() const { return m_answers.notYet; }
   QString foundWord() const { return m_answers.found; }
@@ -101,6 +117,12 @@ class AlertViewModel : public QObject {
   bool m_released = false;
   QString m_identity;
   QString m_piece;
+  QString m_shortPiece;
+  QStringList m_whats;
+  WetPiece m_wet;
+  QString m_state;
+  std::string m_drawnJob;
+  DrawnOnce m_drawn;
   QString m_act;
   QString m_test;
   QString m_now;
@@ -110,7 +132,6 @@ class AlertViewModel : public QObject {
   QList<QPointF> m_bar;
   double m_barMinutes = 0;
   double m_closeMinutes = 0;
-  QString m_why;
   bool m_canLook = false;
   TestAnswers m_answers;
   bool m_shortly = false;

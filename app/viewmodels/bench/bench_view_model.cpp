@@ -4,6 +4,7 @@
 #include <set>
 
 #include "app/convert/text.h"
+#include "app/viewmodels/bench/sizes_of_act.h"
 #include "app/viewmodels/names.h"
 #include "app/viewmodels/times.h"
 #include "app/viewmodels/told_wait.h"
@@ -29,19 +30,29 @@ BenchViewModel::BenchViewModel(workbench::Workbench& workbench, const clocks::Cl
     : QObject(parent),
       m_workbench(workbench),
       m_clock(clock),
-      m_look([this](const core::intents::Intent& intent) { ask(intent); }) {}
+      m_look([this](const core::intents::Intent& intent) { ask(intent); }) {
+  m_later.setSingleShot(true);
+  connect(&m_later, &QTimer::timeout, this, &BenchViewModel::refresh);
+}
 
 void BenchViewModel::selectJob(const std::string& jobId) {
+  const std::string before = m_jobId;
   if (m_jobId != jobId) {
     m_refusal.clear();
     m_considered = {};
   }
   m_jobId = jobId;
   refresh();
+  if (before != jobId && !before.empty()) emit left(before);
 }
 
 void BenchViewModel::setTrouble(const QString& trouble) {
   m_trouble = trouble;
+  refresh();
+}
+
+void BenchViewModel::tellRefusal(const QString& refusal) {
+  m_refusal = refusal;
   refresh();
 }
 
@@ -66,7 +77,7 @@ void BenchViewModel::refresh() {
   m_redo.clear();
   m_faults.clear();
   m_offers.clear();
-  m_canBegin = m_begun = false;
+  m_canBegin = m_begun = m_justDone = false;
   m_drawing = {};
   m_act = {};
   m_title = tr("No job on the bench");
@@ -109,6 +120,7 @@ void BenchViewModel::showPlace(const JobAt& job) {
   showSteps(job, place);
   m_next = nextText(job, place);
   showAbove(job, place);
+  showJustDone(job, place);
   switch (place.kind) {
     case BenchPlace::Kind::Step:
       m_kind = Kind::Step;
@@ -172,6 +184,10 @@ void BenchViewModel::showAct(const JobAt& job) {
   }
   if (drawn == nullptr || !drawn->act) return;
   m_act.piece = m_drawn.act(job.state().plan, *drawn);
+  // The sentences of an act of several kinds of steps are not counted from one.
+  const bool alike =
+      std::all_of(m_steps.begin(), m_steps.end(), [&](const auto* step) { return kindOf(*step) == kindOf(*drawn); });
+  if (alike) m_act.numerals = core::sheets::numerals(*m_act.piece, drawn->places);
   // Where the step is for the whole job and no side is given as up, the piece would be all in pencil and show nothing.
   const bool ofJob = std::all_of(m_steps.begin(), m_steps.end(),
                                  [](const auto* step) { return core::workflow::wholeThing(step->thing).empty(); });
@@ -232,7 +248,8 @@ void BenchViewModel::showFigures(const core::jobs::JobState* state) {
   if (state == nullptr) {
     m_figure.show(act, nullptr, nullptr, {}, backUp);
   } else {
-    m_figure.show(act, state->design, m_drawn.growth(*state), std::move(figures), backUp);
+    m_figure.show(act, state->design, m_drawn.growth(*state), std::move(figures), backUp,
+                  sizesOfAct(m_steps, m_workbench.settings().marking));
   }
 }
 
@@ -284,6 +301,18 @@ void BenchViewModel::showAbove(const JobAt& job, const BenchPlace& place) {
   m_above = QStringLiteral("✓ ") +
             tr("%1 %2").arg(actName(workflow, job.way(), core::jobs::doneTogether(job, place)),
                             clockTime(place.lastDoneAt.utcMilliseconds, job.now().utcMilliseconds, m_clock.zone()));
+}
+
+void BenchViewModel::showJustDone(const JobAt& job, const BenchPlace& place) {
+  using core::units::Duration;
+  const auto& state = job.state();
+  if (!place.lastDone || !state.lastUndo.empty()) return;
+  if (state.lastIntent != state.steps[*place.lastDone].intentId) return;
+  const auto since = core::waits::elapsedBetween(place.lastDoneAt, job.now(), job.shop().clockLog);
+  const Duration left = kJustDone - since.time;
+  const bool handsBusy = m_begun || (place.kind == BenchPlace::Kind::Step && m_hands == core::craft::Hands::Blade);
+  m_justDone = since.known() && left > Duration() && !handsBusy;
+  if (m_justDone) m_later.start(static_cast<int>(left.inMilliseconds()));
 }
 
 void BenchViewModel::showOffers(const JobAt& job) {

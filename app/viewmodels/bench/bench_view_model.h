@@ -4,6 +4,7 @@
 #include <QObject>
 #include <QString>
 #include <QStringList>
+#include <QTimer>
 #include <QVariantList>
 #include <functional>
 #include <optional>
@@ -78,6 +79,9 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(QString first READ first NOTIFY changed FINAL)
   Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
   Q_PROPERTY(bool canPutBack READ canPutBack NOTIFY changed FINAL)
+  // For a few seconds after an act was done it can be undone from the line that says so; not with a blade in the hand
+  // or an act begun, where what brushes against the glass must change nothing.
+  Q_PROPERTY(bool justDone READ justDone NOTIFY changed FINAL)
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
   // This draws the piece, or the act where a step does not work on the piece (paste, rags, the bench itself).
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
@@ -89,10 +93,14 @@ class BenchViewModel : public QObject {
  public:
   BenchViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
 
+  static constexpr core::units::Duration kJustDone = core::units::Duration::milliseconds(10'000);
+
   const std::string& jobId() const { return m_jobId; }
   void selectJob(const std::string& jobId);
   // The record cannot be used at all; the screens show this text instead.
   void setTrouble(const QString& trouble);
+  // What was asked from another screen was refused: the bench says why.
+  void tellRefusal(const QString& refusal);
   // Reads everything again from the workbench, as of the present time.
   void refresh();
 
@@ -139,6 +147,7 @@ class BenchViewModel : public QObject {
   bool begun() const { return m_begun; }
   bool canUndo() const { return !m_undo.empty(); }
   bool canPutBack() const { return !m_redo.empty(); }
+  bool justDone() const { return m_justDone; }
   QString refusal() const { return m_refusal; }
   PieceDrawing drawing() const { return m_drawing; }
   bool hasAct() const { return m_act.piece != nullptr; }
@@ -166,6 +175,8 @@ class BenchViewModel : public QObject {
   void changed();
   // A step was finished or taken up; an alert held back while the hands were busy may now be shown.
   void handsFree();
+  // Another job has come onto the bench in place of that one.
+  void left(const std::string& jobId);
 
  private:
   const core::intents::FinishStep* firstAlone() const;
@@ -176,6 +187,7 @@ class BenchViewModel : public QObject {
   void showFigures(const core::jobs::JobState* state);
   void showAct(const core::jobs::JobAt& job);
   void showOffers(const core::jobs::JobAt& job);
+  void showJustDone(const core::jobs::JobAt& job, const core::jobs::BenchPlace& place);
   void showFault(const core::workflow::WorkflowStep& step, const core::intents::ReportFault& report);
   QString nextText(const core::jobs::JobAt& job, const core::jobs::BenchPlace& place) const;
   std::vector<const core::workflow::WorkflowStep*> shownSteps() const;
@@ -224,6 +236,8 @@ class BenchViewModel : public QObject {
   QString m_mend;
   bool m_canBegin = false;
   bool m_begun = false;
+  bool m_justDone = false;
+  QTimer m_later;  // until what was just done is so no more
   DrawnOnce m_drawn;
   PieceDrawing m_drawing;
   PieceDrawing m_act;

@@ -1,10 +1,12 @@
 #include "app/viewmodels/bench/cutting_view_model.h"
 
+#include <algorithm>
 #include <map>
 
 #include "app/convert/text.h"
 #include "app/viewmodels/names.h"
 #include "app/words/words.h"
+#include "core/base/text.h"
 #include "core/sheets/cut_drawing.h"
 #include "core/supply/sheets_there.h"
 #include "core/units/length_entry.h"
@@ -14,6 +16,8 @@ namespace app::viewmodels {
 using convert::toQt;
 using core::cutting::Area;
 using core::materials::PlanSheet;
+using core::sheets::Point;
+using core::sheets::Primitive;
 using core::units::Length;
 using core::units::Rounding;
 
@@ -72,6 +76,8 @@ CuttingViewModel::Page CuttingViewModel::page() const {
   return m_page == 0 ? Page::Fetch : m_page < lastPage() ? Page::Cut : Page::Keep;
 }
 
+QString CuttingViewModel::piece() const { return m_design ? pieceName(m_design->job.title) : QString(); }
+
 QString CuttingViewModel::place() const {
   return sheets() < 2 ? QString() : tr("sheet %1 of %2").arg(m_sheet + 1).arg(sheets());
 }
@@ -115,6 +121,8 @@ void CuttingViewModel::show() {
   m_lines.clear();
   m_fence = {};
   m_drawing = {};
+  m_fenceAt = {};
+  m_parts.clear();
   if (page() == Page::Over) {
     showOver();
     emit changed();
@@ -129,8 +137,56 @@ void CuttingViewModel::show() {
   emit changed();
 }
 
+// Where each piece lies, by the name it goes by in the list.
+void CuttingViewModel::showParts() {
+  const double margin = stock().usableMargin.inMillimetres();
+  for (const auto& placed : sheet().pieces) {
+    const QRectF place(margin + placed.at.x.inMillimetres(), margin + placed.at.y.inMillimetres(),
+                       placed.at.width.inMillimetres(), placed.at.height.inMillimetres());
+    m_parts << QVariantMap{{QStringLiteral("name"), capitalised(words::pieceName(m_cutting.pieces[placed.piece]))},
+                           {QStringLiteral("place"), place}};
+  }
+}
+
+// The part that the cut divides, in ink: only the line to be made is worked.
+void CuttingViewModel::inkPart(const core::cutting::SheetCut& cut) {
+  auto drawing = std::make_shared<core::sheets::Drawing>(*m_drawing.piece);
+  std::erase_if(drawing->primitives, [](const Primitive& one) { return core::base::endsWith(one.element, ".part"); });
+  const double margin = stock().usableMargin.inMillimetres();
+  const double left = margin + cut.part.x.inMillimetres();
+  const double top = margin + cut.part.y.inMillimetres();
+  const double right = left + cut.part.width.inMillimetres();
+  const double bottom = top + cut.part.height.inMillimetres();
+  const core::sheets::Stroke edge{{{left, top}, {right, top}, {right, bottom}, {left, bottom}, {left, top}}, false};
+  drawing->primitives.push_back({"part", core::sheets::Role::Tool, edge});
+  m_drawing.piece = std::move(drawing);
+}
+
+// From the edge that the fence is set from to the cut, across the middle of the part.
+void CuttingViewModel::dimension(const core::cutting::SheetCut& cut) {
+  constexpr double kEndShare = 0.012;  // half the length of the strokes at its ends, of the sheet's longer side
+  const double margin = stock().usableMargin.inMillimetres();
+  const double left = margin + cut.part.x.inMillimetres();
+  const double top = margin + cut.part.y.inMillimetres();
+  const double fence = cut.fence.inMillimetres();
+  const Point from = cut.upright ? Point{left, top + cut.part.height.inMillimetres() / 2}
+                                 : Point{left + cut.part.width.inMillimetres() / 2, top};
+  const Point to = cut.upright ? Point{from.x + fence, from.y} : Point{from.x, from.y + fence};
+  const double end = std::max(m_drawing.piece->width, m_drawing.piece->height) * kEndShare;
+  const Point across = cut.upright ? Point{0, end} : Point{end, 0};
+  std::vector<Primitive> lines;
+  const auto line = [&](const Point& a, const Point& b) {
+    lines.push_back({"fence", core::sheets::Role::Dimension, core::sheets::Stroke{{a, b}, false}});
+  };
+  line(from, to);
+  for (const Point& at : {from, to}) line({at.x - across.x, at.y - across.y}, {at.x + across.x, at.y + across.y});
+  m_drawing.dimension = std::make_shared<const std::vector<Primitive>>(std::move(lines));
+  m_fenceAt = QPointF((from.x + to.x) / 2, (from.y + to.y) / 2);
+}
+
 void CuttingViewModel::showFetching() {
   m_heading = sheetName();
+  showParts();
   m_drawing.worked = "piece";
   m_lines << (stock().offcut
                   ? size(stock().width, stock().height)
@@ -151,6 +207,8 @@ void CuttingViewModel::showCut(const core::cutting::SheetCut& cut) {
   m_heading = tr("Cut %1 of %2").arg(m_page).arg(sheet().cuts.size());
   m_drawing.worked = "cut." + std::to_string(m_page);
   m_fence = core::units::showLength(cut.fence.inMillimetres(), m_design->job.units, Rounding::Nearest);
+  inkPart(cut);
+  dimension(cut);
   m_lines << (cut.upright ? tr("from the left edge of the part, top to bottom")
                           : tr("from the top edge of the part, side to side"));
   m_lines << tr("The part: %1").arg(size(cut.part.width, cut.part.height));
@@ -178,31 +236,53 @@ void CuttingViewModel::showOver() {
     m_lines << tr("Every piece of this job is cut.");
     return;
   }
-  m_heading = tr("No sheet to cut from");
   showLacking();
+}
+
+// The sheets of a kind that are on record, each by its name and thickness; "" for none.
+QString CuttingViewModel::sheetsOf(core::design::StockKind kind) const {
+  QStringList names;
+  for (std::size_t i = 0; i < m_cutting.there.size(); ++i) {
+    const core::design::Stock& one = m_cutting.there.at(i);
+    if (one.kind != kind) continue;
+    QString name = toQt(one.material.empty() ? one.id : one.material);
+    if (one.thickness) name = tr("%1, %2").arg(name, entered(*one.thickness, Rounding::Nearest));
+    if (!names.contains(name)) names << name;
+  }
+  return names.join(tr("; "));
 }
 
 // Why there is no sheet for what is left, and what that is: a sheet that serves a piece and is too small or used up is
 // another matter than none.
 void CuttingViewModel::showLacking() {
-  QStringList bought, unserved, small, few;
+  QStringList bought, small, few;
+  std::map<core::design::StockKind, QStringList> unserved;
   const auto line = [&](std::size_t index, int count) {
     const auto& piece = m_cutting.pieces[index];
-    return tr("%1 × %2, %3").arg(count).arg(words::pieceName(piece), size(piece.width, piece.height));
+    const QString said = tr("%1 × %2, %3").arg(count).arg(words::pieceName(piece), size(piece.width, piece.height));
+    return piece.thickness ? tr("%1, %2 thick").arg(said, entered(*piece.thickness, Rounding::Nearest)) : said;
   };
   for (std::size_t i = 0; i < m_cutting.pieces.size(); ++i) {
     const auto& piece = m_cutting.pieces[i];
     if (!m_cutting.plan.matches[i].stock.empty()) continue;
-    (isBought(piece.use) ? bought : unserved) << line(i, piece.count);
+    const auto kind = piece.ofPaper() ? core::design::StockKind::Paper : core::design::StockKind::Board;
+    (isBought(piece.use) ? bought : unserved[kind]) << line(i, piece.count);
   }
   for (const auto& group : m_cutting.plan.groups) {
     for (const auto& left : group.unplaced) (left.tooLarge ? small : few) << line(left.piece, left.count);
   }
+  if (!unserved.empty() || !small.isEmpty() || !few.isEmpty()) m_heading = tr("No sheet to cut from");
   const auto say = [&](const QString& what, const QStringList& lines) {
-    if (!lines.isEmpty()) m_lines << what << lines;
+    // What is said of them is never on another page than the first of them.
+    if (!lines.isEmpty()) m_lines << what + QLatin1Char('\n') + lines.first() << lines.mid(1);
   };
-  say(tr("Nothing in stock serves these. What there is to cut from is entered at the desk, under Materials:"),
-      unserved);
+  // Who entered sheets is told which, and why they are not cut from.
+  for (const auto& [kind, pieces] : unserved) {
+    const QString there = sheetsOf(kind);
+    say(there.isEmpty() ? tr("No sheet is entered for these. That is done at the desk, under Materials:")
+                        : tr("In stock is %1, of another material or thickness than these:").arg(there),
+        pieces);
+  }
   say(tr("No sheet is large enough for these:"), small);
   say(tr("Not enough stock for these:"), few);
   say(tr("Bought, and cut from no sheet:"), bought);

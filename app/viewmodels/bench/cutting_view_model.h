@@ -3,8 +3,10 @@
 // sheets are shown one at a time in cutting order; nothing is recorded before the maker confirms that one is cut.
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
+#include <QPointF>
 #include <QString>
 #include <QStringList>
+#include <QVariantList>
 #include <optional>
 
 #include "app/viewmodels/piece_drawing.h"
@@ -20,6 +22,7 @@ class CuttingViewModel : public QObject {
   QML_UNCREATABLE("handed down by the program")
   Q_PROPERTY(Page page READ page NOTIFY changed FINAL)
   Q_PROPERTY(int sheets READ sheets NOTIFY changed FINAL)        // still to be cut
+  Q_PROPERTY(QString piece READ piece NOTIFY changed FINAL)      // its title up to the first comma
   Q_PROPERTY(QString heading READ heading NOTIFY changed FINAL)  // the sheet; of a cut, which of how many
   Q_PROPERTY(QString place READ place NOTIFY changed FINAL)      // "sheet 1 of 3"
   Q_PROPERTY(QString whole READ whole NOTIFY changed FINAL)      // the fence setting, split as a stacked number
@@ -33,6 +36,10 @@ class CuttingViewModel : public QObject {
   Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY changed FINAL)  // the last sheet can be taken back
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
+  // Of a cut: the middle of the dimension from the edge of the part to the cut, in mm of the sheet.
+  Q_PROPERTY(QPointF fenceAt READ fenceAt NOTIFY changed FINAL)
+  // What lies on the sheet: the "name" of each piece and its "place", a rectangle in mm of the sheet.
+  Q_PROPERTY(QVariantList parts READ parts NOTIFY changed FINAL)
 
  public:
   enum class Page { Fetch, Cut, Keep, Over };
@@ -48,6 +55,7 @@ class CuttingViewModel : public QObject {
 
   Page page() const;
   int sheets() const { return static_cast<int>(m_sheets.size()); }
+  QString piece() const;
   QString heading() const { return m_heading; }
   QString place() const;
   QString whole() const { return QString::fromStdString(m_fence.whole); }
@@ -61,6 +69,8 @@ class CuttingViewModel : public QObject {
   bool canTakeBack() const;
   QString refusal() const { return m_refusal; }
   PieceDrawing drawing() const { return m_drawing; }
+  QPointF fenceAt() const { return m_fenceAt; }
+  QVariantList parts() const { return m_parts; }
 
   // Goes to the next cut; on the last page it records the sheet as cut. Returns whether there is more to show.
   Q_INVOKABLE bool forward();
@@ -91,6 +101,10 @@ class CuttingViewModel : public QObject {
   void showKeeping();
   void showOver();
   void showLacking();
+  void showParts();
+  void inkPart(const core::cutting::SheetCut& cut);
+  void dimension(const core::cutting::SheetCut& cut);
+  QString sheetsOf(core::design::StockKind kind) const;
 
   workbench::Workbench& m_workbench;
   std::string m_jobId;
@@ -105,6 +119,8 @@ class CuttingViewModel : public QObject {
   QStringList m_lines;
   core::units::ShownLength m_fence;
   PieceDrawing m_drawing;
+  QPointF m_fenceAt;
+  QVariantList m_parts;
 };
 
 }  // namespace app::viewmodels

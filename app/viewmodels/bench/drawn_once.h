@@ -50,7 +50,8 @@ class DrawnOnce {
     if (!m_act || m_actPlan != plan || m_step != &step) {
       m_actPlan = plan;
       m_step = &step;
-      m_act = std::make_shared<const core::sheets::Drawing>(core::sheets::drawAct(*step.act, step.up));
+      m_act = std::make_shared<const core::sheets::Drawing>(
+          core::sheets::drawAct(*step.act, step.up, core::sheets::papersOf(plan->design.job, step.thing)));
     }
     return m_act;
   }

@@ -40,13 +40,21 @@ class FigureViewModel : public QObject {
   Q_PROPERTY(QString following READ following NOTIFY changed FINAL)    // the next number in one line; "" after the last
   Q_PROPERTY(QString place READ place NOTIFY changed FINAL)            // "1 of 5"
   Q_PROPERTY(QString shortPlace READ shortPlace NOTIFY changed FINAL)  // "1/3": where there is no room for words
-  // All numbers of the act stand on one drawing of the board's back, the card; those without a place there are listed
-  // beside it: { "name", "text", "current" }.
+  // The act sets out or measures on a board's back: its numbers stand on one drawing, the card, and in one list beside
+  // it, in the order of use: { "heading", "name", "value", "now", "done", "ofCutter" }. Those with the same heading
+  // stand together, and all of what a cutter is set to is in hand at once.
   Q_PROPERTY(bool hasCard READ hasCard NOTIFY changed FINAL)
-  Q_PROPERTY(QString cardUnit READ cardUnit NOTIFY changed FINAL)  // of all its numbers
-  Q_PROPERTY(QVariantList beside READ beside NOTIFY changed FINAL)
+  Q_PROPERTY(QVariantList settings READ settings NOTIFY listed FINAL)
+  // The act cuts one or more things to a width and a height: a row for each, both numbers in it: { "name", "count",
+  // "colour", "across", "down", "now" } with "whole", "numerator", "denominator", "unit" of either number.
+  Q_PROPERTY(bool hasSizes READ hasSizes NOTIFY changed FINAL)
+  Q_PROPERTY(QVariantList sizes READ sizes NOTIFY listed FINAL)
+  // Next has somewhere to go; the last one was reached, perhaps to come back from it.
+  Q_PROPERTY(int stops READ stops NOTIFY changed FINAL)
+  Q_PROPERTY(int stop READ stop NOTIFY changed FINAL)
+  Q_PROPERTY(bool lastReached READ lastReached NOTIFY changed FINAL)
   Q_PROPERTY(bool byMarking READ byMarking NOTIFY changed FINAL)  // another way of marking has other numbers
-  Q_PROPERTY(QString what READ what NOTIFY changed FINAL)  // the label without the board, which the card's title names
+  Q_PROPERTY(QString what READ what NOTIFY changed FINAL)         // what the list calls the number in hand
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
   Q_PROPERTY(bool drawn READ drawn NOTIFY changed FINAL)  // it has a place on the piece
   // What the number is measured on where that is a strip in the hand; otherwise nothing is painted.
@@ -66,11 +74,20 @@ class FigureViewModel : public QObject {
  public:
   using QObject::QObject;
 
+  // One thing that is cut to a width and a height.
+  struct Size {
+    QString name;
+    int count = 1;
+    std::string across, down;  // ids of its numbers
+    std::string board;         // whose colour it has; another thing has none of its own
+    friend bool operator==(const Size&, const Size&) = default;
+  };
+
   // Begins with the first number where the act has changed; `act` tells it from others, "" shows none. `design` and
   // how far the piece has grown may be null together. With the back of the board up, what is taken there is put in the
-  // order of the hand and has a card.
+  // order of the hand and has a card. `sizes` are all that the act cuts, none where it does anything else.
   void show(const std::string& act, std::shared_ptr<const core::design::Design> design, DrawnOnce::Growth growth,
-            std::vector<core::workflow::WorkflowFigure> figures, bool backUp);
+            std::vector<core::workflow::WorkflowFigure> figures, bool backUp, std::vector<Size> sizes = {});
 
   int total() const;
   int index() const { return m_index; }
@@ -103,15 +120,21 @@ class FigureViewModel : public QObject {
   QPointF measureTo() const;
   QSizeF measuredSize() const;
   bool hasCard() const { return !m_cardBoard.empty(); }
-  QString cardUnit() const;
-  QVariantList beside() const;
+  QVariantList settings() const { return m_settingsTold; }
+  bool hasSizes() const { return !m_sizes.empty(); }
+  QVariantList sizes() const { return m_sizesTold; }
+  int stops() const { return static_cast<int>(m_stops.size()); }
+  int stop() const;
+  bool lastReached() const { return m_furthest + 1 >= stops(); }
   bool byMarking() const;
   QString what() const;
 
-  // What the card shows: the design and the numbers in their order; no design where there is no card.
+  // What the card shows: the design, the numbers in their order and how many of them the hand has passed; no design
+  // where there is no card.
   struct CardSubject {
     std::shared_ptr<const core::design::Design> design;
     std::vector<std::string> figures;
+    std::size_t passed = 0;
     friend bool operator==(const CardSubject&, const CardSubject&) = default;
   };
   CardSubject cardSubject() const;
@@ -123,12 +146,23 @@ class FigureViewModel : public QObject {
   // Return whether there was another number to go to.
   Q_INVOKABLE bool forward();
   Q_INVOKABLE bool back();
+  // The same by stops: a number of the card or all that the cutter is set to, a thing that is cut to two sizes, or
+  // otherwise each number.
+  Q_INVOKABLE bool onward();
+  Q_INVOKABLE bool earlier();
 
  signals:
   void changed();
+  void listed();  // only with something new: the rows of a list are made anew
 
  private:
   const core::design::Figure* figureAt(int index) const;
+  std::optional<core::sheets::CardMeasure> measureAt(int index) const;
+  void layStops();
+  void goTo(int index);
+  void tell();
+  QVariantList settingsNow() const;
+  QVariantList sizesNow() const;
   const core::design::Figure* current() const { return figureAt(m_index); }
   const std::optional<core::sheets::Measure>& measure() const { return hasStrip() ? m_onStrip : m_onPiece; }
   static QString plainOf(const core::design::Figure* figure);
@@ -140,7 +174,12 @@ class FigureViewModel : public QObject {
   std::vector<core::workflow::WorkflowFigure> m_figures;  // as they are shown
   std::string m_shown;                                    // which act
   std::string m_cardBoard;                                // whose back the card shows; "" for none
+  std::vector<Size> m_sizes;
+  std::vector<int> m_stops;  // of each, its first number
+  int m_size = 0;            // of those that are cut, which is in hand
   int m_index = 0;
+  int m_furthest = 0;  // stop
+  QVariantList m_settingsTold, m_sizesTold;
   mutable const core::design::Figure* m_drawnOf = nullptr;
   mutable PieceDrawing m_drawn;
   mutable const core::design::Figure* m_stripOf = nullptr;

@@ -2,12 +2,15 @@
 
 #include <algorithm>
 
-#include "app/viewmodels/standing.h"
+#include "app/convert/text.h"
 
 namespace app::viewmodels {
 
 JobsModel::JobsModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent)
-    : QAbstractListModel(parent), m_workbench(workbench), m_clock(clock) {}
+    : QAbstractListModel(parent), m_workbench(workbench), m_clock(clock) {
+  connect(&workbench, &workbench::Workbench::jobChanged, this,
+          [this](const QString& jobId) { m_pictures.forget(convert::fromQt(jobId)); });
+}
 
 void JobsModel::refresh() {
   std::vector<Row> rows;
@@ -23,13 +26,16 @@ void JobsModel::refresh() {
 }
 
 JobsModel::Row JobsModel::rowOf(const workbench::JobEntry& entry) const {
-  const Standing standing = standingOf(m_workbench, entry, m_clock.zone());
-  return {entry.id, nameOf(entry), standing.where, standing.runs};
+  return {entry.id, nameOf(entry), standingOf(m_workbench, entry, m_clock.zone())};
 }
 
 JobsModel::Row JobsModel::chosenRow() const {
   const auto found = std::find_if(m_rows.begin(), m_rows.end(), [&](const Row& row) { return row.id == m_chosen; });
   return found == m_rows.end() ? Row() : *found;
+}
+
+PieceDrawing JobsModel::chosenPicture() const {
+  return m_chosen.empty() ? PieceDrawing() : m_pictures.ofJob(m_workbench, m_chosen);
 }
 
 int JobsModel::pages() const { return (static_cast<int>(m_rows.size()) + kPageSize - 1) / kPageSize; }
@@ -46,13 +52,20 @@ QVariant JobsModel::data(const QModelIndex& index, int role) const {
   const Row& row = m_rows[first() + static_cast<std::size_t>(index.row())];
   switch (role) {
     case Title: return row.title;
-    case Where: return row.where;
-    case Runs: return row.runs;
+    case Act: return row.standing.act;
+    case Wait: return row.standing.runs();
+    case Window: return row.standing.window;
+    case Done: return static_cast<int>(row.standing.done);
+    case All: return static_cast<int>(row.standing.all);
+    case Picture: return QVariant::fromValue(m_pictures.ofJob(m_workbench, row.id));
     default: return {};
   }
 }
 
-QHash<int, QByteArray> JobsModel::roleNames() const { return {{Title, "title"}, {Where, "where"}, {Runs, "runs"}}; }
+QHash<int, QByteArray> JobsModel::roleNames() const {
+  return {{Title, "title"}, {Act, "act"}, {Wait, "wait"},      {Window, "window"},
+          {Done, "done"},   {All, "all"}, {Picture, "picture"}};
+}
 
 void JobsModel::choose(int row) {
   if (row < 0 || row >= rowCount()) return;

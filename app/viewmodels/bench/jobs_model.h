@@ -5,6 +5,8 @@
 #include <QString>
 #include <vector>
 
+#include "app/viewmodels/piece_pictures.h"
+#include "app/viewmodels/standing.h"
 #include "app/workbench/workbench.h"
 
 namespace app::viewmodels {
@@ -19,11 +21,23 @@ class JobsModel : public QAbstractListModel {
   Q_PROPERTY(QString place READ place NOTIFY changed FINAL)  // "page 2 of 3"; "" for a single page
   // These describe the job chosen last.
   Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)
-  Q_PROPERTY(QString chosenWhere READ chosenWhere NOTIFY changed FINAL)
-  Q_PROPERTY(QString chosenRuns READ chosenRuns NOTIFY changed FINAL)
+  Q_PROPERTY(QString chosenAct READ chosenAct NOTIFY changed FINAL)
+  Q_PROPERTY(QString chosenWait READ chosenWait NOTIFY changed FINAL)
+  Q_PROPERTY(bool chosenWindow READ chosenWindow NOTIFY changed FINAL)
+  Q_PROPERTY(int chosenDone READ chosenDone NOTIFY changed FINAL)
+  Q_PROPERTY(int chosenAll READ chosenAll NOTIFY changed FINAL)
+  Q_PROPERTY(app::viewmodels::PieceDrawing chosenPicture READ chosenPicture NOTIFY changed FINAL)
 
  public:
-  enum Role { Title = Qt::UserRole + 1, Where, Runs };
+  enum Role {
+    Title = Qt::UserRole + 1,
+    Act,   // what comes next, or why nothing does
+    Wait,  // the running waits; "" for none
+    Window,
+    Done,  // steps
+    All,   // 0 of a job that cannot be opened
+    Picture
+  };
   static constexpr int kPageSize = 2;
 
   JobsModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
@@ -35,8 +49,12 @@ class JobsModel : public QAbstractListModel {
   int pages() const;
   QString place() const;
   QString chosenTitle() const { return chosenRow().title; }
-  QString chosenWhere() const { return chosenRow().where; }
-  QString chosenRuns() const { return chosenRow().runs; }
+  QString chosenAct() const { return chosenRow().standing.act; }
+  QString chosenWait() const { return chosenRow().standing.runs(); }
+  bool chosenWindow() const { return chosenRow().standing.window; }
+  int chosenDone() const { return static_cast<int>(chosenRow().standing.done); }
+  int chosenAll() const { return static_cast<int>(chosenRow().standing.all); }
+  PieceDrawing chosenPicture() const;
 
   int rowCount(const QModelIndex& parent = {}) const override;
   QVariant data(const QModelIndex& index, int role) const override;
@@ -55,8 +73,7 @@ class JobsModel : public QAbstractListModel {
   struct Row {
     std::string id;
     QString title;
-    QString where;  // step reached and the act
-    QString runs;   // the running waits, or a text that none runs
+    Standing standing;
     friend bool operator==(const Row&, const Row&) = default;
   };
   Row chosenRow() const;
@@ -67,6 +84,7 @@ class JobsModel : public QAbstractListModel {
   const clocks::Clock& m_clock;
   std::vector<Row> m_rows;
   std::string m_chosen;
+  mutable PiecePictures m_pictures;
   int m_page = 0;
 };
 

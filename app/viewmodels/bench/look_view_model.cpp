@@ -1,30 +1,49 @@
 #include "app/viewmodels/bench/look_view_model.h"
 
+#include <algorithm>
+
 #include "app/convert/text.h"
 #include "app/viewmodels/times.h"
+#include "app/viewmodels/told_wait.h"
 #include "app/words/words.h"
 #include "core/jobs/touch_tests.h"
 
 namespace app::viewmodels {
 
-void LookViewModel::show(const core::jobs::JobAt* job, const std::string& zone) {
+void LookViewModel::show(const core::jobs::JobAt* job, const std::string& zone, const std::string& wait) {
   m_wait.clear();
   m_answers = {};
   m_doubt.reset();
   m_test.clear();
+  m_told.clear();
+  m_window = false;
+  m_wet = {};
+  m_state.clear();
+  m_piece = job == nullptr ? QString() : pieceName(job->state().plan->design.job.title);
   if (job != nullptr && showDoubt(*job, zone)) {
     emit changed();
     return;
   }
   const auto tests = job == nullptr ? std::vector<core::jobs::TouchTest>() : core::jobs::touchTests(*job);
   if (!tests.empty()) {
-    const core::jobs::RunningWait& run = job->state().waits.at(tests.front().wait);
+    const auto asked =
+        std::find_if(tests.begin(), tests.end(), [&](const core::jobs::TouchTest& test) { return test.wait == wait; });
+    const core::jobs::RunningWait& run = job->state().waits.at((asked == tests.end() ? tests.front() : *asked).wait);
     m_wait = run.id;
     m_title = waitName(run);
     m_test = convert::toQt(run.wait->test);
     m_answers = answersTo(*run.wait);
+    const ToldWait told = toldWait(*job, run, zone);
+    m_told = told.sentence;
+    m_window = told.isWindow;
+    draw(*job, run);
   }
   emit changed();
+}
+
+void LookViewModel::draw(const core::jobs::JobAt& job, const core::jobs::RunningWait& run) {
+  m_wet = wetPiece(m_drawn, job.state(), run);
+  m_state = words::waitUntil(run.wait->kind);
 }
 
 bool LookViewModel::showDoubt(const core::jobs::JobAt& job, const std::string& zone) {
@@ -40,6 +59,7 @@ bool LookViewModel::showDoubt(const core::jobs::JobAt& job, const std::string& z
     }
     m_wait = run.id;
     m_title = waitName(run);
+    draw(job, run);
     const core::waits::ClockReading& looked = run.looks.back().first;
     const auto passed = core::waits::elapsedBetween(run.started, looked, job.shop().clockLog).time;
     const core::units::Span expected = job.expectedOpening(run);

@@ -8,6 +8,7 @@
 #include <set>
 
 #include "app/viewmodels/names.h"
+#include "app/viewmodels/wet_piece.h"
 #include "core/intents/intent.h"
 #include "core/jobs/job_state.h"
 
@@ -18,8 +19,15 @@ class LookViewModel : public QObject {
   QML_ELEMENT
   QML_UNCREATABLE("handed down by the program")
   Q_PROPERTY(bool present READ present NOTIFY changed FINAL)
+  Q_PROPERTY(QString piece READ piece NOTIFY changed FINAL)  // the artwork's name
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
   Q_PROPERTY(QString test READ test NOTIFY changed FINAL)
+  Q_PROPERTY(QString told READ told NOTIFY changed FINAL)   // the wait in a sentence; "" while a result is doubted
+  Q_PROPERTY(bool window READ window NOTIFY changed FINAL)  // it closes again
+  // The piece in its materials, and where on it lies what is tested.
+  Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
+  Q_PROPERTY(QRectF wet READ wet NOTIFY changed FINAL)
+  Q_PROPERTY(QString state READ state NOTIFY changed FINAL)
   // This is true while the maker is asked to confirm a result far from the expected one, which goes before any test.
   Q_PROPERTY(bool doubted READ doubted NOTIFY changed FINAL)
   // The answers are in the technique's words; one is "" where a touch test of the wait cannot have it.
@@ -31,12 +39,19 @@ class LookViewModel : public QObject {
   using Ask = std::function<void(const core::intents::Intent&)>;
   explicit LookViewModel(Ask ask, QObject* parent = nullptr) : QObject(parent), m_ask(std::move(ask)) {}
 
-  // Shows the wait whose touch test is due first, which the bench names while no step can be started.
-  void show(const core::jobs::JobAt* job, const std::string& zone);
+  // Shows a test that was asked for, where that wait still has one; else the one that is due first, which the bench
+  // names while no step can be started.
+  void show(const core::jobs::JobAt* job, const std::string& zone, const std::string& wait = {});
 
   bool present() const { return !m_wait.empty(); }
   QString title() const { return m_title; }
+  QString piece() const { return m_piece; }
   QString test() const { return m_test; }
+  QString told() const { return m_told; }
+  bool window() const { return m_window; }
+  PieceDrawing drawing() const { return m_wet.drawing; }
+  QRectF wet() const { return m_wet.wet; }
+  QString state() const { return m_state; }
   bool doubted() const { return m_doubt.has_value(); }
   QString notYetWord() const { return m_answers.notYet; }
   QString foundWord() const { return m_answers.found; }
@@ -57,12 +72,19 @@ class LookViewModel : public QObject {
 
  private:
   bool showDoubt(const core::jobs::JobAt& job, const std::string& zone);
+  void draw(const core::jobs::JobAt& job, const core::jobs::RunningWait& run);
   void answer(core::intents::Verdict verdict);
 
   Ask m_ask;
   std::string m_wait;
   QString m_title;
+  QString m_piece;
   QString m_test;
+  QString m_told;
+  bool m_window = false;
+  WetPiece m_wet;
+  DrawnOnce m_drawn;
+  QString m_state;
   TestAnswers m_answers;
   std::optional<core::intents::LookAt> m_doubt;
   std::string m_looked;  // id of the act that recorded that touch test

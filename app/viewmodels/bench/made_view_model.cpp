@@ -51,6 +51,7 @@ void MadeViewModel::show(const std::string& jobId, const std::vector<const core:
 void MadeViewModel::open() {
   m_index = 0;
   m_over = false;
+  m_value.reset();
   m_entry = NumberEntry(jobUnits());
   m_refusal.clear();
   m_question.clear();
@@ -97,6 +98,8 @@ void MadeViewModel::refresh() {
       m_drawing.worked = figure()->element;
     }
   }
+  showScale();
+  showOutcome();
   showChanges();
   showFollowing();
   emit changed();
@@ -201,6 +204,7 @@ QString MadeViewModel::tolerance() const {
 
 void MadeViewModel::digit(int digit) {
   m_refusal.clear();
+  m_value.reset();
   m_entry.digit(digit);
   emit changed();
 }
@@ -223,8 +227,16 @@ void MadeViewModel::turnUnits() {
   emit changed();
 }
 
+void MadeViewModel::drop() {
+  m_refusal.clear();
+  m_entry.clear();
+  showOutcome();
+  emit changed();
+}
+
 bool MadeViewModel::forward() {
   m_entry.clear();
+  m_value.reset();
   m_refusal.clear();
   m_question.clear();
   if (m_index + 1 >= total()) {
@@ -238,8 +250,9 @@ bool MadeViewModel::forward() {
 }
 
 bool MadeViewModel::back() {
-  const bool dropped = keyed() || !m_question.isEmpty();
+  const bool dropped = keyed() || m_value || !m_question.isEmpty();
   m_entry.clear();
+  m_value.reset();
   m_refusal.clear();
   m_question.clear();
   m_over = false;
@@ -306,8 +319,7 @@ void MadeViewModel::answer(bool newerIsRight) {
     forward();
     return;
   }
-  const auto length = keyed() ? m_entry.length() : nearest(plainFigure()->value);
-  if (length) enter(length.value(), m_overrules);
+  enter(chosen(), m_overrules);
 }
 
 bool MadeViewModel::follow(bool keepReveal) {

@@ -24,6 +24,7 @@ constexpr double kColdest = -20;
 constexpr double kWarmest = 60;
 constexpr double kDriest = 1;
 constexpr double kDampest = 99;
+constexpr qsizetype kMostDigits = 2;
 // What the label's times are for unless a technique says otherwise: ISO 291, 23/50.
 constexpr Room kLabel{Temperature::celsius(23), Humidity::percent(50)};
 
@@ -41,6 +42,7 @@ RoomViewModel::RoomViewModel(workbench::Workbench& workbench, const clocks::Cloc
 
 void RoomViewModel::open() {
   m_touched = m_onHumidity = false;
+  m_typed.clear();
   m_refusal.clear();
   m_found = m_find ? m_find() : QStringList();
   refresh();
@@ -54,10 +56,14 @@ void RoomViewModel::refresh() {
 }
 
 QString RoomViewModel::temperature() const {
+  if (!m_onHumidity && keyed()) return m_typed + tr(" °C");
   return QString::number(m_room.temperature.inCelsius(), 'f', 1) + tr(" °C");
 }
 
-QString RoomViewModel::humidity() const { return QString::number(std::lround(m_room.humidity.inPercent())) + tr(" %"); }
+QString RoomViewModel::humidity() const {
+  if (m_onHumidity && keyed()) return m_typed + tr(" %");
+  return QString::number(std::lround(m_room.humidity.inPercent())) + tr(" %");
+}
 
 QString RoomViewModel::basis() const {
   const auto& rooms = m_workbench.shop().rooms;
@@ -81,6 +87,7 @@ QString RoomViewModel::sensor() const { return m_sensor.section(QLatin1Char('/')
 
 void RoomViewModel::step(int by) {
   m_touched = true;
+  m_typed.clear();
   m_refusal.clear();
   if (m_onHumidity) {
     m_room.humidity = Humidity::percent(stepped(m_room.humidity.inPercent(), kPercents, by, kDriest, kDampest));
@@ -94,9 +101,57 @@ void RoomViewModel::step(int by) {
 void RoomViewModel::more() { step(1); }
 void RoomViewModel::less() { step(-1); }
 
-void RoomViewModel::other() {
-  m_onHumidity = !m_onHumidity;
+void RoomViewModel::other() { choose(!m_onHumidity); }
+
+void RoomViewModel::choose(bool humidity) {
+  // What was keyed in for the one stands when the other is chosen.
+  if (takeTyped()) m_onHumidity = humidity;
   emit changed();
+}
+
+void RoomViewModel::digit(int digit) {
+  const auto point = m_typed.indexOf(QLatin1Char('.'));
+  const bool full = point < 0 ? m_typed.size() >= kMostDigits : m_typed.size() - point > 1;
+  if (digit < 0 || digit > 9 || full) return;
+  m_refusal.clear();
+  m_touched = true;
+  m_typed += QString::number(digit);
+  emit changed();
+}
+
+void RoomViewModel::part() {
+  if (m_onHumidity || m_typed.contains(QLatin1Char('.'))) return;
+  m_refusal.clear();
+  m_touched = true;
+  m_typed += m_typed.isEmpty() ? QStringLiteral("0.") : QStringLiteral(".");
+  emit changed();
+}
+
+void RoomViewModel::erase() {
+  m_refusal.clear();
+  m_typed.chop(1);
+  emit changed();
+}
+
+bool RoomViewModel::takeTyped() {
+  if (!keyed()) return true;
+  std::string text = m_typed.toStdString();
+  if (text.back() == '.') text += '0';
+  const auto said = [this](const core::base::Message& message) {
+    m_refusal = words::text(message, core::units::UnitSystem::Millimetres);
+    return false;
+  };
+  if (m_onHumidity) {
+    const auto humidity = core::units::parseHumidity(text + " %");
+    if (!humidity) return said(humidity.error());
+    m_room.humidity = humidity.value();
+  } else {
+    const auto temperature = core::units::parseTemperature(text + " C");
+    if (!temperature) return said(temperature.error());
+    m_room.temperature = temperature.value();
+  }
+  m_typed.clear();
+  return true;
 }
 
 void RoomViewModel::nextSensor() {
@@ -108,6 +163,10 @@ void RoomViewModel::nextSensor() {
 }
 
 bool RoomViewModel::keep() {
+  if (!takeTyped()) {
+    emit changed();
+    return false;
+  }
   const auto refused = m_workbench.submit(core::intents::OfShop{core::intents::EnterRoom{m_room, false}});
   m_refusal = refused.id.empty() ? QString() : words::text(refused, core::units::UnitSystem::Millimetres);
   m_touched = !refused.id.empty();

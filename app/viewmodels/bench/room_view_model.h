@@ -23,6 +23,7 @@ class RoomViewModel : public QObject {
   Q_PROPERTY(bool hasSensors READ hasSensors NOTIFY changed FINAL)
   Q_PROPERTY(QString sensor READ sensor NOTIFY changed FINAL)  // the chosen one; "" where the maker enters the room
   Q_PROPERTY(QString refusal READ refusal NOTIFY changed FINAL)
+  Q_PROPERTY(bool keyed READ keyed NOTIFY changed FINAL)  // digits were entered for the chosen one
 
  public:
   RoomViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
@@ -41,6 +42,7 @@ class RoomViewModel : public QObject {
   bool hasSensors() const { return !m_found.isEmpty() || !m_sensor.isEmpty(); }
   QString sensor() const;
   QString refusal() const { return m_refusal; }
+  bool keyed() const { return !m_typed.isEmpty(); }
 
   // The screen opens and begins with the values the shop has stored.
   Q_INVOKABLE void open();
@@ -48,6 +50,11 @@ class RoomViewModel : public QObject {
   Q_INVOKABLE void more();
   Q_INVOKABLE void less();
   Q_INVOKABLE void other();
+  Q_INVOKABLE void choose(bool humidity);
+  // The chosen value is keyed in: the first digit begins it anew. Humidity is whole; warmth has one place.
+  Q_INVOKABLE void digit(int digit);
+  Q_INVOKABLE void part();
+  Q_INVOKABLE void erase();
   // Chooses the next sensor found; after the last one the room is entered by hand again.
   Q_INVOKABLE void nextSensor();
   // Records the room as shown. Returns whether it was recorded.
@@ -58,6 +65,8 @@ class RoomViewModel : public QObject {
 
  private:
   void step(int by);
+  // Takes what was keyed in as the value. Returns whether it can be one; the refusal says why not.
+  bool takeTyped();
   QString effect(core::waits::DryingModel model) const;
 
   workbench::Workbench& m_workbench;
@@ -68,6 +77,7 @@ class RoomViewModel : public QObject {
   core::units::Room m_room;
   bool m_touched = false;
   bool m_onHumidity = false;
+  QString m_typed;
   QString m_refusal;
 };
 

@@ -19,35 +19,8 @@ using core::units::Duration;
 // As far as any screen shows outlines.
 constexpr double kHoursShown = 12;
 
-// The word of a title that tells jobs apart on a shelf: the first that is no article.
-QString wordOf(const workbench::JobEntry& job) {
-  static const QStringList kArticles = {QStringLiteral("a"), QStringLiteral("an"), QStringLiteral("the")};
-  const QStringList words = pieceName(job.title).split(QLatin1Char(' '), Qt::SkipEmptyParts);
-  for (const QString& word : words) {
-    if (!kArticles.contains(word.toLower())) return capitalised(word);
-  }
-  return words.isEmpty() ? convert::toQt(job.reference) : words.front();
-}
-
 bool isTestNow(core::waits::Telling telling) {
   return telling == core::waits::Telling::TestNow || telling == core::waits::Telling::TackNow;
-}
-
-// By job; pieces of one word are told apart by their references, or by their places among the jobs.
-std::map<std::string, QString> tagsOf(const std::vector<workbench::JobEntry>& jobs) {
-  std::map<QString, int> uses;
-  for (const auto& job : jobs) ++uses[wordOf(job)];
-  std::map<std::string, QString> tags;
-  std::map<QString, int> met;
-  for (const auto& job : jobs) {
-    QString tag = wordOf(job);
-    if (uses[tag] > 1) {
-      const int number = ++met[tag];
-      tag += QLatin1Char(' ') + (job.reference.empty() ? QString::number(number) : convert::toQt(job.reference));
-    }
-    tags[job.id] = tag;
-  }
-  return tags;
 }
 
 }  // namespace
@@ -57,16 +30,19 @@ ShelfModel::ShelfModel(workbench::Workbench& workbench, const clocks::Clock& clo
 
 void ShelfModel::refresh() {
   std::vector<std::pair<core::jobs::TouchTest, Row>> found;
-  const auto tags = tagsOf(m_workbench.jobs());
+  const auto tags = shortNames(m_workbench.jobs());
+  const auto titles = titlesApart(m_workbench.jobs());
   for (const workbench::JobEntry& entry : m_workbench.jobs()) {
     if (entry.rests || m_workbench.job(entry.id) == nullptr) continue;
     const core::jobs::JobAt job = m_workbench.at(entry.id);
     for (const core::jobs::WaitGroup& group : core::jobs::waitGroups(job)) {
       auto test = core::jobs::touchTestOf(job, *group.back());
       // What was touched and dry asks for nothing more; it stands there, ready, until it is used.
+      const bool canTest = test.has_value();
       if (!test && job.waitState(*group.back()).foundByTouch) test = {group.back()->id, true, false, {}};
       if (!test) continue;
-      found.emplace_back(*std::move(test), rowOf(job, *group.back(), tags.at(entry.id)));
+      found.emplace_back(*std::move(test), rowOf(job, *group.back(), tags.at(entry.id), titles.at(entry.id)));
+      found.back().second.canTest = canTest;
       // Waits begun together are one line; their things are many.
       if (group.size() > 1) found.back().second.thing = tr("all %1").arg(group.size());
     }
@@ -80,19 +56,44 @@ void ShelfModel::refresh() {
   // The hours move on even where nothing runs.
   if (rows == m_rows && unknown == m_unknown && rows.empty()) return;
   m_unknown = unknown;
-  // Rows that stay are moved where they are; what is made anew flickers and costs.
-  const bool same =
-      rows.size() == m_rows.size() &&
-      std::equal(rows.begin(), rows.end(), m_rows.begin(), [](const Row& a, const Row& b) { return a.name == b.name; });
-  if (!same) beginResetModel();
-  m_rows = std::move(rows);
+  std::erase_if(m_drawn, [&](const auto& drawn) {
+    return std::none_of(rows.begin(), rows.end(), [&](const Row& row) { return row.job == drawn.first; });
+  });
+  move(std::move(rows));
   makeAxis();
-  if (!same) {
-    endResetModel();
-  } else if (count() > 0) {
-    emit dataChanged(index(0), index(count() - 1));
-  }
   emit changed();
+}
+
+// A row that stays is the same item on the glass, wherever it has come to; of these only what has changed is told.
+void ShelfModel::move(std::vector<Row> rows) {
+  for (int old = count() - 1; old >= 0; --old) {
+    const Row& gone = m_rows[static_cast<std::size_t>(old)];
+    if (std::any_of(rows.begin(), rows.end(), [&](const Row& row) { return row.isSame(gone); })) continue;
+    beginRemoveRows({}, old, old);
+    m_rows.erase(m_rows.begin() + old);
+    endRemoveRows();
+  }
+  for (int at = 0; at < static_cast<int>(rows.size()); ++at) {
+    Row& row = rows[static_cast<std::size_t>(at)];
+    const auto here = m_rows.begin() + at;
+    const auto known = std::find_if(here, m_rows.end(), [&](const Row& one) { return one.isSame(row); });
+    if (known == m_rows.end()) {
+      beginInsertRows({}, at, at);
+      m_rows.insert(here, std::move(row));
+      endInsertRows();
+      continue;
+    }
+    if (known != here) {
+      const int from = static_cast<int>(known - m_rows.begin());
+      beginMoveRows({}, from, from, {}, at);
+      std::rotate(here, known, known + 1);
+      endMoveRows();
+    }
+    Row& shown = m_rows[static_cast<std::size_t>(at)];
+    if (shown == row) continue;
+    shown = std::move(row);
+    emit dataChanged(index(at), index(at));
+  }
 }
 
 // A jar of the shop is shown once, however many jobs wait for it. A wait is named by its piece and title, and by its
@@ -141,9 +142,11 @@ QString ShelfModel::whatIsUnknown() const {
 }
 
 ShelfModel::Row ShelfModel::rowOf(const core::jobs::JobAt& job, const core::jobs::RunningWait& run,
-                                  const QString& piece) const {
+                                  const QString& piece, const QString& title) {
   Row row;
+  row.job = job.state().plan->id;
   if (!run.step->ofShop) row.piece = piece;
+  if (!run.step->ofShop) row.title = title;
   row.thing = convert::toQt(run.step->thingName);
   row.wait = convert::toQt(run.wait->title);
   row.technique = convert::toQt(run.step->techniqueTitle);
@@ -151,6 +154,8 @@ ShelfModel::Row ShelfModel::rowOf(const core::jobs::JobAt& job, const core::jobs
   row.startedUtc = run.started.utcMilliseconds;
   row.told = toldWait(job, run, m_clock.zone());
   row.points = outlinePoints(row.told.told, kHoursShown);
+  if (!row.told.gone.isEmpty()) row.goneAt = (row.told.told.closes->late - row.told.told.passed).inMinutes() / 60;
+  row.wet = wetPiece(m_drawn[row.job], job.state(), run);
   row.lead = row.told.isSolid ? 0 : std::max(0.0, (row.told.told.early - row.told.told.passed).inMinutes() / 60);
   return row;
 }
@@ -196,7 +201,10 @@ int ShelfModel::rowCount(const QModelIndex& parent) const { return parent.isVali
 
 QVariant ShelfModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || index.row() >= count()) return {};
-  const Row& row = m_rows[static_cast<std::size_t>(index.row())];
+  return cell(m_rows[static_cast<std::size_t>(index.row())], role);
+}
+
+QVariant ShelfModel::cell(const Row& row, int role) {
   switch (role) {
     case Name: return row.name;
     case Brief: return row.told.brief;
@@ -211,14 +219,21 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
     case Points: return QVariant::fromValue(row.points);
     case Lead: return row.lead;
     case Beyond: return row.isBeyond();
+    case Title: return row.title;
+    case GoneAt: return row.goneAt;
+    case Drawing: return QVariant::fromValue(row.wet.drawing);
+    case Wet: return row.wet.wet;
     default: return {};
   }
 }
 
-QHash<int, QByteArray> ShelfModel::roleNames() const {
-  return {{Name, "name"},     {Brief, "brief"}, {Sentence, "sentence"}, {Piece, "piece"},     {Rests, "rests"},
-          {Window, "window"}, {Solid, "solid"}, {Closed, "closed"},     {Guessed, "guessed"}, {Look, "look"},
-          {Points, "points"}, {Lead, "lead"},   {Beyond, "beyond"}};
+QHash<int, QByteArray> ShelfModel::roleNames() const { return roles(); }
+
+QHash<int, QByteArray> ShelfModel::roles() {
+  return {{Name, "name"},       {Brief, "brief"}, {Sentence, "sentence"}, {Piece, "piece"},     {Rests, "rests"},
+          {Window, "window"},   {Solid, "solid"}, {Closed, "closed"},     {Guessed, "guessed"}, {Look, "look"},
+          {Points, "points"},   {Lead, "lead"},   {Beyond, "beyond"},     {Title, "title"},     {GoneAt, "goneAt"},
+          {Drawing, "drawing"}, {Wet, "wet"}};
 }
 
 }  // namespace app::viewmodels

@@ -4,9 +4,11 @@
 #include <QAbstractListModel>
 #include <QPointF>
 #include <QStringList>
+#include <map>
 #include <vector>
 
 #include "app/viewmodels/told_wait.h"
+#include "app/viewmodels/wet_piece.h"
 #include "app/workbench/workbench.h"
 #include "core/jobs/touch_tests.h"
 
@@ -37,7 +39,8 @@ class ShelfModel : public QAbstractListModel {
   static constexpr int kFoldHours = 3;
 
   // Piece is written as titles are, apart from what follows it: Rests, from the longest to the shortest that still
-  // tells the waits apart. Points and Lead, where the outline begins, are in hours from now.
+  // tells the waits apart; Title is the whole name. Points and Lead, where the outline begins, are in hours from now,
+  // as is GoneAt, where a window closes; nought where none does. Drawing and Wet are the piece and what is wet of it.
   enum Role {
     Name = Qt::UserRole + 1,
     Brief,
@@ -51,7 +54,40 @@ class ShelfModel : public QAbstractListModel {
     Look,
     Points,
     Lead,
-    Beyond
+    Beyond,
+    Title,
+    GoneAt,
+    Drawing,
+    Wet
+  };
+  struct Row {
+    // These tell a wait from the others; the name holds as many of them as that takes.
+    QString piece;      // "" where the wait is the shop's, not one piece's
+    QString thing;      // "" where the wait is for the whole job
+    QString wait;       // "paste sets"
+    QString technique;  // its title
+    std::string job;
+    std::string id;  // of the wait
+    std::int64_t startedUtc = 0;
+    QString name;       // "Heron: paste sets"
+    QString title;      // of the artwork, up to its first comma
+    QStringList rests;  // "paste sets", "paste": after the piece, where there is one
+    ToldWait told;
+    QList<QPointF> points;
+    double lead = 0;    // hours until the outline begins; 0 where it has
+    double goneAt = 0;  // hours until the window likely has closed; 0 for none
+    bool canTest = false;
+    WetPiece wet;
+
+    bool isBeyond() const { return lead >= kFoldHours; }
+    bool isSame(const Row& other) const { return job == other.job && id == other.id && startedUtc == other.startedUtc; }
+    // Everything told of it follows from the time and the wait, which these hold.
+    friend bool operator==(const Row& a, const Row& b) {
+      return a.isSame(b) && a.name == b.name && a.title == b.title && a.rests == b.rests &&
+             a.told.brief == b.told.brief && a.told.sentence == b.told.sentence &&
+             a.told.told.telling == b.told.told.telling && a.points == b.points && a.lead == b.lead &&
+             a.canTest == b.canTest && a.wet == b.wet;
+    }
   };
 
   ShelfModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
@@ -70,6 +106,9 @@ class ShelfModel : public QAbstractListModel {
   void setSilent(bool silent);
   QString nextBrief() const;
   QString nextLine() const;
+  const std::vector<Row>& rows() const { return m_rows; }
+  static QVariant cell(const Row& row, int role);
+  static QHash<int, QByteArray> roles();
 
   int rowCount(const QModelIndex& parent = {}) const override;
   QVariant data(const QModelIndex& index, int role) const override;
@@ -79,36 +118,17 @@ class ShelfModel : public QAbstractListModel {
   void changed();
 
  private:
-  struct Row {
-    // These tell a wait from the others; the name holds as many of them as that takes.
-    QString piece;      // "" where the wait is the shop's, not one piece's
-    QString thing;      // "" where the wait is for the whole job
-    QString wait;       // "paste sets"
-    QString technique;  // its title
-    std::string id;     // of the wait
-    std::int64_t startedUtc = 0;
-    QString name;       // "Heron: paste sets"
-    QStringList rests;  // "paste sets", "paste": after the piece, where there is one
-    ToldWait told;
-    QList<QPointF> points;
-    double lead = 0;  // hours until the outline begins; 0 where it has
-
-    bool isBeyond() const { return lead >= kFoldHours; }
-    // Everything told of it follows from the time and the wait, which these hold.
-    friend bool operator==(const Row& a, const Row& b) {
-      return a.name == b.name && a.rests == b.rests && a.told.brief == b.told.brief &&
-             a.told.sentence == b.told.sentence && a.told.told.telling == b.told.told.telling && a.points == b.points &&
-             a.lead == b.lead;
-    }
-  };
   QString whatIsUnknown() const;
-  Row rowOf(const core::jobs::JobAt& job, const core::jobs::RunningWait& run, const QString& piece) const;
+  Row rowOf(const core::jobs::JobAt& job, const core::jobs::RunningWait& run, const QString& piece,
+            const QString& title);
+  void move(std::vector<Row> rows);
   static void nameRows(std::vector<Row>& rows);
   void makeAxis();
 
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;
   std::vector<Row> m_rows;
+  std::map<std::string, DrawnOnce> m_drawn;  // by job
   QString m_unknown;
   bool m_doubted = false;
   bool m_silent = false;

@@ -40,16 +40,38 @@ Value withoutTheWork(const Value& document) {
   return rest;
 }
 
+// The names of boards and papers in stock, each once.
+designing::AtHand atHandIn(const core::shop::ShopStock& stock) {
+  designing::AtHand atHand;
+  for (const auto& item : stock.items) {
+    const bool board = item.entry.kind == core::intents::StockKind::Board;
+    if (!board && item.entry.kind != core::intents::StockKind::Paper) continue;
+    auto& names = board ? atHand.boards : atHand.papers;
+    if (std::find(names.begin(), names.end(), item.entry.name) == names.end()) names.push_back(item.entry.name);
+  }
+  return atHand;
+}
+
 }  // namespace
 
 DesignViewModel::DesignViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent)
     : FormViewModel(parent), m_workbench(workbench), m_clock(clock) {
   connect(&workbench, &workbench::Workbench::designsChanged, this, &DesignViewModel::refresh);
-  connect(&workbench, &workbench::Workbench::shopChanged, &m_weigh, qOverload<>(&QTimer::start));
+  connect(&workbench, &workbench::Workbench::shopChanged, this, [this] {
+    m_weighedFor.clear();
+    m_weigh.start();
+  });
   constexpr int kMoment = 150;  // ms
   m_weigh.setSingleShot(true);
   m_weigh.setInterval(kMoment);
-  connect(&m_weigh, &QTimer::timeout, this, &DesignViewModel::weighStock);
+  connect(&m_weigh, &QTimer::timeout, this, [this] {
+    seekMend();
+    if (m_weighedFor != revision()) {
+      weighStock();
+    } else {
+      emit changed();
+    }
+  });
 }
 
 bool DesignViewModel::beginFresh() { return begun(designing::freshDesign(m_workbench.settings().units), ""); }
@@ -85,6 +107,43 @@ QString DesignViewModel::title() const {
   const Value* title = drafted() == nullptr ? nullptr : drafted()->document.find("title");
   const bool named = title != nullptr && title->kind() == Value::Kind::Text && !title->asText().empty();
   return named ? toQt(title->asText()) : tr("A piece without a title yet");
+}
+
+QString DesignViewModel::about() const {
+  if (drafted() == nullptr) return {};
+  QStringList said;
+  for (const char* key : {"reference", "client"}) {
+    const Value* value = drafted()->document.find(key);
+    if (value != nullptr && value->kind() == Value::Kind::Text && !value->asText().empty())
+      said << toQt(value->asText());
+  }
+  return said.join(QLatin1Char(' '));
+}
+
+QString DesignViewModel::benchReason() const {
+  if (!m_refusal.isEmpty() && entering() == Entering::Nothing) return m_refusal;
+  if (complete()) return {};
+  QStringList missing;
+  for (const designing::Section& one : shown()) missing += one.missing();
+  missing.removeDuplicates();
+  if (!missing.isEmpty()) return tr("Still to enter: %1.").arg(missing.join(tr(", ")));
+  QStringList places;
+  for (const designing::Section& one : shown()) {
+    if (!one.allProblems().isEmpty()) places << one.name;
+  }
+  return places.isEmpty() ? words::capitalised(state())
+                          : tr("%1: %2").arg(words::capitalised(state()), places.join(tr(", ")));
+}
+
+QString DesignViewModel::caption() const {
+  switch (m_view) {
+    case View::Face: return tr("face up");
+    case View::Back: return tr("back up");
+    case View::Section: return tr("cut through at the left");
+    case View::Steps:
+    case View::Measures: return {};
+  }
+  return {};
 }
 
 bool DesignViewModel::canUndo() const { return drafted() != nullptr && !drafted()->lastChange.empty(); }
@@ -131,18 +190,23 @@ void DesignViewModel::refresh() {
   m_held.reset();
   m_dragged.clear();
   m_read = designing::readForNow(drafted()->document);
-  m_ways.emplace(drafted()->document, m_workbench.library().catalogue, units());
+  // Measures are told in the design's own units, whatever they are keyed in.
+  const UnitSystem told = designing::unitsOf(drafted()->document).value_or(units());
+  m_ways.emplace(drafted()->document, m_workbench.library().catalogue, told);
   reckon();
-  auto sections = designing::sectionsOf(drafted()->document, m_read, m_workbench.settings().units);
+  auto sections = designing::sectionsOf(drafted()->document, m_read, m_workbench.settings().units,
+                                        atHandIn(m_workbench.shop().stock));
   sections.push_back(designing::techniqueSection(drafted()->document, m_workbench.library().catalogue,
                                                  m_composed ? &*m_composed : nullptr));
-  for (const auto& told : m_against) {
-    designing::place(sections, told.problem, designing::reasonText(told, units()));
+  for (const auto& against : m_against) {
+    designing::place(sections, against.problem, designing::reasonText(against, told));
   }
   tellNotices(sections);
   show(std::move(sections));
+  findConflict();
   m_weigh.start();
   showSteps();
+  showMeasures();
   draw(m_read);
   emit changed();
 }
@@ -182,19 +246,106 @@ void DesignViewModel::draw(const core::design::ReadDesign& read) {
   using core::sheets::Drawing;
   using core::sheets::Side;
   const auto& design = *read.design;
-  Drawing drawing = m_view == View::Section
-                        ? core::sheets::drawSection(design)
-                        : core::sheets::drawPiece(design, m_view == View::Back ? Side::Back : Side::Face);
-  // Room round the mount for an edge to be drawn outwards.
-  constexpr double kAround = 0.06;
-  const double around = m_view == View::Face ? kAround * std::max(drawing.width, drawing.height) : 0;
-  m_drawing.seen = QRectF(-around, -around, drawing.width + 2 * around, drawing.height + 2 * around);
+  const std::string hand = placeInHand();
+  const Side side = m_view == View::Back ? Side::Back : Side::Face;
+  // Under a finger the drawing has to follow at once: only the measure that is dragged is told then.
+  if (!m_held) {
+    m_chains.show(m_view == View::Section ? core::sheets::sectionChainsOf(design, hand)
+                                          : core::sheets::chainsOf(design, side, hand));
+  }
+  Drawing drawing = m_view == View::Section ? core::sheets::drawSection(design) : core::sheets::drawPiece(design, side);
+  m_drawing.seen = QRectF(0, 0, drawing.width, drawing.height);
   if (m_held) {
     const auto& face = design.layout.boards.front().faceAt;
     m_drawing.seen = m_held->seen.translated(QPointF(face.left, face.top) - m_held->window);
     m_drawing.worked = m_held->handle.element;
   }
   m_drawing.piece = std::make_shared<const Drawing>(std::move(drawing));
+}
+
+// The field being edited; without one what the section shown is about.
+std::string DesignViewModel::placeInHand() const {
+  if (field() != nullptr && !field()->pointer.empty()) return field()->pointer;
+  if (shown().empty()) return "";
+  for (const Field& one : shown()[section()].fields) {
+    if (one.pointer.empty()) continue;
+    const auto steps = core::base::split(one.pointer, '/');
+    // The choice of how borders are given, and the like, are of the whole mount.
+    if (steps.size() > 2 && steps[1] == "mount") return steps[2] == "borders" ? "/mount/borders" : "";
+    if (steps.size() > 2 && steps[1] != "artwork" && steps[1] != "package") return '/' + steps[1] + '/' + steps[2];
+    return steps.size() > 1 && steps[1] == "artwork" ? "/artwork" : "";
+  }
+  return "";
+}
+
+// Another after every change, and only then.
+std::string DesignViewModel::revision() const {
+  return drafted() == nullptr ? m_id : m_id + drafted()->lastChange + drafted()->lastUndo;
+}
+
+// Errors go before what is only to be looked at, and the section shown before the others.
+void DesignViewModel::findConflict() {
+  m_conflict = {};
+  std::vector<Conflict> all;
+  for (std::size_t i = 0; i < shown().size(); ++i) {
+    const designing::Section& one = shown()[i];
+    for (const QString& said : one.problems) all.push_back({one.name, said, i, -1, false, 0});
+    for (std::size_t k = 0; k < one.fields.size(); ++k) {
+      for (const QString& said : one.fields[k].problems) {
+        all.push_back({one.name, said, i, static_cast<int>(k), false, 0});
+      }
+      if (!one.fields[k].look) continue;
+      for (const QString& said : one.fields[k].notices) {
+        all.push_back({one.name, said, i, static_cast<int>(k), true, 0});
+      }
+    }
+  }
+  if (all.empty()) {
+    m_mend.reset();
+    m_soughtFor.clear();
+    return;
+  }
+  const auto rank = [&](const Conflict& one) { return (one.notice ? 2 : 0) + (one.section == section() ? 0 : 1); };
+  m_conflict =
+      *std::min_element(all.begin(), all.end(), [&](const auto& a, const auto& b) { return rank(a) < rank(b); });
+  m_conflict.more = static_cast<int>(all.size()) - 1;
+  const QString wanted = toQt(revision()) + m_conflict.place + m_conflict.said;
+  if (wanted == m_soughtFor) return;
+  m_mend.reset();
+  m_soughtFor.clear();
+}
+
+// Trying what would settle it may take longer than a frame, so that it is sought a moment after the last change.
+void DesignViewModel::seekMend() {
+  const QString wanted = toQt(revision()) + m_conflict.place + m_conflict.said;
+  if (wanted == m_soughtFor) return;
+  m_soughtFor = wanted;
+  m_mend.reset();
+  if (m_conflict.said.isEmpty() || m_conflict.section >= shown().size() || !m_ways) return;
+  const auto& fields = shown()[m_conflict.section].fields;
+  if (m_conflict.notice) {
+    const Field& field = fields[static_cast<std::size_t>(m_conflict.field)];
+    const auto offers = field.offers && !field.mend.isEmpty() ? field.offers() : std::vector<designing::Option>();
+    if (!offers.empty())
+      m_mend = designing::Mend{field.mend, offers.front().patch, words::capitalised(offers.front().label)};
+    return;
+  }
+  std::vector<const Field*> places;
+  if (m_conflict.field >= 0) places.push_back(&fields[static_cast<std::size_t>(m_conflict.field)]);
+  for (const Field& one : fields) {
+    if (places.empty() || places.front() != &one) places.push_back(&one);
+  }
+  m_mend = m_ways->mend(m_conflict.said, places);
+}
+
+void DesignViewModel::mend() {
+  if (m_mend) change(designing::Mend(*m_mend).patch);
+}
+
+void DesignViewModel::goToConflict() {
+  const Conflict to = m_conflict;
+  chooseSection(static_cast<int>(to.section));
+  if (to.field >= 0) chooseField(to.field);
 }
 
 bool DesignViewModel::grab(QPointF at, double reach) {
@@ -282,6 +433,7 @@ void DesignViewModel::tellNotices(std::vector<designing::Section>& sections) {
 }
 
 void DesignViewModel::weighStock() {
+  m_weighedFor = revision();
   QStringList lacks;
   if (m_read.design) {
     const auto pieces = core::materials::cuttingList(m_read.design->job, m_read.design->layout);
@@ -337,6 +489,32 @@ void DesignViewModel::showSteps() {
     }
   }
   m_stepRows.show(std::move(rows));
+}
+
+// Part by part, each measure with what it is taken from and whether it was entered.
+void DesignViewModel::showMeasures() {
+  std::vector<RowsModel::Row> rows;
+  if (m_read.design) {
+    QString above;
+    for (const auto& figure : m_read.design->figures.all()) {
+      // "top board, sight width": the part, and what of it.
+      const QString label = words::figureLabel(figure);
+      const qsizetype comma = label.indexOf(QLatin1String(", "));
+      const bool parted = !figure.element.empty() && comma > 0;
+      const QString part = parted ? capitalised(label.left(comma)) : tr("The whole piece");
+      const QString from = words::figureDatum(figure);
+      const QString origin = figure.made ? tr("as made") : figure.entered ? tr("entered") : tr("computed");
+      rows.push_back({parted ? label.mid(comma + 2) : label,
+                      part == above ? QString() : part,
+                      toQt(figure.display),
+                      from.isEmpty() ? origin : tr("%1 · %2").arg(from, origin),
+                      {},
+                      figure.entered,
+                      false});
+      above = part;
+    }
+  }
+  m_measureRows.show(std::move(rows));
 }
 
 }  // namespace app::viewmodels

@@ -12,6 +12,7 @@
 #include "app/clocks/clock.h"
 #include "app/designing/drag.h"
 #include "app/designing/ways.h"
+#include "app/viewmodels/desk/chains_model.h"
 #include "app/viewmodels/desk/form_view_model.h"
 #include "app/viewmodels/piece_drawing.h"
 #include "app/workbench/workbench.h"
@@ -28,31 +29,61 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
   Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
   Q_PROPERTY(bool canRedo READ canRedo NOTIFY changed FINAL)
-  Q_PROPERTY(bool complete READ complete NOTIFY changed FINAL)   // the design is complete enough to be made
-  Q_PROPERTY(bool holds READ holds NOTIFY changed FINAL)         // measures valid; other entries may be missing
-  Q_PROPERTY(QString state READ state NOTIFY changed FINAL)      // what of it is valid, or what is not
-  Q_PROPERTY(QString comesTo READ comesTo NOTIFY changed FINAL)  // steps, hands, waits
-  Q_PROPERTY(QString lacks READ lacks NOTIFY changed FINAL)      // materials the shop lacks; "" for none known
+  Q_PROPERTY(bool complete READ complete NOTIFY changed FINAL)  // the design is complete enough to be made
+  Q_PROPERTY(bool holds READ holds NOTIFY changed FINAL)        // measures valid; other entries may be missing
+  Q_PROPERTY(QString state READ state NOTIFY changed FINAL)     // what of it is valid, or what is not
+  Q_PROPERTY(bool inInches READ inInches NOTIFY changed FINAL)  // the units of its figures
+  Q_PROPERTY(QString tally READ tally NOTIFY changed FINAL)     // steps, hands, days: a line
+  Q_PROPERTY(
+      QString benchReason READ benchReason NOTIFY changed FINAL)  // why it cannot go to the bench; "" where it can
+  Q_PROPERTY(QString comesTo READ comesTo NOTIFY changed FINAL)   // steps, hands, waits
+  Q_PROPERTY(QString lacks READ lacks NOTIFY changed FINAL)       // materials the shop lacks; "" for none known
   Q_PROPERTY(
       app::viewmodels::RowsModel* steps READ steps CONSTANT FINAL)  // the composed workflow, technique by technique
-  Q_PROPERTY(QString dragged READ dragged NOTIFY changed FINAL)     // measures while an edge is dragged; "" for none
+  Q_PROPERTY(app::viewmodels::RowsModel* measures READ measures CONSTANT FINAL)  // of the whole piece, part by part
+  Q_PROPERTY(app::viewmodels::ChainsModel* chains READ chains CONSTANT FINAL)    // beside the drawing
+  Q_PROPERTY(QString caption READ caption NOTIFY changed FINAL)                  // what the drawing shows
+  Q_PROPERTY(QString about READ about NOTIFY changed FINAL)  // reference and for whom; "" where neither is entered
+  // What stands against the design, that of the section shown first: where, what, and the one change that settles it.
+  Q_PROPERTY(QString conflictPlace READ conflictPlace NOTIFY changed FINAL)  // "" for none
+  Q_PROPERTY(QString conflict READ conflict NOTIFY changed FINAL)
+  Q_PROPERTY(bool conflictIsNotice READ conflictIsNotice NOTIFY changed FINAL)  // nothing is wrong; to be looked at
+  Q_PROPERTY(bool conflictIsHere READ conflictIsHere NOTIFY changed FINAL)      // in the section shown
+  Q_PROPERTY(int conflictsMore READ conflictsMore NOTIFY changed FINAL)
+  Q_PROPERTY(QString mendLabel READ mendLabel NOTIFY changed FINAL)  // "" where none is known
+  Q_PROPERTY(QString mendSays READ mendSays NOTIFY changed FINAL)    // what changes; "" where the label says it
+  Q_PROPERTY(QString dragged READ dragged NOTIFY changed FINAL)      // measures while an edge is dragged; "" for none
   Q_PROPERTY(View view READ view NOTIFY changed FINAL)
   Q_PROPERTY(bool drawn READ drawn NOTIFY changed FINAL)
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing READ drawing NOTIFY changed FINAL)
 
  public:
-  enum class View { Face, Back, Section, Steps };
+  enum class View { Face, Back, Section, Steps, Measures };
   Q_ENUM(View)
 
   DesignViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
 
   QString title() const;
   RowsModel* steps() { return &m_stepRows; }
+  RowsModel* measures() { return &m_measureRows; }
+  ChainsModel* chains() { return &m_chains; }
+  QString caption() const;
+  QString about() const;
+  QString conflictPlace() const { return m_conflict.place; }
+  QString conflict() const { return m_conflict.said; }
+  bool conflictIsNotice() const { return m_conflict.notice; }
+  bool conflictIsHere() const { return m_conflict.section == section(); }
+  int conflictsMore() const { return m_conflict.more; }
+  QString mendSays() const { return m_mend ? m_mend->says : QString(); }
+  QString mendLabel() const { return m_mend ? m_mend->label : QString(); }
   bool canUndo() const;
   bool canRedo() const;
   bool holds() const { return m_read.design.has_value(); }
   bool complete() const { return m_composed && !m_read.problems.hasErrors(); }
   QString state() const;
+  bool inInches() const { return m_read.design && m_read.design->job.units == core::units::UnitSystem::Inches; }
+  QString tally() const { return m_comesTo.section(QLatin1Char('\n'), 0, 0); }
+  QString benchReason() const;
   QString comesTo() const { return m_comesTo; }
   QString lacks() const { return m_lacks; }
   QString dragged() const { return m_dragged; }
@@ -70,6 +101,10 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   Q_INVOKABLE bool openDesign(const QString& designId) { return open(designId.toStdString()); }
   // Begins another piece of the same design, for a work of another size.
   Q_INVOKABLE bool sameAgain();
+
+  // Makes the change that settles the conflict; goes to where it is.
+  Q_INVOKABLE void mend();
+  Q_INVOKABLE void goToConflict();
 
   Q_INVOKABLE void undo();
   Q_INVOKABLE void redo();
@@ -101,7 +136,12 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   void reckon();
   void tellNotices(std::vector<designing::Section>& sections);
   void weighStock();
+  void findConflict();
+  void seekMend();
+  std::string placeInHand() const;
+  std::string revision() const;
   void showSteps();
+  void showMeasures();
   QString tollText(const designing::Way& way) const;
   QString tollText(const core::workflow::Agenda& agenda, const core::workflow::Bench& bench) const;
 
@@ -118,7 +158,21 @@ class DesignViewModel : public app::viewmodels::FormViewModel {
   QString m_comesTo, m_lacks, m_dragged;
   // Sheets are laid out a moment after the last change: that may take longer than a frame.
   QTimer m_weigh;
-  RowsModel m_stepRows;
+  RowsModel m_stepRows, m_measureRows;
+  ChainsModel m_chains;
+
+  struct Conflict {
+    QString place, said;
+    std::size_t section = 0;
+    int field = -1;  // -1: of the section itself
+    bool notice = false;
+    int more = 0;
+  };
+  Conflict m_conflict;
+  std::optional<designing::Mend> m_mend;
+  // What stock was weighed and a mend sought for last, so that looking round does not do it again.
+  std::string m_weighedFor;
+  QString m_soughtFor;
 
   // The edge being dragged.
   struct Held {

@@ -14,6 +14,16 @@ using core::base::Message;
 using core::base::Value;
 using designing::Field;
 
+namespace {
+
+PieceDrawing drawingOf(const designing::Sample& sample) {
+  PieceDrawing drawing;
+  drawing.piece = sample;
+  return drawing;
+}
+
+}  // namespace
+
 QString FormViewModel::sectionName() const { return m_sections.empty() ? QString() : m_sections[m_section].name; }
 
 QString FormViewModel::sectionProblem() const {
@@ -232,10 +242,18 @@ void FormViewModel::showFields() {
   std::vector<RowsModel::Row> rows;
   for (std::size_t i = 0; i < m_sections.size(); ++i) {
     const designing::Section& section = m_sections[i];
-    const QString look = section.hasProblems() || section.hasToLook() ? tr("look")
-                         : section.hasMissing()                       ? tr("to enter")
-                                                                      : QString();
-    rows.push_back({section.name, {}, section.summary, {}, look, i == m_section, false});
+    const QStringList wrong = section.allProblems();
+    const QStringList missing = section.missing();
+    RowsModel::Row row;
+    row.title = section.name;
+    row.value = missing.isEmpty()     ? section.summary
+                : missing.size() == 1 ? tr("to enter: %1").arg(missing.front())
+                                      : tr("%1 to enter").arg(missing.size());
+    row.missing = !missing.isEmpty();
+    row.notice = wrong.isEmpty() && section.hasToLook();
+    row.problem = convert::lines(row.notice ? section.notices() : wrong);
+    row.chosen = i == m_section;
+    rows.push_back(std::move(row));
   }
   m_sectionRows.show(std::move(rows));
   rows = {};
@@ -251,7 +269,9 @@ void FormViewModel::showFields() {
                     static_cast<int>(i) == m_field,
                     one.kind == Field::Kind::Act,
                     {},
-                    one.missing});
+                    one.missing,
+                    false,
+                    drawingOf(one.sample)});
     above = one.of;
   }
   m_fieldRows.show(std::move(rows));
@@ -271,7 +291,11 @@ void FormViewModel::showOptions() {
                       answer.barred.isEmpty() ? answer.why : answer.barred,
                       answer.barred,
                       option.chosen,
-                      false});
+                      false,
+                      {},
+                      false,
+                      false,
+                      drawingOf(option.sample)});
     }
   }
   m_reasons = std::any_of(rows.begin(), rows.end(), [](const RowsModel::Row& row) { return !row.note.isEmpty(); });

@@ -25,6 +25,8 @@ class FormViewModel : public QObject {
   Q_PROPERTY(QString sectionProblem READ sectionProblem NOTIFY changed FINAL)
   // These describe the field being edited.
   Q_PROPERTY(Entering entering READ entering NOTIFY changed FINAL)
+  Q_PROPERTY(int fieldIndex READ fieldIndex NOTIFY changed FINAL)       // in `fields`; -1 for none
+  Q_PROPERTY(bool optionsPlain READ optionsPlain NOTIFY changed FINAL)  // their samples stand without words
   Q_PROPERTY(QString fieldLabel READ fieldLabel NOTIFY changed FINAL)
   Q_PROPERTY(QString fieldValue READ fieldValue NOTIFY changed FINAL)
   Q_PROPERTY(QString fieldNote READ fieldNote NOTIFY changed FINAL)
@@ -51,6 +53,8 @@ class FormViewModel : public QObject {
   QString sectionName() const;
   QString sectionProblem() const;
   Entering entering() const;
+  int fieldIndex() const { return field() == nullptr ? -1 : m_field; }
+  bool optionsPlain() const { return field() != nullptr && field()->plain; }
   QString fieldLabel() const;
   QString fieldValue() const;
   QString fieldNote() const;

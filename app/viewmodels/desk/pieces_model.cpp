@@ -7,20 +7,19 @@
 #include <QRegularExpression>
 #include <QTimeZone>
 #include <algorithm>
+#include <cstdlib>
 
 #include "app/convert/text.h"
 #include "app/files/whole_file.h"
-#include "app/viewmodels/ahead.h"
+#include "app/viewmodels/desk/piece_outlook.h"
 #include "app/viewmodels/standing.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
 #include "app/workbench/job_search.h"
 #include "core/base/long_json.h"
 #include "core/base/text.h"
-#include "core/jobs/agenda.h"
 #include "core/jobs/one_piece.h"
 #include "core/record/record_file.h"
-#include "core/sheets/piece.h"
 
 namespace app::viewmodels {
 
@@ -33,13 +32,6 @@ namespace {
 QString textAt(const Value& document, const char* key) {
   const Value* value = document.find(key);
   return value != nullptr && value->kind() == Value::Kind::Text ? toQt(value->asText()) : QString();
-}
-
-PieceDrawing drawn(const core::design::Design& design) {
-  PieceDrawing drawing;
-  drawing.piece =
-      std::make_shared<const core::sheets::Drawing>(core::sheets::drawPiece(design, core::sheets::Side::Face));
-  return drawing;
 }
 
 // ":7:12" of a file that is no JSON from there on, ":/mount/boards/1" of what was read; "" for the whole.
@@ -71,11 +63,13 @@ QString freePath(const QString& stem, const std::string& jobId) {
 PiecesModel::PiecesModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent)
     : QAbstractListModel(parent), m_workbench(workbench), m_clock(clock) {
   connect(&workbench, &workbench::Workbench::designsChanged, this, [this] {
-    for (const auto* design : m_workbench.designs().all()) m_pictures.erase(design->id);
+    for (const auto* design : m_workbench.designs().all()) m_pictures.forget(design->id);
     refresh();
   });
-  connect(&workbench, &workbench::Workbench::jobChanged, this,
-          [this](const QString& jobId) { m_pictures.erase(convert::fromQt(jobId)); });
+  connect(&workbench, &workbench::Workbench::jobChanged, this, [this](const QString& jobId) {
+    m_pictures.forget(convert::fromQt(jobId));
+    m_aheadChanged = true;
+  });
 }
 
 void PiecesModel::refresh() {
@@ -97,7 +91,10 @@ void PiecesModel::refresh() {
   away += static_cast<int>(
       std::count_if(entries.begin(), entries.end(), [](const workbench::JobEntry& entry) { return entry.archived; }));
   const int all = designs + static_cast<int>(entries.size());
+  lookAhead();
   if (rows == m_rows && all == m_all && away == m_away) return;
+  m_largest = {};
+  for (const Row& row : rows) m_largest = m_largest.expandedTo(row.size);
   beginResetModel();
   m_rows = std::move(rows);
   m_all = all;
@@ -123,8 +120,11 @@ void PiecesModel::setDue(Row& row, const std::string& written) const {
     row.due = toQt(written);
     return;
   }
-  const QString day = QLocale().toString(due, QLocale::ShortFormat);
   const qint64 days = today.daysTo(due);
+  // As it is said: with its year only where that is not plain.
+  constexpr qint64 kPlain = 300;
+  const QString day =
+      QLocale().toString(due, std::abs(days) < kPlain ? QStringLiteral("d MMM") : QStringLiteral("d MMM yyyy"));
   row.late = days < 0;
   row.due = days < 0 ? tr("was due %1").arg(day) : days == 0 ? tr("due today") : tr("due %1").arg(day);
 }
@@ -138,7 +138,9 @@ PiecesModel::Row PiecesModel::rowOf(const core::drafts::Drafted& design) const {
   if (row.title.isEmpty()) row.title = tr("A piece without a title yet");
   row.reference = textAt(design.document, "reference");
   row.client = textAt(design.document, "client");
-  row.where = tr("being designed");
+  const auto& piece = m_pictures.ofDesign(m_workbench, design.id).piece;
+  row.act = piece ? tr("drawn, not begun") : tr("not drawn yet");
+  if (piece) row.size = {piece->width, piece->height};
   setDue(row, convert::fromQt(textAt(design.document, "due")));
   return row;
 }
@@ -148,8 +150,12 @@ PiecesModel::Row PiecesModel::rowOf(const workbench::JobEntry& entry) const {
   row.id = entry.id;
   row.title = nameOf(entry);
   const Standing standing = standingOf(m_workbench, entry, m_clock.zone());
-  row.where = standing.where;
-  row.runs = standing.runs;
+  row.act = standing.act;
+  row.wait = standing.runs();
+  row.window = standing.window;
+  row.done = static_cast<int>(standing.done);
+  row.all = static_cast<int>(standing.all);
+  row.size = {entry.width, entry.height};
   row.reference = toQt(entry.reference);
   row.client = toQt(entry.client);
   row.away = entry.archived;
@@ -173,23 +179,61 @@ PiecesModel::Row PiecesModel::chosenRow() const {
 }
 
 const PieceDrawing& PiecesModel::pictureOf(const Row& row) const {
-  const auto found = m_pictures.find(row.id);
-  if (found != m_pictures.end()) return found->second;
-  PieceDrawing& drawing = m_pictures[row.id];
-  if (row.atDesk) {
-    const auto* design = m_workbench.designs().find(row.id);
-    const auto read = design == nullptr ? core::design::ReadDesign() : core::design::readDesign(design->text());
-    if (read.design) drawing = drawn(*read.design);
-  } else if (const auto* state = m_workbench.job(row.id)) {
-    drawing = drawn(*state->design);
-  }
-  return drawing;
+  return row.atDesk ? m_pictures.ofDesign(m_workbench, row.id) : m_pictures.ofJob(m_workbench, row.id);
 }
 
-QString PiecesModel::chosenAhead() const {
-  if (chosenRow().atDesk || m_workbench.job(m_chosen) == nullptr) return {};
-  const core::workflow::Agenda agenda = core::jobs::agendaOf(m_workbench.at(m_chosen));
-  return agenda.steps().empty() ? QString() : tr("Still to do: %1").arg(aheadText(agenda));
+void PiecesModel::setOnBench(const std::string& jobId) {
+  if (jobId == m_onBench) return;
+  m_onBench = jobId;
+  if (count() > 0) emit dataChanged(index(0), index(count() - 1), {OnBench});
+}
+
+// Changes with everything that is counted of stock.
+std::string PiecesModel::stockStamp() const {
+  const auto last = [](const auto& acts) {
+    return std::to_string(acts.size()) + (acts.empty() ? std::string() : acts.back().intentId);
+  };
+  return last(m_workbench.shop().onHand.acts) + ' ' + last(m_workbench.shop().stock.acts);
+}
+
+// What is to be bought is found anew where the piece or the stock is another: sheets are planned for it.
+void PiecesModel::lookForWants() {
+  const auto* draft = m_workbench.designs().find(m_chosen);
+  const auto* state = chosenDesign() || m_chosen.empty() ? nullptr : m_workbench.job(m_chosen);
+  const std::string of = m_chosen + ' ' + stockStamp() + (chosenDesign() ? draft->text() : std::string());
+  const auto design = state == nullptr ? nullptr : state->design;
+  if (of == m_wantsOf && design == m_wantsDesign) return;
+  m_wantsOf = of;
+  m_wantsDesign = design;
+  if (design) {
+    m_wants.show(wantsOf(m_chosen, *design, m_workbench.shop()));
+  } else {
+    const auto read = chosenDesign() ? core::design::readDesign(draft->text()) : core::design::ReadDesign();
+    m_wants.show(read.design ? wantsOf("", *read.design, m_workbench.shop()) : std::vector<RowsModel::Row>());
+  }
+}
+
+void PiecesModel::lookAhead() {
+  constexpr std::int64_t kMinute = 60'000;
+  lookForWants();
+  if (chosenDesign() || m_chosen.empty() || m_workbench.job(m_chosen) == nullptr) {
+    m_ready.clear();
+    m_hands.clear();
+    m_today.show({});
+    m_waits.show({});
+    return;
+  }
+  const std::int64_t minute = m_clock.now().utcMilliseconds / kMinute;
+  if (!m_aheadChanged && minute == m_aheadMinute) return;
+  m_aheadChanged = false;
+  m_aheadMinute = minute;
+  const core::jobs::JobAt job = m_workbench.at(m_chosen);
+  PieceOutlook outlook = outlookOf(job, m_clock.zone());
+  m_ready = outlook.ready;
+  m_hands = outlook.hands;
+  m_today.show(std::move(outlook.today));
+  m_waits.show(waitsOf(job, m_clock.zone()));
+  emit changed();
 }
 
 PieceDrawing PiecesModel::chosenPicture() const { return m_chosen.empty() ? PieceDrawing() : pictureOf(chosenRow()); }
@@ -200,19 +244,26 @@ QVariant PiecesModel::data(const QModelIndex& index, int role) const {
   switch (role) {
     case Title: return row.title;
     case Of: return row.of();
-    case Where: return row.where;
-    case Runs: return row.runs;
+    case Act: return row.act;
+    case Wait: return row.wait;
+    case Window: return row.window;
+    case Done: return row.done;
+    case All: return row.all;
     case Due: return row.due;
     case Late: return row.late;
     case AtDesk: return row.atDesk;
+    case OnBench: return !row.atDesk && row.id == m_onBench;
     case Picture: return QVariant::fromValue(pictureOf(row));
+    case Across: return row.size.width();
+    case Down: return row.size.height();
     default: return {};
   }
 }
 
 QHash<int, QByteArray> PiecesModel::roleNames() const {
-  return {{Title, "title"}, {Of, "of"},     {Where, "where"},   {Runs, "runs"},
-          {Due, "due"},     {Late, "late"}, {AtDesk, "atDesk"}, {Picture, "picture"}};
+  return {{Title, "title"},     {Of, "of"},           {Act, "act"},           {Wait, "wait"},       {Window, "window"},
+          {Done, "done"},       {All, "all"},         {Due, "due"},           {Late, "late"},       {AtDesk, "atDesk"},
+          {OnBench, "onBench"}, {Picture, "picture"}, {Across, "pieceWidth"}, {Down, "pieceHeight"}};
 }
 
 void PiecesModel::seek(const QString& words) {
@@ -232,7 +283,9 @@ void PiecesModel::choose(int row) {
   const Row& piece = m_rows[static_cast<std::size_t>(row)];
   m_chosen = piece.id;
   m_said.clear();
+  m_aheadChanged = true;
   if (!piece.atDesk) emit chosen(m_chosen);
+  lookAhead();
   emit changed();
 }
 
@@ -244,6 +297,7 @@ void PiecesModel::setHandOver(const QString& folder, std::function<QStringList()
 void PiecesModel::tell(const QString& said, bool refused) {
   m_said = said;
   m_refused = refused;
+  m_aheadChanged = true;
   refresh();
   emit changed();
 }

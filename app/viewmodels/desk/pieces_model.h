@@ -2,13 +2,15 @@
 // All pieces at the desk: designs that are on no bench yet, then the jobs, each with its picture; and the chosen one.
 #include <QtQml/qqmlregistration.h>
 #include <QAbstractListModel>
+#include <QSizeF>
 #include <QString>
 #include <functional>
-#include <map>
+#include <memory>
 #include <string>
 #include <vector>
 
 #include "app/viewmodels/piece_drawing.h"
+#include "app/viewmodels/piece_pictures.h"
 #include "app/viewmodels/rows_model.h"
 #include "app/workbench/workbench.h"
 
@@ -27,21 +29,44 @@ class PiecesModel : public QAbstractListModel {
   Q_PROPERTY(bool refused READ refused NOTIFY changed FINAL)
   Q_PROPERTY(app::viewmodels::RowsModel* files READ files CONSTANT FINAL)  // that could be imported
   Q_PROPERTY(QString sought READ sought NOTIFY changed FINAL)
+  Q_PROPERTY(bool inches READ inches NOTIFY changed FINAL)  // what this bench measures in
+  // The greatest width and height among those that match, in mm, by which all are drawn to one scale.
+  Q_PROPERTY(QSizeF largest READ largest NOTIFY changed FINAL)
   // These describe the piece chosen last.
   Q_PROPERTY(QString chosenId READ chosenId NOTIFY changed FINAL)
   Q_PROPERTY(bool chosenAway READ chosenAway NOTIFY changed FINAL)
   Q_PROPERTY(bool chosenDesign READ chosenDesign NOTIFY changed FINAL)  // a design that is no job yet
   Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenOf READ chosenOf NOTIFY changed FINAL)
-  Q_PROPERTY(QString chosenWhere READ chosenWhere NOTIFY changed FINAL)
-  Q_PROPERTY(QString chosenRuns READ chosenRuns NOTIFY changed FINAL)
-  Q_PROPERTY(
-      QString chosenAhead READ chosenAhead NOTIFY changed FINAL)  // work left; "" for a design, and for a finished job
+  Q_PROPERTY(QString chosenAct READ chosenAct NOTIFY changed FINAL)  // what comes next, or why nothing does
+  Q_PROPERTY(int chosenDone READ chosenDone NOTIFY changed FINAL)    // steps
+  Q_PROPERTY(int chosenAll READ chosenAll NOTIFY changed FINAL)  // 0 of a design, and of a job that cannot be opened
   Q_PROPERTY(QString chosenDue READ chosenDue NOTIFY changed FINAL)
+  // What lies ahead of it, see piece_outlook.h; of a design what is to be bought alone.
+  Q_PROPERTY(QString chosenReady READ chosenReady NOTIFY changed FINAL)
+  Q_PROPERTY(QString chosenHands READ chosenHands NOTIFY changed FINAL)
+  Q_PROPERTY(app::viewmodels::RowsModel* today READ today CONSTANT FINAL)
+  Q_PROPERTY(app::viewmodels::RowsModel* waits READ waits CONSTANT FINAL)
+  Q_PROPERTY(app::viewmodels::RowsModel* wants READ wants CONSTANT FINAL)
   Q_PROPERTY(app::viewmodels::PieceDrawing chosenPicture READ chosenPicture NOTIFY changed FINAL)
 
  public:
-  enum Role { Title = Qt::UserRole + 1, Of, Where, Runs, Due, Late, AtDesk, Picture };
+  enum Role {
+    Title = Qt::UserRole + 1,
+    Of,
+    Act,   // what comes next
+    Wait,  // "paste sets: test 11:40"; "" where nothing runs
+    Window,
+    Done,
+    All,
+    Due,
+    Late,
+    AtDesk,
+    OnBench,
+    Picture,
+    Across,  // mm
+    Down
+  };
 
   PiecesModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
 
@@ -63,15 +88,25 @@ class PiecesModel : public QAbstractListModel {
   bool chosenDesign() const { return chosenRow().atDesk; }
   QString chosenTitle() const { return chosenRow().title; }
   QString chosenOf() const { return chosenRow().of(); }
-  QString chosenWhere() const { return chosenRow().where; }
-  QString chosenRuns() const { return chosenRow().runs; }
-  QString chosenAhead() const;
+  QString chosenAct() const { return chosenRow().act; }
+  int chosenDone() const { return chosenRow().done; }
+  int chosenAll() const { return chosenRow().all; }
   QString chosenDue() const { return chosenRow().due; }
+  QString chosenReady() const { return m_ready; }
+  QString chosenHands() const { return m_hands; }
+  RowsModel* today() { return &m_today; }
+  RowsModel* waits() { return &m_waits; }
+  RowsModel* wants() { return &m_wants; }
+  bool inches() const { return m_workbench.settings().units == core::units::UnitSystem::Inches; }
+  QSizeF largest() const { return m_largest; }
   PieceDrawing chosenPicture() const;
 
   int rowCount(const QModelIndex& parent = {}) const override { return parent.isValid() ? 0 : count(); }
   QVariant data(const QModelIndex& index, int role) const override;
   QHash<int, QByteArray> roleNames() const override;
+
+  // The job that the bench shows, which stands out on the board.
+  void setOnBench(const std::string& jobId);
 
   // Searches for words in any order; "" finds all.
   Q_INVOKABLE void seek(const QString& words);
@@ -95,7 +130,11 @@ class PiecesModel : public QAbstractListModel {
   struct Row {
     std::string id;
     bool atDesk = false;
-    QString title, reference, client, where, runs, due;
+    QString title, reference, client, act, wait, due;
+    bool window = false;
+    int done = 0;
+    int all = 0;
+    QSizeF size;  // mm
     bool late = false;
     bool away = false;
     QString of() const;  // "E-12 · the harbour office"
@@ -110,6 +149,9 @@ class PiecesModel : public QAbstractListModel {
   void tell(const QString& said, bool refused);
   void tell(const core::base::Message& refused, const QString& done);
   const PieceDrawing& pictureOf(const Row& row) const;
+  void lookAhead();
+  void lookForWants();
+  std::string stockStamp() const;
 
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;
@@ -124,7 +166,16 @@ class PiecesModel : public QAbstractListModel {
   QStringList m_paths;
   RowsModel m_files;
   std::string m_chosen;
-  mutable std::map<std::string, PieceDrawing> m_pictures;  // drawn when first shown
+  std::string m_onBench;
+  QSizeF m_largest;
+  mutable PiecePictures m_pictures;
+  QString m_ready, m_hands;
+  RowsModel m_today, m_waits, m_wants;
+  // What the lists above were made of: they are made again with the minute, those of the stock with that.
+  bool m_aheadChanged = false;
+  std::int64_t m_aheadMinute = 0;
+  std::string m_wantsOf;
+  std::shared_ptr<const core::design::Design> m_wantsDesign;
 };
 
 }  // namespace app::viewmodels

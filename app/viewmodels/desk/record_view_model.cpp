@@ -8,6 +8,7 @@
 #include "app/aside/aside.h"
 #include "app/convert/text.h"
 #include "app/pages/care.h"
+#include "app/viewmodels/names.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
 
@@ -72,24 +73,62 @@ QString RecordViewModel::title() const {
   return state == nullptr ? QString() : toQt(state->design->job.title);
 }
 
+// Takes the beginning of each step that was done into the entry of its being done. What was undone, and a step still in
+// hand, stay as they are.
+void RecordViewModel::joinBeginnings() {
+  m_begunUtc.clear();
+  std::map<std::string, std::string> done;  // step -> the event of its being done
+  std::erase_if(m_timeline, [&](const TimelineEntry& entry) {
+    if (!entry.takenBackBy.empty() || !entry.timeKnown) return false;
+    if (entry.kind == TimelineKind::Done) done[entry.step] = entry.eventId;
+    if (entry.kind != TimelineKind::Begun) return false;
+    const auto found = done.find(entry.step);
+    if (found == done.end()) return false;
+    m_begunUtc.emplace(found->second, entry.occurredUtc);
+    done.erase(found);
+    return true;
+  });
+}
+
+// A step done needs no more words than its name.
+QString RecordViewModel::titleOf(const TimelineEntry& entry) const {
+  const auto& state = *m_workbench.job(m_job);
+  const auto* step = entry.kind == TimelineKind::Done ? state.plan->workflow.find(entry.step) : nullptr;
+  return step == nullptr ? words::text(entry.what, state.design->job.units) : actName(*step);
+}
+
+// "10:02 to 10:31"; a step begun on another day names it.
+QString RecordViewModel::timeOf(const TimelineEntry& entry) const {
+  const QString done = local(entry.occurredUtc, entry.zone).toString(QStringLiteral("H:mm"));
+  const auto begun = m_begunUtc.find(entry.eventId);
+  if (begun == m_begunUtc.end()) return done;
+  const QString from = clockTime(begun->second, entry.occurredUtc, entry.zone);
+  return from == done ? done : tr("%1 to %2").arg(from, done);
+}
+
 void RecordViewModel::showHappened() {
   m_timeline = m_workbench.timeline(m_job, core::jobs::Order::NewestFirst);
-  const auto units = m_workbench.job(m_job)->design->job.units;
+  joinBeginnings();
   std::vector<RowsModel::Row> rows;
   QString above;
-  for (const TimelineEntry& entry : m_timeline) {
+  for (auto at = m_timeline.begin(); at != m_timeline.end(); ++at) {
+    const TimelineEntry& entry = *at;
     const QDateTime time = local(entry.occurredUtc, entry.zone);
-    const QString day = QLocale().toString(time.date(), QLocale::ShortFormat);
+    const QString day = QLocale().toString(time.date(), QStringLiteral("dddd d MMMM yyyy"));
     QStringList notes;
-    if (entry.room) notes << roomText(*entry.room);
+    // The room is said where it was another than before.
+    const auto before = std::next(at);
+    const QString room = entry.room ? roomText(*entry.room) : QString();
+    const bool same = before != m_timeline.end() && before->room && roomText(*before->room) == room;
+    if (!room.isEmpty() && !same) notes << room;
     for (const auto& batch : entry.batches) notes << batchText(batch);
     QStringList but;
     if (!entry.takenBackBy.empty()) but << tr("undone");
     if (!entry.correctedBy.empty()) but << tr("put right later");
     RowsModel::Row row;
-    row.title = words::text(entry.what, units);
+    row.title = titleOf(entry);
     row.of = day == above || !entry.timeKnown ? QString() : day;
-    row.value = entry.timeKnown ? time.toString(QStringLiteral("H:mm")) : tr("clock wrong");
+    row.value = entry.timeKnown ? timeOf(entry) : tr("clock wrong");
     row.note = notes.join(tr(" · "));
     row.problem = but.join(tr(" · "));
     row.chosen = entry.eventId == m_chosen;
@@ -151,9 +190,7 @@ const TimelineEntry* RecordViewModel::chosen() const {
   return m_chosen.empty() || found == m_timeline.end() || m_page != Page::Happened ? nullptr : &*found;
 }
 
-QString RecordViewModel::chosenTitle() const {
-  return chosen() == nullptr ? QString() : words::text(chosen()->what, m_workbench.job(m_job)->design->job.units);
-}
+QString RecordViewModel::chosenTitle() const { return chosen() == nullptr ? QString() : titleOf(*chosen()); }
 
 QString RecordViewModel::chosenPicture() const { return chosen() == nullptr ? QString() : toQt(chosen()->hash); }
 

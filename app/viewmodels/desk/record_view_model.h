@@ -5,6 +5,7 @@
 #include <QObject>
 #include <QString>
 #include <functional>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -87,6 +88,9 @@ class RecordViewModel : public QObject {
 
  private:
   const core::jobs::TimelineEntry* chosen() const;
+  void joinBeginnings();
+  QString titleOf(const core::jobs::TimelineEntry& entry) const;
+  QString timeOf(const core::jobs::TimelineEntry& entry) const;
   void showHappened();
   void showCare(core::sheets::CareFor kind);
   void showBatches();
@@ -97,8 +101,10 @@ class RecordViewModel : public QObject {
   std::function<QStringList()> m_find;
   std::string m_job;
   Page m_page = Page::Happened;
-  std::vector<core::jobs::TimelineEntry> m_timeline;  // newest first
-  std::string m_chosen;                               // event id
+  // Newest first. A step that was begun and done is one entry, that of its being done.
+  std::vector<core::jobs::TimelineEntry> m_timeline;
+  std::map<std::string, std::int64_t> m_begunUtc;  // when such a step was begun, by that entry's event
+  std::string m_chosen;                            // event id
   QStringList m_files;
   std::vector<std::string> m_batchIds;
   RowsModel m_rows, m_pictures, m_batches;

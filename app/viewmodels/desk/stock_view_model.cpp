@@ -5,9 +5,11 @@
 
 #include "app/convert/text.h"
 #include "app/designing/stock_form.h"
+#include "app/viewmodels/names.h"
 #include "app/viewmodels/times.h"
 #include "app/words/words.h"
 #include "core/base/text.h"
+#include "core/supply/sheets_there.h"
 #include "core/units/length_entry.h"
 
 namespace app::viewmodels {
@@ -67,7 +69,7 @@ QString kindText(core::intents::StockKind kind) {
     case StockKind::Board: return StockViewModel::tr("mount board");
     case StockKind::Paper: return StockViewModel::tr("paper");
     case StockKind::Leaf: return StockViewModel::tr("leaf");
-    case StockKind::Size: return StockViewModel::tr("size");
+    case StockKind::Size: return StockViewModel::tr("adhesive size");
     case StockKind::Paste: return StockViewModel::tr("paste");
     case StockKind::Paint: return StockViewModel::tr("paint");
   }
@@ -89,7 +91,7 @@ void StockViewModel::refresh() {
   const auto& shop = m_workbench.shop();
   const auto units = m_workbench.settings().units;
   const auto day = [zone = m_clock.zone()](std::int64_t utc) {
-    return QLocale().toString(local(utc, zone).date(), QLocale::ShortFormat);
+    return QLocale().toString(local(utc, zone).date(), QStringLiteral("d MMM yyyy"));
   };
   std::vector<RowsModel::Row> rows;
   m_entries.clear();
@@ -111,10 +113,10 @@ void StockViewModel::refresh() {
     if (one.usedUpUtc) continue;
     const Message look = core::shop::beforeUse(one, m_clock.now().utcMilliseconds);
     row(Sort::Batch, one.id, tr("Batches"), tr("%1 · %2").arg(one.mark).arg(toQt(one.entry.name)),
-        day(one.entry.madeUtc),
+        (one.entry.opened ? tr("opened %1") : tr("made %1")).arg(day(one.entry.madeUtc)),
         one.entry.keeps ? tr("keeps %1, says %2").arg(words::duration(*one.entry.keeps), toQt(one.entry.keepsSource))
                         : QString(),
-        look.id.empty() ? QString() : words::text(look, units));
+        look.id.empty() ? QString() : tr("older than it keeps: look, feel and smell first"));
   }
   for (const auto& one : shop.onHand.offcuts) {
     row(Sort::Offcut, one.id, tr("Offcuts"),
@@ -214,8 +216,42 @@ void StockViewModel::choose(int row) {
   if (row < 0 || row >= static_cast<int>(m_entries.size())) return;
   m_chosen = m_entries[static_cast<std::size_t>(row)];
   m_form = Form::Closed;
+  m_serves = servesText();
   told({});
   refresh();
+}
+
+// The pieces are looked through by what they need and not planned: which of them it will be cut for is not known yet.
+QString StockViewModel::servesText() const {
+  constexpr std::size_t kMostPieces = 24;  // each is read from the record
+  const auto& shop = m_workbench.shop();
+  if (offcut() == nullptr && (item() == nullptr || !core::supply::isSheet(*item()))) return {};
+  QStringList names;
+  std::vector<std::string> jobs;
+  for (const auto& entry : m_workbench.jobs()) {
+    if (!entry.archived && entry.trouble.id.empty() && entry.place != core::jobs::BenchPlace::Kind::Finished)
+      jobs.push_back(entry.id);
+  }
+  const std::size_t left = jobs.size() - std::min(jobs.size(), kMostPieces);
+  jobs.resize(jobs.size() - left);
+  for (const std::string& id : jobs) {
+    const auto* state = m_workbench.job(id);
+    if (state == nullptr || !state->design) continue;
+    const auto there = core::supply::sheetsThere(id, state->design->job.stock, shop);
+    const auto cut = shop.onHand.cut.find(id);
+    const auto pieces =
+        core::materials::stillToCut(core::materials::cuttingList(state->design->job, state->design->layout),
+                                    cut == shop.onHand.cut.end() ? std::map<std::string, int>() : cut->second.pieces);
+    const auto matches = core::materials::matchSheets(pieces, there);
+    const bool serves = std::any_of(matches.begin(), matches.end(), [&](const auto& match) {
+      return std::any_of(match.stock.begin(), match.stock.end(),
+                         [&](std::size_t i) { return !there.isListed(i) && there.at(i).id == m_chosen.id; });
+    });
+    if (serves) names << pieceName(state->design->job.title);
+  }
+  const QString serves =
+      names.isEmpty() ? tr("No piece under way is cut from it.") : tr("Serves: %1").arg(names.join(tr(", ")));
+  return left == 0 ? serves : tr("%1 (%2 more pieces not looked through)").arg(serves).arg(left);
 }
 
 void StockViewModel::enterStock() { openForm(Form::Stock, designing::freshStock()); }

@@ -25,6 +25,8 @@ class StockViewModel : public app::viewmodels::FormViewModel {
   // These describe the chosen entry; the title is "" for none.
   Q_PROPERTY(QString chosenTitle READ chosenTitle NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenSays READ chosenSays NOTIFY changed FINAL)
+  // The pieces under way that could be cut from it; "" for none, and for what is no sheet.
+  Q_PROPERTY(QString chosenServes READ chosenServes NOTIFY changed FINAL)
   Q_PROPERTY(QString chosenWarning READ chosenWarning NOTIFY changed FINAL)
   Q_PROPERTY(Sort chosenSort READ chosenSort NOTIFY changed FINAL)
   Q_PROPERTY(bool chosenCounted READ chosenCounted NOTIFY changed FINAL)  // in whole pieces
@@ -45,6 +47,7 @@ class StockViewModel : public app::viewmodels::FormViewModel {
   bool canTakeBack() const { return !m_lastAct.empty(); }
   QString chosenTitle() const;
   QString chosenSays() const;
+  QString chosenServes() const { return m_serves; }
   QString chosenWarning() const;
   Sort chosenSort() const;
   bool chosenCounted() const;
@@ -84,6 +87,7 @@ class StockViewModel : public app::viewmodels::FormViewModel {
     friend bool operator==(const Entry&, const Entry&) = default;
   };
   void openForm(Form form, core::base::Value document);
+  QString servesText() const;
   core::intents::StockEntry asItStands() const;
   void putRight(core::intents::StockEntry entry);
   void showForm();
@@ -100,6 +104,7 @@ class StockViewModel : public app::viewmodels::FormViewModel {
   RowsModel m_rows;
   std::vector<Entry> m_entries;
   Entry m_chosen;
+  QString m_serves;
   Form m_form = Form::Closed;
   core::base::Value m_document;
   std::string m_lastAct;

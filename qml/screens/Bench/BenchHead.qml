@@ -16,7 +16,9 @@ Item {
     readonly property bool worked: bench.kind === BenchViewModel.Step
     readonly property double gap: Metrics.mm(3)
     // What is left of the first line between the time and the piece's name.
-    readonly property double free: width - time.implicitWidth - (name.visible && !narrow ? name.implicitWidth : 0) - 2 * gap
+    readonly property double free: width - time.implicitWidth - (name.visible && !narrow ? name.implicitWidth : 0) - 2 * gap - (undo.visible ? undo.implicitWidth + gap : 0)
+    // What can be undone is named for as long as it can, in the place of the piece where there is none for both.
+    readonly property bool undoFills: undo.visible && time.implicitWidth + above.implicitWidth + undo.implicitWidth + name.implicitWidth + 4 * gap > width
     readonly property bool aboveFits: above.implicitWidth <= free
     readonly property bool stageFits: (aboveFits && above.text !== "" ? above.implicitWidth + gap : 0) + stage.implicitWidth <= free
     // On a tablet that stands upright the piece's name and the time of a test have lines of their own.
@@ -58,6 +60,25 @@ Item {
         font.pixelSize: Metrics.label
         font.bold: true
     }
+    // For a while what was done can be undone from its own line, which is raised meanwhile.
+    KeyFace {
+        visible: undo.visible
+        x: time.implicitWidth + root.gap - Metrics.mm(1)
+        y: -Metrics.mm(0.6)
+        width: undo.x + undo.width + Metrics.mm(1.6) - x
+        height: time.height + Metrics.mm(0.6)
+    }
+    Words {
+        id: undo
+        objectName: "undoWord"
+        x: above.x + (above.visible ? above.width + root.gap : 0)
+        width: implicitWidth
+        visible: root.bench.justDone && !root.troubled
+        text: qsTr("Undo")
+        font.bold: true
+        font.pixelSize: Metrics.label
+        wrapMode: Text.NoWrap
+    }
     Words {
         id: above
         objectName: "above"
@@ -72,7 +93,7 @@ Item {
     Words {
         id: stage
         objectName: "stages"
-        x: above.x + (above.visible ? above.width + root.gap : 0)
+        x: (undo.visible ? undo : above).x + (undo.visible ? undo.width + root.gap : above.visible ? above.width + root.gap : 0)
         width: implicitWidth
         visible: !root.troubled && root.stageFits && text !== ""
         text: strip.said
@@ -83,7 +104,7 @@ Item {
     ArtworkName {
         id: name
         objectName: "pieceName"
-        visible: !root.troubled && text !== "" && implicitWidth <= root.width - (root.narrow ? 0 : time.implicitWidth + root.gap)
+        visible: !root.troubled && text !== "" && implicitWidth <= root.width - (root.narrow ? 0 : time.implicitWidth + root.gap) && (root.narrow || !root.undoFills)
         // On a tablet that stands upright it has a line of its own.
         x: root.narrow ? 0 : root.width - width
         y: root.narrow ? time.height : time.baselineOffset - baselineOffset

@@ -11,6 +11,7 @@ CornerFrame {
     required property BenchViewModel bench
     required property WatchViewModel watch
     required property OffTimeViewModel off
+    required property MeanwhileViewModel meanwhile
 
     readonly property bool isStep: bench.kind === BenchViewModel.Step
     readonly property bool isWaiting: bench.kind === BenchViewModel.Waiting
@@ -19,7 +20,7 @@ CornerFrame {
     // The off time is asked for; or it was answered and can be corrected where there is a place for the key.
     readonly property bool timeOff: isWaiting && (off.asked || (off.offered && !bench.look.present)) && !bench.canPutBack
     // A single number, or one after another, each in its dimension.
-    readonly property bool numbered: isStep && bench.figure.present && !bench.figure.hasCard
+    readonly property bool numbered: isStep && bench.figure.present && !bench.figure.hasCard && !bench.figure.hasSizes
     // The plate under the drawing, from below the head to above the caution.
     readonly property double plateTop: head.height + Metrics.mm(1.4)
     readonly property double plateEnd: caution.visible && !cautionLow ? caution.y - Metrics.mm(1.6) : shelfTop
@@ -29,12 +30,24 @@ CornerFrame {
     readonly property bool cautionLow: caution.shown && !upright && shelf.count === 0 && !shelf.silent && shelf.unknown === "" && caution.fitsIn(3, shelfWidth)
     // A single key beside the plate leaves the caution the whole width.
     readonly property bool cautionWide: caution.shown && !upright && !cautionLow && keysHeight <= Metrics.benchKey + 1
+    // Numbers that are gone through one by one in their place: of a card, or in rows. The pedal goes on to the next one,
+    // and only after the last means Done.
+    readonly property bool carded: isStep && bench.figure.hasCard
+    readonly property bool sized: isStep && bench.figure.hasSizes
+    readonly property bool atLast: bench.figure.stop + 1 >= bench.figure.stops
     // A key that goes before those of the number.
     readonly property bool before: bench.canPutBack || bench.canBegin || bench.look.present && !bench.look.doubted
 
     idle: true
-    shelfShown: !upright || !isWaiting
-    doneAction.filled: isStep
+    readonly property bool meanwhileShown: isWaiting && meanwhile.present
+
+    shelfShown: !upright || !isWaiting || meanwhileShown
+    shelfCovered: meanwhileShown
+    // Six targets are the most: while the head takes presses and two keys stand beside the plate, the shelf takes none.
+    shelfOpens: !isEmpty && !(undo.visible && keysHeight > Metrics.benchKey + 1)
+    // Nothing can be done while everything waits.
+    doneAction.enabled: !isWaiting
+    doneAction.filled: isStep && (!(carded || sized) || bench.figure.lastReached)
     keysEnd: cautionWide ? caution.y + Metrics.edge - Metrics.gap : keysFoot
 
     function done() {
@@ -111,30 +124,41 @@ CornerFrame {
             onTriggered: root.asked("far")
         },
         ScreenAction {
-            name: "nextNumber"
-            text: qsTr("Next")
-            sign: "next"
-            enabled: root.isStep && root.bench.figure.total > 1 && !root.bench.figure.hasCard && !root.bench.canPutBack
+            name: "earlier"
+            text: qsTr("Earlier")
+            sign: "earlier"
+            // Where another key goes before it there is room for Next alone, which begins anew after the last.
+            enabled: root.carded && root.bench.figure.stop > 0 && !root.before
             place: ScreenAction.AboveDone
+            onTriggered: root.bench.figure.earlier()
+        },
+        ScreenAction {
+            name: "pedalEarlier"
+            text: qsTr("The number before")
+            enabled: (root.carded || root.sized) && root.bench.figure.stop > 0 && !root.bench.canPutBack
+            place: ScreenAction.NoKey
+            by: ScreenAction.Back
+            onTriggered: root.bench.figure.earlier()
+        },
+        ScreenAction {
+            name: "nextNumber"
+            text: (root.carded || root.sized) && root.atLast ? qsTr("First") : qsTr("Next")
+            sign: (root.carded || root.sized) && root.atLast ? "" : "next"
+            enabled: root.isStep && root.bench.figure.stops > 1 && !root.bench.canPutBack
+            place: ScreenAction.AboveDone
+            by: (root.carded || root.sized) && !root.atLast && (!root.bench.canBegin || root.bench.refusal !== "") ? ScreenAction.Forward : ScreenAction.Nobody
             onTriggered: {
-                if (!root.bench.figure.forward())
+                if (!root.bench.figure.onward())
                     root.bench.figure.begin();
             }
         },
+        // Where the shelf itself cannot be pressed.
         ScreenAction {
-            name: "card"
-            text: qsTr("Card")
-            hint: root.bench.figure.place
-            enabled: root.bench.figure.present && root.bench.figure.hasCard
+            name: "allWaits"
+            text: qsTr("Waits")
+            enabled: root.isWaiting && (root.meanwhileShown || !root.shelfShown) && !root.timeOff
             place: ScreenAction.AboveDone
-            onTriggered: root.asked("card")
-        },
-        ScreenAction {
-            name: "room"
-            text: qsTr("Room")
-            enabled: root.isWaiting && !root.bench.canPutBack && !root.timeOff
-            place: ScreenAction.AboveDone
-            onTriggered: root.asked("room")
+            onTriggered: root.asked("waits")
         },
         ScreenAction {
             name: "offTime"
@@ -167,8 +191,33 @@ CornerFrame {
         }
     ]
 
+    // The last act done is undone by a press anywhere in the head, for as long as its line there is raised.
+    TouchKey {
+        id: undo
+        width: parent.width
+        height: head.height
+        legend: ""
+        framed: false
+        offers: ScreenAction {
+            name: "undo"
+            text: qsTr("Undo")
+            enabled: root.bench.justDone && root.watch.troubles === ""
+            onTriggered: {
+                if (!rising.running)
+                    root.bench.takeBack();
+            }
+        }
+        onVisibleChanged: rising.restart()
+    }
+    // A press that was on its way when the line rose was meant for something else.
+    Timer {
+        id: rising
+        interval: Touch.screenGuard
+    }
     BenchHead {
         id: head
+        // In the key it is print on the key.
+        parent: undo.visible ? undo : undo.parent
         width: parent.width
         bench: root.bench
         watch: root.watch
@@ -177,7 +226,8 @@ CornerFrame {
         objectName: "plate"
         x: -parent.x
         y: root.plateTop
-        width: parent.x + parent.width + Metrics.mm(2)
+        // The list beside a card lies on the ground.
+        width: root.carded && !root.upright ? piece.width : parent.x + parent.width + Metrics.mm(2)
         height: root.plateEnd - y
         visible: !root.isEmpty
         color: Theme.cloth
@@ -204,21 +254,32 @@ CornerFrame {
         checksInShort: root.bench.checks.length > 0 ? qsTr("%1 to check: More").arg(root.bench.checks.length) : ""
         next: root.bench.afterwards
     }
+    MeanwhileKey {
+        visible: root.meanwhileShown
+        x: root.shelfPlace.x - parent.x
+        y: root.shelfPlace.y - parent.y
+        width: root.shelfPlace.width
+        height: root.shelfPlace.height
+        meanwhile: root.meanwhile
+        onTaken: root.meanwhile.take()
+    }
     PiecePane {
         id: piece
-        visible: !root.isEmpty && !root.isWaiting && !root.numbered
-        x: acted && !root.upright ? -parent.x : 0
-        y: root.plateTop + (acted ? 0 : Metrics.mm(1.5))
+        readonly property bool whole: acted || root.carded
+        told: root.bench.parts.length > 0 ? 0 : step.toldHere
+        visible: !root.isEmpty && !root.isWaiting && !root.sized && !root.numbered
+        x: whole && !root.upright ? -parent.x : 0
+        y: root.plateTop + (whole ? 0 : Metrics.mm(1.5))
         bench: root.bench
-        width: root.upright ? parent.width : (carded ? 0.52 : acted ? 0.46 : dimensioned ? 0.42 : 0.34) * parent.width
+        width: root.upright ? parent.width : (root.carded ? 0.56 : acted ? 0.46 : dimensioned ? 0.42 : 0.34) * parent.width
         // On an upright tablet the words are below it and get their room first.
-        height: (root.upright ? Math.max(0, Math.min((root.plateEnd - root.plateTop) * 0.36, root.plateEnd - root.plateTop - Metrics.mm(44))) : root.plateEnd - root.plateTop) - (acted ? 0 : Metrics.mm(3))
+        height: (root.upright ? Math.max(0, Math.min((root.plateEnd - root.plateTop) * (root.carded ? 0.55 : 0.36), root.plateEnd - root.plateTop - Metrics.mm(root.carded ? 38 : 44))) : root.plateEnd - root.plateTop) - (whole ? 0 : Metrics.mm(3))
     }
     StepPane {
         id: step
         visible: !root.isWaiting && !root.numbered
         bench: root.bench
-        x: piece.visible && !root.upright ? piece.x + piece.width + Metrics.mm(5) : 0
+        x: piece.visible && !root.upright ? piece.x + piece.width + Metrics.mm(root.carded ? 3 : 5) : 0
         y: root.upright && piece.visible ? piece.y + piece.height + Metrics.mm(2) : root.plateTop + Metrics.mm(1)
         width: parent.width - x
         height: root.plateEnd - y - Metrics.mm(1)

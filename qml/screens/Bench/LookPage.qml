@@ -4,12 +4,18 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// A touch test: the method and its answers. A result far from the expected one is asked about once more.
+// A touch test: how it is done, and its answers in the wait's own words, each with its sign. A result far from the
+// expected one is asked about once more.
 CornerFrame {
     id: root
 
     required property LookViewModel look
+    required property WatchViewModel watch
 
+    // Where a word takes two lines its key has no room for a sign.
+    function signOf(word: string, sign: string): string {
+        return Metrics.keyLetters.advanceWidth(word) <= Metrics.corner - 2 * Metrics.keyMargin ? sign : "";
+    }
     // A result far from the expected one is asked about at once.
     function answered() {
         if (!look.doubted)
@@ -19,8 +25,10 @@ CornerFrame {
         look.leave();
         over();
     }
+    // To where it was asked for.
     function back() {
-        done();
+        look.leave();
+        leave();
     }
 
     doneAction.filled: false
@@ -38,6 +46,7 @@ CornerFrame {
         ScreenAction {
             name: "pastIt"
             text: root.look.pastItWord
+            sign: root.signOf(text, "past")
             enabled: text !== "" && !root.look.doubted
             place: ScreenAction.AboveDone
             onTriggered: {
@@ -48,6 +57,7 @@ CornerFrame {
         ScreenAction {
             name: "affirm"
             text: root.look.doubted ? qsTr("It was so") : root.look.foundWord
+            sign: root.signOf(text, root.look.doubted ? "" : root.look.window ? "within" : "risen")
             place: ScreenAction.AboveDone
             onTriggered: {
                 if (root.look.doubted)
@@ -60,6 +70,7 @@ CornerFrame {
         ScreenAction {
             name: "notYet"
             text: root.look.notYetWord
+            sign: root.signOf(text, root.look.window ? "before" : "rising")
             enabled: text !== "" && !root.look.doubted
             place: ScreenAction.AboveDone
             onTriggered: {
@@ -69,25 +80,59 @@ CornerFrame {
         }
     ]
 
-    Column {
-        width: parent.width
-        spacing: Metrics.mm(5)
+    PageHead {
+        id: head
+        width: root.wordsRight - parent.x
+        watch: root.watch
+        piece: root.look.piece
+        note: root.look.doubted ? qsTr("found early or late") : qsTr("touch test")
+        title: root.look.title
+    }
+    Rectangle {
+        objectName: "plate"
+        x: -parent.x
+        y: head.height + Metrics.mm(1.4)
+        width: parent.x + parent.width + Metrics.mm(2)
+        height: root.shelfTop - y
+        color: Theme.cloth
 
-        Words {
-            width: parent.width
-            text: root.look.title
-            font.bold: true
-            font.pixelSize: Metrics.title
+        // Where on the piece it is tested.
+        WetPiece {
+            id: tested
+            objectName: "tested"
+            visible: !root.look.doubted && !root.upright
+            x: Metrics.mm(4)
+            y: Metrics.mm(3)
+            width: Metrics.mm(62)
+            height: parent.height - 2 * y
+            drawing: root.look.drawing
+            wet: root.look.wet
+            says: root.look.state
         }
-        Words {
-            width: parent.width
-            text: root.look.test === "" ? qsTr("Touch it at the edge, out of sight.") : root.look.test
-        }
-        Words {
-            width: parent.width
-            text: root.look.doubted ? qsTr("It counts as found until you say that it was a slip. Times are learned from it once you say that it was so. Done and Back leave it open.") : qsTr("Go by touch; times are estimates.")
-            color: Theme.quiet
-            font.pixelSize: Metrics.label
+        Column {
+            x: tested.visible ? tested.x + tested.width + Metrics.mm(5) : Metrics.mm(4)
+            y: Metrics.mm(4)
+            width: parent.width - x - Metrics.mm(3)
+            spacing: Metrics.mm(4)
+
+            Words {
+                objectName: "test"
+                width: parent.width
+                text: root.look.test === "" ? qsTr("Touch it at the edge, out of sight.") : root.look.test
+                font.pixelSize: Metrics.title
+            }
+            Words {
+                objectName: "told"
+                width: parent.width
+                visible: text !== ""
+                text: root.look.told
+            }
+            Words {
+                width: parent.width
+                text: root.look.doubted ? qsTr("It counts as found until you say that it was a slip. Times are learned from it once you say that it was so. Done and Back leave it open.") : qsTr("Go by touch; times are estimates.")
+                color: Theme.quiet
+                font.pixelSize: Metrics.label
+            }
         }
     }
 }

@@ -9,6 +9,8 @@ CornerFrame {
     id: root
 
     required property BenchViewModel bench
+    required property WatchViewModel watch
+    required property SettingsViewModel settings
 
     function done() {
         stepDone();
@@ -52,6 +54,13 @@ CornerFrame {
             }
         },
         ScreenAction {
+            name: "room"
+            text: qsTr("Room")
+            enabled: root.bench.kind === BenchViewModel.Waiting
+            place: ScreenAction.AboveDone
+            onTriggered: root.asked("room")
+        },
+        ScreenAction {
             name: "jobs"
             text: qsTr("Jobs")
             // Four keys have room above Done.
@@ -76,21 +85,26 @@ CornerFrame {
         }
     ]
 
-    Words {
+    PageHead {
         id: heading
-        width: parent.width
-        text: root.bench.title
-        font.bold: true
+        width: root.wordsRight - parent.x
+        watch: root.watch
+        piece: root.bench.shortPiece
+        note: root.bench.thing
+        title: root.bench.title
+        titleSize: Metrics.title
     }
     PagedText {
         id: pages
         anchors.top: heading.bottom
         anchors.topMargin: Metrics.mm(2) + (act.above ? act.height + Metrics.mm(2) : 0)
         anchors.bottom: parent.bottom
+        anchors.bottomMargin: marking.visible && !root.bench.hasAct ? marking.height + Metrics.mm(2) : 0
         width: parent.width
         beside: root.bench.hasAct && !act.above ? act.width + Metrics.mm(5) : 0
-        besideHeight: beside > 0 ? act.height : 0
+        besideHeight: beside > 0 ? (root.bench.figure.byMarking ? height : act.height) : 0
         paragraphs: root.paragraphs()
+        numbered: root.bench.parts.length > 0 ? 0 : root.bench.sentences.length
     }
     PieceView {
         id: act
@@ -101,9 +115,27 @@ CornerFrame {
         visible: root.bench.hasAct && (above || pages.page === 0)
         anchors.top: heading.bottom
         anchors.topMargin: Metrics.mm(2)
-        anchors.right: parent.right
-        width: Metrics.mm(76)
-        height: Metrics.mm(51)
+        x: above && root.bench.figure.byMarking ? 0 : parent.width - width
+        // It leaves room for the words where a key stands below it, and for the key where that stands beside it.
+        width: Metrics.mm(root.bench.figure.byMarking ? 54 : 76)
+        height: width * 51 / 76
         drawing: root.bench.act
+        numbered: root.bench.parts.length > 0 ? 0 : root.bench.sentences.length
+    }
+    // Another way of marking a window has other numbers, so that the bench is where it is to be seen.
+    BenchKey {
+        id: marking
+        x: parent.width - width
+        y: (act.above ? act.y + act.height : parent.height) - height
+        visible: root.bench.figure.byMarking && (act.above || pages.page === 0)
+        offers: ScreenAction {
+            name: "turnMarking"
+            text: root.settings.byBorders ? qsTr("By marks") : qsTr("By borders")
+            enabled: root.bench.figure.byMarking
+            onTriggered: {
+                root.settings.turnMarking();
+                root.over();
+            }
+        }
     }
 }

@@ -14,9 +14,11 @@ Item {
     required property BenchViewModel bench
     required property ShelfModel shelf
     readonly property bool fits: said.height <= height - axis.height
-    readonly property double rowHeight: Metrics.mm(14.6)
+    readonly property double rowHeight: Metrics.mm(13.8)
     readonly property double axisLeft: Math.min(width * 0.42, Metrics.mm(75))
-    readonly property double axisRight: width - Metrics.mm(4)
+    readonly property double pictureWidth: upright ? 0 : Metrics.mm(16.5)
+    readonly property bool upright: width < Metrics.mm(140)
+    readonly property double axisRight: width - Metrics.mm(2)
     readonly property double hour: Metrics.mm(16.27)
     readonly property int rowsShown: Math.max(0, Math.floor((height - said.height - axis.height - Metrics.mm(1)) / rowHeight))
     readonly property double rowsTop: axis.y - Math.min(rowsShown, shelf.count) * rowHeight
@@ -25,6 +27,12 @@ Item {
         id: letters
         font.family: Metrics.family
         font.pixelSize: Metrics.label
+    }
+    FontMetrics {
+        id: titles
+        font.family: Metrics.artworkFamily
+        font.italic: true
+        font.pixelSize: Metrics.labelName
     }
     Column {
         id: said
@@ -45,20 +53,6 @@ Item {
         }
     }
     Repeater {
-        model: root.shelf.hourPlaces
-
-        Rectangle {
-            required property double modelData
-
-            visible: root.rowsShown > 0 && x < root.axisRight
-            x: root.axisLeft + modelData * root.hour
-            y: root.rowsTop
-            width: Metrics.hairline
-            height: axis.y - y + Metrics.mm(1)
-            color: Theme.hair
-        }
-    }
-    Repeater {
         model: root.shelf
 
         Item {
@@ -74,6 +68,10 @@ Item {
             required property bool solid
             required property bool closed
             required property bool guessed
+            required property string title
+            required property double goneAt
+            required property pieceDrawing drawing
+            required property rect wet
             readonly property double begins: root.axisLeft + lead * root.hour
 
             visible: index < root.rowsShown
@@ -81,27 +79,39 @@ Item {
             width: root.width
             height: root.rowHeight
 
+            WetPiece {
+                visible: !root.upright
+                y: Metrics.mm(0.6)
+                width: root.pictureWidth
+                height: parent.height - 2 * y
+                drawing: row.drawing
+                wet: row.wet
+            }
             Column {
-                width: root.axisLeft - Metrics.mm(3)
+                x: root.upright ? 0 : root.pictureWidth + Metrics.mm(2)
+                width: root.axisLeft - Metrics.mm(3) - x
                 anchors.verticalCenter: parent.verticalCenter
 
-                ArtworkName {
-                    width: parent.width
-                    visible: text !== ""
-                    text: row.piece
-                    font.pixelSize: Metrics.labelName
-                    elide: Text.ElideRight
-                    wrapMode: Text.NoWrap
-                    lineHeight: 1
-                }
                 Row {
                     width: parent.width
                     spacing: Metrics.mm(1.5)
 
+                    ArtworkName {
+                        id: name
+                        readonly property double room: parent.width - (aside.visible ? aside.implicitWidth + parent.spacing : 0)
+
+                        visible: text !== ""
+                        // The whole title where it has room, or the word that stands for it on the shelf.
+                        text: titles.advanceWidth(row.title) <= room ? row.title : row.piece
+                        font.pixelSize: Metrics.labelName
+                        wrapMode: Text.NoWrap
+                        lineHeight: 1
+                    }
                     // Where the outline leaves no room before it, its words stand here.
                     Words {
                         id: aside
                         objectName: "brief"
+                        anchors.baseline: name.visible ? name.baseline : undefined
                         visible: !brief.visible
                         text: row.brief
                         color: row.window ? Theme.worked : Theme.calm
@@ -110,22 +120,24 @@ Item {
                         wrapMode: Text.NoWrap
                         lineHeight: 1
                     }
-                    Words {
-                        objectName: "rest"
-                        width: parent.width - (aside.visible ? aside.width + parent.spacing : 0)
-                        // The longest that has room, or the shortest.
-                        text: {
-                            let said = "";
-                            for (let i = 0; i < row.rests.length; ++i) {
-                                said = row.rests[i];
-                                if (letters.advanceWidth(said) < width)
-                                    break;
-                            }
-                            return said;
+                }
+                Words {
+                    objectName: "rest"
+                    width: parent.width
+                    // The longest that has room, or the shortest.
+                    text: {
+                        let said = "";
+                        for (let i = 0; i < row.rests.length; ++i) {
+                            if (row.rests[i] === "")
+                                break;
+                            said = row.rests[i];
+                            if (letters.advanceWidth(said) < width)
+                                break;
                         }
-                        font.pixelSize: Metrics.label
-                        lineHeight: 0.9
+                        return said;
                     }
+                    font.pixelSize: Metrics.label
+                    lineHeight: 0.9
                 }
             }
             WaitOutline {
@@ -158,6 +170,20 @@ Item {
                 wrapMode: Text.NoWrap
                 lineHeight: 1
             }
+            Words {
+                readonly property double ends: root.axisLeft + row.goneAt * root.hour + Metrics.mm(1)
+
+                objectName: "gone"
+                x: ends
+                y: brief.y
+                visible: row.goneAt > 0 && ends + width <= root.axisRight
+                text: qsTr("likely gone")
+                color: Theme.worked
+                font.bold: true
+                font.pixelSize: Metrics.label
+                wrapMode: Text.NoWrap
+                lineHeight: 1
+            }
             Rectangle {
                 visible: row.index > 0
                 width: parent.width
@@ -166,51 +192,24 @@ Item {
             }
         }
     }
-    Item {
+    HourAxis {
         id: axis
         y: root.height - height
-        width: root.width
-        height: Metrics.mm(8)
-
-        Rectangle {
-            x: root.axisLeft
-            width: root.axisRight - x
-            height: 4 * Metrics.hairline
-            color: Theme.ink
-        }
-        Words {
-            id: now
-            x: root.axisLeft - width / 2
-            y: Metrics.mm(1)
-            text: qsTr("now")
-            font.bold: true
-            font.pixelSize: Metrics.label
-            lineHeight: 1
-        }
-        Words {
-            visible: root.shelf.count > root.rowsShown
-            y: now.y
-            text: qsTr("and %1 more").arg(root.shelf.count - root.rowsShown)
-            color: Theme.quiet
-            font.pixelSize: Metrics.label
-            lineHeight: 1
-        }
-        Repeater {
-            model: root.shelf.hourNames
-
-            Words {
-                required property string modelData
-                required property int index
-                readonly property double place: root.shelf.hourPlaces[index] ?? 0
-
-                x: root.axisLeft + place * root.hour - width / 2
-                y: now.y
-                visible: x > now.x + now.width + Metrics.mm(0.6) && x + width <= root.width
-                text: modelData
-                color: Theme.quiet
-                font.pixelSize: Metrics.label
-                lineHeight: 1
-            }
-        }
+        // Behind the outlines.
+        z: -1
+        width: root.axisRight
+        height: implicitHeight
+        shelf: root.shelf
+        axisLeft: root.axisLeft
+        hour: root.hour
+        rise: root.rowsShown > 0 ? y - root.rowsTop : 0
+    }
+    Words {
+        visible: root.shelf.count > root.rowsShown
+        y: axis.y + axis.namesTop
+        text: qsTr("and %1 more").arg(root.shelf.count - root.rowsShown)
+        color: Theme.quiet
+        font.pixelSize: Metrics.label
+        lineHeight: 1
     }
 }

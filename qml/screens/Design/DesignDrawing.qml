@@ -6,64 +6,31 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The piece to scale: its face, whose borders and bands can be drawn by hand; its back as it is marked; the bevels cut
-// through, five times as large; and the steps that it takes.
-Item {
+// The piece to scale on its cloth, with its dimensions: its face, whose borders and bands can be drawn by hand; its back as
+// it is marked; the bevels cut through. Or the steps it takes, or all its measures.
+Rectangle {
     id: root
 
     required property DesignViewModel design
     readonly property bool ofSteps: design.view === DesignViewModel.Steps
+    readonly property bool ofSection: design.view === DesignViewModel.Section
+    readonly property bool ofMeasures: design.view === DesignViewModel.Measures
+    // What the foot has no room for: the room, and what cannot be foretold or is missing in stock.
+    readonly property string said: (design.comesTo.slice(design.tally.length) + "\n" + design.lacks).trim()
+    readonly property bool listed: ofSteps || ofMeasures
 
-    Row {
-        id: views
-        spacing: Metrics.deskGap
-        readonly property double keyWidth: (root.width - 3 * spacing) / 4
+    color: Theme.cloth
 
-        Repeater {
-            model: [
-                {
-                    "view": DesignViewModel.Face,
-                    "called": qsTr("Face")
-                },
-                {
-                    "view": DesignViewModel.Back,
-                    "called": qsTr("Back, marked")
-                },
-                {
-                    "view": DesignViewModel.Section,
-                    "called": qsTr("Bevels 5:1")
-                },
-                {
-                    "view": DesignViewModel.Steps,
-                    "called": qsTr("Steps")
-                }
-            ]
-
-            TouchKey {
-                id: viewKey
-
-                required property var modelData
-
-                width: views.keyWidth
-                height: Metrics.deskKey
-                legendSize: Metrics.deskLabel
-                offers: ScreenAction {
-                    name: "view" + viewKey.modelData.view
-                    text: viewKey.modelData.called
-                    chosen: root.design.view === viewKey.modelData.view
-                    onTriggered: root.design.look(viewKey.modelData.view)
-                }
-            }
-        }
-    }
     PieceView {
         id: piece
         objectName: "piece"
-        anchors.top: views.bottom
-        anchors.topMargin: Metrics.mm(2)
-        anchors.bottom: parent.bottom
-        width: parent.width
-        visible: !root.ofSteps
+        anchors.fill: parent
+        anchors.bottomMargin: Metrics.mm(6)
+        leftRoom: Metrics.mm(root.ofSection ? 20 : root.design.inInches ? 24 : 15)
+        rightRoom: Metrics.mm(root.ofSection ? 6 : root.design.inInches ? 38 : 24)
+        topRoom: Metrics.mm(9)
+        bottomRoom: Metrics.mm(10)
+        visible: !root.listed
         opacity: root.design.holds ? 1 : 0.45
         drawing: root.design.drawing
 
@@ -82,63 +49,47 @@ Item {
             onCanceled: root.design.letGo()
         }
     }
+    Repeater {
+        model: root.design.chains
+
+        DimensionChain {
+            anchors.fill: piece
+            visible: !root.listed && root.design.drawn && root.design.holds && root.design.dragged === ""
+            origin: piece.origin
+            scaling: piece.pixelsPerMm
+            drawn: piece.drawing.extent
+        }
+    }
+    Words {
+        anchors.right: parent.right
+        anchors.rightMargin: Metrics.mm(4)
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Metrics.mm(1)
+        visible: !root.listed && root.design.drawn
+        // The scale on the glass: "1 : 6.6", or "5.0 : 1" where it is larger than life.
+        readonly property double times: piece.pixelsPerMm / Metrics.dotsPerMm
+        readonly property string ratio: times >= 1 ? times.toFixed(1) + " : 1" : times > 0 ? "1 : " + (1 / times).toFixed(1) : ""
+        text: root.design.caption + ", " + ratio + ", " + (root.design.inInches ? qsTr("all in inches") : qsTr("all in mm"))
+        color: Theme.quiet
+        font.pixelSize: Metrics.deskLabel
+        wrapMode: Text.NoWrap
+    }
     Words {
         anchors.centerIn: piece
         width: parent.width * 0.8
-        visible: !root.ofSteps && !root.design.drawn
+        visible: !root.listed && !root.design.drawn
         horizontalAlignment: Text.AlignHCenter
         text: qsTr("The piece is drawn here, to scale, as soon as the size of the artwork is entered.")
         color: Theme.quiet
         font.pixelSize: Metrics.deskText
     }
-    ListView {
-        id: steps
-        anchors.top: views.bottom
-        anchors.topMargin: Metrics.mm(2)
-        anchors.bottom: parent.bottom
-        width: parent.width
-        visible: root.ofSteps
-        clip: true
-        model: root.design.steps
-        spacing: Metrics.mm(2)
-        boundsBehavior: Flickable.StopAtBounds
-
-        delegate: Item {
-            id: line
-
-            required property string title
-            required property string value
-            required property string note
-
-            width: steps.width
-            implicitHeight: technique.height + waits.height
-
-            Words {
-                id: technique
-                width: line.width - toll.width - Metrics.mm(2)
-                text: line.title
-                font.bold: true
-                font.pixelSize: Metrics.deskText
-            }
-            Words {
-                id: toll
-                anchors.right: line.right
-                anchors.rightMargin: Metrics.mm(1)
-                text: line.value
-                color: Theme.quiet
-                font.pixelSize: Metrics.deskLabel
-                wrapMode: Text.NoWrap
-            }
-            Words {
-                id: waits
-                anchors.top: technique.bottom
-                width: line.width
-                height: line.note !== "" ? implicitHeight : 0
-                visible: line.note !== ""
-                text: line.note
-                color: Theme.calm
-                font.pixelSize: Metrics.deskLabel
-            }
-        }
+    RowsPage {
+        anchors.fill: parent
+        anchors.margins: Metrics.mm(4)
+        visible: root.listed
+        rows: root.ofSteps ? root.design.steps : root.design.measures
+        name: "rows"
+        above: root.ofSteps ? root.said : ""
+        noteInk: root.ofSteps ? Theme.calm : Theme.quiet
     }
 }

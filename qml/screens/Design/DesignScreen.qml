@@ -7,15 +7,19 @@ import Mountwright.Forms
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// A design at the desk, with clean hands: the decisions on the left, the piece to scale on the right.
+// A design at the desk, with clean hands: the schedule of decisions, the fields of the one in hand on their card, and the
+// piece to scale beside them. On a tablet that stands upright the card lies beneath the piece.
 ScreenBase {
     id: root
 
     required property DesignViewModel design
-    readonly property double margin: Metrics.mm(3)
+    required property WatchViewModel watch
+    readonly property double margin: Metrics.deskMargin
     readonly property double distance: Metrics.deskDistance
+    readonly property bool upright: height > width
+    readonly property double under: head.y + head.height + Metrics.mm(1.5)
 
-    doneAction.enabled: editor.visible
+    doneAction.enabled: root.design.entering !== FormViewModel.Nothing
     actions: [
         ScreenAction {
             name: "undo"
@@ -32,15 +36,10 @@ ScreenBase {
             onTriggered: root.design.redo()
         },
         ScreenAction {
-            name: "again"
-            text: qsTr("For another picture")
-            place: ScreenAction.Foot
-            onTriggered: root.design.sameAgain()
-        },
-        ScreenAction {
             name: "toBench"
             text: qsTr("To the bench")
-            filled: root.design.complete
+            filled: true
+            enabled: root.design.complete
             place: ScreenAction.Foot
             onTriggered: {
                 if (root.design.toBench())
@@ -49,114 +48,138 @@ ScreenBase {
         }
     ]
 
-    TouchKey {
-        id: back
+    DesignHead {
+        id: head
         x: root.margin
-        y: root.margin
-        width: rail.width
-        height: Metrics.mm(11)
-        legendSize: Metrics.deskText
-        offers: ScreenAction {
-            name: "leaveDesign"
-            text: qsTr("Pieces")
-            onTriggered: root.leave()
+        y: Metrics.mm(2.4)
+        width: (root.upright ? root.width - root.margin : views.x) - Metrics.mm(3) - x
+        time: root.watch.time
+        title: root.design.title
+        about: root.design.about
+        onOver: root.leave()
+    }
+    Row {
+        id: views
+        x: root.upright ? card.x + Metrics.mm(1) : root.width - root.margin - width
+        y: root.upright ? root.under : head.y
+        spacing: root.upright ? Metrics.mm(1.5) : Metrics.deskGap
+
+        Repeater {
+            model: [
+                {
+                    "view": DesignViewModel.Face,
+                    "called": qsTr("Face")
+                },
+                {
+                    "view": DesignViewModel.Back,
+                    "called": qsTr("Back")
+                },
+                {
+                    "view": DesignViewModel.Section,
+                    "called": qsTr("Bevels")
+                },
+                {
+                    "view": DesignViewModel.Steps,
+                    "called": qsTr("Steps")
+                },
+                {
+                    "view": DesignViewModel.Measures,
+                    "called": qsTr("Measures")
+                }
+            ]
+
+            TouchKey {
+                id: viewKey
+
+                required property var modelData
+
+                width: letters.advanceWidth(viewKey.modelData.called) + Metrics.mm(root.upright ? 3.4 : 5)
+                height: Metrics.deskKey
+                margin: 0
+                legendSize: Metrics.deskText
+                offers: ScreenAction {
+                    name: "view" + viewKey.modelData.view
+                    text: viewKey.modelData.called
+                    chosen: root.design.view === viewKey.modelData.view
+                    onTriggered: root.design.look(viewKey.modelData.view)
+                }
+            }
         }
     }
-    Words {
-        id: title
-        anchors.verticalCenter: back.verticalCenter
-        x: fields.x
-        width: root.width - x - root.margin
-        text: root.design.title + (root.design.state === "" ? "" : "  ·  " + root.design.state)
+    FontMetrics {
+        id: letters
+        font.family: Metrics.family
         font.bold: true
-        font.pixelSize: Metrics.deskTitle
-        wrapMode: Text.NoWrap
-        elide: Text.ElideRight
+        font.pixelSize: Metrics.deskText
     }
     SectionRail {
         id: rail
         objectName: "rail"
-        x: root.margin
-        anchors.top: back.bottom
-        anchors.topMargin: Metrics.mm(2)
-        anchors.bottom: parent.bottom
-        anchors.bottomMargin: root.margin
-        width: Metrics.mm(54)
+        x: Metrics.mm(2)
+        y: root.under
+        width: Metrics.mm(48)
+        height: root.upright ? foot.y - Metrics.mm(2) - y : root.height - y - Metrics.mm(1)
         sections: root.design.sections
         onAsked: section => root.design.chooseSection(section)
     }
-    Item {
-        id: fields
-        x: rail.x + rail.width + Metrics.mm(4)
-        anchors.top: rail.top
-        anchors.bottom: rail.bottom
-        width: (root.width - x - root.margin) * 0.46
+    Rectangle {
+        id: card
+        x: rail.x + rail.width + Metrics.mm(1)
+        y: root.upright ? drawn.y + drawn.height : root.under
+        width: root.upright ? root.width - x : Metrics.mm(54)
+        height: foot.y - Metrics.mm(2) - y - conflict.height
+        color: Theme.card
 
         FieldList {
+            id: fields
             anchors.fill: parent
-            visible: root.design.entering === FormViewModel.Nothing
+            anchors.leftMargin: Metrics.mm(3.4)
+            anchors.rightMargin: Metrics.mm(3)
+            anchors.topMargin: Metrics.mm(2.4)
+            anchors.bottomMargin: Metrics.mm(1.4)
+            headed: false
+            ground: card.color
             form: root.design
         }
-        FieldEditor {
-            id: editor
-            anchors.fill: parent
-            visible: root.design.entering !== FormViewModel.Nothing
-            form: root.design
-        }
+    }
+    Rectangle {
+        anchors.fill: conflict
+        visible: conflict.visible
+        color: Theme.cloth
+    }
+    ConflictBox {
+        id: conflict
+        x: card.x
+        y: card.y + card.height
+        width: card.width
+        height: implicitHeight
+        design: root.design
     }
     DesignDrawing {
         id: drawn
-        x: fields.x + fields.width + Metrics.mm(4)
-        width: root.width - x - root.margin
-        anchors.top: rail.top
-        anchors.bottom: said.top
-        anchors.bottomMargin: Metrics.mm(2)
+        x: root.upright ? card.x : card.x + card.width
+        y: root.upright ? root.under + Metrics.deskKey + Metrics.mm(2) : root.under
+        width: root.width - x
+        height: root.upright ? root.height * 0.36 : foot.y - Metrics.mm(2) - y
         design: root.design
     }
-    Words {
-        id: said
-        x: drawn.x
-        width: drawn.width
-        anchors.bottom: keys.top
-        anchors.bottomMargin: Metrics.mm(2)
-        text: root.design.dragged !== "" ? root.design.dragged : refused ? root.design.refusal : root.design.lacks === "" ? root.design.comesTo : root.design.comesTo + "\n" + root.design.lacks
-        color: refused || root.design.dragged !== "" ? Theme.worked : Theme.quiet
-        font.bold: root.design.dragged !== ""
-        font.pixelSize: root.design.dragged !== "" ? Metrics.deskTitle : Metrics.deskLabel
-
-        readonly property bool refused: root.design.refusal !== "" && root.design.entering === FormViewModel.Nothing
-    }
-    Row {
-        id: keys
-        x: drawn.x
-        anchors.bottom: rail.bottom
-        spacing: Metrics.deskGap
-        readonly property double keyWidth: (drawn.width - 3 * spacing) / 4.4
-
-        ActionKeys {
-            area: root
-            place: ScreenAction.Foot
-
-            TouchKey {
-                required property ScreenAction modelData
-                readonly property bool onwards: modelData.name === "toBench"
-
-                offers: modelData
-                stays: true
-                width: keys.keyWidth * (onwards ? 1.4 : 1)
-                height: Metrics.mm(13)
-                legendSize: onwards ? Metrics.deskText : Metrics.deskLabel
-            }
-        }
+    DesignFoot {
+        id: foot
+        x: root.upright ? root.margin : card.x + Metrics.mm(3.4)
+        width: root.width - root.margin - x
+        y: root.height - Metrics.mm(2.4) - height
+        height: Math.max(implicitHeight, Metrics.deskKey)
+        design: root.design
+        area: root
     }
 
     // Enter and the pedal store the entry.
     function done() {
-        editor.keepAndGoOn();
+        fields.keepAndGoOn();
     }
     function back() {
-        if (editor.visible)
-            editor.stepBack();
+        if (root.design.entering !== FormViewModel.Nothing)
+            fields.stepBack();
         else
             leave();
     }

@@ -1,15 +1,23 @@
 import QtQuick
+import Mountwright.Components
 import Mountwright.Controls
 import Mountwright.Theme
+import Mountwright.ViewModels
 
-// One job as a key: its title, its progress, its running waits.
+// One job as a key: the piece as far as it has grown, which it is, how far it has come, what is done next, and what it
+// waits for.
 TouchKey {
     id: root
 
     required property int index
     required property string title
-    required property string where
-    required property string runs
+    required property string act
+    required property string wait
+    required property bool window
+    required property int done
+    required property int all
+    required property pieceDrawing picture
+    readonly property double inset: Metrics.mm(1.4)
 
     signal taken
 
@@ -20,30 +28,31 @@ TouchKey {
         onTriggered: root.taken()
     }
 
-    FitPane {
-        id: pane
-        anchors.fill: parent
-        anchors.margins: Metrics.mm(3)
-        key: root.title + root.where + root.runs
-        tightest: 2
+    Rectangle {
+        id: plate
+        x: root.inset
+        y: root.inset
+        width: Math.min(height, root.width * 0.3)
+        height: parent.height - 2 * y
+        color: Theme.cloth
 
-        Words {
-            width: parent.width
-            text: root.title
-            font.bold: true
-            font.pixelSize: pane.level === 0 ? Metrics.title : Metrics.text
+        PieceView {
+            anchors.fill: parent
+            anchors.margins: Metrics.mm(1.5)
+            drawing: root.picture
         }
-        Words {
-            width: parent.width
-            text: root.where
-            font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
-        }
-        Words {
-            width: parent.width
-            visible: text !== ""
-            text: root.runs
-            color: Theme.calm
-            font.pixelSize: pane.level < 2 ? Metrics.text : Metrics.label
-        }
+    }
+    StandingPane {
+        anchors.fill: parent
+        anchors.leftMargin: plate.x + plate.width + Metrics.mm(3)
+        anchors.topMargin: Metrics.mm(2)
+        anchors.rightMargin: Metrics.mm(3)
+        anchors.bottomMargin: Metrics.mm(2)
+        title: root.title.split(",")[0]
+        act: root.act
+        wait: root.wait
+        window: root.window
+        done: root.done
+        all: root.all
     }
 }

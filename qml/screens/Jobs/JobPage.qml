@@ -4,12 +4,14 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// One job off the bench: its progress, and what else can be done with it. Done goes to the bench with it.
+// One job off the bench: as far as it has grown, how it stands, and what else can be done with it. Done goes to the bench
+// with it.
 CornerFrame {
     id: root
 
     required property JobsModel jobs
     required property SettingsViewModel settings
+    required property WatchViewModel watch
 
     function done() {
         over();
@@ -31,35 +33,44 @@ CornerFrame {
         }
     ]
 
-    Column {
+    NowLine {
+        id: now
         width: parent.width
-        spacing: Metrics.mm(3)
+        time: root.watch.time
+    }
+    Rectangle {
+        id: plate
+        // It bleeds off the left edge.
+        x: -Metrics.mm(4)
+        y: now.height + Metrics.mm(2)
+        width: root.upright ? parent.width - x : Math.ceil(parent.width * 0.4) - x
+        height: root.upright ? Math.ceil(parent.height * 0.4) : parent.height - y
+        color: Theme.cloth
 
-        Words {
-            width: parent.width
-            text: root.jobs.chosenTitle
-            font.bold: true
-            font.pixelSize: Metrics.title
-        }
-        Words {
-            width: parent.width
-            text: root.jobs.chosenWhere
-        }
-        Words {
-            width: parent.width
-            visible: text !== ""
-            text: root.jobs.chosenRuns
-            color: Theme.calm
-        }
-        Words {
-            width: parent.width
-            text: root.settings.brief ? qsTr("Led the short way: a stretch of a stage at a time.") : qsTr("Led act by act.")
+        PieceView {
+            anchors.fill: parent
+            anchors.margins: Metrics.mm(3)
+            drawing: root.jobs.chosenPicture
         }
     }
+    StandingPane {
+        x: root.upright ? 0 : plate.x + plate.width + Metrics.mm(5)
+        y: root.upright ? plate.y + plate.height + Metrics.mm(3) : plate.y
+        width: parent.width - x
+        height: led.y - y - Metrics.mm(2)
+        title: root.jobs.chosenTitle
+        act: root.jobs.chosenAct
+        wait: root.jobs.chosenWait
+        window: root.jobs.chosenWindow
+        done: root.jobs.chosenDone
+        all: root.jobs.chosenAll
+    }
     Words {
+        id: led
         anchors.bottom: parent.bottom
-        width: parent.width
-        text: qsTr("Done: on the bench with it.")
+        anchors.right: parent.right
+        width: root.upright ? parent.width : parent.width - plate.x - plate.width - Metrics.mm(5)
+        text: (root.settings.brief ? qsTr("Led the short way, a stretch of a stage at a time.") : qsTr("Led act by act.")) + " " + qsTr("Done: on the bench with it.")
         color: Theme.quiet
         font.pixelSize: Metrics.label
     }

@@ -6,12 +6,13 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The jobs on this bench, two at a time.
+// The jobs on this bench, two at a time, each as a key.
 ScreenBase {
     id: root
 
     required property JobsModel jobs
     required property SettingsViewModel settings
+    required property WatchViewModel watch
 
     function done() {
         over();
@@ -42,21 +43,35 @@ ScreenBase {
 
     // On an upright tablet there is no room beside Back, so the keys are above it.
     readonly property bool upright: height > width
-    readonly property double rowHeight: ((upright ? keys.y : back.y) - Metrics.edge - 2 * Metrics.gap) / 2
+    readonly property double firstRow: now.y + now.height + Metrics.mm(1)
+    readonly property double rowHeight: ((upright ? keys.y : back.y) - firstRow - 2 * Metrics.gap) / 2
 
+    NowLine {
+        id: now
+        x: Metrics.mm(4)
+        y: Metrics.edge
+        width: root.width - 2 * x
+        time: root.watch.time
+        note: {
+            const parts = [qsTr("on this bench"), root.jobs.place];
+            return parts.filter(part => part !== "").join(", ");
+        }
+    }
     Words {
         visible: root.jobs.count === 0
         x: Metrics.mm(4)
-        y: Metrics.mm(6)
+        y: root.firstRow + (root.rowHeight - height) / 2
         width: root.width - 2 * x
-        text: qsTr("No job on this bench yet. Begin a piece at the desk.")
+        text: qsTr("No piece is on this bench yet. Begin one at the desk.")
+        font.bold: true
+        font.pixelSize: Metrics.act
     }
     Repeater {
         model: root.jobs
 
         JobKey {
             x: Metrics.edge
-            y: Metrics.edge + index * (root.rowHeight + Metrics.gap)
+            y: root.firstRow + index * (root.rowHeight + Metrics.gap)
             width: root.width - 2 * x
             height: root.rowHeight
             onTaken: {
@@ -81,14 +96,6 @@ ScreenBase {
         y: root.upright ? back.y - height - Metrics.gap : back.y + (back.height - height) / 2
         spacing: Metrics.gap
 
-        Words {
-            anchors.verticalCenter: parent.verticalCenter
-            visible: text !== ""
-            text: root.jobs.place
-            color: Theme.quiet
-            font.pixelSize: Metrics.label
-            wrapMode: Text.NoWrap
-        }
         ActionKeys {
             area: root
             place: ScreenAction.Foot

@@ -9,6 +9,8 @@ CornerFrame {
     id: root
 
     required property MadeViewModel made
+    required property WatchViewModel watch
+    required property string piece
     readonly property bool allSeen: pages.page + 1 >= pages.pages
 
     function turn() {
@@ -34,13 +36,13 @@ CornerFrame {
         onTriggered: root.turn()
     }
 
-    Words {
+    PageHead {
         id: heading
         width: parent.width
-        text: root.made.contradicted.length > 0 ? qsTr("Finished work no longer agrees") : qsTr("This follows from what you measured")
-        color: root.made.contradicted.length > 0 ? Theme.worked : Theme.ink
-        font.bold: true
-        font.pixelSize: Metrics.title
+        watch: root.watch
+        piece: root.piece
+        title: root.made.contradicted.length > 0 ? qsTr("Finished work no longer agrees") : qsTr("What follows from it")
+        where: root.made.contradicted.length > 0 ? qsTr("and what follows") : ""
     }
     PagedText {
         id: pages

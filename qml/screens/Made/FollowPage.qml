@@ -9,6 +9,8 @@ CornerFrame {
     id: root
 
     required property MadeViewModel made
+    required property WatchViewModel watch
+    required property string piece
 
     function done() {
         onwards();
@@ -26,12 +28,13 @@ CornerFrame {
         onTriggered: root.made.follow(!root.made.reveal)
     }
 
-    Words {
+    PageHead {
         id: heading
         width: parent.width
-        text: qsTr("The %1 board is still to be cut. What shall it keep?").arg(root.made.followBoard)
-        font.bold: true
-        font.pixelSize: Metrics.title
+        watch: root.watch
+        piece: root.piece
+        title: qsTr("What shall the %1 board keep?").arg(root.made.followBoard)
+        where: qsTr("it is still to be cut")
     }
     Row {
         anchors.top: heading.bottom

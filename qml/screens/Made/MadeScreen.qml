@@ -4,169 +4,186 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// A measure as made, keyed in. Done records the entry; without an entry it goes on.
+// A measure as made, set on the scale it is read from: where on the piece it is taken, the planned value with its
+// tolerance, what would come of each other value, and what follows from the one shown. Untouched it is as drawn.
 CornerFrame {
     id: root
 
     required property MadeViewModel made
+    required property WatchViewModel watch
+    required property string piece
     readonly property bool asks: made.question !== ""
-    shelfShown: !upright
+    // The measures this way of working asks for are over with this one.
+    readonly property bool lastAsked: made.left === 0
+    // What follows stands between the corners, or above them where there is no room.
+    readonly property double footTop: height - Metrics.edge - Metrics.corner - (upright ? Metrics.gap + Metrics.mm(23) : 0)
+    readonly property double keysTop: footTop - (upright ? Metrics.mm(3) : Metrics.gap) - Metrics.benchKey
 
-    function pass() {
-        if (!made.forward())
-            onwards();
-    }
-    function done() {
-        if (asks)
-            return;
-        if (!made.keyed)
-            onwards();
-        else if (made.keep() && made.over())
-            onwards();
-    }
-
-    // The measuring is over, after the last figure or without an entry.
+    // The measuring is over.
     signal onwards
+    signal digits
 
+    function done() {
+        if (lastAsked && !asks && made.finish())
+            onwards();
+    }
+    function next() {
+        if (made.next() && made.over())
+            onwards();
+    }
+
+    shelfShown: false
+    doneAction.enabled: lastAsked && !asks
     actions: [
         ScreenAction {
-            name: "agrees"
-            text: qsTr("As planned")
+            id: less
+            name: "less"
+            text: "− " + root.made.readingText
+            called: qsTr("Less")
             enabled: !root.asks
-            place: ScreenAction.AboveDone
-            onTriggered: root.made.agrees()
+            repeats: true
+            onTriggered: root.made.less()
         },
         ScreenAction {
-            name: "pass"
-            text: qsTr("Skip")
+            id: more
+            name: "more"
+            text: "+ " + root.made.readingText
+            called: qsTr("More")
             enabled: !root.asks
-            place: ScreenAction.AboveDone
-            by: ScreenAction.Forward
-            onTriggered: root.pass()
+            repeats: true
+            onTriggered: root.made.more()
         },
-        // While two measures contradict each other the glass asks which; the pedal leaves the question open.
         ScreenAction {
-            name: "leaveOpen"
-            text: qsTr("Skip")
+            id: digitsAction
+            name: "digits"
+            text: qsTr("Digits")
+            enabled: !root.asks
+            onTriggered: root.digits()
+        },
+        // Until the last of them pedal and keyboard go from measure to measure; then they mean Done.
+        ScreenAction {
+            id: nextAction
+            name: "next"
+            text: root.made.touched ? qsTr("Next") : qsTr("As drawn")
+            enabled: !root.asks
+            by: root.lastAsked ? ScreenAction.Nobody : ScreenAction.Enter | ScreenAction.Forward
+            onTriggered: root.next()
+        },
+        ScreenAction {
+            id: newer
+            name: "newer"
+            text: root.made.newer
             enabled: root.asks
-            place: ScreenAction.NoKey
-            by: ScreenAction.Forward
-            onTriggered: root.pass()
+            onTriggered: root.made.answer(true)
         },
         ScreenAction {
-            name: "units"
-            text: root.made.inches ? qsTr("In mm") : qsTr("In inches")
-            enabled: !root.asks
-            place: ScreenAction.AboveDone
-            onTriggered: root.made.turnUnits()
+            id: older
+            name: "older"
+            text: root.made.older
+            enabled: root.asks
+            onTriggered: root.made.answer(false)
         }
     ]
 
-    Column {
-        id: said
-        width: root.upright ? parent.width : pad.x - Metrics.mm(5)
-        spacing: Metrics.mm(1.5)
+    PageHead {
+        id: head
+        width: root.width - 2 * parent.x
+        watch: root.watch
+        piece: root.piece
+        note: root.made.place === "" ? "" : qsTr("no. %1").arg(root.made.place)
+        title: root.made.title
+        where: root.made.where
+        thing: root.made.thing
+        side: root.made.side
+        backUp: root.made.backUp
+    }
+    Rectangle {
+        id: plate
+        objectName: "plate"
+        x: -parent.x
+        y: head.height + Metrics.mm(1.4)
+        width: root.width
+        height: root.keysTop - parent.y - Metrics.mm(1) - y
+        color: Theme.cloth
 
-        Words {
-            width: parent.width
-            text: root.made.label
-            font.bold: true
-        }
-        Words {
-            width: parent.width
-            text: root.made.datum + (root.made.place === "" ? "" : " · " + root.made.place)
-            color: Theme.quiet
-            font.pixelSize: Metrics.label
-        }
-        StackedNumber {
-            objectName: "keyed"
-            whole: root.made.keyed ? root.made.whole : "…"
-            fraction: root.made.fraction
-            numerator: root.made.numerator
-            denominator: root.made.denominator
-            unit: root.made.unit
-            ink: root.made.keyed ? Theme.worked : Theme.quiet
-        }
-        Words {
-            width: parent.width
-            visible: text !== ""
-            text: root.made.measured + (root.made.measured !== "" && root.made.difference !== "" ? " · " : "") + root.made.difference
-            font.pixelSize: root.upright ? Metrics.label : Metrics.text
-            color: Theme.worked
-            font.bold: true
-        }
-        Words {
-            width: parent.width
-            text: root.made.computed
-            font.pixelSize: root.upright ? Metrics.label : Metrics.text
-        }
-        Words {
-            width: parent.width
-            visible: root.made.refusal === "" && !root.asks
-            text: root.made.tolerance
-            color: Theme.quiet
-            font.pixelSize: Metrics.label
-        }
-        Words {
-            width: parent.width
-            visible: text !== ""
-            text: root.asks ? root.made.question : root.made.refusal
-            color: Theme.worked
-            font.bold: true
-            font.pixelSize: Metrics.label
-        }
-    }
-    PieceView {
-        anchors.top: said.bottom
-        anchors.topMargin: Metrics.mm(2)
-        anchors.bottom: root.upright ? pad.top : parent.bottom
-        anchors.bottomMargin: root.upright ? Metrics.mm(2) : 0
-        width: said.width
-        visible: height > Metrics.mm(18)
-        drawing: root.made.drawing
-    }
-    NumberPad {
-        id: pad
-        x: root.upright ? 0 : parent.width - width - Metrics.mm(2)
-        y: root.upright ? parent.height - height : 0
-        visible: !root.asks
-        inches: root.made.inches
-        onDigit: number => root.made.digit(number)
-        onPart: root.made.part()
-        onErased: root.made.erase()
-    }
-    Column {
-        x: pad.x
-        y: pad.y
-        width: parent.width - x
-        visible: root.asks
-        spacing: Metrics.gap
+        // Where on the piece it is taken.
+        Rectangle {
+            id: place
+            visible: root.made.drawn && height > Metrics.mm(14)
+            x: Metrics.mm(4)
+            y: Metrics.mm(root.upright ? 2 : 4.5)
+            width: root.upright ? parent.width - 2 * x : Metrics.mm(31)
+            height: root.upright ? parent.height - measured.height - 2 * y : Math.min(Metrics.mm(31), parent.height - 2 * y)
+            color: Theme.card
 
-        TouchKey {
-            width: parent.width
-            height: Metrics.benchKey * 1.4
-            offers: ScreenAction {
-                name: "newer"
-                text: root.made.newer
-                enabled: root.asks
-                onTriggered: root.made.answer(true)
+            PieceView {
+                anchors.fill: parent
+                anchors.margins: Metrics.mm(1)
+                drawing: root.made.drawing
             }
         }
-        TouchKey {
-            width: parent.width
-            height: Metrics.benchKey * 1.4
-            offers: ScreenAction {
-                name: "older"
-                text: root.made.older
-                enabled: root.asks
-                onTriggered: root.made.answer(false)
+        Item {
+            id: measured
+            x: root.upright ? Metrics.mm(2) : place.visible ? place.x + place.width + Metrics.mm(5) : Metrics.mm(4)
+            y: parent.height - height
+            width: parent.width - x - Metrics.mm(root.upright ? 2 : 4)
+            height: rule.height + number.height + number.clear
+
+            Words {
+                id: drawn
+                objectName: "drawn"
+                width: parent.width * 0.4 - Metrics.mm(3)
+                anchors.bottom: rule.top
+                anchors.bottomMargin: Metrics.mm(0.6)
+                horizontalAlignment: Text.AlignRight
+                text: root.made.drawnText
+                color: Theme.quiet
+                font.pixelSize: root.upright ? Metrics.label : Metrics.text
+                wrapMode: Text.NoWrap
+                lineHeight: 1
+            }
+            StackedNumber {
+                id: number
+                objectName: "value"
+                x: parent.width * 0.4
+                // What lies below the digits may reach over the words of the bands; a fraction's lower digits may not.
+                readonly property double clear: fraction ? Metrics.mm(0.6) : -Metrics.mm(1.5)
+                y: rule.y - clear - height
+                wholeSize: fraction ? Metrics.figureLeast : Metrics.figure
+                whole: root.made.valueWhole
+                numerator: root.made.valueNumerator
+                denominator: root.made.valueDenominator
+                unit: root.made.valueUnit
+                ink: root.made.touched ? Theme.worked : Theme.quiet
+            }
+            RuleScale {
+                id: rule
+                objectName: "scale"
+                y: parent.height - height
+                width: parent.width
+                ticks: root.made.ticks
+                bands: root.made.bands
+                drawnAt: root.made.drawnAt
+                value: root.made.value
+                reading: Math.max(root.made.reading, 1e-6)
+                touched: root.made.touched
             }
         }
-        Words {
-            width: parent.width
-            text: qsTr("Back: measure again.")
-            color: Theme.quiet
-            font.pixelSize: Metrics.label
-        }
+    }
+    // Where two measures contradict each other: which is right.
+    KeyRow {
+        x: Metrics.edge - parent.x
+        y: root.keysTop - parent.y
+        width: root.width - 2 * Metrics.edge
+        legendSize: root.upright ? Metrics.text : Metrics.title
+        offered: root.asks ? [newer, older] : [less, more, digitsAction, nextAction]
+    }
+    MadeFoot {
+        x: Metrics.edge + (root.upright ? 0 : Metrics.corner + Metrics.gap) - parent.x
+        y: root.footTop - parent.y
+        width: root.width - 2 * (x + parent.x)
+        height: root.upright ? Metrics.mm(23) : Metrics.corner
+        made: root.made
+        shelf: root.shelf
     }
 }

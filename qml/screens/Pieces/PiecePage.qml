@@ -6,7 +6,8 @@ import Mountwright.Controls
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// One piece at the desk: its picture, its progress, and all that can be done with it.
+// One piece at the desk: as it has grown; how far it is, what comes next and what runs; what today still holds and what is
+// to be bought for it; and what can be done with it, in the order in which it is wanted.
 DeskFrame {
     id: root
 
@@ -17,26 +18,19 @@ DeskFrame {
     place: ""
 
     readonly property bool begun: !pieces.chosenDesign
+    readonly property bool wide: width > height
+    readonly property double column: wide ? (width - 2 * Metrics.deskMargin - 2 * gap) / 3 : (width - 2 * Metrics.deskMargin - gap) / 2
+    readonly property double gap: Metrics.mm(5)
 
     actions: [
         ScreenAction {
             name: "goOn"
-            text: root.begun ? qsTr("To the bench") : qsTr("Go on designing")
+            text: qsTr("Go on designing")
             filled: true
+            enabled: !root.begun
             place: ScreenAction.Foot
             onTriggered: {
-                if (root.begun)
-                    root.over();
-                else if (root.design.openDesign(root.pieces.chosenId))
-                    root.asked("design");
-            }
-        },
-        ScreenAction {
-            name: "again"
-            text: qsTr("For another picture")
-            place: ScreenAction.Foot
-            onTriggered: {
-                if (root.design.beginAgain(root.pieces.chosenId))
+                if (root.design.openDesign(root.pieces.chosenId))
                     root.asked("design");
             }
         },
@@ -69,6 +63,15 @@ DeskFrame {
             onTriggered: root.pieces.onceMore()
         },
         ScreenAction {
+            name: "again"
+            text: qsTr("For another picture")
+            place: ScreenAction.Foot
+            onTriggered: {
+                if (root.design.beginAgain(root.pieces.chosenId))
+                    root.asked("design");
+            }
+        },
+        ScreenAction {
             name: "handOver"
             text: qsTr("As a file")
             enabled: root.begun
@@ -83,55 +86,74 @@ DeskFrame {
         }
     ]
 
-    PieceView {
-        id: picture
-        width: parent.width * 0.52
-        height: parent.height
-        drawing: root.pieces.chosenPicture
+    FontMetrics {
+        id: letters
+        font.family: Metrics.family
+        font.bold: true
+        font.pixelSize: Metrics.deskText
     }
-    Column {
-        anchors.left: picture.right
-        anchors.leftMargin: Metrics.mm(6)
-        anchors.right: parent.right
-        spacing: Metrics.mm(2)
+    Rectangle {
+        id: plate
+        width: root.column
+        height: root.wide ? parent.height - keys.height - Metrics.mm(3) : Metrics.mm(108)
+        color: Theme.cloth
 
-        Words {
+        PieceView {
+            anchors.fill: parent
+            anchors.margins: Metrics.mm(3)
+            drawing: root.pieces.chosenPicture
+        }
+    }
+    FitPane {
+        id: standing
+        x: root.column + root.gap
+        width: root.column
+        height: plate.height
+        key: root.pieces.chosenId + root.pieces.said + root.pieces.waits.count
+        tightest: 3
+        spacing: Metrics.mm(1.6)
+
+        ArtworkName {
             width: parent.width
             text: root.pieces.chosenTitle
+            font.pixelSize: Math.ceil(Metrics.deskTitle * Metrics.serif)
+        }
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: {
+                const parts = [root.pieces.chosenOf, root.pieces.chosenDue];
+                return parts.filter(part => part !== "").join("\n");
+            }
+            color: Theme.quiet
+            font.pixelSize: Metrics.deskText
+        }
+        ProgressRule {
+            width: parent.width
+            visible: root.pieces.chosenAll > 0
+            done: root.pieces.chosenDone
+            all: root.pieces.chosenAll
+        }
+        Words {
+            width: parent.width
+            visible: root.pieces.chosenAll > 0
+            text: {
+                const parts = [qsTr("%1 of %2 steps").arg(root.pieces.chosenDone).arg(root.pieces.chosenAll), root.pieces.chosenHands];
+                return parts.filter(part => part !== "").join(" · ");
+            }
+            font.pixelSize: Metrics.deskText
+        }
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: root.pieces.chosenReady
+            font.pixelSize: Metrics.deskText
+        }
+        Words {
+            width: parent.width
+            text: root.pieces.chosenAct
             font.bold: true
             font.pixelSize: Metrics.deskTitle
-        }
-        Words {
-            width: parent.width
-            visible: text !== ""
-            text: root.pieces.chosenOf
-            color: Theme.quiet
-            font.pixelSize: Metrics.deskText
-        }
-        Words {
-            width: parent.width
-            text: root.pieces.chosenWhere
-            font.pixelSize: Metrics.deskText
-        }
-        Words {
-            width: parent.width
-            visible: text !== ""
-            text: root.pieces.chosenAhead
-            font.pixelSize: Metrics.deskText
-        }
-        Words {
-            width: parent.width
-            visible: text !== ""
-            text: root.pieces.chosenRuns
-            color: Theme.calm
-            font.pixelSize: Metrics.deskText
-        }
-        Words {
-            width: parent.width
-            visible: text !== ""
-            text: root.pieces.chosenDue
-            color: Theme.quiet
-            font.pixelSize: Metrics.deskText
         }
         Words {
             width: parent.width
@@ -141,12 +163,44 @@ DeskFrame {
             font.bold: true
             font.pixelSize: Metrics.deskText
         }
+        PieceRows {
+            width: parent.width
+            heading: qsTr("It waits for")
+            valueInk: Theme.calm
+            rows: root.pieces.waits
+            most: [4, 3, 2, 1][standing.level]
+            noted: standing.level < 2
+        }
+    }
+    FitPane {
+        id: lists
+        x: root.wide ? 2 * (root.column + root.gap) : 0
+        y: root.wide ? 0 : plate.height + Metrics.mm(4)
+        width: root.wide ? root.column : parent.width
+        height: root.wide ? plate.height : keys.y - y - Metrics.mm(3)
+        key: root.pieces.chosenId + root.pieces.today.count + "/" + root.pieces.wants.count
+        tightest: 6
+        spacing: Metrics.mm(4)
+
+        PieceRows {
+            width: parent.width
+            visible: root.pieces.chosenReady !== ""
+            heading: qsTr("Today, going on from now")
+            rows: root.pieces.today
+            none: qsTr("Nothing by hand today.")
+            most: [8, 6, 5, 5, 4, 3, 2][lists.level]
+        }
+        PieceRows {
+            width: parent.width
+            rows: root.pieces.wants
+            most: [12, 8, 6, 8, 6, 5, 3][lists.level]
+            noted: lists.level < 3
+        }
     }
     Flow {
-        anchors.left: picture.right
-        anchors.leftMargin: Metrics.mm(6)
-        anchors.right: parent.right
+        id: keys
         anchors.bottom: parent.bottom
+        width: parent.width
         spacing: Metrics.deskGap
 
         ActionKeys {
@@ -157,9 +211,10 @@ DeskFrame {
                 required property ScreenAction modelData
 
                 offers: modelData
-                width: Metrics.mm(44)
-                height: Metrics.mm(14)
+                width: Math.ceil(letters.advanceWidth(legend)) + Metrics.mm(6)
+                height: Metrics.deskKey
                 legendSize: Metrics.deskText
+                margin: 0
             }
         }
     }

@@ -43,12 +43,11 @@ DeskFrame {
         }
     ]
 
-    Words {
+    ArtworkName {
         id: heading
         width: parent.width
         text: root.renewal.title
-        font.bold: true
-        font.pixelSize: Metrics.deskTitle
+        font.pixelSize: Math.ceil(Metrics.deskTitle * Metrics.serif)
     }
     Words {
         id: reason
@@ -60,11 +59,43 @@ DeskFrame {
         color: Theme.quiet
         font.pixelSize: Metrics.deskText
     }
-    ListView {
+    Column {
+        id: choice
         anchors.top: reason.visible ? reason.bottom : heading.bottom
         anchors.topMargin: Metrics.mm(3)
-        anchors.bottom: foot.top
-        anchors.bottomMargin: Metrics.mm(3)
+        width: parent.width
+        spacing: Metrics.mm(3)
+
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: root.renewal.said
+            color: root.renewal.offered ? Theme.worked : Theme.calm
+            font.bold: true
+            font.pixelSize: Metrics.deskText
+        }
+        Row {
+            spacing: Metrics.deskGap
+
+            ActionKeys {
+                area: root
+                place: ScreenAction.Foot
+
+                TouchKey {
+                    required property ScreenAction modelData
+
+                    offers: modelData
+                    width: Metrics.mm(52)
+                    height: Metrics.deskKey
+                    legendSize: Metrics.deskText
+                }
+            }
+        }
+    }
+    ListView {
+        anchors.top: choice.bottom
+        anchors.topMargin: Metrics.mm(4)
+        anchors.bottom: parent.bottom
         width: parent.width
         clip: true
         model: root.renewal.rows
@@ -89,38 +120,6 @@ DeskFrame {
                 width: difference.width
                 text: difference.note
                 font.pixelSize: Metrics.deskText
-            }
-        }
-    }
-    Column {
-        id: foot
-        anchors.bottom: parent.bottom
-        width: parent.width
-        spacing: Metrics.mm(3)
-
-        Words {
-            width: parent.width
-            visible: text !== ""
-            text: root.renewal.said
-            color: root.renewal.offered ? Theme.worked : Theme.calm
-            font.bold: true
-            font.pixelSize: Metrics.deskText
-        }
-        Row {
-            spacing: Metrics.deskGap
-
-            ActionKeys {
-                area: root
-                place: ScreenAction.Foot
-
-                TouchKey {
-                    required property ScreenAction modelData
-
-                    offers: modelData
-                    width: Metrics.mm(52)
-                    height: Metrics.mm(14)
-                    legendSize: Metrics.deskText
-                }
             }
         }
     }

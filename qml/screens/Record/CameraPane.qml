@@ -16,16 +16,15 @@ Item {
     visible: camera.up
 
     CameraItem {
-        anchors.top: parent.top
-        anchors.bottom: still.top
-        anchors.bottomMargin: Metrics.mm(2)
+        visible: root.camera.live
+        height: still.y - Metrics.mm(2)
         width: parent.width
         camera: root.camera
     }
     Words {
         id: still
-        anchors.bottom: shutter.top
-        anchors.bottomMargin: text === "" ? 0 : Metrics.mm(2)
+        // Where there is nothing to see it stands at the top, and its keys with it.
+        y: root.camera.live ? shutter.y - (text === "" ? 0 : height + Metrics.mm(2)) : 0
         width: parent.width
         height: text === "" ? 0 : implicitHeight
         text: root.camera.said
@@ -33,7 +32,7 @@ Item {
     }
     Flow {
         id: shutter
-        anchors.bottom: parent.bottom
+        y: root.camera.live ? parent.height - height : still.height + Metrics.mm(3)
         width: parent.width
         spacing: Metrics.deskGap
 

@@ -2,7 +2,7 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// One event of the record, or one line of a sheet that goes with the piece.
+// One line of the record: what happened, and when; of a step from when to when.
 Column {
     id: root
 
@@ -14,7 +14,6 @@ Column {
     required property string problem
     required property bool chosen
     required property string picture
-    property bool opens: true
 
     signal asked(int row)
 
@@ -31,8 +30,7 @@ Column {
     TouchKey {
         id: key
         width: root.width
-        height: Math.max(Metrics.deskKey, said.height + Metrics.mm(2))
-        framed: root.opens
+        height: Math.max(Metrics.deskKey, said.height + Metrics.mm(3.4))
         legend: ""
         offers: ScreenAction {
             name: "line" + root.index
@@ -44,7 +42,7 @@ Column {
         Image {
             id: small
             anchors.verticalCenter: parent.verticalCenter
-            x: Metrics.mm(1)
+            x: Metrics.mm(1.6)
             width: root.picture === "" ? 0 : Metrics.mm(12)
             height: width
             sourceSize.width: width
@@ -56,7 +54,7 @@ Column {
         Column {
             id: said
             anchors.verticalCenter: parent.verticalCenter
-            x: small.x + small.width + Metrics.mm(1)
+            x: small.x + small.width + Metrics.mm(0.8)
             width: parent.width - x - when.width - Metrics.mm(5)
 
             Words {
@@ -86,12 +84,12 @@ Column {
             id: when
             anchors.verticalCenter: parent.verticalCenter
             anchors.right: parent.right
-            anchors.rightMargin: Metrics.mm(2)
-            width: Math.min(implicitWidth, root.width * 0.3)
+            anchors.rightMargin: Metrics.mm(2.4)
+            width: Math.min(implicitWidth, root.width * 0.36)
             horizontalAlignment: Text.AlignRight
             text: root.value
             color: key.hintInk
-            font.pixelSize: Metrics.deskLabel
+            font.pixelSize: Metrics.deskText
         }
     }
 }

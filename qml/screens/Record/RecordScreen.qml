@@ -69,11 +69,15 @@ DeskFrame {
                 }
             ]
 
-            DeskKey {
+            TouchKey {
                 id: pageKey
 
                 required property var modelData
 
+                width: Math.ceil(letters.advanceWidth(legend)) + Metrics.mm(8)
+                height: Metrics.deskKey
+                legendSize: Metrics.deskText
+                margin: 0
                 offers: ScreenAction {
                     name: "page" + pageKey.modelData.page
                     text: pageKey.modelData.called
@@ -83,32 +87,56 @@ DeskFrame {
             }
         }
     }
-    Words {
-        anchors.left: pages.right
-        anchors.leftMargin: Metrics.mm(4)
-        anchors.right: parent.right
-        anchors.verticalCenter: pages.verticalCenter
-        text: root.record.title
+    FontMetrics {
+        id: letters
+        font.family: Metrics.family
         font.bold: true
-        font.pixelSize: Metrics.deskTitle
+        font.pixelSize: Metrics.deskText
+    }
+    ArtworkName {
+        id: name
+        // On a tablet that stands it has a line of its own.
+        readonly property bool below: root.width < Metrics.mm(180)
+        x: below ? 0 : pages.width + Metrics.mm(4)
+        y: below ? pages.height + Metrics.mm(1) : (pages.height - height) / 2
+        width: parent.width - x
+        text: root.record.title.split(",")[0]
+        font.pixelSize: Metrics.deskName
         maximumLineCount: 2
         elide: Text.ElideRight
+        lineHeight: 0.8
     }
     ListView {
         id: list
-        anchors.top: pages.bottom
+        anchors.top: name.below ? name.bottom : pages.bottom
         anchors.topMargin: Metrics.mm(3)
         anchors.bottom: parent.bottom
-        width: root.happened ? parent.width * 0.56 : parent.width
+        width: parent.width * 0.56
+        visible: root.happened
         clip: true
-        model: root.record.rows
+        model: root.happened ? root.record.rows : null
         spacing: Metrics.mm(1.5)
         boundsBehavior: Flickable.StopAtBounds
 
         delegate: RecordLine {
             width: list.width
-            opens: root.happened
             onAsked: row => entry.choose(row)
+        }
+    }
+    ListView {
+        id: sheet
+        anchors.top: name.below ? name.bottom : pages.bottom
+        anchors.topMargin: Metrics.mm(1)
+        anchors.bottom: parent.bottom
+        width: parent.width
+        visible: !root.happened
+        clip: true
+        model: root.happened ? null : root.record.rows
+        spacing: Metrics.mm(1)
+        boundsBehavior: Flickable.StopAtBounds
+
+        delegate: SheetLine {
+            width: sheet.width
         }
     }
     Item {

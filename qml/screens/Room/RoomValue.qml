@@ -2,34 +2,23 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// One of the two values, underlined where the keys change it.
-Column {
+// One of the two values, as a key that chooses it; the chosen one is sunk, and the pad writes into it.
+TouchKey {
     id: root
 
     required property string caption
     required property string value
     required property bool chosen
+    signal asked
 
-    spacing: Metrics.mm(1)
-
-    Words {
-        text: root.caption
-        color: root.chosen ? Theme.ink : Theme.quiet
-        font.pixelSize: Metrics.label
-        font.bold: root.chosen
-        wrapMode: Text.NoWrap
-    }
-    Words {
-        id: number
+    height: Metrics.benchKey
+    legendSize: Metrics.title
+    offers: ScreenAction {
+        name: root.objectName
         text: root.value
-        color: root.chosen ? Theme.ink : Theme.quiet
-        font.pixelSize: Metrics.figureLeast
-        font.bold: true
-        wrapMode: Text.NoWrap
-    }
-    Rectangle {
-        width: number.implicitWidth
-        height: Metrics.mm(1)
-        color: root.chosen ? Theme.worked : "transparent"
+        called: "%1, %2".arg(root.caption).arg(root.value)
+        hint: root.caption
+        chosen: root.chosen
+        onTriggered: root.asked()
     }
 }

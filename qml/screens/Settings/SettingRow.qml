@@ -2,8 +2,8 @@ import QtQuick
 import Mountwright.Controls
 import Mountwright.Theme
 
-// One setting: its name and meaning on the left, its keys on the right.
-Item {
+// One setting: its name and meaning, and below them its keys.
+Column {
     id: root
 
     required property string called
@@ -11,38 +11,25 @@ Item {
     property bool grave: false
     default property alias content: keys.data
 
-    height: Math.max(keys.height, said.height) + Metrics.mm(3)
+    spacing: Metrics.mm(1)
 
-    Column {
-        id: said
-        anchors.verticalCenter: parent.verticalCenter
-        width: parent.width - keys.width - Metrics.mm(6)
-
-        Words {
-            width: parent.width
-            text: root.called
-            font.bold: true
-            font.pixelSize: Metrics.deskTitle
-        }
-        Words {
-            width: parent.width
-            visible: text !== ""
-            text: root.meaning
-            color: root.grave ? Theme.worked : Theme.quiet
-            font.bold: root.grave
-            font.pixelSize: Metrics.deskText
-        }
-    }
-    Row {
-        id: keys
-        anchors.right: parent.right
-        anchors.verticalCenter: parent.verticalCenter
-        spacing: Metrics.deskGap
-    }
-    Rectangle {
-        anchors.bottom: parent.bottom
+    Words {
         width: parent.width
-        height: Metrics.hairline
-        color: Theme.hair
+        text: root.called
+        font.bold: true
+        font.pixelSize: Metrics.deskTitle
+    }
+    Words {
+        width: parent.width
+        visible: text !== ""
+        text: root.meaning
+        color: root.grave ? Theme.worked : Theme.quiet
+        font.bold: root.grave
+        font.pixelSize: Metrics.deskText
+    }
+    Flow {
+        id: keys
+        width: parent.width
+        spacing: Metrics.deskGap
     }
 }

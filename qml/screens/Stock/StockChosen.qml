@@ -13,6 +13,7 @@ Item {
     required property ActionArea area
 
     Column {
+        id: told
         width: parent.width
         spacing: Metrics.mm(2)
 
@@ -27,6 +28,12 @@ Item {
             width: parent.width
             visible: text !== ""
             text: root.stock.chosenSays
+            font.pixelSize: Metrics.deskText
+        }
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: root.stock.chosenServes
             font.pixelSize: Metrics.deskText
         }
         Words {
@@ -47,7 +54,8 @@ Item {
         }
     }
     Flow {
-        anchors.bottom: parent.bottom
+        anchors.top: told.bottom
+        anchors.topMargin: Metrics.mm(4)
         width: parent.width
         spacing: Metrics.deskGap
 

@@ -12,26 +12,20 @@ Item {
     readonly property bool enters: stock.entering !== FormViewModel.Nothing
 
     function keepAndGoOn() {
-        editor.keepAndGoOn();
+        fields.keepAndGoOn();
     }
     function stepBack() {
         if (enters)
-            editor.stepBack();
+            fields.stepBack();
         else
             stock.closeForm();
     }
 
     FieldList {
+        id: fields
         anchors.top: parent.top
-        anchors.bottom: refused.top
+        anchors.bottom: root.enters ? parent.bottom : refused.top
         width: parent.width
-        visible: !root.enters
-        form: root.stock
-    }
-    FieldEditor {
-        id: editor
-        anchors.fill: parent
-        visible: root.enters
         form: root.stock
     }
     Words {

@@ -3,4 +3,5 @@ import Mountwright.Theme
 
 DeskKey {
     width: Metrics.mm(36)
+    height: Metrics.deskKey
 }

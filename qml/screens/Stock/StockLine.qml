@@ -29,7 +29,7 @@ Column {
     TouchKey {
         id: key
         width: root.width
-        height: Math.max(Metrics.deskKey, said.height + Metrics.mm(2))
+        height: Math.max(Metrics.deskKey, said.height + Metrics.mm(4))
         legend: ""
         offers: ScreenAction {
             name: "stock" + root.index
@@ -41,8 +41,8 @@ Column {
         Column {
             id: said
             anchors.verticalCenter: parent.verticalCenter
-            x: Metrics.mm(2)
-            width: parent.width - amount.width - Metrics.mm(7)
+            x: Metrics.mm(2.4)
+            width: parent.width - 2 * x - (amount.text === "" ? 0 : amount.width + Metrics.mm(3))
 
             Words {
                 width: said.width
@@ -63,10 +63,9 @@ Column {
             id: amount
             anchors.verticalCenter: parent.verticalCenter
             anchors.right: parent.right
-            anchors.rightMargin: Metrics.mm(2)
+            anchors.rightMargin: Metrics.mm(2.4)
             text: root.value
             color: key.hintInk
-            font.bold: true
             font.pixelSize: Metrics.deskText
             wrapMode: Text.NoWrap
         }

@@ -61,7 +61,7 @@ DeskFrame {
         },
         ScreenAction {
             name: "gone"
-            text: root.stock.chosenSort === StockViewModel.Batch ? qsTr("Finished") : root.stock.chosenSort === StockViewModel.Offcut ? qsTr("Gone") : qsTr("Removed")
+            text: root.stock.chosenSort === StockViewModel.Batch ? qsTr("Used up") : root.stock.chosenSort === StockViewModel.Offcut ? qsTr("Gone") : qsTr("Take off the list")
             enabled: root.picked
             place: ScreenAction.Foot
             onTriggered: root.stock.gone()

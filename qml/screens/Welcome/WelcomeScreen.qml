@@ -25,44 +25,53 @@ ScreenBase {
         property int shown: 0
         required property string question
         property string why: ""
+        // Shown as the bench shows it, between what is said and the answers.
         default property alias answers: keys.data
+        property alias sample: shownAs.data
 
         visible: shown === number
+        anchors.verticalCenter: parent.verticalCenter
         width: parent.width - 2 * x
         x: Metrics.mm(14)
-        spacing: Metrics.mm(5)
+        spacing: Metrics.mm(6)
 
         Words {
             width: one.width
             text: one.question
             font.bold: true
-            font.pixelSize: Metrics.title
+            font.pixelSize: Metrics.act
         }
         Words {
             width: one.width
             visible: text !== ""
             text: one.why
         }
-        Row {
+        Column {
+            id: shownAs
+            width: one.width
+            visible: children.length > 0
+        }
+        Flow {
             id: keys
+            width: one.width
             spacing: Metrics.gap
         }
     }
     component Answer: TouchKey {
-        width: Metrics.mm(48)
-        height: Metrics.benchKey
+        width: Metrics.mm(54)
+        height: Metrics.corner
     }
 
     Words {
         id: heading
         x: Metrics.mm(14)
-        y: Metrics.mm(8)
-        text: qsTr("Mountwright  ·  %1 of %2").arg(root.page + 1).arg(root.pages)
+        y: Metrics.mm(6)
+        text: qsTr("Mountwright, %1 of %2").arg(root.page + 1).arg(root.pages)
         color: Theme.quiet
+        font.pixelSize: Metrics.label
     }
     Item {
         anchors.top: heading.bottom
-        anchors.topMargin: Metrics.mm(10)
         anchors.bottom: passOver.top
         width: parent.width
 
@@ -75,6 +84,7 @@ ScreenBase {
                 offers: ScreenAction {
                     name: "millimetres"
                     text: qsTr("Millimetres")
+                    hint: qsTr("316.5 mm")
                     chosen: !root.settings.inches
                     enabled: root.page === 0
                     onTriggered: {
@@ -87,6 +97,7 @@ ScreenBase {
                 offers: ScreenAction {
                     name: "inches"
                     text: qsTr("Inches")
+                    hint: qsTr("12 15/32 in")
                     chosen: root.settings.inches
                     enabled: root.page === 0
                     onTriggered: {
@@ -100,7 +111,20 @@ ScreenBase {
             number: 1
             shown: root.page
             question: qsTr("Stand at the bench. Can you read this with ease?")
-            why: qsTr("Cut the window, 316.5 mm, along the steel rule. The tablet stands %1 from your eyes: letters grow with the distance.").arg(root.settings.distanceText)
+            why: qsTr("Letters for %1, from your eyes to the tablet.").arg(root.settings.distanceText)
+            sample: [
+                Words {
+                    text: qsTr("Cut the window")
+                    font.bold: true
+                    font.pixelSize: Metrics.act
+                },
+                StackedNumber {
+                    whole: root.settings.inches ? "12" : "316.5"
+                    numerator: root.settings.inches ? "15" : ""
+                    denominator: root.settings.inches ? "32" : ""
+                    unit: root.settings.inches ? qsTr("in") : qsTr("mm")
+                }
+            ]
 
             Answer {
                 offers: ScreenAction {
@@ -146,6 +170,7 @@ ScreenBase {
                 offers: ScreenAction {
                     name: "hearsIt"
                     text: root.settings.sound !== "" ? qsTr("Go on") : qsTr("I hear it")
+                    sign: root.settings.sound !== "" ? "" : "heard"
                     filled: true
                     enabled: root.page === 2
                     onTriggered: root.page = 3
@@ -156,12 +181,12 @@ ScreenBase {
             number: 3
             shown: root.page
             question: qsTr("Where shall we begin?")
-            why: qsTr("The demo job is a chart under two boards, with a paper band and scattered leaf: every step can be tried on it. Nothing you do there is a real piece.")
+            why: qsTr("The piece to try is a chart under two boards, with a paper band and scattered leaf. Every step can be tried on it, and nothing is spoiled.")
 
             Answer {
                 offers: ScreenAction {
                     name: "demo"
-                    text: qsTr("The demo job")
+                    text: qsTr("A piece to try")
                     filled: true
                     enabled: root.page === 3 && root.settings.hasDemo
                     onTriggered: {
@@ -193,7 +218,7 @@ ScreenBase {
         anchors.right: parent.right
         anchors.rightMargin: Metrics.mm(6)
         anchors.verticalCenter: passOver.verticalCenter
-        text: root.settings.refusal !== "" ? root.settings.refusal : qsTr("All of it can be set again: Jobs, then Desk, then This tablet.")
+        text: root.settings.refusal !== "" ? root.settings.refusal : qsTr("All of it can be set again at the desk, under This tablet.")
         color: root.settings.refusal !== "" ? Theme.worked : Theme.quiet
         font.pixelSize: Metrics.label
     }

@@ -46,30 +46,9 @@ TEST_CASE("each step begins at its own first number, whichever was looked at las
   const Value first = bench.state();
   REQUIRE(numberOf(first, "numbers") > 1);
   const std::string step = textOf(first, "step");
-  SECTION("gone through by touch, and back to the step") {
-    bench.press("Number");
-    bench.letGuardPass();
-    bench.press("›");
+  SECTION("turned in place, and the act done at its second") {
+    bench.press("Next");
     REQUIRE(numberOf(bench.state(), "number") == 1);
-    bench.press("Step");
-    CHECK(numberOf(bench.state(), "number") == 0);
-    // And again from its beginning.
-    bench.letGuardPass();
-    bench.press("Number");
-    CHECK(numberOf(bench.state(), "number") == 0);
-  }
-  SECTION("gone through by pedal, past the last one") {
-    bench.press("Number");
-    bench.letGuardPass();
-    for (int i = 0; i < 10 && textOf(bench.state(), "screen") == "number"; ++i) bench.key("Page_Down");
-    CHECK(textOf(bench.state(), "screen") == "bench");
-    CHECK(textOf(bench.state(), "step") == step);
-    CHECK(numberOf(bench.state(), "number") == 0);
-  }
-  SECTION("done from the number's own screen") {
-    bench.press("Number");
-    bench.letGuardPass();
-    bench.press("›");
     for (int i = 0; i < 6 && textOf(bench.state(), "step") == step; ++i) {
       bench.letGuardPass();
       bench.press("Done");
@@ -77,56 +56,80 @@ TEST_CASE("each step begins at its own first number, whichever was looked at las
     CHECK(textOf(bench.state(), "step") != step);
     CHECK(numberOf(bench.state(), "number") == 0);
   }
+  SECTION("read from afar, one press away, and turned there by pedal, past the last one") {
+    bench.press("From afar");
+    REQUIRE(textOf(bench.state(), "screen") == "far");
+    bench.letGuardPass();
+    bench.key("Page_Down");
+    CHECK(numberOf(bench.state(), "number") == 1);
+    for (int i = 0; i < 10 && textOf(bench.state(), "screen") == "far"; ++i) {
+      QThread::msleep(300);  // the same pedal again so soon would be the same press
+      bench.key("Page_Down");
+    }
+    CHECK(textOf(bench.state(), "screen") == "bench");
+    CHECK(textOf(bench.state(), "step") == step);
+  }
 }
 
-TEST_CASE("the cutter's card turns its numbers by touch and by pedal, and the way of marking", "[touch]") {
+TEST_CASE("setting out turns its numbers on the bench, by touch and by pedal, and the way of marking under More",
+          "[touch]") {
   DrivenBench bench(QString::fromLatin1(kJob));
   workUntil(bench, "mark-window@");
   const std::string step = textOf(bench.state(), "step");
-  bench.letGuardPass();
-  bench.press("Card");
-  REQUIRE(textOf(bench.state(), "screen") == "card");
   const int numbers = numberOf(bench.state(), "numbers");
+  REQUIRE(numbers == 4);
   bench.letGuardPass();
   bench.press("Next");
   CHECK(numberOf(bench.state(), "number") == 1);
-  bench.letGuardPass();
-  bench.press("Earlier");
-  CHECK(numberOf(bench.state(), "number") == 0);
-  SECTION("by pedal, past the last one") {
-    for (int i = 1; i < numbers; ++i) {
+  CHECK(textOf(bench.state(), "screen") == "bench");
+  SECTION("after the last one from the first") {
+    for (int i = 2; i < numbers; ++i) {
+      QThread::msleep(400);
+      bench.press("Next");
+    }
+    CHECK(numberOf(bench.state(), "number") == numbers - 1);
+    QThread::msleep(400);
+    bench.press("First");
+    CHECK(numberOf(bench.state(), "number") == 0);
+    CHECK(textOf(bench.state(), "step") == step);
+  }
+  SECTION("by pedal, past the last one: done") {
+    for (int i = 2; i < numbers; ++i) {
       bench.key("Page_Down");
       QThread::msleep(300);  // the same pedal again so soon would be the same press
       CHECK(numberOf(bench.state(), "number") == i);
+      CHECK(textOf(bench.state(), "step") == step);
     }
-    bench.key("Page_Down");
-    CHECK(textOf(bench.state(), "screen") == "bench");
-    CHECK(textOf(bench.state(), "step") == step);
+    for (int i = 0; i < 6 && textOf(bench.state(), "step") == step; ++i) {
+      bench.key("Page_Down");
+      QThread::msleep(300);
+    }
+    CHECK(textOf(bench.state(), "step") != step);
     CHECK(numberOf(bench.state(), "number") == 0);
   }
-  SECTION("by pedal, before the first one") {
+  SECTION("by pedal, before the first one: the last act taken back") {
     bench.key("Page_Up");
-    CHECK(textOf(bench.state(), "screen") == "bench");
+    QThread::msleep(300);
+    CHECK(numberOf(bench.state(), "number") == 0);
     CHECK(textOf(bench.state(), "step") == step);
-  }
-  SECTION("to the number alone, and on with the same one") {
-    bench.letGuardPass();
-    bench.press("Next");
-    bench.letGuardPass();
-    bench.press("Number");
-    CHECK(textOf(bench.state(), "screen") == "number");
-    CHECK(numberOf(bench.state(), "number") == 1);
+    bench.key("Page_Up");
+    CHECK(textOf(bench.state(), "step") != step);
   }
   SECTION("by borders, which the record then holds") {
     bench.letGuardPass();
+    bench.press("More");
+    bench.letGuardPass();
     bench.press("By borders");
-    CHECK(textOf(bench.state(), "screen") == "card");
+    CHECK(textOf(bench.state(), "screen") == "bench");
     CHECK(numberOf(bench.state(), "numbers") == numbers);
+    CHECK(numberOf(bench.state(), "number") == 0);
+    bench.letGuardPass();
+    bench.press("More");
     bench.letGuardPass();
     bench.press("By marks");
-    CHECK(textOf(bench.state(), "screen") == "card");
+    CHECK(textOf(bench.state(), "screen") == "bench");
   }
-  SECTION("done from the card") {
+  SECTION("done before the last number") {
     for (int i = 0; i < 6 && textOf(bench.state(), "step") == step; ++i) {
       bench.letGuardPass();
       bench.press("Done");

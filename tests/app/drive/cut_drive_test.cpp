@@ -79,7 +79,7 @@ TEST_CASE("boards entered at the desk are cut up for a piece whose file lists no
   // The three boards of 1/16 in.
   CHECK(cut[0].find("pieces")->items().size() == 3);
   // There was one sheet, and it is cut: the rest, and the middle board, lack what they come from.
-  CHECK(textOf(bench.state(), "cutting").find("Nothing in stock serves these") != std::string::npos);
+  CHECK(textOf(bench.state(), "cutting").find("of another material or thickness than these") != std::string::npos);
   goTo(bench, "Back", "piece");
 }
 

@@ -34,7 +34,8 @@ void walk(DrivenBench& bench, const std::vector<std::pair<const char*, const cha
 
 TEST_CASE("the bench's screens lead back to the bench", "[touch]") {
   DrivenBench bench(QString::fromLatin1(kJob));
-  walk(bench, {{"More", "more"}, {"Back", "bench"}, {"Number", "number"}, {"Step", "bench"}});
+  walk(bench, {{"More", "more"}, {"Back", "bench"}, {"From afar", "far"}, {"<", "bench"}});
+  walk(bench, {{"Waits", "waits"}, {"Back", "bench"}, {"Waits", "waits"}, {"<", "bench"}});
   walk(bench, {{"More", "more"}, {"Jobs", "jobs"}, {"Back", "bench"}});
   walk(bench,
        {{"More", "more"}, {"Jobs", "jobs"}, {kTaken, "job"}, {"Back", "jobs"}, {kTaken, "job"}, {"Done", "bench"}});

@@ -30,10 +30,13 @@ using core::base::Value;
 
 constexpr double kTabletWidth = 217;  // mm of the longer side of the screen that is played
 
-void collectKeys(const QQuickItem* item, Value& keys) {
+// What a list has scrolled out of view no finger reaches.
+void collectKeys(const QQuickItem* item, const QRectF& seen, Value& keys) {
   if (!item->isVisible()) return;
-  if (item->property("isKey").toBool() && item->isEnabled()) {
-    const QRectF place = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+  const QRectF here = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+  const QRectF within = item->clip() ? seen.intersected(here) : seen;
+  if (item->property("isKey").toBool() && item->isEnabled() && seen.contains(here.center())) {
+    const QRectF& place = here;
     // What stands on it; where that is drawn by hand, what its action is called.
     const QString legend = item->property("legend").toString();
     const QString called = item->property("text").toString();
@@ -42,12 +45,13 @@ void collectKeys(const QQuickItem* item, Value& keys) {
                     .set("x", Value::number(place.center().x()))
                     .set("y", Value::number(place.center().y())));
   }
-  for (const QQuickItem* child : item->childItems()) collectKeys(child, keys);
+  for (const QQuickItem* child : item->childItems()) collectKeys(child, within, keys);
 }
 
 std::string stateOf(const app::face::Face& face, app::viewmodels::Desk& desk) {
   Value keys = Value::array();
-  collectKeys(face.window()->contentItem(), keys);
+  constexpr double kEndless = 1e6;
+  collectKeys(face.window()->contentItem(), QRectF(-kEndless, -kEndless, 2 * kEndless, 2 * kEndless), keys);
   Value state = Value::object();
   state.set("screen", Value::text(face.window()->property("shown").toString().toStdString()));
   state.set("kind", Value::integer(static_cast<int>(desk.bench().kind())));
@@ -71,11 +75,16 @@ std::string stateOf(const app::face::Face& face, app::viewmodels::Desk& desk) {
   return core::base::writeJson(state, 0);
 }
 
-// Where an item stands in the window.
+// Where an item stands in the window; of a drawing also where its own origin lies, and its scale.
 std::string placeOf(const app::face::Face& face, const char* name) {
   const auto* item = face.window()->findChild<QQuickItem*>(QString::fromLatin1(name));
   const QRectF place = item == nullptr ? QRectF() : item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+  const QPointF origin = item == nullptr ? QPointF() : place.topLeft() + item->property("origin").toPointF();
+  const double perMm = item == nullptr ? 0 : item->property("pixelsPerMm").toDouble();
   return core::base::writeJson(Value::object()
+                                   .set("left", Value::number(origin.x()))
+                                   .set("top", Value::number(origin.y()))
+                                   .set("perMm", Value::number(perMm))
                                    .set("x", Value::number(place.x()))
                                    .set("y", Value::number(place.y()))
                                    .set("width", Value::number(place.width()))

@@ -15,6 +15,7 @@ constexpr int kWidth = 360;
 constexpr int kHeight = 270;
 constexpr int kEdge = 12;
 constexpr int kWord = 30;
+constexpr double kDisc = 14;
 
 QImage sheet(const Inks& inks) {
   const auto& acts = core::craft::allActs();
@@ -35,6 +36,17 @@ QImage sheet(const Inks& inks) {
     painter.translate(x, y);
     app::painting::paintDrawing(painter, drawing, QSizeF(kWidth - 2 * kEdge, kHeight - kWord), inks);
     painter.restore();
+    // The parts that sentences speak of, by their first letters.
+    const QTransform fit = app::painting::fitted(drawing, QSizeF(kWidth - 2 * kEdge, kHeight - kWord), inks.hairline);
+    for (const auto& place : drawing.piece->places) {
+      const QPointF at = fit.map(QPointF(place.at.x, place.at.y)) + QPointF(x, y);
+      painter.setBrush(inks.ink);
+      painter.setPen(QPen(inks.ground, 3));
+      painter.drawEllipse(at, kDisc, kDisc);
+      painter.setPen(inks.ground);
+      painter.drawText(QRectF(at - QPointF(kDisc, kDisc), QSizeF(2 * kDisc, 2 * kDisc)), Qt::AlignCenter,
+                       QString::fromStdString(std::string(core::craft::name(place.place))).left(1));
+    }
     painter.setPen(inks.pencil);
     painter.drawText(x, y + kHeight - kEdge, QString::fromStdString(std::string(name(acts[i]))));
   }

@@ -1,8 +1,11 @@
 #include "tests/app/gallery/states.h"
 
+#include <QEventLoop>
 #include <QObject>
 #include <QTemporaryDir>
+#include <QTimer>
 #include <algorithm>
+#include <set>
 
 #include "app/convert/content_hash.h"
 #include "app/photographs/photographs.h"
@@ -115,6 +118,8 @@ const std::vector<State>& states() {
   static const std::vector<std::string> kHeron = {"heron"};
   static const std::vector<std::string> kTide = {"tide-table"};
   static const std::vector<std::string> kBoth = {"heron", "pilots-chart"};
+  static const std::vector<std::string> kMany = {"heron",           "pilots-chart", "tide-table",
+                                                 "pilots-chart*12", "heron*2",      "tide-table*3"};
   static const std::vector<std::string> kAll = {"heron", "pilots-chart", "tide-table"};
   static const auto kFirst = [](Stage&) { return true; };
   static const auto kCaution = [](Stage& stage) {
@@ -172,6 +177,17 @@ const std::vector<State>& states() {
     }
     return true;
   };
+  // In an act that holds such a step, at a number.
+  static const auto kAtNumber = [](const QString& step, const std::string& number) {
+    return [step, number](Stage& stage) {
+      if (!kAct(step)(stage)) return false;
+      auto* figure = stage.desk().bench().figure();
+      while (!core::base::endsWith(figure->currentId(), number)) {
+        if (!figure->forward()) return false;
+      }
+      return true;
+    };
+  };
   // The four borders in place of the marks.
   static const auto kBorders = [](Stage& stage) {
     stage.desk().settings().turnMarking();
@@ -220,6 +236,22 @@ const std::vector<State>& states() {
       }
       return trials > 0;
     });
+  };
+  // The piece on the bench waits, and another has an act that ends in time.
+  static const auto kMeanwhile = [](Stage& stage) {
+    return stage.workUntil([&] { return stage.desk().meanwhile().present(); });
+  };
+  // Two pieces at which something dries, the one left last first.
+  static const auto kPlaces = [](Stage& stage) {
+    if (!kMeanwhile(stage)) return false;
+    stage.desk().meanwhile().take();
+    stage.desk().refresh();
+    const auto ofBoth = [&] {
+      std::set<std::string> jobs;
+      for (const auto& row : stage.desk().shelf().rows()) jobs.insert(row.job);
+      return jobs.size() > 1;
+    };
+    return stage.workUntil(ofBoth);
   };
   static const auto kLookDue = [](Stage& stage) {
     return stage.workUntil([&] {
@@ -342,6 +374,38 @@ const std::vector<State>& states() {
       {"bench-caution", "bench", kChart, kCaution},
       {"bench-inches", "bench", kHeron, kFraction},
       {"bench-waiting", "bench", kChart, [](Stage& s) { return kindIs(s, Kind::Waiting); }},
+      {"bench-meanwhile", "bench", kBoth, kMeanwhile},
+      // A tack that is still to come, among the waits.
+      {"bench-tack", "bench", kTide,
+       [](Stage& s) {
+         return s.workUntil([&] {
+           const auto& rows = s.desk().shelf().rows();
+           const bool tack =
+               std::any_of(rows.begin(), rows.end(), [](const auto& row) { return row.told.isWindow && row.lead > 0; });
+           return tack && s.desk().bench().kind() == Kind::Waiting;
+         });
+       }},
+      {"bench-undo", "bench", kChart,
+       [](Stage& s) {
+         return s.workUntil([&] {
+           if (s.desk().bench().steps().empty() || !s.desk().bench().finish()) return false;
+           s.desk().refresh();
+           return s.desk().bench().justDone();
+         });
+       }},
+      {"waits", "waits", kBoth, kPlaces},
+      {"waits-many", "waits", kAll,
+       [](Stage& s) { return kPlaces(s) && s.workUntil([&] { return s.desk().places().pages() > 1; }); }},
+      {"waits-none", "waits", kChart, kFirst},
+      {"test", "test", kBoth,
+       [](Stage& s) {
+         if (!kPlaces(s)) return false;
+         s.desk().places().enter();
+         for (int row = 0; row < s.desk().places().count(); ++row) {
+           if (s.desk().places().choose(row)) return true;
+         }
+         return false;
+       }},
       {"bench-missed", "bench", kHeron,
        [](Stage& s) {
          return s.workUntil([&] {
@@ -378,20 +442,24 @@ const std::vector<State>& states() {
       {"more-act", "more", kChart, kAct("/mitre@")},
       {"more-act-long", "more", kChart, kAct("/gum-cloth")},
       {"bench-act", "bench", kChart, kAct("/tear-hinges")},
-      {"bench-strips", "bench", kChart, kAct("/cut-strips@inner")},
-      {"bench-arch", "bench", kTide, kRadius},
-      {"number-arch", "number", kTide, kRadius},
-      {"bench-card", "bench", kChart, kAct("/mark-window@top")},
-      {"card-marks", "card", kChart, kShort("/mark-window@under")},
-      {"card-borders", "card", kChart, kBorders},
-      {"card-inches", "card", kHeron, kShort("/mark-window@")},
-      {"card-arch", "card", kTide, kRadius},
-      {"card-depth", "card", kChart, kDepth},
       {"bench-strips", "bench", kChart, kAct("/cut-strips@")},
       {"bench-strips-second", "bench", kChart,
        [](Stage& s) { return kAct("/cut-strips@")(s) && s.desk().bench().figure()->forward(); }},
       {"bench-blank", "bench", kChart, kAct("/cut-blank@top")},
       {"bench-line", "bench", kHeron, kAct("/rule@")},
+      {"bench-arch", "bench", kTide, kAct("/set-out@top")},
+      {"bench-card", "bench", kChart, kAct("/mark-window@top")},
+      {"card-marks", "bench", kChart, kShort("/mark-window@under")},
+      {"card-borders", "bench", kChart, kBorders},
+      {"card-inches", "bench", kHeron, kShort("/mark-window@")},
+      {"card-arch", "bench", kTide, kRadius},
+      {"card-depth", "bench", kChart, kDepth},
+      {"card-sill", "bench", kTide, kAtNumber("/set-out@top", "mark.bottom")},
+      {"card-lines", "bench", kChart, kAtNumber("/mark-window@top", "mark.top")},
+      {"card-measured", "bench", kChart, kAtNumber("/measure-window@", "sight.height")},
+      {"sizes-one", "bench", kChart, kAct("/cut-back")},
+      {"sizes-three", "bench", kTide, kShort("/cut-blank@")},
+      {"sizes-inches", "bench", kHeron, kShort("/cut-blank@")},
       {"bench-spandrel", "bench", kTide, kAct("/cut@crown")},
       {"bench-wash", "bench", kTide, kAct("/wash@shallows")},
       {"short-boards", "bench", kChart, kShort("/cut-blank@")},
@@ -428,8 +496,6 @@ const std::vector<State>& states() {
          return bench.wayKeys().size() == 2;
        }},
       {"bench-trials", "bench", kChart, kTwoTrials},
-      {"number", "number", kChart, kCaution},
-      {"number-inches", "number", kHeron, kFraction},
       {"far", "far", kChart, kCaution},
       {"far-inches", "far", kHeron, kFraction},
       {"far-strips", "far", kChart, kAct("/cut-strips@")},
@@ -442,6 +508,13 @@ const std::vector<State>& states() {
       {"made", "made", kChart, kMeasuring},
       {"made-inches", "made", kHeron, kMeasuring},
       {"made-kept", "made", kChart, kWiderWindow},
+      {"made-window", "made", kChart, kAct("/measure-window@top")},
+      {"made-wider", "made", kChart,
+       [](Stage& s) {
+         if (!kAct("/measure-window@top")(s)) return false;
+         for (int half = 0; half < 3; ++half) s.desk().made().more();
+         return s.desk().made().followAfter() != QString() && s.desk().made().next();
+       }},
       {"room", "room", kChart,
        [](Stage& s) {
          s.desk().room().setSensors([] { return QStringList{QStringLiteral("/sys/class/hwmon/hwmon4")}; });
@@ -462,12 +535,31 @@ const std::vector<State>& states() {
       {"cutting-cut", "cutting", kChart, kSheetUnderWay(2)},
       {"cutting-keep", "cutting", kChart, kSheetUnderWay(-1)},
       {"cutting-over", "cutting", kChart, kAllCut},
+      {"cutting-lacks", "cutting", kHeron, [](Stage& s) { return kStocked(s) && kChosen(s); }},
       {"pieces", "pieces", kAll, [](Stage& s) { return s.beginDesign("heron") && s.desk().design().beginFresh(); }},
+      {"pieces-many", "pieces", kMany,
+       [](Stage& s) {
+         return s.workUntil([&] { return s.desk().shelf().count() > 0; }) && s.desk().pieces().count() == 6;
+       }},
       {"pieces-empty", "pieces", {}, kFirst},
       {"piece", "piece", kBoth,
        [](Stage& s) {
          s.desk().pieces().choose(1);
          return true;
+       }},
+      {"piece-drying", "piece", kHeron,
+       [](Stage& s) {
+         if (!kStocked(s) || !s.workUntil([&] { return s.desk().shelf().count() > 1; })) return false;
+         s.desk().pieces().choose(0);
+         return s.desk().pieces().waits()->count() > 0 && s.desk().pieces().wants()->count() > 0;
+       }},
+      {"piece-design",
+       "piece",
+       {},
+       [](Stage& s) {
+         if (!s.beginDesign("heron")) return false;
+         s.desk().pieces().choose(0);
+         return s.desk().pieces().chosenDesign();
        }},
       {"piece-renewal", "piece", kChart,
        [](Stage& s) {
@@ -523,6 +615,12 @@ const std::vector<State>& states() {
          return true;
        }},
       {"stock", "stock", kChart, kStocked},
+      {"stock-serves", "stock", kBoth,
+       [](Stage& s) {
+         if (!kStocked(s)) return false;
+         s.desk().stock().choose(0);
+         return !s.desk().stock().chosenServes().isEmpty();
+       }},
       {"stock-empty", "stock", {}, kFirst},
       {"stock-form", "stock", kChart,
        [](Stage& s) {
@@ -553,19 +651,19 @@ const std::vector<State>& states() {
       {"welcome", "welcome", {}, kFirst},
       {"design-fresh", "design", {}, kFresh},
       {"design-work", "design", {}, kDesign(0)},
-      {"design-text", "design", {}, kDesign(1, 0)},
-      {"design-boards", "design", {}, kDesign(3, -1, DesignViewModel::View::Section)},
-      {"design-length", "design", {}, kDesign(3, 2)},
-      {"design-window", "design", {}, kDesign(4, 0)},
-      {"design-borders", "design", {}, kDesign(5)},
-      {"design-proportions", "design", {}, kDesign(5, 2)},
-      {"design-whole-size", "design", {}, kDesign(5, 3)},
-      {"design-frame", "design", {}, kDesign(6)},
+      {"design-text", "design", {}, kDesign(0, 2)},
+      {"design-boards", "design", {}, kDesign(1, -1, DesignViewModel::View::Section)},
+      {"design-length", "design", {}, kDesign(1, 2)},
+      {"design-window", "design", {}, kDesign(2, 0)},
+      {"design-borders", "design", {}, kDesign(3)},
+      {"design-proportions", "design", {}, kDesign(3, 2)},
+      {"design-whole-size", "design", {}, kDesign(3, 3)},
+      {"design-frame", "design", {}, kDesign(9)},
       {"design-frame-at-hand",
        "design",
        {},
        [](Stage& s) {
-         if (!kDesign(6, 0)(s)) return false;
+         if (!kDesign(9, 0)(s)) return false;
          for (const int digit : {4, 5, 0}) s.desk().design().digit(digit);
          return s.desk().design().fieldNote().contains(QLatin1String("instead of"));
        }},
@@ -582,35 +680,64 @@ const std::vector<State>& states() {
            if (!design.keep()) return false;
          }
          design.leaveField();
-         design.chooseSection(7);
+         design.chooseSection(5);
          design.chooseField(0);
          return design.fields()->count() > 5;
        }},
-      {"design-bands", "design", {}, kDesign(7, -1, DesignViewModel::View::Back)},
-      {"design-corners", "design", {}, kDesign(7, 5)},
+      {"design-bands", "design", {}, kDesign(5, -1, DesignViewModel::View::Back)},
+      {"design-corners", "design", {}, kDesign(5, 6)},
       {"design-conflict",
        "design",
        {},
        [](Stage& s) {
          if (!s.beginDesign("pilots-chart")) return false;
          auto& design = s.desk().design();
-         design.chooseSection(7);
-         design.chooseField(1);
+         design.chooseSection(5);
+         design.chooseField(2);
          for (const int digit : {8, 0}) design.digit(digit);
-         return design.keep() && !design.complete();
+         if (!design.keep()) return false;
+         design.leaveField();
+         // What settles it is sought a moment later.
+         QEventLoop loop;
+         QTimer::singleShot(400, &loop, &QEventLoop::quit);
+         loop.exec();
+         return !design.complete() && !design.mendLabel().isEmpty();
        }},
-      {"design-lacks", "design", {}, [](Stage& s) { return kStocked(s) && kDesign(5)(s); }},
-      {"design-lines", "design", {}, kDesign(8)},
-      {"design-leaf", "design", {}, kDesign(11)},
-      {"design-techniques", "design", {}, kDesign(13, 0, DesignViewModel::View::Steps)},
+      {"design-lacks", "design", {}, [](Stage& s) { return kStocked(s) && kDesign(3)(s); }},
+      {"design-papers", "design", {}, kDesign(5, 1)},
+      {"design-colours", "design", {}, kDesign(4, 1)},
+      {"design-reveal", "design", {}, kDesign(1, 4)},
+      {"design-reveal-section", "design", {}, kDesign(1, 4, DesignViewModel::View::Section)},
+      {"design-band-width", "design", {}, kDesign(5, 3)},
+      {"design-measures", "design", {}, kDesign(3, -1, DesignViewModel::View::Measures)},
+      {"design-rise",
+       "design",
+       {},
+       [](Stage& s) {
+         if (!s.beginDesign("tide-table")) return false;
+         auto& design = s.desk().design();
+         design.chooseSection(2);
+         design.chooseField(0);
+         for (int option = 0; option < design.options()->count(); ++option) {
+           const auto index = design.options()->index(option);
+           if (design.options()->data(index, app::viewmodels::RowsModel::Title) != QLatin1String("ogee")) continue;
+           design.chooseOption(option);
+           break;
+         }
+         design.chooseField(1);
+         return design.fieldIndex() == 1;
+       }},
+      {"design-lines", "design", {}, kDesign(6)},
+      {"design-leaf", "design", {}, kDesign(8)},
+      {"design-techniques", "design", {}, kDesign(11, 0, DesignViewModel::View::Steps)},
       {"jobs-empty", "jobs", {}, kFirst},
   };
   return kStates;
 }
 
 bool isOfBench(const State& state) {
-  static const std::vector<std::string> kScreens = {"bench", "more", "look", "faults", "mend", "card", "number",
-                                                    "far",   "made", "room", "off",    "jobs", "job",  "alert"};
+  static const std::vector<std::string> kScreens = {"bench", "waits", "test", "more", "look", "faults", "mend",  "far",    "made",
+                                                    "room",  "off",  "jobs", "job",    "alert", "cutting"};
   return std::count(kScreens.begin(), kScreens.end(), state.screen) > 0;
 }
 

@@ -30,7 +30,6 @@ constexpr double kTabletWidth = 217;  // mm, of its longer side
 
 std::optional<Glance> glanceAt(const tests::State& state) {
   if (state.screen == "bench") return Glance::AtBench;
-  if (state.screen == "card") return Glance::OnCard;
   if (state.screen == "far") return Glance::FromAfar;
   if (state.screen == "alert") return Glance::OnAlert;
   return std::nullopt;

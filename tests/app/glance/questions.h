@@ -14,7 +14,7 @@ inline constexpr int kQuestions = 10;
 const char* wordsOf(Question question);
 
 // Where the maker stands, and what has called.
-enum class Glance { AtBench, OnCard, FromAfar, OnAlert };
+enum class Glance { AtBench, FromAfar, OnAlert };
 
 // A question that arises, with what has to be read for an answer: all of `all`, and one of `any` where there are any.
 // Where both are empty a drawing answers.

@@ -103,6 +103,11 @@ bool isCorner(const tests::ShownKey& key) {
   return key.name == QLatin1String("back") || key.name == QLatin1String("done") || key.name == QLatin1String("heard");
 }
 
+// Rows of a schedule are told apart by their edges and may touch.
+bool isOfSchedule(const tests::ShownKey& key) {
+  return key.name.startsWith(QLatin1String("section")) || key.name == QLatin1String("theRest");
+}
+
 }  // namespace
 
 TEST_CASE("keys are large enough for a knuckle and stand apart", "[measure]") {
@@ -117,8 +122,9 @@ TEST_CASE("keys are large enough for a knuckle and stand apart", "[measure]") {
       CHECK(keys[i].place.width() / visit.dotsPerMm >= least - kHairsbreadth);
       CHECK(keys[i].place.height() / visit.dotsPerMm >= least - kHairsbreadth);
       for (std::size_t j = i + 1; j < keys.size(); ++j) {
-        INFO("and " << keys[j].legend.toStdString());
-        CHECK(gapBetween(keys[i].place, keys[j].place) / visit.dotsPerMm >= apart - kHairsbreadth);
+        INFO("and " << keys[j].legend.toStdString() << ' ' << keys[j].name.toStdString());
+        const double gap = isOfSchedule(keys[i]) && isOfSchedule(keys[j]) ? 0 : apart;
+        CHECK(gapBetween(keys[i].place, keys[j].place) / visit.dotsPerMm >= gap - kHairsbreadth);
       }
     }
   }
@@ -129,7 +135,9 @@ TEST_CASE("no screen has more than six targets, a number pad's own twelve apart"
   for (const Visit& visit : visits()) {
     INFO(about(visit));
     if (isAtDesk(visit)) continue;
-    const bool pad = visit.state->screen == "made";
+    const auto& keys = visit.shown.keys;
+    const bool pad = std::any_of(keys.begin(), keys.end(),
+                                 [](const tests::ShownKey& key) { return key.name == QLatin1String("digit0"); });
     CHECK(visit.shown.keys.size() <= 6 + (pad ? kPad : 0));
   }
 }
@@ -337,7 +345,7 @@ TEST_CASE("the figure being worked subtends 45 minutes of arc as it is really dr
   int figures = 0;
   for (const Visit& visit : visits()) {
     const std::string& screen = visit.state->screen;
-    const bool shows = screen == "bench" || screen == "card" || screen == "number" || screen == "far";
+    const bool shows = screen == "bench" || screen == "far";
     if (!shows || visit.whole.isEmpty()) continue;
     // On the card it stands at its place among the others as well, as large as a label.
     double largest = 0;
@@ -433,6 +441,8 @@ TEST_CASE("beside the drawing of its act the second page of every step has room 
     for (const tests::ShownText& text : shown.texts) {
       INFO('"' << text.text.toStdString() << '"');
       CHECK(text.fits);
+      // The numbers of the sentences stand in the drawing.
+      if (text.text.size() == 1 && place.contains(text.place)) continue;
       CHECK_FALSE(place.intersects(text.place.adjusted(1, 1, -1, -1)));
       besides += bench.sentences().contains(text.text) ? 1 : 0;
     }

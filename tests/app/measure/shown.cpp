@@ -23,6 +23,9 @@ double apart(const QColor& a, const QColor& b) {
   return std::abs(a.red() - b.red()) + std::abs(a.green() - b.green()) + std::abs(a.blue() - b.blue());
 }
 
+// As QQuickText counts its line height modes.
+constexpr int kFixedHeight = 1;
+
 bool isKey(const QQuickItem* item) { return item->property("isKey").toBool(); }
 
 // What lays the text out asks each character's font; a family that was only wished for is not among them.
@@ -49,19 +52,29 @@ ShownText textOf(QQuickItem* item, double away, bool inKey) {
   const QFont font = item->property("font").value<QFont>();
   shown.pixelSize = font.pixelSize();
   shown.families = familiesOf(shown.text, font);
-  shown.capPixels = QFontMetricsF(font).capHeight();
+  const QFontMetricsF metrics(font);
+  shown.capPixels = metrics.capHeight();
   shown.ink = item->property("color").value<QColor>();
   const double width = item->property("contentWidth").toDouble();
-  const double height = item->property("contentHeight").toDouble();
+  // Lines set closer than their letters are high reach from the first one's capitals to what hangs below the last.
+  const int lines = item->property("lineCount").toInt();
+  const bool isClose = item->property("lineHeightMode").toInt() == kFixedHeight;
+  const double pitch = isClose ? item->property("lineHeight").toDouble() : 0;
+  const double lift = isClose ? metrics.ascent() - metrics.capHeight() : 0;
+  const double hangs = isClose ? std::max(0.0, metrics.tightBoundingRect(shown.text).bottom()) : 0;
+  const double height =
+      isClose ? (lines - 1) * pitch + metrics.capHeight() + hangs : item->property("contentHeight").toDouble();
   // Of a single line only the letters need the room: its leading may reach beyond. Sizes are rounded up to pixels.
-  const double needed = item->property("lineCount").toInt() == 1 ? shown.capPixels : height;
+  const double needed = lines == 1 ? shown.capPixels : isClose ? lines * pitch : height;
   shown.fits = width <= item->width() + 1.5 && needed <= item->height() + 1.5 && !item->property("truncated").toBool();
   const int alignment = item->property("effectiveHorizontalAlignment").toInt();
   double x = 0;
   if (alignment == Qt::AlignHCenter) x = (item->width() - width) / 2;
   if (alignment == Qt::AlignRight) x = item->width() - width;
   const bool middle = item->property("verticalAlignment").toInt() == Qt::AlignVCenter;
-  const double y = middle ? (item->height() - height) / 2 : 0;
+  const double y = middle    ? (item->height() - height) / 2
+                   : isClose ? item->property("topPadding").toDouble() + lift
+                             : 0;
   shown.place = item->mapRectToScene(QRectF(x, y, width, height));
   return shown;
 }

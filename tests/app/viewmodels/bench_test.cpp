@@ -125,7 +125,7 @@ TEST_CASE("a touch test is answered in the words of its technique, on the look p
       auto& alert = stage.desk().alert();
       if (alert.up() && alert.canLook()) {
         CHECK_FALSE(alert.foundWord().isEmpty());
-        answers[alert.piece().section(QStringLiteral(" · "), 1).section(QStringLiteral(": "), -1)] = alert.foundWord();
+        answers[alert.whats().last()] = alert.foundWord();
         alert.hear();
       }
       const auto* look = stage.desk().bench().look();
@@ -198,69 +198,6 @@ TEST_CASE("what is open from its start cannot be answered not yet") {
     return false;
   }));
   CHECK(met > 0);
-}
-
-TEST_CASE("a window has six numbers to be measured or marked, beside what the cutter is set to, all on one card") {
-  for (const bool borders : {false, true}) {
-    tests::Stage stage({"pilots-chart"});
-    stage.desk().settings().turnWay();
-    if (borders) stage.desk().settings().turnMarking();
-    auto& bench = stage.desk().bench();
-    REQUIRE(stage.workUntil([&] { return bench.stepId() == "cut-windows/mark-window@top"; }));
-    const auto* figure = bench.figure();
-    INFO((borders ? "borders" : "marks"));
-    CHECK(figure->hasCard());
-    CHECK(figure->byMarking());
-    CHECK(figure->total() == 10);
-    CHECK(figure->beside().size() == 4);
-    CHECK(figure->cardUnit() == "mm");
-    const auto subject = figure->cardSubject();
-    REQUIRE(subject.design);
-    const auto card =
-        core::sheets::drawCard(*subject.design, subject.figures,
-                               {590, 480, 24, 80, [](const std::string& text) { return 20.0 * text.size(); }});
-    REQUIRE(card.fits);
-    CHECK(card.numbers.size() == 6);
-    // Each is one of the list or of the card, and each setting says how it is meant.
-    std::set<QString> named;
-    do {
-      CHECK_FALSE(figure->datum().isEmpty());
-      CHECK(named.insert(figure->what() + figure->datum()).second);
-    } while (bench.figure()->forward());
-    CHECK(named.size() == 10);
-  }
-}
-
-TEST_CASE("an arch is read in the order of the hand, without what a line drawn before tells") {
-  tests::Stage stage({"tide-table"});
-  auto& bench = stage.desk().bench();
-  REQUIRE(stage.workUntil([&] { return bench.stepId() == "set-out-shape/carry-lines@top"; }));
-  std::vector<std::string> order;
-  do {
-    order.push_back(bench.figure()->currentId());
-  } while (bench.figure()->forward());
-  CHECK(order == std::vector<std::string>{"board.top.axis", "board.top.springing", "board.top.mark.left",
-                                          "board.top.mark.right", "board.top.mark.top", "board.top.mark.bottom",
-                                          "board.top.arc.1.radius"});
-}
-
-TEST_CASE("what has no back up, or one number alone, has no card") {
-  tests::Stage stage({"pilots-chart"});
-  auto& bench = stage.desk().bench();
-  int cards = 0;
-  static_cast<void>(stage.workUntil([&] {
-    if (bench.kind() != Kind::Step) return false;
-    const bool back = std::any_of(bench.steps().begin(), bench.steps().end(),
-                                  [](const auto* step) { return step->up == core::craft::WayUp::Back; });
-    INFO(bench.stepId().toStdString());
-    if (!back) CHECK_FALSE(bench.figure()->hasCard());
-    if (bench.figure()->hasCard()) {
-      ++cards;
-      CHECK(bench.figure()->total() >= 2);
-    }
-    return false;
-  }));
-  CHECK(cards >= 4);
 }
 
 TEST_CASE("an opening measured with the back up says each border's edge as the hand sees it") {

@@ -1,6 +1,9 @@
 // A design at the desk: what its form offers, what a day is taken for, and what stays where a value does not read.
 #include "app/viewmodels/desk/design_view_model.h"
 
+#include <QEventLoop>
+#include <QTimer>
+
 #include "tests/app/viewmodels/rows.h"
 #include "tests/app/workbench/bench.h"
 #include "tests/support/catch.h"
@@ -24,7 +27,7 @@ struct DesignDesk {
     REQUIRE(design.beginFresh());
     enter("The artwork", "width", {3, 1, 0});
     enter("The artwork", "height", {2, 4, 0});
-    write("The piece", "title", "Tide gate at dusk");
+    write("The artwork", "title", "Tide gate at dusk");
     REQUIRE(design.complete());
   }
 
@@ -94,13 +97,13 @@ TEST_CASE("how much scattered leaf covers is said and keyed in in per cent, and 
   desk.open("Leaf", "laid or scattered");
   desk.design.chooseOption(desk.option("scattered"));
   const auto shown = [&] {
-    return cell(*desk.design.fields(), rowOf(*desk.design.fields(), QStringLiteral("covered")), RowsModel::Value);
+    return cell(*desk.design.fields(), rowOf(*desk.design.fields(), QStringLiteral("coverage")), RowsModel::Value);
   };
   CHECK(shown() == QLatin1String("20 %"));
-  desk.open("Leaf", "covered");
+  desk.open("Leaf", "coverage");
   CHECK(desk.design.unit() == QLatin1String("%"));
   for (const auto& [keyed, share] : {std::pair{7, 0.07}, std::pair{35, 0.35}}) {
-    desk.open("Leaf", "covered");
+    desk.open("Leaf", "coverage");
     for (const QChar digit : QString::number(keyed)) desk.design.digit(digit.digitValue());
     REQUIRE(desk.design.keep());
     const Value document = documentOf(desk);
@@ -108,7 +111,7 @@ TEST_CASE("how much scattered leaf covers is said and keyed in in per cent, and 
     CHECK(shown() == QStringLiteral("%1 %").arg(keyed));
   }
   // More than all of it cannot be covered; it is told at its field.
-  desk.open("Leaf", "covered");
+  desk.open("Leaf", "coverage");
   for (const int digit : {1, 2, 0}) desk.design.digit(digit);
   desk.design.keep();
   CHECK_FALSE(desk.design.complete());
@@ -136,12 +139,12 @@ TEST_CASE("a design no technique works is not offered to the bench as finished, 
 TEST_CASE("a day is taken as it is written, said back, and never greys the drawing") {
   DesignDesk desk;
   const QString before = desk.design.comesTo();
-  REQUIRE(desk.write("The piece", "due", "12 December 2026"));
+  REQUIRE(desk.write("The artwork", "due", "12 December 2026"));
   CHECK(desk.at("/due") == "2026-12-12");
-  desk.open("The piece", "due");
+  desk.open("The artwork", "due");
   CHECK(desk.design.fieldNote() == QLatin1String("Saturday 12 December 2026"));
   // What does not read is refused at once and changes nothing.
-  CHECK_FALSE(desk.write("The piece", "due", "when the tide turns"));
+  CHECK_FALSE(desk.write("The artwork", "due", "when the tide turns"));
   CHECK(desk.design.refusal().contains(QLatin1String("does not read as a day")));
   CHECK(desk.at("/due") == "2026-12-12");
   CHECK(desk.design.complete());
@@ -257,7 +260,7 @@ TEST_CASE("what a spacer and a float come with is asked, and told where it would
   CHECK_FALSE(cell(*desk.design.sections(), rowOf(*desk.design.sections(), QStringLiteral("Frame")), RowsModel::Problem)
                   .isEmpty());
   CHECK(rowOf(*desk.design.fields(), QStringLiteral("support")) < 0);
-  desk.open("What shows", "edge of the artwork");
+  desk.open("Window", "edge of the artwork");
   desk.design.chooseOption(desk.option("shows, with air round it"));
   desk.open("Frame", "support under the float");
   CHECK(desk.design.fieldNote().isEmpty());
@@ -362,4 +365,112 @@ TEST_CASE("in an inch job the whole sizes are eighths, each with its borders") {
   desk.design.chooseOption(0);
   CHECK(desk.at("/mount/borders/outer/width") == "17 1/4 in");
   CHECK(desk.at("/mount/borders/outer/height") == "15 1/8 in");
+}
+
+TEST_CASE("the schedule stands in the order a maker decides, each row with its figures or what it lacks") {
+  DesignDesk desk;
+  QStringList names;
+  for (int row = 0; row < desk.design.sections()->count(); ++row) {
+    names << cell(*desk.design.sections(), row, RowsModel::Title);
+  }
+  CHECK(names.join(QLatin1Char(' ')) ==
+        QLatin1String("The artwork Boards Window Borders Bevels Bands Lines Wash Leaf Frame Spandrel Techniques"));
+  const auto value = [&](const char* section) {
+    return cell(*desk.design.sections(), rowOf(*desk.design.sections(), QString::fromUtf8(section)), RowsModel::Value);
+  };
+  CHECK(value("The artwork") == QString::fromUtf8("310 × 240"));
+  CHECK(value("Boards") == QString::fromUtf8("1 × 1.5"));
+  CHECK(value("Borders") == QLatin1String("70.0 +23.3"));
+  CHECK(value("Bevels") == QLatin1String("core"));
+  CHECK(value("Bands") == QLatin1String("none"));
+  desk.open("Bands", "Add a band");
+  desk.open("Bands", "One more band outside");
+  CHECK(value("Bands") == QLatin1String("12 + 12"));
+  desk.open("Lines", "Add a line");
+  CHECK(value("Lines") == QLatin1String("1 copper"));
+  REQUIRE(desk.design.beginFresh());
+  CHECK(value("The artwork") == QLatin1String("3 to enter"));
+  CHECK(desk.design.benchReason() == QLatin1String("Still to enter: width, height, title."));
+}
+
+TEST_CASE("what is wrong is told with its place, and one press mends it") {
+  DesignDesk desk;
+  CHECK(desk.design.conflictPlace().isEmpty());
+  CHECK(desk.design.benchReason().isEmpty());
+  desk.open("Bands", "Add a band");
+  desk.enter("Bands", "ground up to it", {9, 0});
+  desk.design.leaveField();
+  CHECK_FALSE(desk.design.complete());
+  CHECK(desk.design.conflictPlace() == QLatin1String("Bands"));
+  CHECK_FALSE(desk.design.conflict().isEmpty());
+  CHECK_FALSE(desk.design.conflictIsNotice());
+  CHECK(desk.design.conflictIsHere());
+  const QString wrong = desk.design.conflict();
+  CHECK(desk.design.benchReason() == QLatin1String("One thing to settle: Bands"));
+  // It is sought a moment after the change.
+  CHECK(desk.design.mendLabel().isEmpty());
+  QEventLoop loop;
+  QTimer::singleShot(600, &loop, &QEventLoop::quit);
+  loop.exec();
+  INFO(desk.design.mendLabel().toStdString());
+  CHECK(desk.design.mendLabel().startsWith(QLatin1String("Make the ground up to it ")));
+  // From another section it is told as well, and can be gone to.
+  desk.design.chooseSection(0);
+  CHECK(desk.design.conflictPlace() == QLatin1String("Bands"));
+  CHECK_FALSE(desk.design.conflictIsHere());
+  desk.design.goToConflict();
+  CHECK(desk.design.sectionName() == QLatin1String("Bands"));
+  desk.design.mend();
+  CHECK(desk.design.complete());
+  CHECK(desk.design.conflict() != wrong);
+  // It is one change.
+  desk.design.undo();
+  CHECK(desk.at("/bands/0/offset") == "90 mm");
+}
+
+TEST_CASE("all measures of the piece are one list, each with its unit, from where, and whether it was entered") {
+  DesignDesk desk;
+  auto& measures = *desk.design.measures();
+  REQUIRE(measures.count() > 20);
+  bool entered = false;
+  bool computed = false;
+  for (int row = 0; row < measures.count(); ++row) {
+    const QString note = cell(measures, row, RowsModel::Note);
+    INFO(cell(measures, row, RowsModel::Title).toStdString() << ": " << note.toStdString());
+    const QString value = cell(measures, row, RowsModel::Value);
+    CHECK((value.contains(QLatin1Char(' ')) || value.endsWith(QString::fromUtf8("°"))));
+    CHECK(note.contains(QString::fromUtf8(" · ")));
+    entered = entered || note.endsWith(QLatin1String("entered"));
+    computed = computed || note.endsWith(QLatin1String("computed"));
+  }
+  CHECK(entered);
+  CHECK(computed);
+  CHECK(cell(measures, 0, RowsModel::Of) == QLatin1String("The whole piece"));
+  CHECK(rowOf(measures, QStringLiteral("sight width")) > 0);
+}
+
+TEST_CASE("beside the drawing stand its dimensions, with the field in hand among them") {
+  DesignDesk desk;
+  using app::viewmodels::ChainsModel;
+  auto& chains = *desk.design.chains();
+  REQUIRE(chains.rowCount() == 4);
+  const auto held = [&] {
+    QStringList all;
+    for (int row = 0; row < chains.rowCount(); ++row) {
+      const QVariantList shown = chains.data(chains.index(row), ChainsModel::Shown).toList();
+      const QVariantList inHand = chains.data(chains.index(row), ChainsModel::Held).toList();
+      for (int i = 0; i < shown.size(); ++i) {
+        if (inHand[i].toBool()) all << shown[i].toString();
+      }
+    }
+    return all.join(QLatin1Char(' '));
+  };
+  CHECK(held().isEmpty());
+  desk.open("Borders", "sides");
+  CHECK(held() == QLatin1String("70.0 70.0"));
+  desk.open("The artwork", "height");
+  CHECK(held() == QLatin1String("240.0"));
+  desk.design.look(DesignViewModel::View::Section);
+  desk.open("Boards", "thickness");
+  CHECK(held() == QLatin1String("1.5"));
 }

@@ -5,10 +5,14 @@
 
 #include <QDir>
 #include <QFile>
+#include <QRegularExpression>
 #include <QTemporaryDir>
+#include <QTime>
+#include <algorithm>
 
 #include "core/base/text.h"
 #include "tests/app/gallery/states.h"
+#include "tests/app/viewmodels/rows.h"
 #include "tests/support/catch.h"
 #include "tests/support/files.h"
 
@@ -77,6 +81,120 @@ TEST_CASE("pieces are found by any words of theirs, in any order") {
   CHECK(pieces.all() == 3);
   pieces.seek("");
   CHECK(titles(pieces) == all);
+}
+
+TEST_CASE(
+    "a piece on the board says how far it is, what comes next and what it waits for, and is drawn as it has grown") {
+  Board board({"pilots-chart"});
+  PiecesModel& pieces = board.pieces();
+  const auto told = [&](int role) { return pieces.data(pieces.index(0), role); };
+  CHECK(told(PiecesModel::Done).toInt() == 0);
+  CHECK(told(PiecesModel::Wait).toString().isEmpty());
+  const auto made = [&] {
+    const auto drawing = told(PiecesModel::Picture).value<app::viewmodels::PieceDrawing>();
+    REQUIRE(drawing.piece);
+    return std::count_if(drawing.piece->primitives.begin(), drawing.piece->primitives.end(),
+                         [](const auto& one) { return one.standing == core::sheets::Standing::Made; });
+  };
+  const auto before = made();
+  REQUIRE(board.stage.workUntil([&] { return board.stage.desk().shelf().count() > 0; }));
+  CHECK(told(PiecesModel::Done).toInt() > 5);
+  CHECK(told(PiecesModel::All).toInt() > told(PiecesModel::Done).toInt());
+  CHECK_FALSE(told(PiecesModel::Act).toString().isEmpty());
+  // What it is, then the verb with its time.
+  CHECK(told(PiecesModel::Wait).toString().contains(QRegularExpression("^.+: .*[0-9]:[0-9][0-9]")));
+  REQUIRE(board.stage.workUntil([&] { return 2 * told(PiecesModel::Done).toInt() > told(PiecesModel::All).toInt(); }));
+  CHECK(made() > before);
+}
+
+TEST_CASE("all pieces found are drawn to the scale of the largest among them, whether job or design") {
+  Board board({"heron", "pilots-chart"});
+  PiecesModel& pieces = board.pieces();
+  const auto size = [&](int row) {
+    return QSizeF(pieces.data(pieces.index(row), PiecesModel::Across).toDouble(),
+                  pieces.data(pieces.index(row), PiecesModel::Down).toDouble());
+  };
+  for (int row = 0; row < 2; ++row) {
+    const auto drawing = pieces.data(pieces.index(row), PiecesModel::Picture).value<app::viewmodels::PieceDrawing>();
+    REQUIRE(drawing.piece);
+    CHECK(size(row) == QSizeF(drawing.piece->width, drawing.piece->height));
+  }
+  CHECK(pieces.largest() == size(0).expandedTo(size(1)));
+  pieces.seek("chart");
+  REQUIRE(pieces.count() == 1);
+  CHECK(pieces.largest() == size(0));
+  CHECK(size(0).width() > 400);
+  pieces.seek("");
+  REQUIRE(board.stage.beginDesign("tide-table"));
+  REQUIRE(pieces.count() == 3);
+  CHECK(size(0).width() > 100);
+}
+
+TEST_CASE("the piece that lies on the bench stands out, and no other") {
+  Board board({"heron", "pilots-chart"});
+  PiecesModel& pieces = board.pieces();
+  for (const int chosen : {0, 1}) {
+    pieces.choose(chosen);
+    board.stage.desk().refresh();
+    for (const int row : {0, 1})
+      CHECK(pieces.data(pieces.index(row), PiecesModel::OnBench).toBool() == (row == chosen));
+  }
+}
+
+TEST_CASE("of a piece is told when it is ready, what today still holds, what dries and what is to be bought") {
+  Board board({"heron"});
+  PiecesModel& pieces = board.pieces();
+  pieces.choose(0);
+  CHECK(pieces.chosenReady().startsWith("Ready about "));
+  CHECK(pieces.chosenReady().contains(QRegularExpression(" [0-9]{1,2}:00,")));
+  CHECK(pieces.chosenHands().endsWith("by hand"));
+  CHECK(pieces.waits()->count() == 0);
+  // From now on, one after another, and none of another day.
+  REQUIRE(pieces.today()->count() > 3);
+  QTime last(0, 0);
+  for (int row = 0; row < pieces.today()->count(); ++row) {
+    const QTime at = QTime::fromString(tests::cell(*pieces.today(), row, RowsModel::Value), "H:mm");
+    REQUIRE(at.isValid());
+    CHECK(at >= last);
+    last = at;
+  }
+  // The file lists no stock and the shop has none: all that is needed is told, and nothing said to lack.
+  const int needed = pieces.wants()->count();
+  REQUIRE(needed > 3);
+  CHECK(tests::cell(*pieces.wants(), 0, RowsModel::Of) == "Needed; none is entered in stock");
+  CHECK(tests::rowOf(*pieces.wants(), "Reed-green paste paper") >= 0);
+  core::intents::StockEntry paper;
+  paper.kind = core::intents::StockKind::Paper;
+  paper.name = "reed-green paste paper";
+  paper.quantity = 3;
+  paper.width = core::units::Length::wholeMillimetres(700);
+  paper.height = core::units::Length::wholeMillimetres(500);
+  REQUIRE(board.stage.workbench().submit(core::intents::OfShop{core::intents::EnterStock{paper}}).id.empty());
+  CHECK(tests::rowOf(*pieces.wants(), "Reed-green paste paper") == -1);
+  // Of paper there is stock now, so that another paper is known to lack.
+  CHECK(tests::cell(*pieces.wants(), 0, RowsModel::Of) == "To buy");
+  REQUIRE(board.stage.workUntil([&] { return board.stage.desk().shelf().count() > 0; }));
+  REQUIRE(pieces.waits()->count() > 0);
+  CHECK(tests::cell(*pieces.waits(), 0, RowsModel::Value) ==
+        board.stage.desk().shelf().data(board.stage.desk().shelf().index(0), app::viewmodels::ShelfModel::Brief));
+}
+
+TEST_CASE("of a finished piece nothing is ahead, and of a design what is to be bought alone") {
+  Board board({"heron"});
+  PiecesModel& pieces = board.pieces();
+  pieces.choose(0);
+  REQUIRE(board.stage.workUntil(
+      [&] { return board.stage.desk().bench().kind() == app::viewmodels::BenchViewModel::Kind::Finished; }));
+  CHECK(pieces.chosenReady().isEmpty());
+  CHECK(pieces.today()->count() == 0);
+  CHECK(pieces.chosenDone() == pieces.chosenAll());
+  REQUIRE(board.stage.beginDesign("tide-table"));
+  pieces.choose(0);
+  REQUIRE(pieces.chosenDesign());
+  CHECK(pieces.chosenReady().isEmpty());
+  CHECK(pieces.today()->count() == 0);
+  CHECK(pieces.wants()->count() > 0);
+  CHECK(pieces.chosenAll() == 0);
 }
 
 TEST_CASE("a piece put away leaves the board and the bench, and comes back") {
@@ -170,7 +288,8 @@ TEST_CASE("the same once more is another job, numbered and begun from nothing") 
   CHECK(pieces.chosenId() != first);
   CHECK(pieces.chosenOf().startsWith("26-041 / 2"));
   CHECK(pieces.chosenDue().isEmpty());
-  CHECK(pieces.chosenWhere().startsWith("0 of "));
+  CHECK(pieces.chosenDone() == 0);
+  CHECK(pieces.chosenAll() > 50);
   CHECK(pieces.said().contains("26-041 / 2"));
   CHECK(titles(pieces).size() == 2);
 }
@@ -192,7 +311,9 @@ TEST_CASE("a piece handed over as a file goes on at another bench where it was l
   const QString said = theirs.takeIn("handed.record.json");
   INFO(said.toStdString());
   REQUIRE_FALSE(theirs.pieces().refused());
-  CHECK(theirs.pieces().chosenWhere() == ours.pieces().chosenWhere());
+  CHECK(theirs.pieces().chosenAct() == ours.pieces().chosenAct());
+  CHECK(theirs.pieces().chosenDone() == ours.pieces().chosenDone());
+  CHECK(theirs.pieces().chosenDone() > 0);
   CHECK(theirs.stage.desk().bench().title() == ours.stage.desk().bench().title());
   theirs.takeIn("handed.record.json");
   CHECK_FALSE(theirs.pieces().refused());

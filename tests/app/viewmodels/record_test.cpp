@@ -6,6 +6,7 @@
 #include <QFile>
 #include <QImage>
 #include <QTemporaryDir>
+#include <QTime>
 
 #include "app/photographs/at_hand.h"
 #include "tests/app/gallery/states.h"
@@ -57,6 +58,41 @@ TEST_CASE("a note stands in the record and is left out again, and what happened 
   CHECK(piece.state().beside.notes.empty());
   CHECK(rowOf(*record.rows(), "wanders") >= 0);
   CHECK_FALSE(record.chosenRemovable());
+}
+
+TEST_CASE("a step that was begun and done is one line with both times, and undone it is two") {
+  tests::Stage stage({"pilots-chart"});
+  auto& bench = stage.desk().bench();
+  REQUIRE(stage.workUntil([&] { return bench.canBegin(); }));
+  stage.desk().pieces().choose(0);
+  RecordViewModel& record = stage.desk().record();
+  const int before = record.rows()->count();
+  const QString title = QString::fromStdString(bench.steps().front()->title);
+  REQUIRE(bench.begin());
+  CHECK(record.rows()->count() == before + 1);
+  CHECK(cell(*record.rows(), 0, RowsModel::Title).startsWith("Begun: "));
+  stage.clock().advance(12 * 60'000);
+  stage.desk().refresh();
+  REQUIRE(bench.finish());
+  const auto isStep = [&](int row) { return cell(*record.rows(), row, RowsModel::Title).contains(title); };
+  int lines = 0;
+  int step = -1;
+  for (int row = 0; row < record.rows()->count(); ++row) {
+    if (!isStep(row) || cell(*record.rows(), row, RowsModel::Value).indexOf("to") < 0) continue;
+    step = row;
+    ++lines;
+  }
+  REQUIRE(lines == 1);
+  const QStringList times = cell(*record.rows(), step, RowsModel::Value).split(" to ");
+  REQUIRE(times.size() == 2);
+  const auto minutes = [](const QString& time) { return QTime(0, 0).secsTo(QTime::fromString(time, "H:mm")) / 60; };
+  CHECK(minutes(times[1]) - minutes(times[0]) == 12);
+  CHECK(rowOf(*record.rows(), "Begun: ") == -1);
+  // The entry chosen by that line is the step itself.
+  record.choose(step);
+  CHECK(record.chosenStep());
+  REQUIRE(bench.takeBack());
+  CHECK(rowOf(*record.rows(), "Begun: ") >= 0);
 }
 
 TEST_CASE("a note is put right, and words are written under a photograph") {
@@ -170,7 +206,7 @@ TEST_CASE("a finished step is linked with the batch it was worked with, and no l
   REQUIRE(piece.stage.workbench().submit(core::intents::OfShop{core::intents::EnterBatch{paste}}).id.empty());
   RecordViewModel& record = piece.record();
   record.refresh();
-  const int done = rowOf(*record.rows(), "Done:");
+  const int done = rowOf(*record.rows(), "Put the artwork away");
   REQUIRE(done >= 0);
   record.choose(done);
   REQUIRE(record.chosenStep());

@@ -38,7 +38,7 @@ TEST_CASE("the bench shows the numbers of the way in which its maker marks windo
   CHECK_FALSE(desk.settings().byBorders());
   CHECK(figure->total() == 4);
   CHECK(figure->currentId() == "board.top.mark.left");
-  CHECK(figure->datum().contains("on your right"));
+  CHECK(figure->datum().contains("from the right edge"));
   REQUIRE(desk.bench().figure()->forward());
   desk.settings().turnMarking();
   CHECK(desk.settings().refusal().isEmpty());
@@ -49,7 +49,7 @@ TEST_CASE("the bench shows the numbers of the way in which its maker marks windo
   CHECK(figure->currentId() == "board.top.back.right");
   REQUIRE(desk.bench().figure()->forward());
   CHECK(figure->currentId() == "board.top.back.left");
-  CHECK(figure->datum().contains("on your left"));
+  CHECK(figure->datum().contains("from the left edge"));
   REQUIRE(stage.reopen());
   CHECK(stage.desk().settings().byBorders());
 }

@@ -126,6 +126,28 @@ TEST_CASE("a batch past what it keeps asks to be looked at, and a day that is no
   CHECK(stock.rows()->count() == 0);
 }
 
+TEST_CASE("of a sheet is told which pieces under way could be cut from it") {
+  tests::Stage stage({"heron", "tide-table"});
+  StockViewModel& stock = stage.desk().stock();
+  const auto entered = [&](core::intents::StockKind kind, const char* name, std::int64_t thickness) {
+    core::intents::StockEntry entry;
+    entry.kind = kind;
+    entry.name = name;
+    entry.quantity = 2;
+    if (thickness > 0) {
+      entry.width = core::units::Length::wholeMillimetres(815);
+      entry.height = core::units::Length::wholeMillimetres(1120);
+      entry.thickness = core::units::Length::nanometres(thickness);
+    }
+    REQUIRE(stage.workbench().submit(core::intents::OfShop{core::intents::EnterStock{entry}}).id.empty());
+    stock.choose(static_cast<int>(stage.workbench().shop().stock.items.size()) - 1);
+    return stock.chosenServes();
+  };
+  CHECK(entered(core::intents::StockKind::Board, "cotton board", 1'600'000).contains("Heron at low water"));
+  CHECK(entered(core::intents::StockKind::Board, "thick board", 9'000'000) == "No piece under way is cut from it.");
+  CHECK(entered(core::intents::StockKind::Leaf, "copper leaf", 0).isEmpty());
+}
+
 TEST_CASE("size is measured, in millilitres or in grams") {
   tests::Stage stage({});
   StockViewModel& stock = stage.desk().stock();

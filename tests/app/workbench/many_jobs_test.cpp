@@ -367,6 +367,8 @@ TEST_CASE("no text crashes the reader of summaries") {
   app::workbench::JobSummary summary;
   summary.entry.title = "tab\t, line\n and \\ stroke";
   summary.sharedSteps = {"a", "b\t"};
+  summary.entry.width = 356.25;
+  summary.entry.height = 1e6;
   summary.lessons.opening[{"kind", core::waits::Cause::Film}] = {
       {{1, "boot", 2, true}, 0.5, std::numeric_limits<double>::infinity()}};
   const std::string text = app::workbench::summaryText(summary);
@@ -374,6 +376,10 @@ TEST_CASE("no text crashes the reader of summaries") {
   REQUIRE(back.has_value());
   CHECK(back->entry == summary.entry);
   CHECK(back->sharedSteps == summary.sharedSteps);
+  for (const char* width : {"nan", "inf", "-1", "1000001", "wide"}) {
+    INFO(width);
+    CHECK_FALSE(app::workbench::readSummary("", core::base::replaceAll(text, "356.25", width)).has_value());
+  }
   const std::string lessons = app::workbench::lessonsText(summary.lessons, "stamp");
   CHECK(app::workbench::readLessons(lessons, "stamp") == summary.lessons);
   CHECK_FALSE(app::workbench::readLessons(lessons, "other").has_value());

@@ -57,6 +57,7 @@ std::string fullTechnique() {
       "hands": "blade",
       "up": "back",
       "act": "cutStrips",
+      "places": ["tool", "work"],
       "work": {"early": "2 min", "likely": "3 min", "late": "6 min", "source": "common practice"},
       "needs": [
         "art.away",

@@ -121,3 +121,57 @@ TEST_CASE("an act is drawn as SVG as well, hatching unfilled") {
   CHECK(text.find("class=\"blade\" fill=\"#1B1F23\"") != std::string::npos);
   CHECK(text.find("class=\"waste\" fill=\"none\"") != std::string::npos);
 }
+
+TEST_CASE("a number stands at the part its sentence speaks of, and nowhere where the drawing has no such part") {
+  using core::craft::ActPlace;
+  const Drawing mitre = drawAct(Act::Mitre, WayUp::Face);
+  const auto three = numerals(mitre, {ActPlace::Under, ActPlace::Work, ActPlace::Aside});
+  REQUIRE(three.size() == 3);
+  for (int i = 0; i < 3; ++i) CHECK(three[static_cast<std::size_t>(i)].number == i + 1);
+  // The hard strip lies under the lower right of the crossing, the waste falls off at the upper left.
+  CHECK(three[0].at.x > three[2].at.x);
+  CHECK(three[0].at.y > three[2].at.y);
+  const auto some = numerals(mitre, {std::nullopt, ActPlace::Work, ActPlace::End});
+  REQUIRE(some.size() == 1);
+  CHECK(some[0].number == 2);
+  CHECK(numerals(mitre, {}).empty());
+}
+
+TEST_CASE("every act has places for its sentences, each once, clear of the frame") {
+  for (const Act act : allActs()) {
+    for (const WayUp up : kWays) {
+      INFO(name(act));
+      const Drawing drawing = drawAct(act, up);
+      CHECK_FALSE(drawing.places.empty());
+      std::set<core::craft::ActPlace> seen;
+      for (const DrawnPlace& place : drawing.places) {
+        INFO(name(place.place));
+        CHECK(seen.insert(place.place).second);
+        CHECK((place.at.x >= 5 && place.at.x <= 115 && place.at.y >= 5 && place.at.y <= 75));
+      }
+    }
+  }
+}
+
+TEST_CASE("where an act shows a board or a paper it is the piece's own") {
+  const ActPapers papers{"cream museum board", "blue wave", 3};
+  const auto named = [](const Drawing& drawing, Substance substance, const std::string& what) {
+    return std::any_of(drawing.primitives.begin(), drawing.primitives.end(), [&](const Primitive& primitive) {
+      return primitive.matter && primitive.matter->substance == substance && primitive.matter->name == what;
+    });
+  };
+  for (const Act act : {Act::CutBevel, Act::MarkOut, Act::BrushBevel, Act::RuleLine, Act::FloodWash}) {
+    INFO(name(act));
+    CHECK(named(drawAct(act, WayUp::None, papers), Substance::Board, papers.board));
+  }
+  for (const Act act : {Act::CutStrips, Act::FitStrips, Act::Mitre, Act::CloseCorner}) {
+    INFO(name(act));
+    const Drawing drawing = drawAct(act, WayUp::None, papers);
+    CHECK(named(drawing, Substance::Paper, papers.paper));
+    for (const Primitive& primitive : drawing.primitives) {
+      if (primitive.matter && primitive.matter->run) {
+        CHECK(primitive.matter->run->repeat == Approx(3 * primitive.matter->run->width));
+      }
+    }
+  }
+}

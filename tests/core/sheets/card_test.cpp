@@ -1,4 +1,4 @@
-// The cutter's card: every number where its figure lies, as long as it says, and none on another.
+// The cutter's card: every number in a dimension as long as it says, taken from what it says, and what it makes.
 #include "core/sheets/card.h"
 
 #include "core/sheets/names.h"
@@ -7,7 +7,8 @@
 #include <set>
 
 #include "core/base/text.h"
-#include "core/sheets/card_spread.h"
+#include "core/sheets/card_lines.h"
+#include "core/sheets/card_room.h"
 #include "tests/support/catch.h"
 #include "tests/support/shaped_example.h"
 
@@ -16,12 +17,22 @@ using core::workflow::WorkflowFigure;
 
 namespace {
 
+constexpr double kCap = 23.6;
+constexpr double kWidth = 578;
+constexpr double kHeight = 384;
+
 // As on a tablet of 1280 x 800 pixels.
-CardRoom room(double width = 590, double height = 480) {
-  constexpr double kCap = 23.6;
+CardRoom room(double width = kWidth, double height = kHeight) {
+  CardRoom room;
+  room.width = width;
+  room.height = height;
+  room.capHeight = kCap;
+  room.shortest = 3.5 * kCap;
   // A figure of the program's letters is 0.85 of a cap height wide.
-  return {width, height, kCap, 3.5 * kCap,
-          [](const std::string& text) { return 0.85 * kCap * static_cast<double>(text.size()); }};
+  room.widthOf = [](const std::string& text) { return 0.85 * kCap * static_cast<double>(text.size()); };
+  room.side = 62;
+  room.window = 110;
+  return room;
 }
 
 std::vector<std::string> jobs() {
@@ -116,67 +127,193 @@ TEST_CASE("a measure of the card is as far from its datum as its figure says, an
   CHECK(measures > 200);
 }
 
-TEST_CASE("every card has room on a tablet: no number on another, none outside, each drawn as long as it is") {
-  std::size_t most = 0;
+TEST_CASE("a measure says what it is taken from and on which half of the window it ends, as the board lies") {
+  const auto design = tests::designOf(tests::shapedExample(R"("shape": "arch", "head": "round")"));
+  const auto of = [&](const std::string& id) {
+    const auto measure = cardMeasure(design, "board.top." + id);
+    REQUIRE(measure);
+    return std::pair(measure->datum, measure->half);
+  };
+  using D = Datum;
+  using H = Half;
+  CHECK(of("axis") == std::pair(D::RightEdge, H::Neither));
+  CHECK(of("springing") == std::pair(D::TopEdge, H::Neither));
+  // Nearest the marked corner, which lies top right.
+  CHECK(of("mark.left") == std::pair(D::RightEdge, H::Right));
+  CHECK(of("mark.right") == std::pair(D::RightEdge, H::Left));
+  CHECK(of("mark.top") == std::pair(D::TopEdge, H::Upper));
+  CHECK(of("mark.bottom") == std::pair(D::TopEdge, H::Lower));
+  CHECK(of("back.left") == std::pair(D::LeftEdge, H::Left));
+  CHECK(of("border.bottom") == std::pair(D::BottomEdge, H::Lower));
+  CHECK(of("arc.1.radius") == std::pair(D::Centre, H::Neither));
+  CHECK(of("sight.width") == std::pair(D::Opening, H::Neither));
+  // Left and right of the face are the other way round.
+  CHECK(of("border.left") == std::pair(D::RightEdge, H::Right));
+}
+
+TEST_CASE("every card has room on a tablet: no number on a word, none outside, each dimension as long as it is") {
+  std::size_t numbers = 0;
   forEveryWindow([&](const auto& design, const auto&, const auto& figures) {
     const Card card = drawCard(design, idsOf(figures), room());
     REQUIRE(card.fits);
-    most = std::max(most, card.numbers.size());
-    for (std::size_t i = 0; i < card.numbers.size(); ++i) {
-      const CardNumber& one = card.numbers[i];
+    CHECK(card.edges.left > 0);
+    CHECK(card.edges.top > 0);
+    CHECK(card.edges.right < kWidth);
+    // It goes on out of the room below its lowest line, and nowhere else.
+    for (const CardNumber& one : card.numbers) {
+      for (const Stroke& chords : detail::chordsOf(one.made)) {
+        const bool upright = chords.points.front().x == chords.points.back().x;
+        for (const Point& point : chords.points) CHECK((upright || point.y < kHeight));
+      }
+      for (const Stroke& dimension : strokesOf(one.ink, Role::Dimension)) {
+        for (const Point& point : dimension.points) CHECK(point.y < kHeight);
+      }
+    }
+    for (const CardNumber& one : card.numbers) {
       INFO(one.figure << ' ' << one.text);
+      ++numbers;
       CHECK(one.box.left >= -0.5);
       CHECK(one.box.top >= -0.5);
-      CHECK(one.box.right <= 590.5);
-      CHECK(one.box.bottom <= 480.5);
+      CHECK(one.box.right <= kWidth + 0.5);
+      CHECK(one.box.bottom <= kHeight + 0.5);
       CHECK_FALSE(one.box.empty());
-      for (std::size_t k = i + 1; k < card.numbers.size(); ++k) {
-        INFO(" and " << card.numbers[k].figure);
-        CHECK_FALSE(meet(one.box, card.numbers[k].box));
+      for (const auto& word : {card.top, card.left, card.right}) CHECK_FALSE(meet(one.box, word));
+      if (one.inside) {
+        CHECK_FALSE(meet(one.box, card.window));
+      } else {
+        CHECK_FALSE(meet(one.box, card.edges));
       }
       const double value = std::fabs(design.figures.find(one.figure)->value);
-      CHECK(reachOf(dimensionOf(one.pencil)) == Approx(value * card.scale).margin(1e-6));
       CHECK(reachOf(dimensionOf(one.ink)) == Approx(value * card.scale).margin(1e-6));
     }
   });
-  CHECK(most >= 20);
+  CHECK(numbers > 200);
 }
 
-TEST_CASE("a card's board is its edge, its opening, its mark and its centre lines, all of them on the board") {
+TEST_CASE("a board that is measured from its bottom edge is shown whole") {
   forEveryWindow([&](const auto& design, const auto&, const auto& figures) {
     const Card card = drawCard(design, idsOf(figures), room());
-    const double right = card.origin.x + card.scale * design.layout.outerWidth;
-    const double bottom = card.origin.y + card.scale * design.layout.outerHeight;
+    const bool fromBottom = std::any_of(card.numbers.begin(), card.numbers.end(), [&](const CardNumber& one) {
+      return cardMeasure(design, one.figure)->datum == Datum::BottomEdge;
+    });
+    if (fromBottom) CHECK(card.edges.bottom < kHeight);
+  });
+}
+
+TEST_CASE("the board takes most of the height where nothing else needs it") {
+  const auto design = tests::designOf(tests::workedExample());
+  const Card card = drawCard(design, idsOf(inOrderOfTheHand(design, listed(design, "top", false))), room());
+  CHECK(std::max((card.edges.bottom - card.edges.top) / kHeight, (card.edges.right - card.edges.left) / kWidth) > 0.5);
+}
+
+TEST_CASE("a card's board is its surface in its material, what falls out, its edge, its opening and its mark") {
+  forEveryWindow([&](const auto& design, const auto& board, const auto& figures) {
+    const Card card = drawCard(design, idsOf(figures), room());
+    std::vector<Role> roles;
     for (const Primitive& primitive : card.board) {
       INFO(dump(primitive));
-      CHECK_FALSE(primitive.matter.has_value());
-      const bool drawn =
-          std::holds_alternative<Stroke>(primitive.shape) || std::holds_alternative<Path>(primitive.shape);
-      REQUIRE(drawn);
+      roles.push_back(primitive.role);
+      const bool ground = primitive.role == Role::BoardFace || primitive.role == Role::Waste;
+      REQUIRE(primitive.matter.has_value() == ground);
+      if (ground) {
+        for (const auto& entered : design.job.boards) {
+          if (entered.id == board) CHECK(primitive.matter->name == entered.material);
+        }
+      }
       const auto* stroke = std::get_if<Stroke>(&primitive.shape);
       for (const Point& point : stroke == nullptr ? std::vector<Point>() : stroke->points) {
-        CHECK(point.x >= card.origin.x - 1e-6);
-        CHECK(point.y >= card.origin.y - 1e-6);
-        CHECK(point.x <= right + 1e-6);
-        CHECK(point.y <= bottom + 1e-6);
+        CHECK(point.x >= card.edges.left - 1e-6);
+        CHECK(point.y >= card.edges.top - 1e-6);
+        CHECK(point.x <= card.edges.right + 1e-6);
+        CHECK(point.y <= card.edges.bottom + 1e-6);
+      }
+    }
+    CHECK(roles == std::vector<Role>{Role::BoardFace, Role::Waste, Role::BoardEdge, Role::BoardSight, Role::Mark});
+  });
+}
+
+TEST_CASE("what the hand makes is where the measure ends: axes right across, sides past the corners, checks nothing") {
+  std::size_t lines = 0;
+  forEveryWindow([&](const auto& design, const auto&, const auto& figures) {
+    const Card card = drawCard(design, idsOf(figures), room());
+    for (const CardNumber& one : card.numbers) {
+      INFO(one.figure);
+      const auto measure = *cardMeasure(design, one.figure);
+      CHECK(one.made.empty() == (measure.gives == Gives::Distance));
+      if (measure.gives != Gives::Line) continue;
+      ++lines;
+      REQUIRE(one.made.size() == 1);
+      const Stroke& line = std::get<Stroke>(one.made.front().shape);
+      const bool upright = std::fabs(measure.from.y - measure.to.y) < 1e-6;
+      const double at =
+          upright ? card.edges.left + card.scale * measure.to.x : card.edges.top + card.scale * measure.to.y;
+      for (const Point& point : line.points) CHECK((upright ? point.x : point.y) == Approx(at));
+      const double whole = upright ? card.edges.bottom - card.edges.top : card.edges.right - card.edges.left;
+      CHECK((one.made.front().role == Role::Guide) == !measure.ofWindow);
+      CHECK((reachOf(line) == Approx(whole)) != measure.ofWindow);
+      if (!one.tick) continue;
+      CHECK(std::fabs((upright ? one.tick->x : one.tick->y) - at) > 0.5 * kCap);
+      CHECK(one.tick->x > card.edges.left);
+      CHECK(one.tick->y > card.edges.top);
+    }
+  });
+  CHECK(lines > 100);
+}
+
+TEST_CASE("what is taken off the centre line is made on both sides of it") {
+  const auto design = tests::designOf(tests::shapedExample(R"("shape": "arch", "head": "pointed", "rise": "190 mm")"));
+  const Card card = drawCard(design, idsOf(inOrderOfTheHand(design, listed(design, "top", false))), room());
+  const double axis = card.edges.right - card.scale * design.layout.boards.front().axis;
+  std::size_t mirrored = 0;
+  for (const CardNumber& one : card.numbers) {
+    const auto measure = *cardMeasure(design, one.figure);
+    if (measure.gives != Gives::Curve && measure.datum != Datum::CentreLine) continue;
+    INFO(one.figure);
+    ++mirrored;
+    double middle = 0;
+    std::size_t points = 0;
+    for (const Stroke& chords : detail::chordsOf(one.made)) {
+      for (const Point& point : chords.points) {
+        middle += point.x;
+        ++points;
+      }
+    }
+    REQUIRE(points > 0);
+    CHECK(middle / static_cast<double>(points) == Approx(axis));
+  }
+  CHECK(mirrored > 0);
+}
+
+TEST_CASE("ticks of one card stand apart") {
+  forEveryWindow([&](const auto& design, const auto&, const auto& figures) {
+    const Card card = drawCard(design, idsOf(figures), room());
+    for (const CardNumber& one : card.numbers) {
+      for (const CardNumber& other : card.numbers) {
+        if (&one == &other || !one.tick || !other.tick) continue;
+        INFO(one.figure << " and " << other.figure);
+        CHECK(core::geometry::distance(*one.tick, *other.tick) > 0.8 * kCap);
       }
     }
   });
 }
 
-TEST_CASE("a number stands by its own line: its leader ends at its text") {
-  forEveryWindow([&](const auto& design, const auto&, const auto& figures) {
-    const Card card = drawCard(design, idsOf(figures), room());
-    for (const CardNumber& one : card.numbers) {
-      const auto measure = cardMeasure(design, one.figure);
-      if (measure->gives == Gives::Curve) continue;
-      INFO(one.figure);
-      const auto leaders = strokesOf(one.pencil, Role::Setting);
-      REQUIRE_FALSE(leaders.empty());
-      const Point end = leaders.back().points.back();
-      CHECK(core::geometry::distance(end, nearestOn(one.box, end)) < 12);
+TEST_CASE("a dimension with no room for its arrow has it point from outside") {
+  const auto design = tests::designOf(tests::workedExample());
+  const auto headsOf = [&](double width) {
+    const Card card = drawCard(design, {"board.top.mark.left", "board.top.mark.top"}, room(width, width));
+    REQUIRE(card.fits);
+    const CardNumber& one = card.numbers.front();
+    std::vector<Stroke> heads;
+    for (const Stroke& stroke : strokesOf(one.ink, Role::Dimension)) {
+      if (stroke.closed) heads.push_back(stroke);
     }
-  });
+    REQUIRE(heads.size() == 1);
+    // Its tip first; where its neck lies, from the tip on towards the datum.
+    const double datum = dimensionOf(one.ink).points.front().x;
+    return (heads[0].points[1].x - heads[0].points[0].x) * (datum - heads[0].points[0].x) > 0;
+  };
+  CHECK(headsOf(900));
+  CHECK_FALSE(headsOf(420));
 }
 
 TEST_CASE("a round arch is seven settings, in the order of the hand") {
@@ -187,14 +324,15 @@ TEST_CASE("a round arch is seven settings, in the order of the hand") {
   for (const std::string& id : idsOf(inOrderOfTheHand(design, all))) {
     if (cardMeasure(design, id)) setOut.push_back(id);
   }
-  CHECK(setOut == std::vector<std::string>{"board.top.axis", "board.top.springing", "board.top.mark.left",
-                                           "board.top.mark.right", "board.top.mark.top", "board.top.mark.bottom",
+  CHECK(setOut == std::vector<std::string>{"board.top.axis", "board.top.mark.left", "board.top.mark.right",
+                                           "board.top.springing", "board.top.mark.top", "board.top.mark.bottom",
                                            "board.top.arc.1.radius", "board.top.sight.width",
                                            "board.top.sight.height"});
 }
 
-TEST_CASE("centre lines come before the sides, sides before centres, centres before radii, radii before points") {
-  const std::vector<std::string> order = {"axis", "springing", "mark.", "centre.", "radius", ".point.", "sight."};
+TEST_CASE("what is taken from the side edge comes first, then what is from the top, centres, radii, points, checks") {
+  const std::vector<std::string> order = {"axis",        "mark.left", "mark.right", "springing", "mark.top",
+                                          "mark.bottom", "centre.",   "radius",     ".point.",   "sight."};
   for (const std::string& form : tests::shapedForms()) {
     const auto design = tests::designOf(tests::shapedExample(form));
     INFO(form);
@@ -229,12 +367,12 @@ TEST_CASE("settings of the tool stay on the list, and what is listed twice is th
 TEST_CASE("with the back up the marked corner is top right, and its edge is the datum of every mark across") {
   const auto design = tests::designOf(tests::workedExample());
   const Card card = drawCard(design, {"board.top.mark.left", "board.top.mark.right", "board.top.mark.top"}, room());
-  const double right = card.origin.x + card.scale * design.layout.outerWidth;
+  const double right = card.edges.right;
   const auto marks = strokesOf(card.board, Role::Mark);
   REQUIRE(marks.size() == 1);
   for (const Point& point : marks[0].points) {
     CHECK(point.x > right - 40);
-    CHECK(point.y < card.origin.y + 40);
+    CHECK(point.y < card.edges.top + 40);
   }
   for (const CardNumber& one : card.numbers) {
     INFO(one.figure);
@@ -242,10 +380,10 @@ TEST_CASE("with the back up the marked corner is top right, and its edge is the 
     REQUIRE(datum.size() == 1);
     const bool down = one.figure == "board.top.mark.top";
     CHECK(dimensionOf(one.ink).points.front().x == Approx(down ? dimensionOf(one.ink).points.back().x : right));
-    CHECK((down ? datum[0].points[0].y == Approx(card.origin.y) : datum[0].points[0].x == Approx(right)));
+    CHECK((down ? datum[0].points[0].y == Approx(card.edges.top) : datum[0].points[0].x == Approx(right)));
     // It is hatched outside the board, and the line to be made runs right across it.
     for (const Stroke& hatch : strokesOf(one.ink, Role::Waste)) {
-      CHECK((down ? hatch.points[1].y < card.origin.y : hatch.points[1].x > right));
+      CHECK((down ? hatch.points[1].y < card.edges.top : hatch.points[1].x > right));
     }
     REQUIRE(strokesOf(one.ink, Role::Line).size() == 1);
     CHECK(reachOf(strokesOf(one.ink, Role::Line)[0]) ==
@@ -292,25 +430,14 @@ TEST_CASE("a room too small for the numbers has no card, and says so") {
   CHECK_FALSE(drawCard(design, ids, larger).fits);
 }
 
-TEST_CASE("numbers along an edge keep their order, apart, and as near to their places as there is room") {
-  for (const std::size_t rows : {std::size_t{1}, std::size_t{2}}) {
-    std::vector<Label> labels;
-    for (const double wanted : {5.0, 60.0, 62.0, 64.0, 205.0, 299.0}) labels.push_back({wanted, 40, 0, 0, 0});
-    REQUIRE(spread(labels, 0, 300, rows));
-    for (std::size_t i = 0; i < labels.size(); ++i) {
-      CHECK(labels[i].at >= 20 - 1e-9);
-      CHECK(labels[i].at <= 280 + 1e-9);
-      for (std::size_t k = i + 1; k < labels.size(); ++k) {
-        if (labels[k].row == labels[i].row) CHECK(labels[k].at - labels[i].at >= 40 - 1e-9);
-      }
-      // The line to the outer row passes between two of the inner one.
-      for (const Label& inner : labels) {
-        if (labels[i].row == 1 && inner.row == 0) CHECK(std::fabs(labels[i].through - inner.at) >= 20 - 1e-9);
-      }
-    }
-    CHECK(labels[4].at == Approx(205));
-  }
-  std::vector<Label> many(9, Label{10, 40, 0, 0, 0});
-  CHECK_FALSE(spread(many, 0, 300, 1));
-  CHECK(spread(many, 0, 300, 2));
+TEST_CASE("a number on the board keeps off what is taken, and off lines where that is not far") {
+  const Stroke line{{{100, 100}, {100, 200}}, false};
+  const core::geometry::Rectangle whole{0, 0, 300, 300};
+  const auto free = nearestRoom(line, 60, 30, whole, {}, {});
+  CHECK(core::geometry::distance({(free.left + free.right) / 2, (free.top + free.bottom) / 2}, {100, 150}) < 8);
+  const auto beside = nearestRoom(line, 60, 30, whole, {}, {line});
+  CHECK((beside.left >= 100 || beside.right <= 100));
+  const core::geometry::Rectangle taken{80, 80, 300, 300};
+  CHECK_FALSE(meet(nearestRoom(line, 60, 30, whole, {taken}, {line}), taken));
+  CHECK(nearestRoom(line, 60, 30, {0, 0, 50, 300}, {}, {}).empty());
 }

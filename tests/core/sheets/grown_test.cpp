@@ -106,3 +106,36 @@ TEST_CASE("what no step makes by its act is there when every step of it is done"
   drawing = pieceOf(bench);
   CHECK(isMade(drawing, "inside", Role::Line));
 }
+
+TEST_CASE("what a step works of a piece is of its thing and of what its act makes or colours") {
+  const Bench bench(demoJobText(), shippedTechniques());
+  const Drawing drawing = pieceOf(bench);
+  const auto& steps = bench.plan()->workflow.steps;
+  int bevels = 0;
+  int strips = 0;
+  int leaf = 0;
+  for (const workflow::WorkflowStep& step : steps) {
+    if (!step.act || step.thing.empty()) continue;
+    std::set<Role> roles;
+    for (const Primitive& primitive : drawing.primitives) {
+      if (!isWorkedBy(primitive, step)) continue;
+      INFO(step.id << ' ' << primitive.element);
+      CHECK(belongsTo(primitive.element, step.thing));
+      roles.insert(primitive.role);
+    }
+    INFO(step.id);
+    if (*step.act == craft::Act::BrushBevel) {
+      CHECK(roles == std::set<Role>{Role::Bevel});
+      ++bevels;
+    } else if (*step.act == craft::Act::LayStrip) {
+      CHECK(roles == std::set<Role>{Role::Band});
+      ++strips;
+    } else if (*step.act == craft::Act::ScatterLeaf) {
+      CHECK(roles == std::set<Role>{Role::Leaf});
+      ++leaf;
+    }
+  }
+  CHECK(bevels > 0);
+  CHECK(strips == 4);
+  CHECK(leaf > 0);
+}

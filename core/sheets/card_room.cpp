@@ -1,4 +1,4 @@
-#include "core/sheets/card_spread.h"
+#include "core/sheets/card_room.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,40 +8,6 @@ namespace core::sheets {
 namespace {
 
 using geometry::Rectangle;
-
-// Moves those of one row apart by as little as may be: those that would touch stand together about the middle of where
-// they would all best be (pool adjacent violators).
-bool part(const std::vector<Label*>& row, double low, double high) {
-  struct Pool {
-    double sum = 0;
-    std::size_t count = 0;
-    double mean() const { return sum / static_cast<double>(count); }
-  };
-  // Each label's middle when all of them stand side by side from 0.
-  std::vector<double> packed;
-  double end = 0;
-  for (const Label* label : row) {
-    packed.push_back(end + label->size / 2);
-    end += label->size;
-  }
-  if (end > high - low + 1e-9) return false;
-  std::vector<Pool> pools;
-  for (std::size_t i = 0; i < row.size(); ++i) {
-    pools.push_back({row[i]->wanted - packed[i], 1});
-    while (pools.size() > 1 && pools[pools.size() - 2].mean() > pools.back().mean()) {
-      const Pool last = pools.back();
-      pools.pop_back();
-      pools.back().sum += last.sum;
-      pools.back().count += last.count;
-    }
-  }
-  std::size_t i = 0;
-  for (const Pool& pool : pools) {
-    const double moved = std::clamp(pool.mean(), low, std::max(low, high - end));
-    for (std::size_t k = 0; k < pool.count; ++k, ++i) row[i]->at = moved + packed[i];
-  }
-  return true;
-}
 
 bool meet(const Rectangle& a, const Rectangle& b) {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
@@ -73,26 +39,6 @@ int crossings(const Rectangle& box, const std::vector<Stroke>& lines) {
 }
 
 }  // namespace
-
-bool spread(std::vector<Label>& labels, double low, double high, std::size_t rows) {
-  std::vector<Label*> inner, outer;
-  for (std::size_t i = 0; i < labels.size(); ++i) {
-    labels[i].row = rows < 2 ? 0 : i % 2;
-    (labels[i].row == 0 ? inner : outer).push_back(&labels[i]);
-  }
-  if (!part(inner, low, high)) return false;
-  // The line to each of the outer row passes after its neighbour of the inner one.
-  for (std::size_t i = 0; i < outer.size(); ++i) {
-    const Label& before = *inner[i];
-    const double end = before.at + before.size / 2;
-    const double next = i + 1 < inner.size() ? inner[i + 1]->at - inner[i + 1]->size / 2 : high;
-    outer[i]->through = std::clamp(outer[i]->wanted, std::min(end, next), std::max(end, next));
-  }
-  for (Label* label : outer) std::swap(label->wanted, label->through);
-  const bool fits = part(outer, low, high);
-  for (Label* label : outer) std::swap(label->wanted, label->through);
-  return fits;
-}
 
 Rectangle nearestRoom(const Stroke& line, double width, double height, const Rectangle& whole,
                       const std::vector<Rectangle>& taken, const std::vector<Stroke>& lines) {
