@@ -25,8 +25,8 @@ Flow {
             required property string value
             required property bool chosen
 
-            width: (root.width - 5 * root.spacing) / 6
-            height: Metrics.mm(16)
+            width: (root.width - 4 * root.spacing) / 5
+            height: Metrics.mm(13.5)
             legend: ""
             offers: ScreenAction {
                 name: "swatch" + key.index

@@ -99,7 +99,7 @@ DeskFrame {
         Row {
             id: told
             anchors.top: grid.bottom
-            anchors.topMargin: Metrics.mm(4)
+            anchors.topMargin: Metrics.mm(3)
             spacing: Metrics.deskGap
 
             Rectangle {
@@ -133,7 +133,7 @@ DeskFrame {
         }
         Words {
             anchors.top: told.bottom
-            anchors.topMargin: Metrics.mm(3)
+            anchors.topMargin: Metrics.mm(1.5)
             width: parent.width
             text: root.appearance.refusal
             color: Theme.worked
@@ -151,7 +151,7 @@ DeskFrame {
                 DeskKey {
                     required property ScreenAction modelData
 
-                    width: Metrics.mm(33)
+                    width: Metrics.mm(35)
                     stays: true
                     offers: modelData
                 }
