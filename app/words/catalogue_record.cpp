@@ -140,7 +140,7 @@ const std::vector<Entry>& recordEntries() {
       {"stock.not-so-much", QT_TRANSLATE_NOOP("words", "There is not so much of it: count it first.")},
       {"stock.changed-since", QT_TRANSLATE_NOOP("words", "This was changed or counted since; undo that first.")},
       {"appearance.no-colour",
-       QT_TRANSLATE_NOOP("words", "{colour} is no colour: write # and six digits, 0 to 9 and a to f.")},
+       QT_TRANSLATE_NOOP("words", "{colour} is no colour: write # and six of 0 to 9, a to f.")},
       {"appearance.across-out-of-range",
        QT_TRANSLATE_NOOP("words", "What the picture shows of the sheet is more than nothing and at most 10 m across.")},
       {"appearance.too-many-pictures",
