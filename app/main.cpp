@@ -247,10 +247,12 @@ int openBench(int& argc, char** argv, const app::commands::CommandLine& line, bo
   alerts.publish(workbench.schedule());
   desk.keepFresh(kRefresh);
 
-  desk.record().setPictures([] {
+  const auto pictures = [] {
     constexpr int kMostShown = 60;
     return app::photographs::picturesIn(app::photographs::usualFolders(), kMostShown);
-  });
+  };
+  desk.record().setPictures(pictures);
+  desk.appearance().setPictures(pictures);
   const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
   desk.pieces().setHandOver(documents + QStringLiteral("/Mountwright"), [documents] {
     constexpr int kMostShown = 60;

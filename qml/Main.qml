@@ -46,6 +46,11 @@ Window {
         answering.ask(ScreenAction[by]);
     }
 
+    Binding {
+        target: Shop
+        property: "appearances"
+        value: root.desk.appearances.all
+    }
     Stack {
         id: stack
         anchors.fill: parent

@@ -211,6 +211,16 @@ QtObject {
             })
         },
         Row {
+            name: "appearance"
+            file: "Appearance/AppearanceScreen"
+            on: "stock"
+            given: ({
+                "watch": root.desk.watch,
+                "appearance": root.desk.appearance,
+                "camera": root.desk.camera
+            })
+        },
+        Row {
             name: "settings"
             file: "Settings/SettingsScreen"
             given: ({

@@ -90,7 +90,8 @@ void paintDrawing(QPainter& painter, const Painted& drawing, const QSizeF& room,
   // A room narrower than its margins, as an item may have while a screen is laid out.
   if (!(scale > 0)) return;
   painter.translate(fit.dx(), fit.dy());
-  const PieceView view{inks, scale, rearOf(*drawing.piece)};
+  static const Appearances kByName;
+  const PieceView view{inks, drawing.appearances ? *drawing.appearances : kByName, scale, rearOf(*drawing.piece)};
   if (hasMaterials(*drawing.piece)) {
     paintPiece(painter, drawing, view);
   } else {

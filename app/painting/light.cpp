@@ -1,5 +1,6 @@
 #include "app/painting/light.h"
 
+#include <QPainter>
 #include <algorithm>
 
 namespace app::painting {
@@ -17,6 +18,12 @@ constexpr double kDarkest = 0.44;
 constexpr double kLightest = 0.6;
 constexpr core::sheets::Point kAwayFromLight = {0.6, 0.8};
 
+double sunk(Breadth breadth, bool byLamp) {
+  const double fine = byLamp ? kFineByLamp : kFineByDay;
+  const double broad = byLamp ? kBroadByLamp : kBroadByDay;
+  return breadth == Breadth::Fine ? fine : broad;
+}
+
 }  // namespace
 
 QColor mixed(const QColor& one, const QColor& other, double share) {
@@ -30,9 +37,17 @@ QColor mixed(const QColor& one, const QColor& other, double share) {
 QColor Light::on(const QColor& material, Breadth breadth) const {
   QColor colour = m_lamp ? mixed(material, Qt::black, kLostByLamp) : material;
   if (!m_toCome) return colour;
-  const double fine = m_lamp ? kFineByLamp : kFineByDay;
-  const double broad = m_lamp ? kBroadByLamp : kBroadByDay;
-  return mixed(colour, m_cloth, breadth == Breadth::Fine ? fine : broad);
+  return mixed(colour, m_cloth, sunk(breadth, m_lamp));
+}
+
+void Light::fallOn(QImage& picture, Breadth breadth) const {
+  QPainter painter(&picture);
+  const auto veil = [&](QColor colour, double share) {
+    colour.setAlphaF(static_cast<float>(share));
+    painter.fillRect(picture.rect(), colour);
+  };
+  if (m_lamp) veil(Qt::black, kLostByLamp);
+  if (m_toCome) veil(m_cloth, sunk(breadth, m_lamp));
 }
 
 QColor inkOn(const QColor& material) {

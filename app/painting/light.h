@@ -1,5 +1,7 @@
 #pragma once
 // How bright a material is: by the lamp, on a slope, and sunk into the cloth while it is still to come.
+#include <QImage>
+
 #include "app/painting/inks.h"
 #include "core/sheets/matter.h"
 
@@ -17,6 +19,10 @@ class Light {
 
   // Returns the colour as it is seen; what lets something through stays so.
   QColor on(const QColor& material, Breadth breadth = Breadth::Broad) const;
+  // Does the same to every pixel of a picture that lets nothing through.
+  void fallOn(QImage& picture, Breadth breadth) const;
+
+  friend bool operator==(const Light&, const Light&) = default;
 
  private:
   QColor m_cloth;

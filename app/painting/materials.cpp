@@ -39,6 +39,9 @@ constexpr std::array kPatterns = {
     Worded{"comb", Pattern::Comb, "#7D8A74"},     Worded{"paste", Pattern::Comb, "#7D8A74"},
     Worded{"laid", Pattern::Laid, "#D9CDB0"},     Worded{"lozenge", Pattern::Lozenge, "#B9A184"}};
 
+// What the maker gave it, or what its name tells.
+QColor toldColour(const std::string& name, const QColor& own) { return own.isValid() ? own : colourIn(name); }
+
 // A figure stands out from its ground whichever of the two is the darker.
 QColor figureOn(const QColor& ground) {
   return ground.lightnessF() < 0.5F ? mixed(colour("#F1E7CF"), ground, 0.08) : mixed(ground, colour("#1F2B26"), 0.62);
@@ -46,7 +49,7 @@ QColor figureOn(const QColor& ground) {
 
 }  // namespace
 
-Paper paperNamed(const std::string& name, bool repeats) {
+Paper paperNamed(const std::string& name, bool repeats, const QColor& own) {
   Paper paper{repeats ? Pattern::Lozenge : Pattern::Plain, colour(kPaper), {}};
   const QString words = convert::toQt(name).toLower();
   for (const Worded& each : kPatterns) {
@@ -55,20 +58,20 @@ Paper paperNamed(const std::string& name, bool repeats) {
     paper.ground = colour(each.ground);
     break;
   }
-  if (const QColor told = colourIn(name); told.isValid()) paper.ground = told;
+  if (const QColor told = toldColour(name, own); told.isValid()) paper.ground = told;
   paper.figure = figureOn(paper.ground);
   return paper;
 }
 
-QColor colourOf(const Matter& matter) {
+QColor colourOf(const Matter& matter, const QColor& own) {
   switch (matter.substance) {
-    case Substance::Board: return either(colourIn(matter.name), kBoard);
+    case Substance::Board: return either(toldColour(matter.name, own), kBoard);
     case Substance::Core: return colour(kCore);
     case Substance::Paint:
-    case Substance::Pigment: return either(colourIn(matter.name), kUnknown);
-    case Substance::Paper: return paperNamed(matter.name, matter.run && matter.run->repeat > 0).ground;
+    case Substance::Pigment: return either(toldColour(matter.name, own), kUnknown);
+    case Substance::Paper: return paperNamed(matter.name, matter.run && matter.run->repeat > 0, own).ground;
     case Substance::Wash: {
-      QColor wash = either(colourIn(matter.name), kUnknown);
+      QColor wash = either(toldColour(matter.name, own), kUnknown);
       wash.setAlphaF(kThinWash);
       return wash;
     }
@@ -81,8 +84,8 @@ QColor colourOf(const Matter& matter) {
 
 std::array<QColor, 3> leafTones() { return {colour("#D3AA45"), colour("#E6C76E"), colour("#B58A2E")}; }
 
-QBrush pigment(const std::string& name, const QRectF& bounds, const Light& light) {
-  const QColor base = either(colourIn(name), kUnknown);
+QBrush pigment(const std::string& name, const QRectF& bounds, const Light& light, const QColor& own) {
+  const QColor base = either(toldColour(name, own), kUnknown);
   if (!isMetal(name)) return light.on(base, Breadth::Fine);
   // Dark, plain and bright in turn, as the light slides along a metal edge.
   const QColor dark = mixed(base, Qt::black, 0.28);

@@ -21,14 +21,17 @@ struct Paper {
 };
 
 // A paper whose name tells no pattern has a lozenge where it has a repeat, and is plain otherwise.
-Paper paperNamed(const std::string& name, bool repeats);
+// Its ground is `own` where that is valid.
+Paper paperNamed(const std::string& name, bool repeats, const QColor& own = {});
 
-QColor colourOf(const core::sheets::Matter& matter);
+// `own`: the colour that the material's maker gave it; invalid for none.
+QColor colourOf(const core::sheets::Matter& matter, const QColor& own = {});
 
 // The tones of torn or laid leaf.
 std::array<QColor, 3> leafTones();
 
 // What a ruled line is filled with: a flat colour, or a metal's seven tones along it.
-QBrush pigment(const std::string& name, const QRectF& bounds, const Light& light);
+// `own` is its colour where that is valid.
+QBrush pigment(const std::string& name, const QRectF& bounds, const Light& light, const QColor& own = {});
 
 }  // namespace app::painting

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "app/painting/appearance.h"
 #include "core/sheets/act.h"
 #include "core/sheets/drawing.h"
 
@@ -16,7 +17,9 @@ struct Painted {
   std::string worked;                           // the thing whose elements are inked; "" for none
   std::vector<std::string> wrong;               // things with a problem: inked, their lines broken
   std::vector<core::sheets::Numeral> numerals;  // of an act; the screen writes them over it
-  QRectF seen;                                  // what of the piece is brought into view, in mm; null: the whole
+  // How materials look that have a look of their own; null: all look as their names say.
+  std::shared_ptr<const Appearances> appearances = nullptr;
+  QRectF seen;  // what of the piece is brought into view, in mm; null: the whole
 
   friend bool operator==(const Painted&, const Painted&) = default;
 };

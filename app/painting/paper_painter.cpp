@@ -161,22 +161,64 @@ class Printer {
   bool m_clear = true;
 };
 
+// Lies on the sheet from its lower left corner, in rows.
+Run asSheet(const QPainterPath& shape, double scale) {
+  const QRectF bounds = shape.boundingRect();
+  Run run;
+  run.from = {bounds.left() / scale, bounds.bottom() / scale};
+  run.along = {1, 0};
+  run.outwards = {0, -1};
+  run.width = kRow;
+  return run;
+}
+
+// What the device shows of a box, from and to whole pixels of it: only that is laid out.
+QRectF seenOf(const QPainter& painter, const QRectF& box) {
+  const QTransform& toDevice = painter.deviceTransform();
+  QRectF device = toDevice.mapRect(box);
+  if (painter.device() != nullptr) device &= QRectF(0, 0, painter.device()->width(), painter.device()->height());
+  const QRect pixels = device.toAlignedRect();
+  if (pixels.isEmpty()) return {};
+  const QRectF seen = toDevice.inverted().mapRect(QRectF(pixels));
+  // Where the device's pixels are not the painter's, a pixel more is better than one too few.
+  const auto whole = [](double length) { return std::ceil(length - 1e-6); };
+  return {seen.topLeft(), QSizeF(whole(seen.width()), whole(seen.height()))};
+}
+
+void paintPictured(QPainter& painter, const QPainterPath& shape, const core::sheets::Matter& matter,
+                   const SheetPicture& picture, double scale, const Light& light) {
+  const QRectF bounds = shape.boundingRect();
+  const QRectF seen = seenOf(painter, bounds);
+  if (seen.isEmpty()) return;
+  PaperPlace place;
+  if (matter.run) {
+    place.toPixels = placeOf(*matter.run, scale);
+    place.repeat = matter.run->repeat;
+    place.middle = matter.run->width / 2;
+  } else {
+    // A corner's piece shows the middle of the picture.
+    place.toPixels = QTransform(scale, 0, 0, -scale, bounds.center().x(), bounds.center().y());
+  }
+  if (picture.isTooFine(place)) {
+    painter.fillPath(shape, light.on(picture.mean(), Breadth::Fine));
+    return;
+  }
+  QBrush brush(picture.stretch(place, seen, light));
+  brush.setTransform(QTransform::fromTranslate(seen.left(), seen.top()));
+  painter.fillPath(shape, brush);
+}
+
 }  // namespace
 
-void paintPaper(QPainter& painter, const QPainterPath& shape, const core::sheets::Matter& matter, double scale,
-                const Light& light) {
-  const bool strip = matter.run.has_value();
-  const Paper paper = paperNamed(matter.name, strip && matter.run->repeat > 0);
-  Run run;
-  if (strip) {
-    run = *matter.run;
-  } else {
-    const QRectF bounds = shape.boundingRect();
-    run.from = {bounds.left() / scale, bounds.bottom() / scale};
-    run.along = {1, 0};
-    run.outwards = {0, -1};
-    run.width = kRow;
+void paintPaper(QPainter& painter, const QPainterPath& shape, const core::sheets::Matter& matter, const Appearance& own,
+                double scale, const Light& light) {
+  if (own.picture) {
+    paintPictured(painter, shape, matter, *own.picture, scale, light);
+    return;
   }
+  const bool strip = matter.run.has_value();
+  const Paper paper = paperNamed(matter.name, strip && matter.run->repeat > 0, own.colour);
+  const Run run = strip ? *matter.run : asSheet(shape, scale);
   const double repeat = run.repeat > 0 ? run.repeat : usualLength(paper.pattern) * run.width;
   const QTransform place = placeOf(run, scale);
   const QRectF seen = place.inverted().map(shape).boundingRect();

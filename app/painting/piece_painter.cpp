@@ -50,7 +50,9 @@ QPen dotted(const Inks& inks) {
   return pen;
 }
 
-QColor inkOf(const Primitive& mark) { return inkOn(mark.matter ? colourOf(*mark.matter) : QColor(Qt::white)); }
+QColor inkOf(const Primitive& mark, const PieceView& view) {
+  return inkOn(mark.matter ? colourOf(*mark.matter, view.own(*mark.matter).colour) : QColor(Qt::white));
+}
 
 QPen hidden(const Inks& inks) {
   QPen pen(inks.pencil, inks.hairline, Qt::CustomDashLine, Qt::FlatCap);
@@ -109,7 +111,7 @@ void paintThrownShade(QPainter& painter, const QPainterPath& opening, const Piec
 
 void paintLine(QPainter& painter, const QPainterPath& path, const Primitive& primitive, const PieceView& view,
                const Light& light) {
-  const QBrush brush = pigment(primitive.matter->name, path.boundingRect(), light);
+  const QBrush brush = pigment(primitive.matter->name, path.boundingRect(), light, view.own(*primitive.matter).colour);
   painter.fillPath(path, brush);
   const double missing = kLeastLine * view.inks.hairline - primitive.matter->width * view.scale;
   if (missing > 0) painter.strokePath(path, QPen(brush, missing));
@@ -118,7 +120,7 @@ void paintLine(QPainter& painter, const QPainterPath& path, const Primitive& pri
 // A board cut through: its core, and the slope as a line in its colour.
 void paintCut(QPainter& painter, const QPainterPath& path, const Primitive& primitive, const PieceView& view,
               const Light& light) {
-  const QColor colour = light.on(colourOf(*primitive.matter));
+  const QColor colour = light.on(colourOf(*primitive.matter, view.own(*primitive.matter).colour));
   const QPen outline(view.inks.ink, kCut * view.inks.hairline, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
   if (primitive.role == Role::Section) {
     painter.fillPath(path, colour);
@@ -136,20 +138,21 @@ bool isCutThrough(const Primitive& primitive) {
 void paintMatter(QPainter& painter, const QPainterPath& path, const Primitive& primitive, const PieceView& view) {
   const core::sheets::Matter& matter = *primitive.matter;
   const Light light(view.inks, primitive.standing);
+  const Appearance& own = view.own(matter);
   switch (matter.substance) {
     case Substance::Board:
-    case Substance::Sheet: painter.fillPath(path, light.on(colourOf(matter))); break;
+    case Substance::Sheet: painter.fillPath(path, light.on(colourOf(matter, own.colour))); break;
     case Substance::Core:
     case Substance::Paint:
       if (isCutThrough(primitive)) {
         paintCut(painter, path, primitive, view, light);
       } else {
-        paintBevel(painter, primitive, colourOf(matter), view.scale, light);
+        paintBevel(painter, primitive, colourOf(matter, own.colour), view.scale, light);
       }
       break;
-    case Substance::Paper: paintPaper(painter, path, matter, view.scale, light); break;
+    case Substance::Paper: paintPaper(painter, path, matter, own, view.scale, light); break;
     case Substance::Pigment: paintLine(painter, path, primitive, view, light); break;
-    case Substance::Wash: painter.fillPath(path, light.on(colourOf(matter), Breadth::Fine)); break;
+    case Substance::Wash: painter.fillPath(path, light.on(colourOf(matter, own.colour), Breadth::Fine)); break;
     case Substance::Flake: paintFlakes(painter, *matter.scatter, view.scale, light); break;
     case Substance::LaidLeaf: paintLaidLeaf(painter, path, matter, view.scale, light); break;
   }
@@ -186,7 +189,7 @@ void paintShape(QPainter& painter, const Primitive& primitive, const PieceView& 
     if (toCome) {
       painter.strokePath(path, dotted(view.inks));
     } else {
-      painter.fillPath(path, inkOf(primitive));
+      painter.fillPath(path, inkOf(primitive, view));
     }
     return;
   }
@@ -235,7 +238,7 @@ void paintWorked(QPainter& painter, const Primitive& primitive, const PieceView&
     case Role::Artwork: painter.strokePath(path, pen(width)); return;
     case Role::BoardFace:
     case Role::Bevel: return;
-    case Role::Mark: painter.fillPath(path, inkOf(primitive)); return;
+    case Role::Mark: painter.fillPath(path, inkOf(primitive, view)); return;
     default: break;
   }
   if (!primitive.matter || primitive.matter->substance == Substance::Flake) {

@@ -22,6 +22,8 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
       m_stock(workbench, clock),
       m_record(workbench, clock),
       m_renewal(workbench),
+      m_appearances(workbench),
+      m_appearance(workbench, m_appearances),
       m_camera(camera::CameraProcess::besideTheProgram()) {
   connect(&workbench, &workbench::Workbench::jobChanged, this, &Desk::refresh);
   connect(&workbench, &workbench::Workbench::jobsChanged, this, &Desk::refresh);
@@ -35,7 +37,16 @@ Desk::Desk(workbench::Workbench& workbench, const clocks::Clock& clock, QObject*
   connect(&m_pieces, &PiecesModel::chosen, &m_cutting, &CuttingViewModel::open);
   connect(&m_pieces, &PiecesModel::chosen, &m_record, &RecordViewModel::open);
   connect(&m_pieces, &PiecesModel::chosen, &m_renewal, &RenewalViewModel::open);
-  connect(&m_camera, &CameraViewModel::taken, &m_record, &RecordViewModel::keepPhotograph);
+  // The camera's pictures go to the page that opened it.
+  connect(&m_camera, &CameraViewModel::taken, this, [this](const QString& path) {
+    if (m_appearance.takesPictures()) {
+      m_appearance.keepPhotograph(path);
+    } else {
+      m_record.keepPhotograph(path);
+    }
+  });
+  m_stock.setAppearances(m_appearances);
+  connect(&m_stock, &StockViewModel::appearanceAsked, &m_appearance, &AppearanceViewModel::open);
   connect(&m_settings, &SettingsViewModel::onBench, &m_bench, &BenchViewModel::selectJob);
   connect(&m_alert, &AlertViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
   connect(&m_meanwhile, &MeanwhileViewModel::goTo, &m_bench, &BenchViewModel::selectJob);
@@ -74,6 +85,7 @@ void Desk::refresh() {
   m_jobs.refresh();
   m_pieces.setOnBench(m_bench.jobId());
   m_pieces.refresh();
+  m_appearances.refresh();
   m_stock.refresh();
   m_watch.refresh();
   m_room.refresh();

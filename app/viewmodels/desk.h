@@ -15,6 +15,7 @@
 #include "app/viewmodels/bench/room_view_model.h"
 #include "app/viewmodels/bench/shelf_model.h"
 #include "app/viewmodels/bench/watch_view_model.h"
+#include "app/viewmodels/desk/appearance_view_model.h"
 #include "app/viewmodels/desk/camera_view_model.h"
 #include "app/viewmodels/desk/design_view_model.h"
 #include "app/viewmodels/desk/pieces_model.h"
@@ -22,6 +23,7 @@
 #include "app/viewmodels/desk/renewal_view_model.h"
 #include "app/viewmodels/desk/settings_view_model.h"
 #include "app/viewmodels/desk/stock_view_model.h"
+#include "app/viewmodels/shop_appearances.h"
 
 namespace app::viewmodels {
 
@@ -46,6 +48,8 @@ class Desk : public QObject {
   Q_PROPERTY(app::viewmodels::StockViewModel* stock READ stockPointer CONSTANT)
   Q_PROPERTY(app::viewmodels::RecordViewModel* record READ recordPointer CONSTANT)
   Q_PROPERTY(app::viewmodels::RenewalViewModel* renewal READ renewalPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::ShopAppearances* appearances READ appearancesPointer CONSTANT)
+  Q_PROPERTY(app::viewmodels::AppearanceViewModel* appearance READ appearancePointer CONSTANT)
   Q_PROPERTY(app::viewmodels::CameraViewModel* camera READ cameraPointer CONSTANT)
 
  public:
@@ -68,6 +72,8 @@ class Desk : public QObject {
   StockViewModel& stock() { return m_stock; }
   RecordViewModel& record() { return m_record; }
   RenewalViewModel& renewal() { return m_renewal; }
+  ShopAppearances& appearances() { return m_appearances; }
+  AppearanceViewModel& appearance() { return m_appearance; }
   CameraViewModel& camera() { return m_camera; }
   workbench::Workbench& workbench() { return m_workbench; }
 
@@ -93,6 +99,8 @@ class Desk : public QObject {
   StockViewModel* stockPointer() { return &m_stock; }
   RecordViewModel* recordPointer() { return &m_record; }
   RenewalViewModel* renewalPointer() { return &m_renewal; }
+  ShopAppearances* appearancesPointer() { return &m_appearances; }
+  AppearanceViewModel* appearancePointer() { return &m_appearance; }
   CameraViewModel* cameraPointer() { return &m_camera; }
 
  private:
@@ -118,6 +126,8 @@ class Desk : public QObject {
   StockViewModel m_stock;
   RecordViewModel m_record;
   RenewalViewModel m_renewal;
+  ShopAppearances m_appearances;
+  AppearanceViewModel m_appearance;
   CameraViewModel m_camera;
 };
 

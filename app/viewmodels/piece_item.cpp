@@ -17,6 +17,7 @@ PieceItem::PieceItem(QQuickItem* parent) : QQuickPaintedItem(parent) {
 PieceDrawing PieceItem::shown() const {
   PieceDrawing drawing = m_drawing;
   if (!m_seen.isNull()) drawing.seen = m_seen;
+  if (!drawing.appearances) drawing.appearances = m_appearances.all;
   return drawing;
 }
 

@@ -6,6 +6,7 @@
 #include <QTransform>
 #include <QVariantList>
 
+#include "app/viewmodels/piece_appearances.h"
 #include "app/viewmodels/piece_drawing.h"
 
 namespace app::viewmodels {
@@ -14,6 +15,8 @@ class PieceItem : public QQuickPaintedItem {
   Q_OBJECT
   QML_ELEMENT
   Q_PROPERTY(app::viewmodels::PieceDrawing drawing MEMBER m_drawing NOTIFY changed FINAL)
+  // How materials look that have a look of their own, where the drawing itself does not say.
+  Q_PROPERTY(app::viewmodels::PieceAppearances appearances MEMBER m_appearances NOTIFY changed FINAL)
   Q_PROPERTY(QColor ink MEMBER m_ink NOTIFY changed FINAL)
   Q_PROPERTY(QColor pencil MEMBER m_pencil NOTIFY changed FINAL)
   Q_PROPERTY(QColor worked MEMBER m_worked NOTIFY changed FINAL)
@@ -65,6 +68,7 @@ class PieceItem : public QQuickPaintedItem {
   QTransform fit() const;
 
   PieceDrawing m_drawing;
+  PieceAppearances m_appearances;
   QRectF m_seen;
   QColor m_ink;
   QColor m_pencil;

@@ -40,6 +40,15 @@ bool jumped(const ClockReading& before, const ClockReading& now) {
   return std::llabs(byWall - byBoot) > kJumpMilliseconds;
 }
 
+// The core knows no files: a material may look only like a picture that is kept here.
+Message unknownPicture(const core::intents::ShopIntent& intent, const photographs::Photographs* photographs) {
+  const auto* given = std::get_if<core::intents::GiveAppearance>(&intent);
+  if (given == nullptr || !given->appearance.picture) return {};
+  if (photographs == nullptr) return Message("photograph.no-folder");
+  const bool there = !photographs->file(given->appearance.picture->hash).isEmpty();
+  return there ? Message() : Message("photograph.gone");
+}
+
 // An act of the shop is seen by every job, so its taking back has to be seen by every job as well.
 void takeBackOnBenchToo(std::vector<EventDraft>& drafts, const KeptJobs& jobs) {
   std::vector<EventDraft> copies;
@@ -412,6 +421,7 @@ Message Workbench::ask(const core::intents::OfShop& request) {
   const ClockReading now = d->clock.now();
   auto decided = core::shop::decide(d->shop, now, request.intent);
   if (!decided) return decided.error();
+  if (Message unknown = unknownPicture(request.intent, d->photographs); !unknown.id.empty()) return unknown;
   const auto act = d->keep("", decided.value(), {}, now);
   if (!act) return act.error();
   const std::vector<std::string> changed = d->take("", act.value().events).changed;
@@ -455,6 +465,10 @@ std::set<std::string> Workbench::photographsNamed() const {
     for (const auto& event : events.value()) {
       if (const auto kept = core::record::as<core::record::PhotographKept>(event)) named.insert(kept->hash);
     }
+  }
+  for (const auto& event : d->jobs.benchEvents()) {
+    const auto given = core::record::as<core::record::AppearanceGiven>(event);
+    if (given && given->appearance && given->appearance->picture) named.insert(given->appearance->picture->hash);
   }
   return named;
 }

@@ -81,7 +81,8 @@ class Workbench : public QObject {
   core::jobs::JobAt at(const std::string& jobId) const;
 
   // Decides, commits and folds an act. Returns the refusal, or an empty message once the events are durably stored.
-  // Refusals are the core's, the store's, bench.no-such-job, and the job's own trouble.
+  // Refusals are the core's, the store's, bench.no-such-job, the job's own trouble, and of a material's picture that is
+  // not kept photograph.gone or .no-folder.
   core::base::Message submit(const core::intents::Request& request);
 
   // Sets the store of photographs, without which none can be added. It must outlive the workbench.
@@ -95,7 +96,8 @@ class Workbench : public QObject {
                                  const std::string& step);
   core::base::Message photograph(const std::string& jobId, const photographs::Kept& kept, const std::string& caption,
                                  const std::string& step);
-  // Returns every hash that any job's record names, removed photographs included, as Photographs::unused needs it.
+  // Returns every hash that any job's record names, removed photographs included, and those of papers' own pictures, as
+  // Photographs::unused needs it.
   std::set<std::string> photographsNamed() const;
   // Returns the record of a job in readable form. Empty where there is no such job or it has trouble.
   std::vector<core::jobs::TimelineEntry> timeline(const std::string& jobId, core::jobs::Order order) const;

@@ -8,6 +8,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/intents/appearance.h"
 #include "core/intents/design.h"
 #include "core/intents/notes.h"
 #include "core/intents/stock.h"
@@ -179,14 +180,14 @@ struct DropOffcut {
   std::string offcut;
 };
 
-// Takes back everything done by one act on sheets, offcuts, stock, batches or the maker's name.
+// Takes back everything done by one act on sheets, offcuts, stock, batches, looks or the maker's name.
 struct UndoInShop {
   std::string intentId;
 };
 
 using ShopIntent =
     std::variant<EnterRoom, ChooseSensor, ChooseSetting, TellOffTime, CutSheet, DropOffcut, UndoInShop, EnterStock,
-                 CorrectStock, CountStock, MoveStock, RemoveStock, EnterBatch, UseUpBatch, NameMaker>;
+                 CorrectStock, CountStock, MoveStock, RemoveStock, EnterBatch, UseUpBatch, NameMaker, GiveAppearance>;
 
 // An intent with the job it concerns. Every act arrives as one of these types.
 struct OfJob {

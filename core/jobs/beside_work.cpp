@@ -94,19 +94,10 @@ void foldBeside(BesideWork& beside, const std::vector<ReadEvent>& ofJob, const s
 }
 
 Message refusedPhotograph(const Photograph& photograph) {
-  const bool known = photograph.type == "jpeg" || photograph.type == "png" || photograph.type == "webp";
-  if (!known || !base::isHash(photograph.hash) || photograph.bytes <= 0 || photograph.width <= 0 ||
-      photograph.height <= 0)
-    return Message("photograph.malformed");
-  if (photograph.bytes > kLargestPhotograph) {
-    return Message("photograph.too-large").with("most", kLargestPhotograph / 1'000'000);
-  }
-  if (std::int64_t{photograph.width} * photograph.height > kMostPixels) {
-    return Message("photograph.too-many-pixels")
-        .with("width", std::int64_t{photograph.width})
-        .with("height", std::int64_t{photograph.height})
-        .with("most", kMostPixels / 1'000'000);
-  }
+  if (Message refused =
+          refusedFile({photograph.hash, photograph.type, photograph.bytes, photograph.width, photograph.height});
+      !refused.id.empty())
+    return refused;
   return refusedText(photograph.caption, false);
 }
 

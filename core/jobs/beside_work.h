@@ -11,6 +11,7 @@
 
 #include "core/base/message.h"
 #include "core/record/happening.h"
+#include "core/record/photograph_payload.h"
 
 namespace core::jobs {
 
@@ -44,9 +45,8 @@ struct BesideWork {
 };
 
 inline constexpr std::size_t kMostBatchesOfAStep = 20;
-// A photograph can be stored where its file has at most 100 MB and it has at most 250 million pixels.
-inline constexpr std::int64_t kLargestPhotograph = 100'000'000;
-inline constexpr std::int64_t kMostPixels = 250'000'000;
+using record::kLargestPhotograph;
+using record::kMostPixels;
 
 // An event with its payload, which the fold of the work has read already.
 struct ReadEvent {

@@ -13,6 +13,7 @@
 #include "core/base/json.h"
 #include "core/design/as_made.h"
 #include "core/intents/intent.h"
+#include "core/record/appearance_payload.h"
 #include "core/record/event.h"
 #include "core/record/job_events.h"
 #include "core/record/stock_payload.h"
@@ -95,6 +96,7 @@ class PayloadReader {
   void flat(std::optional<intents::StockEntry>& entry) { entry = readStock(m_payload); }
   void flat(std::optional<intents::BatchEntry>& entry) { entry = readBatch(m_payload); }
   void flat(std::optional<intents::Offcut>& piece) { piece = readOffcut(m_payload); }
+  void flat(std::optional<intents::Appearance>& appearance) { appearance = readAppearance(m_payload); }
 
  private:
   using Kind = base::Value::Kind;

@@ -185,8 +185,16 @@ struct MakerNamed {
   }
 };
 
+// A material looks so from here on. A look that cannot be read, or that would have been refused, is null.
+struct AppearanceGiven {
+  static constexpr const char* kType = "AppearanceGiven";
+  static constexpr Traits kTraits{.streams = kOfBench, .undo = Undo::Possible};
+  std::optional<intents::Appearance> appearance;
+  static void fields(auto& self, auto& field) { field.flat(self.appearance); }
+};
+
 using ShopEvents = EventTypes<RoomEntered, SensorChosen, SettingChosen, OffTimeTold, SheetCut, OffcutDropped,
                               StockEntered, StockCorrected, StockCounted, StockMoved, StockRemoved, BatchEntered,
-                              BatchCorrected, BatchUsedUp, MakerNamed>;
+                              BatchCorrected, BatchUsedUp, MakerNamed, AppearanceGiven>;
 
 }  // namespace core::record

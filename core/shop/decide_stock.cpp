@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/record/appearance_payload.h"
 #include "core/record/happening.h"
 #include "core/record/stock_payload.h"
 #include "core/record/texts.h"
@@ -89,6 +90,19 @@ StockDecision decideStock(const ShopStock&, const intents::NameMaker& intent) {
   if (Message refused = refusedLine(intent.maker, true); !refused.id.empty()) return refused;
   if (Message refused = refusedText(contact, false); !refused.id.empty()) return refused;
   return Drafts{draftOf(MakerNamed{intent.maker, contact})};
+}
+
+StockDecision decideStock(const ShopStock& stock, const intents::GiveAppearance& intent) {
+  intents::Appearance appearance = intent.appearance;
+  if (Message refused = refusedAppearance(appearance); !refused.id.empty()) return refused;
+  std::transform(appearance.colour.begin(), appearance.colour.end(), appearance.colour.begin(),
+                 [](char c) { return c >= 'A' && c <= 'F' ? static_cast<char>(c - 'A' + 'a') : c; });
+  const auto pictured = std::count_if(stock.appearances.begin(), stock.appearances.end(), [&](const auto& one) {
+    return one.second.picture.has_value() && one.first != appearance.material;
+  });
+  if (appearance.picture && pictured >= kMostPictured)
+    return Message("appearance.too-many-pictures").with("most", std::int64_t{kMostPictured});
+  return Drafts{draftOf(AppearanceGiven{std::move(appearance)})};
 }
 
 bool isStockAct(const ShopStock& stock, const std::string& intentId) {

@@ -8,6 +8,9 @@
 
 namespace core::shop {
 
+// The most materials that have a picture of their own: each is held in memory while pieces are drawn.
+inline constexpr int kMostPictured = 64;
+
 using StockDecision = base::Result<std::vector<record::EventDraft>, base::Message>;
 
 // All refuse by the rules of texts.h. Entering and correcting refuse besides: stock.needs-size, stock.no-size-here,
@@ -24,6 +27,8 @@ StockDecision decideStock(const ShopStock& stock, const intents::EnterBatch& int
 // Refuses batch.used-up-already.
 StockDecision decideStock(const ShopStock& stock, const intents::UseUpBatch& intent);
 StockDecision decideStock(const ShopStock& stock, const intents::NameMaker& intent);
+// Refuses besides: those of appearance_payload.h, and appearance.too-many-pictures {most}.
+StockDecision decideStock(const ShopStock& stock, const intents::GiveAppearance& intent);
 // Returns whether the intent is one of these acts. Undoing refuses stock.changed-since where something it entered was
 // changed since.
 bool isStockAct(const ShopStock& stock, const std::string& intentId);

@@ -69,7 +69,7 @@ class StockFolder {
               [&](const BatchUsedUp& usedUp) {
                 if (Batch* batch = withId(m_stock.batches, usedUp.batch)) batch->usedUpUtc = utc;
               },
-              [&](const MakerNamed& named) { nameMaker(named); },
+              [&](const MakerNamed& named) { nameMaker(named); }, [&](const AppearanceGiven& given) { show(given); },
               // A sheet cut up is one less, where it came from the shop's stock.
               [&](const SheetCut& cut) {
                 if (StockItem* item = withId(m_stock.items, cut.stock)) --item->quantity;
@@ -85,6 +85,15 @@ class StockFolder {
     if (!refusedLine(maker, true).id.empty() || !refusedText(contact, false).id.empty()) return;
     m_stock.maker = maker;
     m_stock.contact = contact;
+  }
+
+  void show(const AppearanceGiven& given) {
+    if (!given.appearance) return;
+    if (given.appearance->plain()) {
+      m_stock.appearances.erase(given.appearance->material);
+    } else {
+      m_stock.appearances[given.appearance->material] = *given.appearance;
+    }
   }
 
   void correct(const StockCorrected& corrected, std::int64_t utc) {
@@ -110,16 +119,18 @@ class StockFolder {
   ShopStock& m_stock;
 };
 
-// Returns the subject of an act on stock: an item or a batch by id, "" where it names the maker. Returns nothing where
+// Returns the subject of an act on stock: an item or a batch by id, "" where it names the maker or
+// tells how a material looks. Returns nothing where
 // it is no such act.
 std::optional<std::string> subjectOf(const Event& event, const Happening& happening) {
   using Subject = std::optional<std::string>;
-  return std::visit(OneOf{[&](const StockEntered&) { return Subject(event.eventId); },
-                          [&](const BatchEntered&) { return Subject(event.eventId); },
-                          [](const OfAnItem auto& one) { return Subject(one.item); },
-                          [](const OfABatch auto& one) { return Subject(one.batch); },
-                          [](const MakerNamed&) { return Subject(""); }, [](const auto&) { return Subject(); }},
-                    happening);
+  return std::visit(
+      OneOf{[&](const StockEntered&) { return Subject(event.eventId); },
+            [&](const BatchEntered&) { return Subject(event.eventId); },
+            [](const OfAnItem auto& one) { return Subject(one.item); },
+            [](const OfABatch auto& one) { return Subject(one.batch); }, [](const MakerNamed&) { return Subject(""); },
+            [](const AppearanceGiven&) { return Subject(""); }, [](const auto&) { return Subject(); }},
+      happening);
 }
 
 }  // namespace

@@ -2,6 +2,8 @@
 // The shop's stock besides its offcuts: sheets, leaf, size, paste and paint on hand, and batches made or opened on a
 // date. It is a part of the shop's state, from the events of the bench streams.
 #include <cstdint>
+#include <functional>
+#include <map>
 #include <optional>
 #include <set>
 #include <string>
@@ -9,6 +11,7 @@
 
 #include "core/base/message.h"
 #include "core/base/result.h"
+#include "core/intents/appearance.h"
 #include "core/intents/stock.h"
 #include "core/record/event.h"
 
@@ -38,7 +41,9 @@ struct ShopStock {
   std::vector<Batch> batches;    // all that ever were, also those used up: the record of old jobs names them
   std::int64_t lastMark = 0;
   std::string maker, contact;  // "" where not entered
-  // Live acts, oldest first: these can be taken back. `about`: the item or batch, "" for the maker's name.
+  // How materials look that have a look of their own, by the name that jobs use.
+  std::map<std::string, intents::Appearance, std::less<>> appearances;
+  // Live acts, oldest first: these can be taken back. `about`: the item or batch, "" for the maker's name or a look.
   struct Act {
     std::string intentId;
     std::string about;

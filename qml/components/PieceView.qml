@@ -12,6 +12,7 @@ PieceItem {
     // How many sentences stand beside it: the number of one that is not to be read is not shown.
     property int numbered: 0
 
+    appearances: Shop.appearances
     ink: Theme.ink
     pencil: Theme.pencil
     worked: Theme.worked

@@ -1,11 +1,14 @@
 // Runs the tests of the components: each tst_*.qml here. They find a desk with the demo jobs on it, for what needs one.
 #include <QQmlContext>
 #include <QQmlEngine>
+#include <QTemporaryDir>
 #include <QtQuickTest>
 #include <algorithm>
 
 #include "app/face/letters.h"
+#include "app/photographs/photographs.h"
 #include "app/viewmodels/registration.h"
+#include "tests/app/gallery/sheet_print.h"
 #include "tests/app/gallery/states.h"
 
 // For the engine, which makes one for each file of tests.
@@ -70,8 +73,26 @@ class Setup : public QObject {
     m_stage->desk().watch().set(app::viewmodels::WatchViewModel::Trouble::Sound, text);
   }
   Q_INVOKABLE bool beginDesign() { return m_stage->beginDesign("heron"); }
+  // A paper in stock and its look open, with one picture to choose.
+  Q_INVOKABLE bool openLook() {
+    const QString sheet = m_folder.filePath(QStringLiteral("sheet.png"));
+    m_stage->workbench().keepPhotographsIn(m_photographs);
+    m_stage->desk().appearance().setPictures([sheet] { return QStringList{sheet}; });
+    core::intents::StockEntry paper;
+    paper.kind = core::intents::StockKind::Paper;
+    paper.name = "wave-block print";
+    paper.width = core::units::Length::wholeMillimetres(700);
+    paper.height = core::units::Length::wholeMillimetres(500);
+    const core::intents::OfShop entering{core::intents::EnterStock{paper}};
+    if (!tests::writeSheetPrint(sheet) || !m_stage->workbench().submit(entering).id.empty()) return false;
+    m_stage->desk().stock().choose(0);
+    m_stage->desk().stock().openAppearance();
+    return true;
+  }
 
  private:
+  QTemporaryDir m_folder;
+  app::photographs::Photographs m_photographs{m_folder.filePath(QStringLiteral("photographs"))};
   std::unique_ptr<tests::Stage> m_stage;
 };
 

@@ -106,7 +106,8 @@ void StockViewModel::refresh() {
     add(note, sizeText(one.entry, units));
     add(note, priceText(one.entry));
     row(Sort::Item, one.id, tr("In stock"), toQt(one.entry.name), amountText(one.entry.measure, one.there()),
-        note.join(tr(" · ")), one.overdrawn() ? tr("more was taken out than was there: count it") : QString());
+        note.join(tr(" · ")),
+        one.overdrawn() ? tr("more was taken out than was there: count it") : lookTrouble(one.entry.name));
   }
   for (const auto& one : shop.stock.batches) {
     if (one.usedUpUtc) continue;
@@ -175,7 +176,37 @@ QString StockViewModel::chosenSays() const {
   return says.join(QLatin1Char('\n'));
 }
 
+void StockViewModel::setAppearances(const ShopAppearances& appearances) {
+  m_appearances = &appearances;
+  connect(&appearances, &ShopAppearances::changed, this, &StockViewModel::refresh);
+}
+
+QString StockViewModel::lookTrouble(const std::string& material) const {
+  const Message why = m_appearances == nullptr ? Message() : m_appearances->trouble(material);
+  return why.id.empty() ? QString() : words::text(why, kMillimetres);
+}
+
+bool StockViewModel::chosenLooks() const {
+  using core::intents::StockKind;
+  if (item() == nullptr) return false;
+  switch (item()->entry.kind) {
+    case StockKind::Board:
+    case StockKind::Paper:
+    case StockKind::Paint: return true;
+    // Leaf has its own tones, and of size and paste nothing is seen.
+    case StockKind::Leaf:
+    case StockKind::Size:
+    case StockKind::Paste: break;
+  }
+  return false;
+}
+
+void StockViewModel::openAppearance() {
+  if (chosenLooks()) emit appearanceAsked(m_chosen.id);
+}
+
 QString StockViewModel::chosenWarning() const {
+  if (item() != nullptr) return lookTrouble(item()->entry.name);
   if (batch() == nullptr) return {};
   const Message look = core::shop::beforeUse(*batch(), m_clock.now().utcMilliseconds);
   return look.id.empty() ? QString() : words::text(look, kMillimetres);

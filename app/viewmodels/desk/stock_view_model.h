@@ -9,6 +9,7 @@
 
 #include "app/clocks/clock.h"
 #include "app/viewmodels/desk/form_view_model.h"
+#include "app/viewmodels/shop_appearances.h"
 #include "app/workbench/workbench.h"
 
 namespace app::viewmodels {
@@ -29,6 +30,7 @@ class StockViewModel : public app::viewmodels::FormViewModel {
   Q_PROPERTY(QString chosenWarning READ chosenWarning NOTIFY changed FINAL)
   Q_PROPERTY(Sort chosenSort READ chosenSort NOTIFY changed FINAL)
   Q_PROPERTY(bool chosenCounted READ chosenCounted NOTIFY changed FINAL)  // in whole pieces
+  Q_PROPERTY(bool chosenLooks READ chosenLooks NOTIFY changed FINAL)  // it is seen on a piece, and may look of its own
 
  public:
   enum class Sort { Nothing, Item, Batch, Offcut };
@@ -37,6 +39,8 @@ class StockViewModel : public app::viewmodels::FormViewModel {
   StockViewModel(workbench::Workbench& workbench, const clocks::Clock& clock, QObject* parent = nullptr);
 
   void refresh() override;
+  // Sets where the looks of materials are read; it must outlive this.
+  void setAppearances(const ShopAppearances& appearances);
 
   RowsModel* rows() { return &m_rows; }
   bool formOpen() const { return m_form != Form::Closed; }
@@ -47,6 +51,7 @@ class StockViewModel : public app::viewmodels::FormViewModel {
   QString chosenWarning() const;
   Sort chosenSort() const;
   bool chosenCounted() const;
+  bool chosenLooks() const;
 
   Q_INVOKABLE void choose(int row);
   Q_INVOKABLE void enterStock();
@@ -61,8 +66,13 @@ class StockViewModel : public app::viewmodels::FormViewModel {
   Q_INVOKABLE void oneLess();
   // Records that an item is no longer stocked, a batch used up or an offcut gone.
   Q_INVOKABLE void gone();
+  // Shows how the chosen item looks.
+  Q_INVOKABLE void openAppearance();
   // Takes back the last act done here since the program started.
   Q_INVOKABLE void takeBack();
+
+ signals:
+  void appearanceAsked(const std::string& item);
 
  protected:
   const core::base::Value* document() const override { return formOpen() ? &m_document : nullptr; }
@@ -86,8 +96,11 @@ class StockViewModel : public app::viewmodels::FormViewModel {
   const core::shop::Batch* batch() const;
   const core::shop::KeptOffcut* offcut() const;
 
+  QString lookTrouble(const std::string& material) const;
+
   workbench::Workbench& m_workbench;
   const clocks::Clock& m_clock;
+  const ShopAppearances* m_appearances = nullptr;
   RowsModel m_rows;
   std::vector<Entry> m_entries;
   Entry m_chosen;

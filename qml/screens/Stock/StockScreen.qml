@@ -50,6 +50,16 @@ DeskFrame {
             onTriggered: root.stock.correct()
         },
         ScreenAction {
+            name: "appearance"
+            text: qsTr("Its look")
+            enabled: root.picked && root.stock.chosenLooks
+            place: ScreenAction.Foot
+            onTriggered: {
+                root.stock.openAppearance();
+                root.asked("appearance");
+            }
+        },
+        ScreenAction {
             name: "gone"
             text: root.stock.chosenSort === StockViewModel.Batch ? qsTr("Used up") : root.stock.chosenSort === StockViewModel.Offcut ? qsTr("Gone") : qsTr("Take off the list")
             enabled: root.picked

@@ -8,8 +8,10 @@
 #include <set>
 
 #include "app/convert/content_hash.h"
+#include "app/photographs/photographs.h"
 #include "app/workbench/library_loader.h"
 #include "core/base/text.h"
+#include "tests/app/gallery/sheet_print.h"
 #include "tests/support/event_loop.h"
 #include "tests/support/files.h"
 
@@ -328,6 +330,31 @@ const std::vector<State>& states() {
     s.desk().stock().choose(2);
     return true;
   };
+  // The chart's paper in stock, its look open; `across`: how much of the sheet its picture shows, 0 for none entered.
+  static const auto kPictured = [](Stage& s, double across) {
+    using namespace core::intents;
+    using core::units::Length;
+    StockEntry paper;
+    paper.kind = StockKind::Paper;
+    paper.name = "wave-block print";
+    paper.quantity = 3;
+    paper.width = Length::wholeMillimetres(700);
+    paper.height = Length::wholeMillimetres(500);
+    if (!s.workbench().submit(core::intents::OfShop{EnterStock{paper}}).id.empty()) return false;
+    s.desk().stock().choose(0);
+    s.desk().stock().openAppearance();
+    if (across == 0) return true;
+    // Kept for all stages, as long as the program runs.
+    static const QTemporaryDir kFolder;
+    static const app::photographs::Photographs kPhotographs(kFolder.filePath(QStringLiteral("photographs")));
+    const QString sheet = kFolder.filePath(QStringLiteral("sheet.png"));
+    s.workbench().keepPhotographsIn(kPhotographs);
+    auto& appearance = s.desk().appearance();
+    if (!writeSheetPrint(sheet)) return false;
+    appearance.keepPhotograph(sheet);
+    return becomesSo([&] { return appearance.lacksAcross(); }) && appearance.enterAcross(QString::number(across)) &&
+           becomesSo([&] { return !s.desk().appearances().busy(); });
+  };
   static const auto kIndexed = [](Stage& s, int steps) { return s.workUntil([&] { return steps-- == 0; }); };
   static const auto kFresh = [](Stage& s) { return s.desk().design().beginFresh(); };
   // The design of the chart, in a section, perhaps at one of its fields, seen from some side.
@@ -599,6 +626,19 @@ const std::vector<State>& states() {
        [](Stage& s) {
          if (!kStocked(s)) return false;
          s.desk().stock().enterStock();
+         return true;
+       }},
+      {"stock-look", "appearance", kChart, [](Stage& s) { return kPictured(s, kPrintAcross); }},
+      {"stock-look-colour", "appearance", kChart,
+       [](Stage& s) { return kPictured(s, 0) && s.desk().appearance().chooseColour(4); }},
+      {"stock-look-refused", "appearance", kChart,
+       [](Stage& s) {
+         return kPictured(s, kPrintAcross) && !s.desk().appearance().enterColour(QObject::tr("reddish"));
+       }},
+      {"piece-pictured", "piece", kChart,
+       [](Stage& s) {
+         if (!kPictured(s, kPrintAcross)) return false;
+         s.desk().pieces().choose(0);
          return true;
        }},
       {"settings", "settings", kChart, kFirst},

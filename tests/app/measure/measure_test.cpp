@@ -96,7 +96,7 @@ double gapBetween(const QRectF& a, const QRectF& b) {
 bool isAtDesk(const Visit& visit) {
   const std::string& screen = visit.state->screen;
   return screen == "design" || screen == "pieces" || screen == "piece" || screen == "settings" || screen == "stock" ||
-         screen == "record" || screen == "renewal";
+         screen == "record" || screen == "renewal" || screen == "appearance";
 }
 
 bool isCorner(const tests::ShownKey& key) {
