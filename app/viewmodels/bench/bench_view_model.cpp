@@ -534,6 +534,8 @@ QString BenchViewModel::cautionText() const {
   for (const core::jobs::CautionAt& one : m_cautions) {
     if (!one.known) list << toQt(one.caution.text);
   }
+  // A signal word alone says nothing: of what was told before the first is told again.
+  if (list.isEmpty() && !m_cautions.empty()) list << toQt(m_cautions.front().caution.text);
   return list.join(QLatin1Char(' '));
 }
 

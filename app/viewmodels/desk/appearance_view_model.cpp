@@ -159,7 +159,7 @@ void AppearanceViewModel::drawSample() {
   drawing.height = width;
   drawing.primitives.push_back({"sample", role,
                                 Stroke{{{0, 0}, {kSampleLength, 0}, {kSampleLength, width}, {0, width}}, true}, matter,
-                                Standing::Made});
+                                core::sheets::Standing::Made});
   m_sample.piece = std::make_shared<const Drawing>(std::move(drawing));
 }
 
