@@ -12,8 +12,10 @@ Rectangle {
     required property string word
     required property string hazard
     required property string says
+    // Where what it stands below needs every line.
+    property bool low: false
     // More than a glance takes in, two lines of it, is told in smaller letters.
-    readonly property int textSize: letters.advanceWidth(root.word + " " + root.hazard + "  " + root.says) > 1.85 * said.width ? Metrics.label : Metrics.text
+    readonly property int textSize: low || letters.advanceWidth(root.word + " " + root.hazard + "  " + root.says) > 1.85 * said.width ? Metrics.label : Metrics.text
     readonly property double inset: Metrics.mm(1)
     readonly property color bar: word === "DANGER" ? Theme.barDanger : word === "WARNING" ? Theme.barWarning : word === "CAUTION" ? Theme.barCaution : Theme.barNotice
 

@@ -290,6 +290,7 @@ CornerFrame {
         y: root.cautionLow ? root.height - Metrics.edge - parent.y - height : root.shelfTop - height
         width: root.cautionLow ? root.shelfWidth : root.cautionWide ? root.width - 2 * Metrics.edge : parent.width - x
         shown: root.bench.hasCaution
+        low: root.carded
         sign: root.bench.cautionSign
         word: root.bench.cautionWord
         hazard: root.bench.cautionHazard

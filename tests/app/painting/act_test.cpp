@@ -56,13 +56,15 @@ TEST_CASE("every step of both demo jobs offers the drawing of its act, the right
         REQUIRE(bench.hasAct());
         // Of an act that holds several steps it is the drawing of the one worked longest.
         const auto& steps = bench.steps();
-        const auto longest = std::max_element(steps.begin(), steps.end(), [](const auto* a, const auto* b) {
-          return a->work.likely < b->work.likely;
-        });
+        const auto longest = std::max_element(
+            steps.begin(), steps.end(), [](const auto* a, const auto* b) { return a->work.likely < b->work.likely; });
         const auto& step = **longest;
         INFO(step.id);
         REQUIRE(step.act.has_value());
-        CHECK(dump(*bench.act().piece) == dump(core::sheets::drawAct(*step.act, step.up)));
+        // In the papers of the piece itself.
+        const auto& made = stage.workbench().job(bench.jobId())->plan->design.job;
+        CHECK(dump(*bench.act().piece) ==
+              dump(core::sheets::drawAct(*step.act, step.up, core::sheets::papersOf(made, step.thing))));
         for (const auto* one : steps) seen.insert(one->id);
       }
       return bench.kind() == Kind::Finished;
