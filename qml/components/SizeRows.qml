@@ -158,7 +158,7 @@ Item {
                 }
                 StackedNumber {
                     id: across
-                    objectName: row.modelData.now ? "figure" : "across"
+                    objectName: "across"
                     x: row.numbersX
                     y: row.under + root.above - 0.23 * root.numberSize
                     unitSize: root.unitSize

@@ -16,6 +16,7 @@ Item {
     property color shade: Theme.keyShade
     property color line: Theme.keyLine
     property color frame: Theme.ink
+    readonly property double edge: Math.min(width, height) < Metrics.mm(18) ? Metrics.mm(0.8) : Metrics.mm(1.4)
 
     Rectangle {
         visible: root.pointed
@@ -32,7 +33,7 @@ Item {
         upper: root.sunk ? root.shade : root.lit
         lower: root.sunk ? root.lit : root.shade
         line: root.usable ? root.line : Theme.pencil
-        edge: Math.min(width, height) < Metrics.mm(18) ? Metrics.mm(0.8) : Metrics.mm(1.4)
+        edge: root.edge
         hairline: Metrics.hairline
     }
 }

@@ -147,31 +147,11 @@ Item {
             stage.trouble("");
             tryVerify(() => findChild(head, "above").visible);
         }
-        function test_1_aNumberStandsBesideItsDrawingWithWhatItIs() {
-            verify(demo.bench.figure.present);
-            verify(piece.carded || piece.dimensioned);
-            verify(!piece.acted);
-            const figure = findChild(step, "figure");
-            verify(figure.visible);
-            compare(figure.whole, demo.bench.figure.sign + demo.bench.figure.whole);
-            compare(figure.unit, demo.bench.figure.unit);
-            compare(shownTexts(step).filter(text => text.text === demo.bench.figure.count).length, demo.bench.figure.count === "" ? 0 : 1);
-        }
-        function test_1_withLittleRoomTheNumberIsSmallerButNeverUnderItsLeast() {
-            const figure = findChild(step, "figure");
-            step.height = 600;
-            tryCompare(figure, "wholeSize", Metrics.figureLarge);
-            step.height = 60;
-            tryCompare(figure, "wholeSize", Metrics.figureLeast);
-            step.height = 600;
-            tryCompare(figure, "wholeSize", Metrics.figureLarge);
-        }
         function test_2_anActWithoutNumbersIsDrawnAndToldInOrder() {
             verify(stage.workUntilStep("/soak"));
             verify(!demo.bench.figure.present);
             verify(piece.acted);
             verify(findChild(piece, "plateDrawing").visible);
-            compare(findChild(step, "figure").visible && findChild(step, "figure").parent.visible, false);
             const told = shownTexts(step).map(text => text.text);
             verify(told.includes("1"), told.join("; "));
             verify(told.includes(step.told[0]), told.join("; "));

@@ -33,6 +33,7 @@ Item {
         bench: demo.bench
         watch: demo.watch
         off: demo.off
+        meanwhile: demo.meanwhile
         shelf: demo.shelf
     }
     MorePage {
@@ -40,6 +41,7 @@ Item {
         anchors.fill: parent
         visible: false
         bench: demo.bench
+        watch: demo.watch
         settings: demo.settings
         shelf: demo.shelf
         onOver: root.overs += 1

@@ -24,6 +24,7 @@ Item {
         bench: demo.bench
         watch: demo.watch
         off: demo.off
+        meanwhile: demo.meanwhile
         shelf: demo.shelf
     }
     DimensionLine {

@@ -18,7 +18,7 @@ Item {
     // What is left of the first line between the time and the piece's name.
     readonly property double free: width - time.implicitWidth - (name.visible && !narrow ? name.implicitWidth : 0) - 2 * gap - (undo.visible ? undo.implicitWidth + gap : 0)
     // What can be undone is named for as long as it can, in the place of the piece where there is none for both.
-    readonly property bool undoFills: undo.visible && time.implicitWidth + above.implicitWidth + undo.implicitWidth + name.implicitWidth + 4 * gap > width
+    readonly property bool undoFills: undo.visible && time.implicitWidth + letters.advanceWidth(bench.above) + undo.implicitWidth + name.implicitWidth + 4 * gap > width
     readonly property bool aboveFits: above.implicitWidth <= free
     readonly property bool stageFits: (aboveFits && above.text !== "" ? above.implicitWidth + gap : 0) + stage.implicitWidth <= free
     // On a tablet that stands upright the piece's name and the time of a test have lines of their own.

@@ -64,7 +64,7 @@ TEST_CASE("boards entered at the desk are cut up for a piece whose file lists no
     bench.type(measure);
     bench.press("Enter");
   }
-  bench.press("Back");
+  bench.press("Close");
   bench.press("Keep it");
   const auto entered = bench.payloads("StockEntered");
   REQUIRE(entered.size() == 1);

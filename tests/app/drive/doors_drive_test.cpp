@@ -35,12 +35,19 @@ void walk(DrivenBench& bench, const std::vector<std::pair<const char*, const cha
 TEST_CASE("the bench's screens lead back to the bench", "[touch]") {
   DrivenBench bench(QString::fromLatin1(kJob));
   walk(bench, {{"More", "more"}, {"Back", "bench"}, {"Afar", "far"}, {"<", "bench"}});
-  walk(bench, {{"Waits", "waits"}, {"Back", "bench"}, {"Waits", "waits"}, {"<", "bench"}});
   walk(bench, {{"More", "more"}, {"Jobs", "jobs"}, {"Back", "bench"}});
   walk(bench,
        {{"More", "more"}, {"Jobs", "jobs"}, {kTaken, "job"}, {"Back", "jobs"}, {kTaken, "job"}, {"Done", "bench"}});
   walk(bench, {{"More", "more"}, {"Jobs", "jobs"}, {kTaken, "job"}, {"Cut sheets", "cutting"}, {"Back", "job"}});
   walk(bench, {{"<", "jobs"}, {"<", "bench"}});
+  // Under a caution that stands in its place the shelf is no key; the next act has none.
+  const std::string first = textOf(bench.state(), "step");
+  for (int presses = 0; presses < 8 && textOf(bench.state(), "step") == first; ++presses) {
+    bench.letGuardPass();
+    bench.key("Page_Down");
+  }
+  bench.letGuardPass();
+  walk(bench, {{"Waits", "waits"}, {"Back", "bench"}, {"Waits", "waits"}, {"<", "bench"}});
 }
 
 TEST_CASE("the desk's screens lead back to where they were entered from", "[touch]") {

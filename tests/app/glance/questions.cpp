@@ -34,7 +34,7 @@ struct Answers {
 const std::vector<Answers>& answers() {
   static const std::vector<Answers> kAll = {
       {Question::Now, "what now", kAct, kWords, {"title", "word"}, {}},
-      {Question::Number, "which number", kFigure, kFigure, {"figure", "count", "ofCutter"}, {}},
+      {Question::Number, "which number", kFigure, kFigure, {"figure", "count", "ofCutter", "across", "down"}, {}},
       {Question::Edge, "from which edge", kWords, kWords, {"where", "from", "label"}, {}},
       {Question::SideUp, "which side is up", kWords, kWords, {"side"}, {}},
       {Question::HowMany, "how many", kWords, kWords, {"count"}, {}},
