@@ -57,7 +57,7 @@ struct Shown {
   const char* state;
   bool lamp;
 };
-constexpr std::array kReadme = {Shown{"bench.png", "bench-strips", false}, Shown{"act.png", "bench-act", false},
+constexpr std::array kReadme = {Shown{"bench.png", "bench-strips-second", false}, Shown{"act.png", "bench-act", false},
                                 Shown{"waiting.png", "bench-waiting", true}, Shown{"alert.png", "alert-high", false},
                                 Shown{"design.png", "design-borders", false}};
 // A page with all of them should open at once anywhere.
