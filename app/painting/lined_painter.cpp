@@ -51,10 +51,12 @@ bool isDimension(Role role) { return role == Role::Dimension || role == Role::Di
 Style styleOf(const Primitive& primitive, Emphasis emphasis, bool closed, const Inks& inks) {
   if (isOfAct(primitive.role)) return styleOfAct(primitive.role, closed, inks);
   if (emphasis == Emphasis::Wrong) return {QPen(inks.worked, 3 * inks.hairline, Qt::DashLine)};
-  const bool worked = emphasis == Emphasis::Worked || isDimension(primitive.role);
+  // A dimension is in ink: what is to be made is the one line in the colour of work.
+  const bool dimension = isDimension(primitive.role);
+  const bool worked = emphasis == Emphasis::Worked && !dimension;
   const bool mark = primitive.role == Role::Mark;
-  const QColor colour = worked ? inks.worked : mark ? inks.ink : inks.pencil;
-  Style style{QPen(colour, worked ? kDimension * inks.hairline : inks.hairline)};
+  const QColor colour = worked ? inks.worked : mark || dimension ? inks.ink : inks.pencil;
+  Style style{QPen(colour, worked || dimension ? kDimension * inks.hairline : inks.hairline)};
   if (mark || (emphasis == Emphasis::Worked && closed && isFilledWhenWorked(primitive.role))) style.fill = colour;
   return style;
 }

@@ -154,7 +154,7 @@ Item {
             objectName: "twin"
             width: parent.width
             visible: text !== "" && words.level < 4
-            text: root.figure.twin === "" ? "" : "≈ " + root.figure.twin
+            text: root.figure.twin === "" ? "" : ("≈ " + root.figure.twin).replace(/ /g, "\u00a0")
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }
@@ -162,7 +162,7 @@ Item {
             objectName: "following"
             width: parent.width
             visible: text !== "" && words.level < 4
-            text: root.figure.following === "" ? "" : qsTr("then %1").arg(root.figure.following)
+            text: root.figure.following === "" ? "" : qsTr("then %1").arg(root.figure.following.replace(/ /g, "\u00a0"))
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }

@@ -10,6 +10,8 @@ ScreenBase {
     id: root
 
     required property AlertViewModel alert
+    // What only dries or sets stays so once it has; tack and paste close again.
+    readonly property bool closes: alert.gone !== "" || alert.pastItWord !== ""
     readonly property double distance: Metrics.farDistance
     readonly property bool upright: height > width
     readonly property double margin: Metrics.mm(4)
@@ -208,7 +210,7 @@ ScreenBase {
         offers: ScreenAction {
             name: "notYet"
             text: root.alert.notYetWord
-            sign: "before"
+            sign: root.closes ? "before" : "rising"
             enabled: root.alert.canLook && text !== ""
             onTriggered: root.alert.notYet()
         }
@@ -218,7 +220,7 @@ ScreenBase {
         offers: ScreenAction {
             name: "affirm"
             text: root.alert.foundWord
-            sign: "within"
+            sign: root.closes ? "within" : "risen"
             enabled: root.alert.canLook
             onTriggered: root.alert.ready()
         }

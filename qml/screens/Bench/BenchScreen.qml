@@ -47,7 +47,7 @@ CornerFrame {
     shelfOpens: !isEmpty && !cautionLow && !(undo.visible && keysHeight > Metrics.benchKey + 1)
     // Nothing can be done while everything waits.
     doneAction.enabled: !isWaiting
-    doneAction.filled: isStep && (!(carded || sized) || bench.figure.lastReached)
+    doneAction.filled: isStep && !bench.canBegin && (!(carded || sized) || bench.figure.lastReached)
     keysEnd: cautionWide ? caution.y + Metrics.edge - Metrics.gap : keysFoot
 
     function done() {
@@ -85,6 +85,7 @@ CornerFrame {
         // next press goes on.
         ScreenAction {
             name: "begin"
+            filled: true
             text: qsTr("Begin")
             enabled: root.bench.canBegin && !root.bench.canPutBack
             place: ScreenAction.AboveDone

@@ -42,7 +42,7 @@ CornerFrame {
     actions: [
         ScreenAction {
             name: "turn"
-            text: qsTr("Turn")
+            text: qsTr("Page")
             hint: root.places.place
             enabled: root.places.pages > 1
             place: ScreenAction.TopCorner

@@ -22,7 +22,7 @@ ScreenBase {
     actions: [
         ScreenAction {
             name: "turn"
-            text: qsTr("Turn")
+            text: qsTr("Page")
             enabled: root.jobs.pages > 1
             place: ScreenAction.Foot
             onTriggered: root.jobs.turnPage()

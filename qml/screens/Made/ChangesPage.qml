@@ -29,7 +29,7 @@ CornerFrame {
 
     actions: ScreenAction {
         name: "turn"
-        text: qsTr("Turn")
+        text: qsTr("Page")
         hint: qsTr("%1 of %2").arg(pages.page + 1).arg(pages.pages)
         enabled: pages.pages > 1
         place: ScreenAction.AboveDone

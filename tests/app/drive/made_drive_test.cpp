@@ -45,7 +45,7 @@ void keepTheReveal(DrivenBench& bench) {
   bool turned = false;
   for (int page = 0; page < 6 && !offered(bench, "The reveal"); ++page) {
     bench.press("Done");
-    turned = turned || offered(bench, "Turn");
+    turned = turned || offered(bench, "Page");
   }
   CHECK(turned);
   bench.press("The reveal");
