@@ -9,6 +9,8 @@ Canvas {
 
     width: Metrics.sign
     height: Metrics.sign
+    property bool lamp: Theme.lamp
+    onLampChanged: requestPaint()
     onSignChanged: requestPaint()
     onWidthChanged: requestPaint()
 
@@ -30,8 +32,6 @@ Canvas {
     }
     function triangle(c: var) {
         c.lineJoin = "round";
-        c.lineWidth = 8;
-        c.strokeStyle = Theme.signBlack;
         c.fillStyle = Theme.signYellow;
         c.beginPath();
         c.moveTo(50, 9);
@@ -39,6 +39,14 @@ Canvas {
         c.lineTo(5, 89);
         c.closePath();
         c.fill();
+        // On a dark ground the black edge has one of its own, or the triangle would lose its corners.
+        if (Theme.lamp) {
+            c.lineWidth = 12;
+            c.strokeStyle = Theme.signYellow;
+            c.stroke();
+        }
+        c.lineWidth = 8;
+        c.strokeStyle = Theme.signBlack;
         c.stroke();
         c.strokeStyle = Theme.signBlack;
         c.fillStyle = Theme.signBlack;

@@ -100,8 +100,11 @@ Item {
 
         Rectangle {
             z: -1
-            anchors.fill: parent
-            anchors.margins: -Metrics.mm(2)
+            // As high as the line alone, so that it hides nothing of the drawing below it.
+            x: -Metrics.mm(2)
+            y: parent.height * 0.2
+            width: parent.width + 2 * Metrics.mm(2)
+            height: parent.height * 0.6
             visible: said.inLine
             color: Theme.cloth
         }
