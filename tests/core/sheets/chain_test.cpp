@@ -114,7 +114,7 @@ TEST_CASE("the measure in hand is the one that was entered there") {
 TEST_CASE("a shaped window's head is a measure of its own, and in hand where its rise is") {
   const Design design = demo("tide-table");
   REQUIRE(design.layout.shaped);
-  const auto& chain = at(core::sheets::chainsOf(design, Side::Face, "/mount/window/rise"), ChainEdge::Right);
+  const auto chain = at(core::sheets::chainsOf(design, Side::Face, "/mount/window/rise"), ChainEdge::Right);
   REQUIRE(chain.measures.size() == 4);
   CHECK(chain.measures[1].inHand);
   CHECK(std::abs(chain.stops[2].along - design.layout.springing) < 1e-9);
