@@ -27,6 +27,17 @@ CornerFrame {
         if (lastAsked && !asks && made.finish())
             onwards();
     }
+    // A press meant to go on says nothing of a measure: what was not set here is passed over, and not recorded as drawn.
+    function goOn() {
+        if (made.touched) {
+            if (lastAsked)
+                done();
+            else
+                next();
+        } else if (lastAsked || !made.forward()) {
+            onwards();
+        }
+    }
     function next() {
         if (made.next() && made.over())
             onwards();
@@ -34,6 +45,7 @@ CornerFrame {
 
     shelfShown: false
     doneAction.enabled: lastAsked && !asks
+    doneAction.by: ScreenAction.Nobody
     actions: [
         ScreenAction {
             id: less
@@ -60,14 +72,20 @@ CornerFrame {
             enabled: !root.asks
             onTriggered: root.digits()
         },
-        // Until the last of them pedal and keyboard go from measure to measure; then they mean Done.
         ScreenAction {
             id: nextAction
             name: "next"
             text: root.made.touched ? qsTr("Next") : qsTr("As drawn")
             enabled: !root.asks
-            by: root.lastAsked ? ScreenAction.Nobody : ScreenAction.Enter | ScreenAction.Forward
             onTriggered: root.next()
+        },
+        ScreenAction {
+            name: "goOn"
+            text: root.made.touched ? qsTr("Next") : qsTr("Not measured")
+            enabled: !root.asks
+            place: ScreenAction.NoKey
+            by: ScreenAction.Enter | ScreenAction.Forward
+            onTriggered: root.goOn()
         },
         ScreenAction {
             id: newer

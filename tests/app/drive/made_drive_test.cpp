@@ -111,19 +111,18 @@ TEST_CASE("a window measured a millimetre wide is keyed in by touch, and the rev
   keepTheReveal(bench);
 }
 
-TEST_CASE("a window as drawn is told by two presses of the pedal", "[pedal]") {
+TEST_CASE("a pedal goes past what nobody measured and records none of it", "[pedal]") {
   DrivenBench bench(QString::fromLatin1(kJob));
   workToThePad(bench);
   bench.letGuardPass();
+  const std::size_t before = bench.payloads("Measured").size();
   // A pedal is deaf for a moment after a press.
   bench.key("Page_Down");
   QThread::msleep(400);
-  CHECK(measuredOfTop(bench).size() == 1);
+  CHECK(onThePad(bench.state()));
   bench.key("Page_Down");
   QThread::msleep(400);
-  const auto measured = measuredOfTop(bench);
-  REQUIRE(measured.size() == 2);
-  CHECK(core::record::integerOf(measured[0], "nanometres") == 316'000'000);
+  CHECK(bench.payloads("Measured").size() == before);
   CHECK(textOf(bench.state(), "screen") == "bench");
   CHECK(textOf(bench.state(), "step").find("measure-window@top") == std::string::npos);
 }
