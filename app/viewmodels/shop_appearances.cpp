@@ -30,24 +30,32 @@ void ShopAppearances::refresh() {
   }
   std::erase_if(m_read, [&](const auto& one) { return !named.contains(one.first); });
   std::erase_if(m_sheets, [&](const auto& one) { return !named.contains(one.first.hash); });
+  m_toRead.clear();
   for (const std::string& hash : named) {
-    if (!m_read.contains(hash) && !m_reading.contains(hash)) read(hash);
+    if (!m_read.contains(hash) && m_reading != hash) m_toRead.insert(hash);
   }
+  readNext();
   publish();
 }
 
-void ShopAppearances::read(const std::string& hash) {
+void ShopAppearances::readNext() {
+  if (!m_reading.empty() || m_toRead.empty()) return;
   const auto* photographs = m_workbench.photographs();
   if (photographs == nullptr) {
-    m_read[hash] = {QImage(), Message("photograph.no-folder")};
+    for (const std::string& hash : std::exchange(m_toRead, {})) {
+      m_read[hash] = {QImage(), Message("photograph.no-folder")};
+    }
     return;
   }
-  m_reading.insert(hash);
+  const std::string hash = *m_toRead.begin();
+  m_toRead.erase(m_toRead.begin());
+  m_reading = hash;
   aside::aside(this, [this, folder = *photographs, hash]() -> aside::Told {
     auto shown = folder.thumbnail(hash, QSize(SheetPicture::kLongestSide, SheetPicture::kLongestSide));
     return [this, shown = std::move(shown), hash] {
-      m_reading.erase(hash);
+      m_reading.clear();
       m_read[hash] = shown ? Read{shown.value(), Message()} : Read{QImage(), shown.error()};
+      readNext();
       publish();
     };
   });

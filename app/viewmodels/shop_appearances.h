@@ -29,7 +29,7 @@ class ShopAppearances : public QObject {
   // Returns why a material does not look like the picture that the record names; until its picture is read, and where
   // it can be shown, the message is empty. Meanwhile it looks as its colour or its name says.
   core::base::Message trouble(const std::string& material) const;
-  bool busy() const { return !m_reading.empty(); }
+  bool busy() const { return !m_reading.empty() || !m_toRead.empty(); }
 
  signals:
   void changed();
@@ -40,13 +40,15 @@ class ShopAppearances : public QObject {
     QImage image;
     core::base::Message trouble;
   };
-  void read(const std::string& hash);
+  void readNext();
   void publish();
 
   workbench::Workbench& m_workbench;
   OfShop m_ofShop;
   std::map<std::string, Read> m_read;  // by hash
-  std::set<std::string> m_reading;
+  // One at a time: a large picture takes much of a tablet's memory while it is decoded.
+  std::set<std::string> m_toRead;
+  std::string m_reading;  // "" for none
   // What was laid out of a picture is kept with it, so that it is made anew only where it changed.
   struct Sheet {
     std::string hash;
