@@ -1,5 +1,9 @@
 #include "app/viewmodels/rows_model.h"
 
+#include <QDateTime>
+#include <QFileInfo>
+#include <QLocale>
+
 namespace app::viewmodels {
 
 void RowsModel::show(std::vector<Row> rows) {
@@ -38,6 +42,19 @@ QHash<int, QByteArray> RowsModel::roleNames() const {
   return {{Title, "title"},     {Of, "of"},         {Value, "value"},  {Note, "note"},
           {Problem, "problem"}, {Chosen, "chosen"}, {Act, "act"},      {Picture, "picture"},
           {Missing, "missing"}, {Notice, "notice"}, {Sample, "sample"}};
+}
+
+std::vector<RowsModel::Row> rowsOfFiles(const QStringList& paths) {
+  std::vector<RowsModel::Row> rows;
+  for (const QString& path : paths) {
+    const QFileInfo info(path);
+    RowsModel::Row row;
+    row.title = info.fileName();
+    row.note = info.absolutePath();
+    row.value = QLocale().toString(info.lastModified(), QLocale::ShortFormat);
+    rows.push_back(std::move(row));
+  }
+  return rows;
 }
 
 }  // namespace app::viewmodels

@@ -3,6 +3,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QAbstractListModel>
 #include <QString>
+#include <QStringList>
 #include <vector>
 
 #include "app/viewmodels/piece_drawing.h"
@@ -47,5 +48,8 @@ class RowsModel : public QAbstractListModel {
  private:
   std::vector<Row> m_rows;
 };
+
+// Returns a row for each file: its name, where it lies and when it was written.
+std::vector<RowsModel::Row> rowsOfFiles(const QStringList& paths);
 
 }  // namespace app::viewmodels

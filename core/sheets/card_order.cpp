@@ -6,6 +6,7 @@
 #include "core/base/text.h"
 #include "core/design/setting_out.h"
 #include "core/sheets/card.h"
+#include "core/sheets/measure.h"
 #include "core/sheets/piece.h"
 #include "core/sheets/places.h"
 
@@ -147,7 +148,6 @@ std::optional<CardMeasure> cardMeasure(const design::Design& design, const std::
   measure.element = figure->element;
   measure.gives = givenBy(turnOf(*figure));
   bool placed = false;
-  const double width = design.layout.outerWidth;
   for (const Primitive& primitive : drawn->primitives) {
     if (primitive.role != Role::Dimension) continue;
     if (const auto* path = std::get_if<Path>(&primitive.shape)) measure.arc = path->segments.front();
@@ -159,15 +159,7 @@ std::optional<CardMeasure> cardMeasure(const design::Design& design, const std::
   }
   if (!placed) return std::nullopt;
   const bool across = std::fabs(measure.from.y - measure.to.y) < kSame;
-  const bool down = std::fabs(measure.from.x - measure.to.x) < kSame;
-  const double height = design.layout.outerHeight;
-  const auto ends = [](double value, double length) {
-    return std::fabs(value) < kSame || std::fabs(value - length) < kSame;
-  };
-  const auto onEdge = [&](Point point) { return (across && ends(point.x, width)) || (down && ends(point.y, height)); };
-  // A border is taken from its edge, whichever end it was drawn from.
-  if (onEdge(measure.to) && !onEdge(measure.from)) std::swap(measure.from, measure.to);
-  measure.fromEdge = onEdge(measure.from);
+  measure.fromEdge = beginAtEdge(measure.from, measure.to, design.layout.outerWidth, design.layout.outerHeight);
   measure.ofWindow = turnOf(*figure) == Turn::Side || turnOf(*figure) == Turn::Level;
   measure.datum = datumOf(design, measure, across);
   measure.half = halfOf(design, measure, across);

@@ -49,6 +49,18 @@ bool givesLine(const design::Figure& figure) {
 
 bool Measure::isLevel() const { return std::fabs(from.y - to.y) < kLevelWithin; }
 
+bool beginAtEdge(Point& from, Point& to, double width, double height) {
+  const auto isSame = [](double one, double other) { return std::fabs(one - other) < kLevelWithin; };
+  const bool level = isSame(from.y, to.y);
+  const bool upright = isSame(from.x, to.x);
+  const auto onEdge = [&](const Point& point) {
+    return (level && (isSame(point.x, 0) || isSame(point.x, width))) ||
+           (upright && (isSame(point.y, 0) || isSame(point.y, height)));
+  };
+  if (onEdge(to) && !onEdge(from)) std::swap(from, to);
+  return onEdge(from);
+}
+
 std::optional<Measure> measureOf(const std::vector<Primitive>& dimension, const design::Figure& figure, double width,
                                  double height) {
   const Stroke* line = nullptr;
@@ -61,15 +73,8 @@ std::optional<Measure> measureOf(const std::vector<Primitive>& dimension, const 
   }
   if (line == nullptr || line->points.size() != 2) return std::nullopt;
   Measure measure{line->points[0], line->points[1], false, givesLine(figure) ? Gives::Line : Gives::Distance};
-  const bool level = measure.isLevel();
-  if (!level && std::fabs(measure.from.x - measure.to.x) >= kLevelWithin) return std::nullopt;
-  const auto onEdge = [&](const Point& point) {
-    const double at = level ? point.x : point.y;
-    const double length = level ? width : height;
-    return std::fabs(at) < kLevelWithin || std::fabs(at - length) < kLevelWithin;
-  };
-  if (onEdge(measure.to) && !onEdge(measure.from)) std::swap(measure.from, measure.to);
-  measure.fromEdge = onEdge(measure.from);
+  if (!measure.isLevel() && std::fabs(measure.from.x - measure.to.x) >= kLevelWithin) return std::nullopt;
+  measure.fromEdge = beginAtEdge(measure.from, measure.to, width, height);
   return measure;
 }
 

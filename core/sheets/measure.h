@@ -16,6 +16,10 @@ struct Measure {
   bool isLevel() const;
 };
 
+// Lets a level or upright measure begin at an edge of what is drawn, of that size, where either of its ends lies there:
+// a border is taken from its edge, whichever end it was drawn from. Returns whether it does.
+bool beginAtEdge(Point& from, Point& to, double width, double height);
+
 // Returns what a dimension in mm of a drawing of that size measures; nothing where it runs aslant or round.
 std::optional<Measure> measureOf(const std::vector<Primitive>& dimension, const design::Figure& figure, double width,
                                  double height);

@@ -36,6 +36,11 @@ Item {
         return Metrics.figureLeast;
     }
 
+    // A measure that ended with its line would be read as two.
+    function unbroken(measure: string): string {
+        return measure.replace(/ /g, "\u00a0");
+    }
+
     FigureDrawing {
         id: drawing
         figure: root.figure
@@ -154,7 +159,7 @@ Item {
             objectName: "twin"
             width: parent.width
             visible: text !== "" && words.level < 4
-            text: root.figure.twin === "" ? "" : ("≈ " + root.figure.twin).replace(/ /g, "\u00a0")
+            text: root.figure.twin === "" ? "" : root.unbroken("≈ " + root.figure.twin)
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }
@@ -162,7 +167,7 @@ Item {
             objectName: "following"
             width: parent.width
             visible: text !== "" && words.level < 4
-            text: root.figure.following === "" ? "" : qsTr("then %1").arg(root.figure.following.replace(/ /g, "\u00a0"))
+            text: root.figure.following === "" ? "" : qsTr("then %1").arg(root.unbroken(root.figure.following))
             color: Theme.quiet
             font.pixelSize: Metrics.label
         }

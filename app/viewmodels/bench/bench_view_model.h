@@ -33,7 +33,6 @@ class BenchViewModel : public QObject {
   Q_PROPERTY(app::viewmodels::BenchViewModel::Kind kind READ kind NOTIFY changed FINAL)
   Q_PROPERTY(QString shortPiece READ shortPiece NOTIFY changed FINAL)  // title up to the first comma, to read from afar
   Q_PROPERTY(QString stepId READ stepId NOTIFY changed FINAL)          // "" where no step is shown
-  Q_PROPERTY(QString progress READ progress NOTIFY changed FINAL)      // "act 13 of 41"
   Q_PROPERTY(QString above READ above NOTIFY changed FINAL)            // the act done last, or taken back last
   Q_PROPERTY(QString title READ title NOTIFY changed FINAL)            // the act, or the message shown in its place
   Q_PROPERTY(QString thing READ thing NOTIFY changed FINAL)  // which board, strip or field; "" where the title names it
@@ -110,7 +109,6 @@ class BenchViewModel : public QObject {
   Kind kind() const { return m_kind; }
   QString shortPiece() const { return m_jobTitle.section(QLatin1Char(','), 0, 0); }
   QString stepId() const;
-  QString progress() const;
   QString above() const { return m_above; }
   QString title() const { return m_title; }
   QString thing() const;
@@ -179,6 +177,7 @@ class BenchViewModel : public QObject {
   void left(const std::string& jobId);
 
  private:
+  QString progress() const;  // "act 13 of 41"
   const core::intents::FinishStep* firstAlone() const;
   void showPlace(const core::jobs::JobAt& job);
   void showWaiting(const core::jobs::JobAt& job, const std::string& waitId);

@@ -158,12 +158,6 @@ QString FigureViewModel::countAt(int index) const {
   return tr("%1 off").arg(pieces);
 }
 
-QString FigureViewModel::labelAndDatum() const {
-  QStringList parts = {label(), datum()};
-  parts.removeAll(QString());
-  return parts.join(QStringLiteral(" · "));
-}
-
 QString FigureViewModel::datum() const {
   if (current() == nullptr) return {};
   // With the back up, left and right are as the board lies.
@@ -184,10 +178,6 @@ QString FigureViewModel::following() const { return plainOf(figureAt(m_index + 1
 
 QString FigureViewModel::place() const {
   return total() < 2 ? QString() : tr("%1 of %2").arg(m_index + 1).arg(total());
-}
-
-QString FigureViewModel::shortPlace() const {
-  return total() < 2 ? QString() : QStringLiteral("%1/%2").arg(m_index + 1).arg(total());
 }
 
 QString FigureViewModel::what() const {

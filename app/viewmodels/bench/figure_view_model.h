@@ -35,11 +35,9 @@ class FigureViewModel : public QObject {
   Q_PROPERTY(QString count READ count NOTIFY changed FINAL)  // "2 off"; "" for one
   Q_PROPERTY(QString datum READ datum NOTIFY changed FINAL)
   Q_PROPERTY(QString label READ label NOTIFY changed FINAL)
-  Q_PROPERTY(QString labelAndDatum READ labelAndDatum NOTIFY changed FINAL)  // "outer width · edge to edge"
-  Q_PROPERTY(QString origin READ origin NOTIFY changed FINAL)                // entered, computed or as made
-  Q_PROPERTY(QString following READ following NOTIFY changed FINAL)    // the next number in one line; "" after the last
-  Q_PROPERTY(QString place READ place NOTIFY changed FINAL)            // "1 of 5"
-  Q_PROPERTY(QString shortPlace READ shortPlace NOTIFY changed FINAL)  // "1/3": where there is no room for words
+  Q_PROPERTY(QString origin READ origin NOTIFY changed FINAL)        // entered, computed or as made
+  Q_PROPERTY(QString following READ following NOTIFY changed FINAL)  // the next number in one line; "" after the last
+  Q_PROPERTY(QString place READ place NOTIFY changed FINAL)          // "1 of 5"
   // The act sets out or measures on a board's back: its numbers stand on one drawing, the card, and in one list beside
   // it, in the order of use: { "heading", "name", "value", "now", "done", "ofCutter" }. Those with the same heading
   // stand together, and all of what a cutter is set to is in hand at once.
@@ -102,11 +100,9 @@ class FigureViewModel : public QObject {
   QString count() const;
   QString datum() const;
   QString label() const;
-  QString labelAndDatum() const;
   QString origin() const;
   QString following() const;
   QString place() const;
-  QString shortPlace() const;
   PieceDrawing drawing() const;
   bool drawn() const { return drawing().piece != nullptr; }
   bool hasStrip() const { return strip().piece != nullptr; }

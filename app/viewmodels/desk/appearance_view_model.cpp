@@ -2,8 +2,6 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
-#include <QFileInfo>
-#include <QLocale>
 #include <algorithm>
 #include <array>
 #include <utility>
@@ -213,16 +211,7 @@ bool AppearanceViewModel::enterWholeSheet() {
 
 void AppearanceViewModel::findPictures() {
   m_files = m_find ? m_find() : QStringList();
-  std::vector<RowsModel::Row> rows;
-  for (const QString& file : m_files) {
-    const QFileInfo info(file);
-    RowsModel::Row row;
-    row.title = info.fileName();
-    row.note = info.absolutePath();
-    row.value = QLocale().toString(info.lastModified(), QLocale::ShortFormat);
-    rows.push_back(std::move(row));
-  }
-  m_pictures.show(std::move(rows));
+  m_pictures.show(rowsOfFiles(m_files));
   m_refusal.clear();
   emit changed();
 }

@@ -1,7 +1,6 @@
 #include "app/viewmodels/desk/record_view_model.h"
 
 #include <QDateTime>
-#include <QFileInfo>
 #include <QLocale>
 #include <algorithm>
 
@@ -258,16 +257,7 @@ bool RecordViewModel::changeText(const QString& text) {
 
 void RecordViewModel::findPictures() {
   m_files = m_find ? m_find() : QStringList();
-  std::vector<RowsModel::Row> rows;
-  for (const QString& file : m_files) {
-    const QFileInfo info(file);
-    RowsModel::Row row;
-    row.title = info.fileName();
-    row.note = info.absolutePath();
-    row.value = QLocale().toString(info.lastModified(), QLocale::ShortFormat);
-    rows.push_back(std::move(row));
-  }
-  m_pictures.show(std::move(rows));
+  m_pictures.show(rowsOfFiles(m_files));
   m_refusal.clear();
   emit changed();
 }

@@ -20,7 +20,7 @@ CornerFrame {
     // The off time is asked for; or it was answered and can be corrected where there is a place for the key.
     readonly property bool timeOff: isWaiting && (off.asked || (off.offered && !bench.look.present)) && !bench.canPutBack
     // A single number, or one after another, each in its dimension.
-    readonly property bool numbered: isStep && bench.figure.present && !bench.figure.hasCard && !bench.figure.hasSizes
+    readonly property bool numbered: isStep && bench.figure.present && !listed
     // The plate under the drawing, from below the head to above the caution.
     readonly property double plateTop: head.height + Metrics.mm(1.4)
     readonly property double plateEnd: caution.visible && !cautionLow ? caution.y - Metrics.mm(1.6) : shelfTop
@@ -34,20 +34,21 @@ CornerFrame {
     // and only after the last means Done.
     readonly property bool carded: isStep && bench.figure.hasCard
     readonly property bool sized: isStep && bench.figure.hasSizes
+    readonly property bool listed: carded || sized
     readonly property bool atLast: bench.figure.stop + 1 >= bench.figure.stops
     // A key that goes before those of the number.
     readonly property bool before: bench.canPutBack || bench.canBegin || bench.look.present && !bench.look.doubted
 
-    idle: true
     readonly property bool meanwhileShown: isWaiting && meanwhile.present
 
+    idle: true
     shelfShown: !upright || !isWaiting || meanwhileShown
     shelfCovered: meanwhileShown
     // Six targets are the most: while the head takes presses and two keys stand beside the plate, the shelf takes none.
     shelfOpens: !isEmpty && !cautionLow && !(undo.visible && keysHeight > Metrics.benchKey + 1)
     // Nothing can be done while everything waits.
     doneAction.enabled: !isWaiting
-    doneAction.filled: isStep && !bench.canBegin && (!(carded || sized) || bench.figure.lastReached)
+    doneAction.filled: isStep && !bench.canBegin && (!listed || bench.figure.lastReached)
     keysEnd: cautionWide ? caution.y + Metrics.edge - Metrics.gap : keysFoot
 
     function done() {
@@ -136,18 +137,18 @@ CornerFrame {
         ScreenAction {
             name: "pedalEarlier"
             text: qsTr("The number before")
-            enabled: (root.carded || root.sized) && root.bench.figure.stop > 0 && !root.bench.canPutBack
+            enabled: root.listed && root.bench.figure.stop > 0 && !root.bench.canPutBack
             place: ScreenAction.NoKey
             by: ScreenAction.Back
             onTriggered: root.bench.figure.earlier()
         },
         ScreenAction {
             name: "nextNumber"
-            text: (root.carded || root.sized) && root.atLast ? qsTr("First") : qsTr("Next")
-            sign: (root.carded || root.sized) && root.atLast ? "" : "next"
+            text: root.listed && root.atLast ? qsTr("First") : qsTr("Next")
+            sign: root.listed && root.atLast ? "" : "next"
             enabled: root.isStep && root.bench.figure.stops > 1 && !root.bench.canPutBack
             place: ScreenAction.AboveDone
-            by: (root.carded || root.sized) && !root.atLast && (!root.bench.canBegin || root.bench.refusal !== "") ? ScreenAction.Forward : ScreenAction.Nobody
+            by: root.listed && !root.atLast && (!root.bench.canBegin || root.bench.refusal !== "") ? ScreenAction.Forward : ScreenAction.Nobody
             onTriggered: {
                 if (!root.bench.figure.onward())
                     root.bench.figure.begin();
@@ -272,7 +273,7 @@ CornerFrame {
         x: whole && !root.upright ? -parent.x : 0
         y: root.plateTop + (whole ? 0 : Metrics.mm(1.5))
         bench: root.bench
-        width: root.upright ? parent.width : (root.carded ? 0.56 : acted ? 0.46 : dimensioned ? 0.42 : 0.34) * parent.width
+        width: root.upright ? parent.width : (root.carded ? 0.56 : acted ? 0.46 : 0.34) * parent.width
         // On an upright tablet the words are below it and get their room first.
         height: (root.upright ? Math.max(0, Math.min((root.plateEnd - root.plateTop) * (root.carded ? 0.55 : 0.36), root.plateEnd - root.plateTop - Metrics.mm(root.carded ? 38 : 44))) : root.plateEnd - root.plateTop) - (whole ? 0 : Metrics.mm(3))
     }

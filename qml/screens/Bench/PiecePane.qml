@@ -3,8 +3,8 @@ import Mountwright.Components
 import Mountwright.Theme
 import Mountwright.ViewModels
 
-// The drawing on the plate: the card of an act that sets out or measures a board's back, the piece with the number in its dimension, what the
-// hand does, or the piece as it stands.
+// The drawing on the plate beside words: the card of an act that sets out or measures a board's back, what the hand does,
+// or the piece as it stands.
 Item {
     id: root
 
@@ -12,8 +12,7 @@ Item {
     // How many sentences of the act stand beside it.
     property int told: 0
     readonly property bool carded: bench.figure.hasCard
-    readonly property bool dimensioned: bench.kind === BenchViewModel.Step && bench.figure.present && !carded && (bench.figure.hasStrip || bench.figure.drawn)
-    readonly property bool acted: bench.kind === BenchViewModel.Step && !dimensioned && !carded && bench.hasAct
+    readonly property bool acted: bench.kind === BenchViewModel.Step && !carded && bench.hasAct
 
     CardView {
         id: card
@@ -27,6 +26,6 @@ Item {
         anchors.fill: parent
         visible: height >= Metrics.mm(12) && !card.shown
         numbered: root.acted ? root.told : 0
-        drawing: root.dimensioned ? root.bench.figure.hasStrip ? root.bench.figure.strip : root.bench.figure.drawing : root.acted ? root.bench.act : root.bench.drawing
+        drawing: root.acted ? root.bench.act : root.bench.drawing
     }
 }
